@@ -1,0 +1,58 @@
+/** One direction, no way back: model <- draw <- app, embed, cli, lib. */
+module.exports = {
+  forbidden: [
+    {
+      name: 'model-knows-nothing-above-it',
+      severity: 'error',
+      from: { path: '^src/model' },
+      to: { path: '^src/(draw|app|embed|cli|lib)' },
+    },
+    {
+      name: 'model-imports-only-zod',
+      severity: 'error',
+      from: { path: '^src/model' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/zod' },
+    },
+    {
+      name: 'zod-only-where-a-plan-is-read',
+      severity: 'error',
+      from: { path: '^src', pathNot: '^src/model/plan/' },
+      to: { path: '^node_modules/zod' },
+    },
+    {
+      name: 'draw-knows-model-only',
+      severity: 'error',
+      from: { path: '^src/draw' },
+      to: { path: '^src/(app|embed|cli|lib)' },
+    },
+    {
+      name: 'draw-imports-only-d3',
+      severity: 'error',
+      from: { path: '^src/draw' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/(@types/)?d3-(scale|shape)' },
+    },
+    {
+      name: 'node-only-in-cli',
+      severity: 'error',
+      from: { path: '^src', pathNot: '^src/cli' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'cli-has-no-page',
+      severity: 'error',
+      from: { path: '^src/(cli|lib)' },
+      to: { path: '^src/(app|embed)|^node_modules/svelte' },
+    },
+    { name: 'no-cycle', severity: 'error', from: {}, to: { circular: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      extensions: ['.ts', '.js', '.svelte', '.json'],
+      conditionNames: ['svelte', 'browser', 'import', 'types', 'default'],
+    },
+  },
+};

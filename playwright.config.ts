@@ -1,0 +1,27 @@
+import { defineConfig, devices } from '@playwright/test';
+import { launchOptions } from './scripts/browser.mjs';
+
+const PORT = 4173;
+
+export default defineConfig({
+  testDir: 'tests/browser/e2e',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  timeout: 60_000,
+  forbidOnly: Boolean(process.env['CI']),
+  reporter: [['list'], ['json', { outputFile: 'reports/e2e.json' }]],
+  outputDir: 'reports/e2e',
+  snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
+  use: { baseURL: `http://localhost:${PORT}`, launchOptions: launchOptions(), locale: 'en-US', timezoneId: 'UTC' },
+  projects: [
+    { name: 'desktop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 1000 } } },
+    { name: 'phone', use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 } },
+  ],
+  webServer: {
+    command: `npm run build:app && npx vite preview --outDir dist/app --port ${PORT} --strictPort`,
+    url: `http://localhost:${PORT}`,
+    reuseExistingServer: !process.env['CI'],
+    timeout: 120_000,
+  },
+});

@@ -1,0 +1,183 @@
+/** What `solve` answers: levels, the placed string, figures, findings. SI throughout; every number is finite. */
+import type { Assumed, Facts } from './facts.ts';
+import type { CubicMetresPerSecond, Metres } from './si.ts';
+import type { Plan } from './plan/schema.ts';
+
+/** The names of plan.md's table of figures; `null` when a fact it needs is unknown. */
+export type ValueName =
+  | 'demandFlow' | 'specificCapacity' | 'drawdown' | 'pumpingWaterLevel' | 'pumpingWaterLevelDry' | 'submergenceDry'
+  | 'intakeDepth' | 'pumpDischargeDepth' | 'motorBottomDepth' | 'submergence' | 'clearanceToBottom'
+  | 'lift' | 'rise' | 'pressureHead' | 'frictionDropPipe' | 'frictionLine' | 'frictionFittings' | 'totalDynamicHead'
+  | 'frictionDropPipeHazenWilliams' | 'frictionLineHazenWilliams'
+  | 'operatingFlowAtCutOut' | 'operatingHeadAtCutOut' | 'operatingFlowAtCutIn' | 'operatingHeadAtCutIn'
+  | 'shutOffPressureAtPump' | 'shutOffPressureAtTank'
+  | 'velocityDropPipe' | 'velocityPastMotor'
+  | 'dropPipeCutLength' | 'liftPipeLength' | 'wireLength' | 'ropeLength'
+  | 'voltageDropRunning'
+  | 'hangLoadLowering' | 'hangLoadAtRest' | 'hangLoadPumping' | 'hangLoadDry'
+  | 'frostDepth' | 'pitlessBelowFrost'
+  | 'wellVolume' | 'chlorineDose' | 'tankDrawdown' | 'usableStorage' | 'timeToBreakSuction';
+
+export type Values = Readonly<Record<ValueName, number | null>>;
+
+export type PartKind =
+  | 'motor' | 'intake' | 'pump' | 'cableGuardStrip' | 'shroud' | 'nipple' | 'checkValve' | 'insertFitting' | 'clamp'
+  | 'dropPipe' | 'torqueArrestor' | 'splice' | 'tie' | 'guard' | 'cable' | 'rope'
+  | 'pitlessAdapter' | 'cap' | 'conduit' | 'bond' | 'seal' | 'coupling' | 'tee' | 'plug'
+  | 'buriedLine' | 'reliefValve' | 'gauge' | 'switch' | 'tank'
+  | 'casing' | 'screen' | 'openHole' | 'grout' | 'well' | 'frost' | 'staticLevel' | 'pumpingLevel';
+
+/** One thing of the string or the top, at its true place. */
+export interface PlacedPart {
+  /** Stable word: "checkValve", "checkValve/2", "insertFitting/top", "clamp/pump/1". */
+  readonly key: string;
+  readonly kind: PartKind;
+  /** Depths of its ends; top < bottom. */
+  readonly top: Metres;
+  readonly bottom: Metres;
+  /** Outside radius; 0 for what is not round the axis. */
+  readonly radius: Metres;
+  /** Inside radius where it is hollow. */
+  readonly insideRadius?: Metres;
+}
+
+/** A stretch of the bore, from the top down, without gaps from the casing top to the bottom. */
+export interface BoreStretch {
+  readonly kind: 'casing' | 'screen' | 'openHole';
+  readonly top: Metres;
+  readonly bottom: Metres;
+  readonly insideRadius: Metres;
+  /** Equal to insideRadius in open hole. */
+  readonly outsideRadius: Metres;
+  /** Index in facts.well.casings, where it is one. */
+  readonly casing?: number;
+  /** False where the plan does not say what lines the hole: drawn dashed. */
+  readonly known: boolean;
+}
+
+export interface Levels {
+  readonly static: Metres | null;
+  readonly staticHighest: Metres | null;
+  readonly staticLowest: Metres | null;
+  /** While pumping the demand, from the static level. */
+  readonly pumping: Metres | null;
+  readonly pumpingDry: Metres | null;
+}
+
+/** Depth of the water in the ground beside the well while the demand is pumped; distances rise. */
+export interface ConePoint {
+  readonly distance: Metres;
+  readonly depth: Metres;
+}
+
+export interface CurvePoint {
+  readonly flow: CubicMetresPerSecond;
+  readonly head: Metres;
+}
+
+export interface Curves {
+  readonly generic: boolean;
+  readonly pump: readonly CurvePoint[];
+  /** What well and pipes ask for, tank at cut-out; empty when it cannot be known. */
+  readonly system: readonly CurvePoint[];
+  readonly atCutOut: CurvePoint | null;
+  readonly atCutIn: CurvePoint | null;
+}
+
+/** Everything but the judgement: what the rules read. */
+export interface Solved {
+  readonly plan: Plan;
+  readonly facts: Facts;
+  readonly assumed: readonly Assumed[];
+  readonly unknown: readonly string[];
+  readonly notUsed: readonly string[];
+  readonly values: Values;
+  readonly levels: Levels;
+  readonly bore: readonly BoreStretch[];
+  readonly parts: readonly PlacedPart[];
+  /** Null where nothing is known of the drawdown. */
+  readonly cone: readonly ConePoint[] | null;
+  readonly curves: Curves;
+}
+
+export type Severity = 'danger' | 'warning' | 'note';
+export type Verdict = 'ok' | Severity | 'not judged';
+
+/** One change of a plan: the path and what to write there. */
+export interface Change {
+  readonly path: string;
+  readonly to: unknown;
+}
+
+export interface Finding {
+  /** "PR-19" */
+  readonly rule: string;
+  readonly severity: Severity;
+  /** Key of the part on the drawing. */
+  readonly part: string;
+  readonly partKind: PartKind;
+  /** Where the mark stands. */
+  readonly depth: Metres | null;
+  /** SI, in the unit of `quantity`. */
+  readonly measured: number | null;
+  readonly limit: number | null;
+  /** Negative when broken. */
+  readonly margin: number | null;
+  readonly quantity: 'length' | 'flow' | 'pressure' | 'velocity' | 'force' | 'ratio' | 'count' | 'current' | 'time' | null;
+  /** "The pitless adapter is in the frost zone" */
+  readonly title: string;
+  /** By how much, in the plan's units: "12 in too high". Short enough for a phone's column. */
+  readonly amount: string;
+  /** What is wrong, with its numbers, one sentence. */
+  readonly message: string;
+  /** Why it matters, one sentence that a first-timer understands. */
+  readonly why: string;
+  readonly source: string;
+  /** Shown where the danger is; empty when the work hurts nobody. */
+  readonly caution: string;
+  readonly mend: readonly Change[] | null;
+  /** What the button says ("Lower to 54 in"), or what to do when there is no button. */
+  readonly mendLabel: string;
+}
+
+/** A rule that was judged and holds. */
+export interface Holding {
+  readonly rule: string;
+  readonly title: string;
+  readonly message: string;
+  readonly amount: string;
+}
+
+export type BandSetting = 'pump.setting' | 'top.depth';
+
+/** Where a part may go so that no rule that limits it is danger or warning; ends are rounded inward. */
+export interface Band {
+  readonly setting: BandSetting;
+  /** Null when no stretch meets every rule; then `clash` names the rules that exclude each other. */
+  readonly from: Metres | null;
+  readonly to: Metres | null;
+  readonly fromRule: string;
+  readonly fromLabel: string;
+  readonly toRule: string;
+  readonly toLabel: string;
+  readonly clash: readonly string[];
+}
+
+export interface Advice {
+  readonly rule: string;
+  readonly title: string;
+  readonly text: string;
+  readonly source: string;
+}
+
+export interface Solution extends Solved {
+  /** Dangers first, then warnings, then notes; a finding's number in the list is its index + 1. */
+  readonly findings: readonly Finding[];
+  readonly holding: readonly Holding[];
+  /** Every rule number. */
+  readonly verdicts: Readonly<Record<string, Verdict>>;
+  /** Rules that cannot be judged from this plan, with what is missing. */
+  readonly notJudged: readonly { readonly rule: string; readonly title: string; readonly missing: string }[];
+  readonly bands: readonly Band[];
+  readonly advice: readonly Advice[];
+}
