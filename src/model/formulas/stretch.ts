@@ -1,0 +1,100 @@
+import type { Metres, Pascals, Seconds } from '../si.ts';
+import { CREEP_MODULUS, EXPANSION_PER_FAHRENHEIT, YOUNGS_MODULUS } from '../tables/creep.ts';
+import { psi } from '../units.ts';
+import { levelAlong, pumpWeight, WATER_WEIGHT } from './hangLoad.ts';
+import type { HangingString } from './hangLoad.ts';
+
+const STANDARD_GRAVITY = 9.80665;
+const HOUR: Seconds = 3600;
+
+/** Load times the creep table covers. Beyond them `apparentModulus` carries its last slope on. */
+export const CREEP_RANGE: { readonly from: Seconds; readonly to: Seconds } = { from: 0.5 * HOUR, to: 438_000 * HOUR };
+
+/** Fifty years under load: what the clearance above the bottom, the cable and the rope must allow for. */
+export const FIFTY_YEARS: Seconds = 438_000 * HOUR;
+
+/**
+ * Modulus that gives the stretch of a pipe after a time under steady load, at 73 °F.
+ *
+ * Between the tabulated times it is read on a straight line over the logarithm of time, a choice without a source. Well
+ * water is colder and the pipe stiffer, so a stretch from this is on the large side.
+ *
+ * @param material  a designation code ("PE4710", "PE3608"), "PE" for a grade nobody knows (then as PE3xxx),
+ *                  "PVC", "galvanized steel" or "stainless steel", which do not creep here
+ * @returns         pascals
+ * Throws           RangeError for another material, for a time that is not positive, and for one so long that the
+ *                  slope would lead to nothing
+ * Source           PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1
+ */
+export function apparentModulus(material: string, time: Seconds): Pascals {
+  if (!(time > 0 && time < Infinity)) throw new RangeError(`apparentModulus: time is ${time} s, must be positive`);
+  const steady = YOUNGS_MODULUS[material];
+  if (steady !== undefined) return psi(steady);
+  const grade = creepGrade(material);
+  let earlier = CREEP_MODULUS[0]!;
+  let later = CREEP_MODULUS[1]!;
+  for (let row = 2; row < CREEP_MODULUS.length && time > later.hours * HOUR; row++) {
+    earlier = later;
+    later = CREEP_MODULUS[row]!;
+  }
+  const share = Math.log(time / HOUR / earlier.hours) / Math.log(later.hours / earlier.hours);
+  const modulus = earlier[grade] + share * (later[grade] - earlier[grade]);
+  if (!(modulus > 0)) throw new RangeError(`apparentModulus: no modulus left after ${time} s; the table ends at 50 years`);
+  return psi(modulus);
+}
+
+function creepGrade(material: string): 'PE2' | 'PE3' | 'PE4' {
+  if (material === 'PE' || material.startsWith('PE3')) return 'PE3';
+  if (material.startsWith('PE4')) return 'PE4';
+  if (material.startsWith('PE2')) return 'PE2';
+  throw new RangeError(`apparentModulus: no modulus for "${material}"; use PE4710, PE3608, PVC or a steel`);
+}
+
+/**
+ * How much longer the drop pipe hangs than it was cut.
+ *
+ *     δ = 1/(E A_w) ∫ T(x) dx over 0 ≤ x ≤ L,   T(x) the load of `hangLoad` for the string below x
+ *
+ * T falls in two straight pieces, above and below the outside level h, so the integral is exact:
+ *
+ *     g (w_p + w_c) L²/2 + P L − γ (A_w + a_c)(L − h)(L + h)/2 + γ A_i h²/2,   P the pump's weight as it hangs
+ *
+ * @param modulus  E [Pa], from `apparentModulus` for the time under load
+ * @returns        metres
+ * Range           the pressure inside adds a term with (1 − 2ν), which is left out: small for polyethylene (ν about 0.45)
+ * Throws          RangeError as `hangLoad`, and unless modulus and wall area are positive
+ * Source          Hooke's law on the load of `hangLoad`
+ */
+export function pipeStretch(string: HangingString & { readonly modulus: Pascals }): Metres {
+  const { length, pipeWallArea, pipeBoreArea, cableArea, modulus } = string;
+  if (!(modulus > 0 && pipeWallArea > 0)) {
+    throw new RangeError(`pipeStretch: modulus ${modulus} Pa, wall area ${pipeWallArea} m2; both must be positive`);
+  }
+  const level = levelAlong(string);
+  const ownWeight = (STANDARD_GRAVITY * (string.pipeMassPerLength + string.cableMassPerLength) * length ** 2) / 2;
+  const pump = pumpWeight(string) * length;
+  const buoyancy = (WATER_WEIGHT * (pipeWallArea + cableArea) * (length - level) * (length + level)) / 2;
+  const column = string.columnHeld ? (WATER_WEIGHT * pipeBoreArea * level ** 2) / 2 : 0;
+  return (ownWeight + pump - buoyancy + column) / (modulus * pipeWallArea);
+}
+
+/**
+ * Change of length of a free pipe with temperature.
+ *
+ *     ΔL = α L ΔT
+ *
+ * @param material  "PE", "PVC", "galvanized steel", "stainless steel" or "copper"
+ * @param change    ΔT [K], negative for cooling
+ * @returns         metres, negative when it gets shorter
+ * Throws           RangeError for another material or a negative length
+ */
+export function thermalChange({ material, length, change }: {
+  readonly material: string; readonly length: Metres; readonly change: number;
+}): Metres {
+  const perFahrenheit = EXPANSION_PER_FAHRENHEIT[material];
+  if (perFahrenheit === undefined) throw new RangeError(`thermalChange: no coefficient for "${material}"`);
+  if (!(length >= 0 && Number.isFinite(change))) {
+    throw new RangeError(`thermalChange: length ${length} m, change ${change} K; the length must not be negative`);
+  }
+  return perFahrenheit * 1.8 * length * change;
+}

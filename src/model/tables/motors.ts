@@ -1,0 +1,134 @@
+import type { Amperes, Kilograms, Volts, Watts } from '../si.ts';
+import { horsepower, poundsMass } from '../units.ts';
+
+/**
+ * Motors as the code tabulates them: horsepower, amperes.
+ *
+ * Sources  NFPA 70 (NEC), Table 430.248 (single phase) and 430.250 (three phase): full-load currents.
+ *          NFPA 70 (NEC), Table 430.251(A) and (B), 2008 edition: locked-rotor currents, three phase for design B, C, D.
+ * Submersible motors often draw more than this at their service factor: the nameplate overrules the table for the drop.
+ */
+interface MotorRow {
+  readonly horsepower: number;
+  /** By column voltage. */
+  readonly fullLoad: Readonly<Record<number, number>>;
+  readonly lockedRotor: Readonly<Record<number, number>>;
+}
+
+const SINGLE_PHASE: readonly MotorRow[] = [
+  { horsepower: 0.5, fullLoad: { 115: 9.8, 208: 5.4, 230: 4.9 }, lockedRotor: { 115: 58.8, 208: 32.5, 230: 29.4 } },
+  { horsepower: 0.75, fullLoad: { 115: 13.8, 208: 7.6, 230: 6.9 }, lockedRotor: { 115: 82.8, 208: 45.8, 230: 41.4 } },
+  { horsepower: 1, fullLoad: { 115: 16, 208: 8.8, 230: 8 }, lockedRotor: { 115: 96, 208: 53, 230: 48 } },
+  { horsepower: 1.5, fullLoad: { 115: 20, 208: 11, 230: 10 }, lockedRotor: { 115: 120, 208: 66, 230: 60 } },
+  { horsepower: 2, fullLoad: { 115: 24, 208: 13.2, 230: 12 }, lockedRotor: { 115: 144, 208: 80, 230: 72 } },
+  { horsepower: 3, fullLoad: { 115: 34, 208: 18.7, 230: 17 }, lockedRotor: { 115: 204, 208: 113, 230: 102 } },
+  { horsepower: 5, fullLoad: { 115: 56, 208: 30.8, 230: 28 }, lockedRotor: { 115: 336, 208: 186, 230: 168 } },
+];
+
+const THREE_PHASE: readonly MotorRow[] = [
+  { horsepower: 0.5, fullLoad: { 208: 2.4, 230: 2.2, 460: 1.1 }, lockedRotor: { 208: 22.1, 230: 20, 460: 10 } },
+  { horsepower: 0.75, fullLoad: { 208: 3.5, 230: 3.2, 460: 1.6 }, lockedRotor: { 208: 27.6, 230: 25, 460: 12.5 } },
+  { horsepower: 1, fullLoad: { 208: 4.6, 230: 4.2, 460: 2.1 }, lockedRotor: { 208: 33, 230: 30, 460: 15 } },
+  { horsepower: 1.5, fullLoad: { 208: 6.6, 230: 6, 460: 3 }, lockedRotor: { 208: 44, 230: 40, 460: 20 } },
+  { horsepower: 2, fullLoad: { 208: 7.5, 230: 6.8, 460: 3.4 }, lockedRotor: { 208: 55, 230: 50, 460: 25 } },
+  { horsepower: 3, fullLoad: { 208: 10.6, 230: 9.6, 460: 4.8 }, lockedRotor: { 208: 71, 230: 64, 460: 32 } },
+  { horsepower: 5, fullLoad: { 208: 16.7, 230: 15.2, 460: 7.6 }, lockedRotor: { 208: 102, 230: 92, 460: 46 } },
+];
+
+/**
+ * Pump and motor together for 4-inch wells, pounds. Common practice, no source; real ones differ by 30 %,
+ * and the weight on the pump's sheet overrules these.
+ */
+const PUMP_MASS_POUNDS: readonly number[] = [30, 32, 38, 46, 55, 75, 110];
+
+/** Tabulated ratings, smallest first. */
+export const RATED_POWERS: readonly Watts[] = SINGLE_PHASE.map((row) => horsepower(row.horsepower));
+
+/**
+ * Share by which a power may exceed a rating and still count as that rating: metric names of the same motors are
+ * rounded (0.75 kW is 1.006 hp, 1.5 kW is 2.012 hp).
+ */
+const RATING_ROUNDING = 0.02;
+
+export interface MotorSupply {
+  /** Rated shaft power. */
+  readonly power: Watts;
+  readonly phase: 1 | 3;
+  readonly voltage: Volts;
+}
+
+/**
+ * Full-load current by the code table, of the nearest rating at or above the power.
+ *
+ * @returns  amperes; null above the largest rating here (5 hp) and for a voltage the table does not cover
+ * Source    NFPA 70 (NEC), Tables 430.248 and 430.250
+ */
+export function motorCurrent({ power, phase, voltage }: MotorSupply): Amperes | null {
+  return tabulated(power, phase, voltage)?.fullLoad ?? null;
+}
+
+/**
+ * Current of a motor that does not turn yet, by the code table.
+ *
+ * @returns  amperes; null as for `motorCurrent`
+ * Source    NFPA 70 (NEC), 2008, Table 430.251(A) and (B)
+ */
+export function lockedRotorCurrent({ power, phase, voltage }: MotorSupply): Amperes | null {
+  return tabulated(power, phase, voltage)?.lockedRotor ?? null;
+}
+
+/**
+ * Mass of pump and motor together by rated power, generic 4-inch range.
+ *
+ * @returns  kilograms; null above the largest rating here (5 hp)
+ * Source    common practice, no source; within 30 %
+ */
+export function pumpMass(power: Watts): Kilograms | null {
+  const pounds = PUMP_MASS_POUNDS[ratingIndex(power)];
+  return pounds === undefined ? null : poundsMass(pounds);
+}
+
+function tabulated(power: Watts, phase: 1 | 3, voltage: Volts): { fullLoad: Amperes; lockedRotor: Amperes } | null {
+  const row = (phase === 1 ? SINGLE_PHASE : THREE_PHASE)[ratingIndex(power)];
+  const column = columnVoltage(voltage);
+  if (row === undefined || column === null) return null;
+  const fullLoad = row.fullLoad[column];
+  const lockedRotor = row.lockedRotor[column];
+  return fullLoad === undefined || lockedRotor === undefined ? null : { fullLoad, lockedRotor };
+}
+
+/** Index of the nearest rating at or above; the number of ratings where there is none. */
+function ratingIndex(power: Watts): number {
+  if (!(power > 0 && power < Infinity)) throw new RangeError(`motors: power is ${power} W, must be positive`);
+  let index = 0;
+  for (const rating of RATED_POWERS) {
+    if (power <= rating * (1 + RATING_ROUNDING)) return index;
+    index += 1;
+  }
+  return index;
+}
+
+/** The tables hold for 110 to 120, 220 to 240 and 440 to 480 V (notes of Tables 430.248 and 430.250). */
+function columnVoltage(voltage: Volts): number | null {
+  if (voltage >= 110 && voltage <= 120) return 115;
+  if (voltage === 208) return 208;
+  if (voltage >= 220 && voltage <= 240) return 230;
+  if (voltage >= 440 && voltage <= 480) return 460;
+  return null;
+}
+
+/**
+ * Code letters of a nameplate: kilovolt-amperes per horsepower with the rotor locked, from and to.
+ *
+ * Source  NFPA 70 (NEC), Table 430.7(B)
+ */
+export const CODE_LETTERS: Readonly<Record<string, { readonly from: number; readonly to: number }>> = {
+  F: { from: 5.0, to: 5.59 },
+  G: { from: 5.6, to: 6.29 },
+  H: { from: 6.3, to: 7.09 },
+  J: { from: 7.1, to: 7.99 },
+  K: { from: 8.0, to: 8.99 },
+  L: { from: 9.0, to: 9.99 },
+  M: { from: 10.0, to: 11.19 },
+  N: { from: 11.2, to: 12.49 },
+};
