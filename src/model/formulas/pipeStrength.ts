@@ -1,0 +1,105 @@
+/** Pressure that plastic pipe is rated for, at 23 degC and warmer. */
+import type { Celsius, Metres, Pascals, Ratio } from '../si.ts';
+
+/** Largest working pressure, as a share of the rating, where surge is not computed. Missouri Livestock Watering Systems Handbook, ch. 5. */
+export const WORKING_SHARE_WITHOUT_SURGE: Ratio = 0.72;
+
+/**
+ * Pressure rating of pipe made to a controlled outside diameter.
+ *
+ *     P = 2 HDS / (DR - 1),   DR = outside diameter / least wall
+ *
+ * @param hydrostaticDesignStress  HDS [Pa]
+ * @param dimensionRatio           DR [-]
+ * @returns  pressure rating at 23 degC [Pa]
+ *
+ * Range    thin plastic pipe, DR 5 to 41
+ * Throws   RangeError when the stress is not positive or DR is 2 or less (no bore)
+ * Source   ISO thin-wall equation as in ASTM D3035, appendix; equation from memory
+ */
+export function ratingFromDimensionRatio(hydrostaticDesignStress: Pascals, dimensionRatio: Ratio): Pascals {
+  requirePositive('ratingFromDimensionRatio', 'hydrostatic design stress', hydrostaticDesignStress);
+  if (!(dimensionRatio > 2 && dimensionRatio < Infinity)) {
+    throw new RangeError(`ratingFromDimensionRatio: dimension ratio is ${dimensionRatio}, must be above 2`);
+  }
+  return (2 * hydrostaticDesignStress) / (dimensionRatio - 1);
+}
+
+/**
+ * Pressure rating of pipe made to a controlled inside diameter.
+ *
+ *     P = 2 HDS / (SIDR + 1),   SIDR = inside diameter / least wall = DR - 2
+ *
+ * @param hydrostaticDesignStress  HDS [Pa]
+ * @param insideDimensionRatio     SIDR [-]
+ * @returns  pressure rating at 23 degC [Pa]
+ *
+ * Range    thin plastic pipe, SIDR 3 to 39
+ * Throws   RangeError when an input is not positive
+ * Source   ISO thin-wall equation as in ASTM D2239, appendix; equation from memory
+ */
+export function ratingFromSidr(hydrostaticDesignStress: Pascals, insideDimensionRatio: Ratio): Pascals {
+  requirePositive('ratingFromSidr', 'hydrostatic design stress', hydrostaticDesignStress);
+  requirePositive('ratingFromSidr', 'SIDR', insideDimensionRatio);
+  return (2 * hydrostaticDesignStress) / (insideDimensionRatio + 1);
+}
+
+/**
+ * Pressure rating of PVC pipe made to a schedule.
+ *
+ *     P = 2 HDS t / (D - t)
+ *
+ * @param hydrostaticDesignStress  HDS [Pa]: 2000 psi for PVC 1120
+ * @param outsideDiameter          D [m]
+ * @param wall                     t, least wall [m]
+ * @returns  pressure rating at 23 degC of pipe with plain ends [Pa]; threaded schedule 80 is rated half
+ *
+ * Range    plastic pipe; threaded schedule 40 PVC is not used
+ * Throws   RangeError when an input is not positive or the walls meet
+ * Source   ASTM D1785, appendix; equation from memory
+ */
+export function pvcRating(input: {
+  readonly hydrostaticDesignStress: Pascals;
+  readonly outsideDiameter: Metres;
+  readonly wall: Metres;
+}): Pascals {
+  const { hydrostaticDesignStress, outsideDiameter, wall } = input;
+  requirePositive('pvcRating', 'hydrostatic design stress', hydrostaticDesignStress);
+  requirePositive('pvcRating', 'wall', wall);
+  if (!(outsideDiameter > 2 * wall && outsideDiameter < Infinity)) {
+    throw new RangeError(`pvcRating: outside diameter is ${outsideDiameter}, must be more than two walls of ${wall}`);
+  }
+  return (2 * hydrostaticDesignStress * wall) / (outsideDiameter - wall);
+}
+
+/**
+ * Share of the 23 degC rating that warmer pipe keeps.
+ *
+ * PE goes by steps, PVC along straight lines between the tabled temperatures.
+ *
+ * @param material     'PE' or 'PVC'
+ * @param temperature  of the pipe [degC]
+ * @returns  factor [-], 1 at 23 degC and colder; null above the table (38 degC PE, 49 degC PVC): no rating is printed there
+ *
+ * Throws   RangeError when the temperature is not a finite number
+ * Source   PE: AWWA M55 (2006), Table 4-6. PVC: PPFA User Bulletin 3-96 at 73 and 80 degF; warmer rows from memory
+ */
+export function deratingFactor(material: 'PE' | 'PVC', temperature: Celsius): Ratio | null {
+  if (!Number.isFinite(temperature)) throw new RangeError(`deratingFactor: temperature is ${temperature}, must be finite`);
+  const fahrenheit = temperature * 1.8 + 32 - 1e-9; // so that 80 degF stays 80 after the trip through Celsius
+  if (material === 'PE') return fahrenheit <= 80 ? 1 : fahrenheit <= 90 ? 0.9 : fahrenheit <= 100 ? 0.8 : null;
+  for (let row = 1; row < PVC_DERATING.length; row++) {
+    const [cooler, more] = PVC_DERATING[row - 1]!;
+    const [warmer, less] = PVC_DERATING[row]!;
+    if (fahrenheit <= cooler) return more;
+    if (fahrenheit <= warmer) return more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
+  }
+  return null;
+}
+
+/** degF and factor. */
+const PVC_DERATING: readonly (readonly [number, number])[] = [[73, 1], [80, 0.88], [90, 0.75], [100, 0.62], [110, 0.5], [120, 0.4]];
+
+function requirePositive(name: string, argument: string, value: number): void {
+  if (!(value > 0 && value < Infinity)) throw new RangeError(`${name}: ${argument} is ${value}, must be positive and finite`);
+}

@@ -1,0 +1,237 @@
+/**
+ * Pipe for wells and house lines, 3/4 to 2 in: diameters and least walls in inches, as the standards print them.
+ *
+ * ASTM D2239 and D2737 walls: from memory, each D2239 wall equal to bore / SIDR rounded to 0.001 in, 0.060 in at least.
+ * ASTM D3035 outside diameters and walls: as ASTM F2619, same diameter and ratio system.
+ * ASTM D1785, ASME B36.10M, ASME B36.19M: outside diameters and walls as printed there.
+ */
+import type { PipeFacts, PipeMaterial } from '../facts.ts';
+import { pvcRating, ratingFromDimensionRatio, ratingFromSidr } from '../formulas/pipeStrength.ts';
+import type { Metres, Pascals } from '../si.ts';
+import { inches, psi } from '../units.ts';
+import { inchNumber, writeInchName } from './nominalSize.ts';
+
+export interface PipeQuery {
+  readonly material: PipeMaterial;
+  /** Left out: ASTM D2239 for PE, D1785 for PVC, ASME B36.10M and B36.19M for galvanized and stainless steel. */
+  readonly standard?: string | null | undefined;
+  /** "1-1/4 in", "1.25 in" or, where the standard has DN names, "DN 32". */
+  readonly size: string;
+  /** The pressure printed on the pipe. */
+  readonly rating?: Pascals | null | undefined;
+  /** PE only. Left out: PE4710. */
+  readonly resin?: string | null | undefined;
+  /** "SIDR 9", "DR 11", "schedule 80", or the number alone. */
+  readonly ratio?: string | number | null | undefined;
+}
+
+interface PipeStandard {
+  readonly name: string;
+  readonly materials: readonly PipeMaterial[];
+  /** Which diameter the standard holds: the other follows from the wall. */
+  readonly controlled: 'inside' | 'outside';
+  readonly hasDnNames: boolean;
+  /** How a class is written before its number. */
+  readonly classWord: 'SIDR' | 'DR' | 'SDR' | 'schedule';
+  readonly classes: readonly string[];
+  /** Taken when neither rating nor ratio is given. Null: nobody may guess the wall. */
+  readonly usualClass: string | null;
+  /** Lends its wall to pipe of unknown class, so that it can be drawn and weighed. */
+  readonly middleClass: string;
+  /** Nominal inch number, controlled diameter [in], least (metal: nominal) walls [in] in the order of `classes`. */
+  readonly rows: readonly (readonly [size: number, diameter: number, walls: readonly number[]])[];
+}
+
+const STANDARDS: readonly PipeStandard[] = [
+  {
+    name: 'ASTM D2239', materials: ['PE'], controlled: 'inside', hasDnNames: false,
+    classWord: 'SIDR', classes: ['15', '11.5', '9', '7', '5.3'], usualClass: null, middleClass: '9',
+    rows: [
+      [0.75, 0.824, [0.06, 0.072, 0.092, 0.118, 0.155]],
+      [1, 1.049, [0.07, 0.091, 0.117, 0.15, 0.198]],
+      [1.25, 1.38, [0.092, 0.12, 0.153, 0.197, 0.26]],
+      [1.5, 1.61, [0.107, 0.14, 0.179, 0.23, 0.304]],
+      [2, 2.067, [0.138, 0.18, 0.23, 0.295, 0.39]],
+    ],
+  },
+  {
+    name: 'ASTM D3035', materials: ['PE'], controlled: 'outside', hasDnNames: false,
+    classWord: 'DR', classes: ['13.5', '11', '9', '7'], usualClass: null, middleClass: '11',
+    rows: [
+      [0.75, 1.05, [0.078, 0.095, 0.117, 0.15]],
+      [1, 1.315, [0.097, 0.12, 0.146, 0.188]],
+      [1.25, 1.66, [0.123, 0.151, 0.184, 0.237]],
+      [1.5, 1.9, [0.141, 0.173, 0.211, 0.271]],
+      [2, 2.375, [0.176, 0.216, 0.264, 0.339]],
+    ],
+  },
+  {
+    name: 'ASTM D2737', materials: ['PE'], controlled: 'outside', hasDnNames: false,
+    classWord: 'SDR', classes: ['9'], usualClass: '9', middleClass: '9',
+    rows: [
+      [0.75, 0.875, [0.097]], [1, 1.125, [0.125]], [1.25, 1.375, [0.153]], [1.5, 1.625, [0.181]], [2, 2.125, [0.236]],
+    ],
+  },
+  {
+    // Threaded pipe in a well is schedule 80: schedule 40 is not to be threaded (ASTM D1785, appendix, from memory).
+    name: 'ASTM D1785', materials: ['PVC'], controlled: 'outside', hasDnNames: true,
+    classWord: 'schedule', classes: ['40', '80'], usualClass: '80', middleClass: '80',
+    rows: [
+      [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
+      [1.5, 1.9, [0.145, 0.2]], [2, 2.375, [0.154, 0.218]],
+    ],
+  },
+  {
+    name: 'ASME B36.10M', materials: ['galvanized steel'], controlled: 'outside', hasDnNames: true,
+    classWord: 'schedule', classes: ['40', '80'], usualClass: '40', middleClass: '40',
+    rows: [
+      [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
+      [1.5, 1.9, [0.145, 0.2]], [2, 2.375, [0.154, 0.218]],
+    ],
+  },
+  {
+    name: 'ASME B36.19M', materials: ['stainless steel'], controlled: 'outside', hasDnNames: true,
+    classWord: 'schedule', classes: ['40S', '10S'], usualClass: '40S', middleClass: '40S',
+    rows: [
+      [0.75, 1.05, [0.113, 0.083]], [1, 1.315, [0.133, 0.109]], [1.25, 1.66, [0.14, 0.109]],
+      [1.5, 1.9, [0.145, 0.109]], [2, 2.375, [0.154, 0.109]],
+    ],
+  },
+];
+
+/**
+ * What a material brings: density [kg/m3], roughness height [mm], Hazen-Williams coefficient.
+ *
+ * Source: roughness of plastic and galvanized pipe and 120 for galvanized, EPANET 2.2 User Manual, ch. 3, roughness
+ * coefficients for new pipe. 140 for plastic is the lower end there: cold water in small smooth pipe loses more than
+ * 150 says. Stainless steel from memory. Densities from memory; they give the printed weights of steel pipe.
+ */
+const MATERIALS: Readonly<Record<PipeMaterial, { density: number; roughness: number; hazenWilliams: number }>> = {
+  PE: { density: 955, roughness: 0.0015, hazenWilliams: 140 },
+  PVC: { density: 1400, roughness: 0.0015, hazenWilliams: 140 },
+  'galvanized steel': { density: 7850, roughness: 0.152, hazenWilliams: 120 },
+  'stainless steel': { density: 8030, roughness: 0.015, hazenWilliams: 140 },
+};
+
+/** Hydrostatic design stress at 23 degC [psi]. PE3408 and PE3608: hydrostatic design basis 1600 psi. PE4710: AWWA C901, from memory. */
+const PE_DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE3408: 800, PE3608: 800, PE4710: 1000 };
+/** PVC 1120 (ASTM D1785, from memory) [psi]. */
+const PVC_DESIGN_STRESS_PSI = 2000;
+
+/** A printed rating may be rounded: 315 psi is SIDR 5.3 that computes to 317. */
+const RATING_GRACE = 0.02;
+/** Printed so far below every class that it belongs to none of them: 80 psi is not SIDR 15. */
+const RATING_SURPLUS = 0.1;
+
+/** The standards that have pipe of a material, the usual one first. */
+export function pipeStandards(material: PipeMaterial): readonly string[] {
+  return STANDARDS.filter((standard) => standard.materials.includes(material)).map((standard) => standard.name);
+}
+
+/** Size names of a standard ("3/4 in", ...), or of every standard when none is named. */
+export function pipeSizes(standardName?: string): readonly string[] {
+  const standard = STANDARDS.find(({ name }) => name === standardName) ?? STANDARDS[0]!;
+  return standard.rows.map(([size]) => writeInchName(size));
+}
+
+/** Wall classes of a standard as printed ("SIDR 9"), thinnest wall first for plastic. */
+export function pipeClasses(standardName: string): readonly string[] {
+  const standard = STANDARDS.find(({ name }) => name === standardName);
+  return standard ? standard.classes.map((name) => `${standard.classWord} ${name}`) : [];
+}
+
+/**
+ * The pipe that a plan names.
+ *
+ * The class comes from the ratio; else from the printed rating, as the weakest class of that resin that carries it
+ * (2 % under is rounding, more than 10 % over is some other pipe); else it is the usual one of the standard. For PE of
+ * ASTM D2239 the bore is the same in every class, so pipe without rating and ratio has a known bore and an unknown
+ * wall: `wallClass` and `rating` are null and the outside diameter and mass are those of SIDR 9. ASTM D3035 without
+ * either, and any pipe whose rating fits no class, takes the diameters of the middle class the same way.
+ *
+ * @returns  null when the standard has no such material, size or class
+ */
+export function findPipe(query: PipeQuery): PipeFacts | null {
+  const standard = findStandard(query);
+  if (!standard) return null;
+  const number = inchNumber(query.size, standard.hasDnNames);
+  const row = standard.rows.find(([size]) => size === number);
+  if (!row) return null;
+
+  const resin = query.material === 'PE' ? (query.resin ?? 'PE4710') : null;
+  const wallClass = findClass(standard, row, resin, query);
+  if (wallClass === undefined) return null;
+
+  const pipe = dimensions(standard, row, wallClass ?? standard.middleClass);
+  const { density, roughness, hazenWilliams } = MATERIALS[query.material];
+  const wall = (pipe.outsideDiameter - pipe.insideDiameter) / 2;
+  return {
+    material: query.material,
+    standard: standard.name,
+    nominalSize: writeInchName(row[0]),
+    insideDiameter: pipe.insideDiameter,
+    outsideDiameter: pipe.outsideDiameter,
+    wallClass: wallClass === null ? null : `${standard.classWord} ${wallClass}`,
+    resin,
+    rating: isPlastic(query.material)
+      ? (query.rating ?? (wallClass === null ? null : computedRating(standard, row, wallClass, resin)))
+      : null,
+    roughness: roughness / 1000,
+    hazenWilliams,
+    massPerLength: density * Math.PI * (pipe.outsideDiameter - wall) * wall,
+  };
+}
+
+function findStandard({ material, standard: asked }: PipeQuery): PipeStandard | undefined {
+  const ours = STANDARDS.filter((standard) => standard.materials.includes(material));
+  if (asked === null || asked === undefined) return ours[0];
+  const plain = (name: string) => name.toUpperCase().replace(/^AS(?:TM|ME)/, '').replace(/[^A-Z0-9.]/g, '');
+  return ours.find(({ name }) => plain(name) === plain(asked));
+}
+
+type Row = PipeStandard['rows'][number];
+
+/** A class, null when nobody can know it, undefined when the standard does not have the one asked for. */
+function findClass(standard: PipeStandard, row: Row, resin: string | null, query: PipeQuery): string | null | undefined {
+  if (query.ratio !== null && query.ratio !== undefined) {
+    const asked = readClass(String(query.ratio));
+    return standard.classes.find((name) => name === asked || name === `${asked}S`);
+  }
+  const { rating } = query;
+  if (rating === null || rating === undefined || !isPlastic(query.material)) return standard.usualClass;
+  let weakest: { name: string; carries: Pascals } | null = null;
+  for (const name of standard.classes) {
+    const carries = computedRating(standard, row, name, resin);
+    if (carries === null || carries < rating * (1 - RATING_GRACE)) continue;
+    if (weakest === null || carries < weakest.carries) weakest = { name, carries };
+  }
+  return weakest !== null && weakest.carries <= rating * (1 + RATING_SURPLUS) ? weakest.name : null;
+}
+
+/** "SIDR 9", "DR-11", "schedule 80", "sch. 40", "SCH40S" down to "9", "11", "80", "40", "40S". */
+function readClass(text: string): string {
+  const match = /^(?:sidr|sdr|dr|schedule|sch\.?)?[\s-]*(\d+(?:\.\d+)?)\s*(s?)$/i.exec(text.trim());
+  return match ? `${Number(match[1])}${match[2]!.toUpperCase()}` : text;
+}
+
+function computedRating(standard: PipeStandard, row: Row, wallClass: string, resin: string | null): Pascals | null {
+  if (standard.classWord === 'schedule') {
+    return pvcRating({ hydrostaticDesignStress: psi(PVC_DESIGN_STRESS_PSI), ...dimensions(standard, row, wallClass) });
+  }
+  const stress = PE_DESIGN_STRESS_PSI[(resin ?? '').toUpperCase().replace(/[^A-Z0-9]/g, '')];
+  if (stress === undefined) return null;
+  const ratio = Number(wallClass);
+  return standard.controlled === 'inside' ? ratingFromSidr(psi(stress), ratio) : ratingFromDimensionRatio(psi(stress), ratio);
+}
+
+function dimensions(standard: PipeStandard, [, diameter, walls]: Row, wallClass: string) {
+  const wall: Metres = inches(walls[standard.classes.indexOf(wallClass)]!);
+  const controlled = inches(diameter);
+  return standard.controlled === 'inside'
+    ? { insideDiameter: controlled, outsideDiameter: controlled + 2 * wall, wall }
+    : { insideDiameter: controlled - 2 * wall, outsideDiameter: controlled, wall };
+}
+
+function isPlastic(material: PipeMaterial): boolean {
+  return material === 'PE' || material === 'PVC';
+}
