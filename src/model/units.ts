@@ -1,0 +1,20 @@
+/** Every conversion between text, customary units and SI. Nothing else in the program converts. */
+export { feet, gallons, gpm, horsepower, inches, poundsForce, poundsMass, psi } from './units/convert.ts';
+export {
+  toFeet,
+  toGallons,
+  toGpm,
+  toHorsepower,
+  toInches,
+  toPoundsForce,
+  toPoundsMass,
+  toPsi,
+} from './units/convert.ts';
+export { examples, inBothUnits, withoutUnit } from './units/loose.ts';
+export { parseQuantity } from './units/parse.ts';
+export type { ParsedQuantity, QuantityFault } from './units/parsed.ts';
+export { show } from './units/show.ts';
+export type { Show } from './units/show.ts';
+export { UNITS, listUnits } from './units/table.ts';
+export type { QuantityKind } from './units/table.ts';
+export { plainNumber, writeQuantity } from './units/write.ts';

@@ -1,0 +1,126 @@
+/** Figures for the reader, rounded to what they are worth. What a person types is kept elsewhere, as typed. */
+import type {
+  Amperes,
+  Celsius,
+  CubicMetres,
+  CubicMetresPerSecond,
+  Kilograms,
+  Metres,
+  MetresPerSecond,
+  Newtons,
+  Pascals,
+  Ratio,
+  Seconds,
+  Volts,
+  Watts,
+} from '../si.ts';
+import { toFeet, toGallons, toGpm, toHorsepower, toInches, toPoundsForce, toPoundsMass, toPsi } from './convert.ts';
+import { DAY, HOUR, MINUTE } from './table.ts';
+
+export interface Show {
+  readonly units: 'us' | 'metric';
+  /** Along a pipe or a wire: "172 ft 6 in", "52.6 m". */
+  readonly length: (length: Metres) => string;
+  /** Below ground: "62 ft", "18.9 m". */
+  readonly depth: (depth: Metres) => string;
+  /** A height or gap of a hand or two: "18 in", "46 cm". */
+  readonly small: (length: Metres) => string;
+  /** A diameter: "1.05 in", "26.6 mm". */
+  readonly bore: (diameter: Metres) => string;
+  readonly flow: (flow: CubicMetresPerSecond) => string;
+  readonly pressure: (pressure: Pascals) => string;
+  /** A height of water: "278 ft", "84.7 m". */
+  readonly head: (head: Metres) => string;
+  readonly velocity: (velocity: MetresPerSecond) => string;
+  readonly force: (force: Newtons) => string;
+  readonly mass: (mass: Kilograms) => string;
+  readonly volume: (volume: CubicMetres) => string;
+  readonly temperature: (temperature: Celsius) => string;
+  readonly percent: (ratio: Ratio) => string;
+  readonly time: (time: Seconds) => string;
+  readonly voltage: (voltage: Volts) => string;
+  readonly current: (current: Amperes) => string;
+  readonly power: (power: Watts) => string;
+}
+
+export function show(units: 'us' | 'metric'): Show {
+  return units === 'us' ? CUSTOMARY : METRIC;
+}
+
+const EITHER = {
+  percent: (ratio: Ratio) => `${rounded(ratio * 100, 1)} %`,
+  time: spokenTime,
+  voltage: (voltage: Volts) => `${rounded(voltage, 0)} V`,
+  current: (current: Amperes) => `${rounded(current, 1)} A`,
+};
+
+const CUSTOMARY: Show = {
+  ...EITHER,
+  units: 'us',
+  length: feetAndInches,
+  depth: (depth) => `${rounded(toFeet(depth), 1)} ft`,
+  small: (length) => `${rounded(toInches(length), 1)} in`,
+  bore: (diameter) => `${rounded(toInches(diameter), 2)} in`,
+  flow: (flow) => `${threeFigures(toGpm(flow))} gpm`,
+  pressure: (pressure) => `${rounded(toPsi(pressure), 0)} psi`,
+  head: (head) => `${rounded(toFeet(head), 1)} ft`,
+  velocity: (velocity) => `${rounded(toFeet(velocity), 1)} ft/s`,
+  force: (force) => `${rounded(toPoundsForce(force), 0)} lb`,
+  mass: (mass) => `${wholeFromTen(toPoundsMass(mass))} lb`,
+  volume: (volume) => `${wholeFromTen(toGallons(volume))} gal`,
+  temperature: (temperature) => `${rounded(temperature * 1.8 + 32, 0)} °F`,
+  power: (power) => `${rounded(toHorsepower(power), 2)} hp`,
+};
+
+const METRIC: Show = {
+  ...EITHER,
+  units: 'metric',
+  length: (length) => `${rounded(length, Math.abs(length) < 1 ? 2 : 1)} m`,
+  depth: (depth) => `${rounded(depth, 1)} m`,
+  small: (length) => `${wholeFromTen(length * 100)} cm`,
+  bore: (diameter) => `${rounded(diameter * 1000, 1)} mm`,
+  flow: (flow) => `${wholeFromTen(flow * 1000 * MINUTE)} L/min`,
+  pressure: (pressure) => `${rounded(pressure / 1000, 0)} kPa`,
+  head: (head) => `${rounded(head, 1)} m`,
+  velocity: (velocity) => `${rounded(velocity, 2)} m/s`,
+  force: (force) => `${rounded(force, 0)} N`,
+  mass: (mass) => `${wholeFromTen(mass)} kg`,
+  volume: (volume) => `${wholeFromTen(volume * 1000)} L`,
+  temperature: (temperature) => `${rounded(temperature, 0)} °C`,
+  power: (power) => `${rounded(power / 1000, 2)} kW`,
+};
+
+/** To the inch: "172 ft 6 in", "172 ft", "8 in". Rounding the inches first keeps "12 in" from standing after feet. */
+function feetAndInches(length: Metres): string {
+  const total = Math.round(Math.abs(toInches(length)));
+  const sign = length < 0 && total > 0 ? '-' : '';
+  const feet = Math.floor(total / 12);
+  const inches = total - feet * 12;
+  return sign + (feet === 0 ? `${inches} in` : inches === 0 ? `${feet} ft` : `${feet} ft ${inches} in`);
+}
+
+/** Seconds up to two minutes, minutes up to two hours, hours with minutes up to two days, then days. */
+function spokenTime(time: Seconds): string {
+  if (Math.abs(time) < 2 * MINUTE) return `${rounded(time, 0)} s`;
+  if (Math.abs(time) < 2 * HOUR) return `${rounded(time / MINUTE, 0)} min`;
+  if (Math.abs(time) >= 2 * DAY) return `${rounded(time / DAY, 1)} d`;
+  const minutes = Math.round(time / MINUTE);
+  const hours = Math.trunc(minutes / 60);
+  const rest = Math.abs(minutes - hours * 60);
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+function wholeFromTen(value: number): string {
+  return rounded(value, Math.abs(value) < 9.95 ? 1 : 0);
+}
+
+function threeFigures(value: number): string {
+  return rounded(value, Math.abs(value) < 99.95 ? 1 : 0);
+}
+
+/** At most so many decimals, without trailing zeros or a negative zero. */
+function rounded(value: number, decimals: number): string {
+  const scale = 10 ** decimals;
+  const result = Math.round(value * scale) / scale;
+  return result === 0 ? '0' : String(result);
+}

@@ -1,0 +1,126 @@
+/**
+ * The units a plan may be written in, with their factors to SI.
+ *
+ * SI value = (number - offset) * factor / divisor. Two numbers and not one, because a gallon a minute or a degree
+ * Fahrenheit has no finite decimal factor, and a quotient of exact numbers is rounded once only.
+ *
+ * Source   NIST Special Publication 811 (2008), Guide for the Use of the SI, Appendix B.8: the exact definitions of the
+ *          foot, inch, US gallon, pound, pound-force and horsepower (550 ft lbf/s), from which the others follow.
+ */
+
+export type QuantityKind =
+  | 'length'
+  | 'flow'
+  | 'pressure'
+  | 'temperature'
+  | 'volume'
+  | 'time'
+  | 'transmissivity'
+  | 'mass'
+  | 'force'
+  | 'voltage'
+  | 'current'
+  | 'power'
+  | 'gauge'
+  | 'ratio'
+  | 'concentration'
+  | 'freezingIndex'
+  | 'conductivity';
+
+export interface Unit {
+  /** As we write it: "gpm". */
+  readonly name: string;
+  readonly factor: number;
+  readonly divisor: number;
+  readonly offset: number;
+  /** Other ways people write it, in small letters. */
+  readonly aliases: readonly string[];
+}
+
+export const FOOT = 0.3048;
+export const INCH = 0.0254;
+export const GALLON = 3.785411784e-3;
+export const POUND = 0.45359237;
+/** A pound in standard gravity, 9.80665 m/s2. */
+export const POUND_FORCE = 4.4482216152605;
+export const HORSEPOWER = 550 * FOOT * POUND_FORCE;
+export const MINUTE = 60;
+export const HOUR = 3600;
+export const DAY = 86400;
+export const SQUARE_INCH = INCH * INCH;
+
+/** Units of each kind, the customary one first and the metric one second wherever there are both. */
+export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
+  length: [
+    unit('ft', FOOT, ['feet', 'foot', "'"]),
+    unit('m', 1, ['metre', 'metres', 'meter', 'meters']),
+    unit('in', INCH, ['inch', 'inches', '"', "''"]),
+    unit('cm', 0.01),
+    unit('mm', 0.001),
+  ],
+  flow: [
+    unit('gpm', GALLON, ['gal/min', 'usgpm'], MINUTE),
+    unit('L/min', 0.001, ['lpm'], MINUTE),
+    unit('L/s', 0.001, ['lps']),
+    unit('m3/h', 1, ['m3/hr'], HOUR),
+  ],
+  pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('kPa', 1000), unit('bar', 1e5)],
+  temperature: [unit('degF', 1, ['f', 'deg f'], 1.8, 32), unit('degC', 1, ['c', 'deg c'])],
+  volume: [unit('gal', GALLON, ['gallon', 'gallons']), unit('L', 0.001, ['litre', 'litres', 'liter', 'liters'])],
+  time: [
+    unit('h', HOUR, ['hr', 'hrs', 'hour', 'hours']),
+    unit('min', MINUTE, ['minute', 'minutes']),
+    unit('s', 1, ['sec', 'second', 'seconds']),
+    unit('d', DAY, ['day', 'days']),
+  ],
+  transmissivity: [
+    unit('ft2/d', FOOT * FOOT, ['ft2/day'], DAY),
+    unit('m2/d', 1, ['m2/day'], DAY),
+    unit('gpd/ft', GALLON, ['gal/d/ft'], DAY * FOOT),
+  ],
+  mass: [unit('lb', POUND, ['lbs', 'pound', 'pounds']), unit('kg', 1)],
+  // A breaking strength printed in "lb" is in pounds-force: a mass would make no sense there.
+  force: [unit('lbf', POUND_FORCE, ['lb', 'lbs', 'pound', 'pounds']), unit('N', 1)],
+  voltage: [unit('V', 1, ['volt', 'volts'])],
+  current: [unit('A', 1, ['amp', 'amps'])],
+  power: [unit('hp', HORSEPOWER), unit('kW', 1000)],
+  gauge: [unit('AWG', 1, ['ga', 'gauge'])],
+  ratio: [unit('%', 1, ['percent'], 100), unit('', 1)],
+  concentration: [unit('mg/L', 0.001, ['ppm'])],
+  freezingIndex: [
+    unit('degF d', 1, ['degf days', 'degf day', 'f d', 'f days'], 1.8),
+    unit('degC d', 1, ['degc days', 'degc day', 'c d', 'c days']),
+  ],
+  conductivity: [unit('uS/cm', 1, [], 1e4), unit('mS/cm', 0.1), unit('mS/m', 0.001)],
+};
+
+/** By kind, every spelling as typed and in small letters. */
+export const SPELLINGS: Readonly<Record<QuantityKind, ReadonlyMap<string, Unit>>> = Object.fromEntries(
+  Object.entries(UNITS).map(([kind, units]) => [
+    kind,
+    new Map(units.flatMap((one) => [one.name, one.name.toLowerCase(), ...one.aliases].map((name) => [name, one]))),
+  ]),
+) as Record<QuantityKind, Map<string, Unit>>;
+
+export function unitOf(kind: QuantityKind, name: string): Unit {
+  const found = SPELLINGS[kind].get(name);
+  if (!found) throw new RangeError(`unitOf: no unit "${name}" of ${kind}; use ${listUnits(kind)}`);
+  return found;
+}
+
+/** "ft, m, in, cm, mm" */
+export function listUnits(kind: QuantityKind): string {
+  return UNITS[kind].map((one) => one.name || 'a bare number').join(', ');
+}
+
+export function toSi(value: number, { factor, divisor, offset }: Unit): number {
+  return ((value - offset) * factor) / divisor;
+}
+
+export function fromSi(si: number, { factor, divisor, offset }: Unit): number {
+  return (si * divisor) / factor + offset;
+}
+
+function unit(name: string, factor: number, aliases: readonly string[] = [], divisor = 1, offset = 0): Unit {
+  return { name, factor, divisor, offset, aliases };
+}
