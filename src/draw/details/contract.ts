@@ -1,0 +1,33 @@
+/**
+ * What the sheet asks of a detail and what a detail gives back.
+ *
+ * The sheet draws the frame's border and its heading above it ("A  Well top", "depths to scale, widths x5").
+ * The detail draws everything inside the window, in sheet coordinates, cropped to it.
+ */
+import type { Ink } from '../theme.ts';
+import type { DepthWindow, HitPlace, MarkPlace, View } from '../view.ts';
+import type { Shape } from '../scene.ts';
+
+export interface DetailFrame {
+  readonly view: 'A' | 'B' | 'C';
+  /** px on the sheet: the window, without heading. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly units: View['units'];
+  readonly theme: View['theme'];
+  readonly ink: Ink;
+  /** The window to keep while a pointer is down. */
+  readonly frozen?: DepthWindow;
+  readonly held?: View['held'];
+  readonly lit?: string;
+}
+
+export interface DetailScene extends DepthWindow {
+  readonly shapes: readonly Shape[];
+  readonly marks: readonly MarkPlace[];
+  readonly hits: readonly HitPlace[];
+  /** px per metre of depth. */
+  readonly k: number;
+}

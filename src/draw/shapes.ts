@@ -1,0 +1,68 @@
+/** Small makers of keyed shapes, and path text with two decimals. */
+import type { Attributes, Shape, Tag } from './scene.ts';
+
+/** A number as SVG text: two decimals at most, no trailing zeros, never "-0". */
+export function digits(value: number): string {
+  const rounded = Math.round(value * 100) / 100;
+  return rounded === 0 ? '0' : String(rounded);
+}
+
+export type Point = readonly [x: number, y: number];
+
+export function shape(key: string, tag: Tag, attrs: Attributes): Shape {
+  return { key, tag, attrs };
+}
+
+export function rect(key: string, x: number, y: number, width: number, height: number, attrs: Attributes): Shape {
+  return { key, tag: 'rect', attrs: { x, y, width: Math.max(0, width), height: Math.max(0, height), ...attrs } };
+}
+
+export function line(key: string, x1: number, y1: number, x2: number, y2: number, attrs: Attributes): Shape {
+  return { key, tag: 'line', attrs: { x1, y1, x2, y2, ...attrs } };
+}
+
+export function circle(key: string, cx: number, cy: number, r: number, attrs: Attributes): Shape {
+  return { key, tag: 'circle', attrs: { cx, cy, r, ...attrs } };
+}
+
+/** A path; `d` is written by `polyline`, `polygon` and the like, so that it is rounded already. */
+export function path(key: string, d: string, attrs: Attributes): Shape {
+  return { key, tag: 'path', attrs: { d, ...attrs } };
+}
+
+export function group(key: string, children: readonly Shape[], attrs: Attributes = {}): Shape {
+  return { key, tag: 'g', attrs, children };
+}
+
+/** A window that crops what it holds: a nested viewport needs no clip path and so no id. Inside, sheet coordinates go on. */
+export function crop(key: string, x: number, y: number, width: number, height: number, children: readonly Shape[]): Shape {
+  const viewBox = [x, y, width, height].map(digits).join(' ');
+  return { key, tag: 'svg', attrs: { x, y, width, height, viewBox, overflow: 'hidden' }, children };
+}
+
+export interface TextStyle {
+  readonly size: number;
+  readonly weight?: 400 | 500 | 600;
+  readonly fill: string;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly italic?: boolean;
+}
+
+/** One line of text; y is its baseline. */
+export function text(key: string, x: number, y: number, words: string, style: TextStyle): Shape {
+  const attrs: Record<string, string | number> = { x, y, 'font-size': style.size, fill: style.fill };
+  if (style.weight !== undefined && style.weight !== 400) attrs['font-weight'] = style.weight;
+  if (style.anchor !== undefined && style.anchor !== 'start') attrs['text-anchor'] = style.anchor;
+  if (style.italic === true) attrs['font-style'] = 'italic';
+  return { key, tag: 'text', attrs, text: words };
+}
+
+/** Path text through the points, open. */
+export function polyline(points: readonly Point[]): string {
+  return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${digits(x)} ${digits(y)}`).join('');
+}
+
+/** Path text round the points, closed. */
+export function polygon(points: readonly Point[]): string {
+  return `${polyline(points)}Z`;
+}

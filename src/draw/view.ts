@@ -1,0 +1,105 @@
+/** What is asked of a drawing, and what comes back beside its shapes. */
+import type { PartKind } from '../model/solution.ts';
+import type { Metres } from '../model/si.ts';
+import type { Shape } from './scene.ts';
+
+/** O is the section, A the well top, B the pump end, C the lens. */
+export type ViewName = 'O' | 'A' | 'B' | 'C';
+
+export type Sheet = 'all' | 'section' | 'top' | 'pump' | { readonly at: Metres };
+
+export interface View {
+  readonly sheet: Sheet;
+  /** px */
+  readonly width: number;
+  /** px */
+  readonly height: number;
+  readonly units: 'us' | 'metric';
+  readonly theme: 'light' | 'dark' | 'print';
+  /** The scales of the scene that stood when the pointer went down: kept until it goes up. */
+  readonly frozen?: Frozen;
+  /** The handle that is dragged, with the depth it started from. */
+  readonly held?: { readonly handle: string; readonly start: Metres };
+  /** Key of a part, or the number of a finding: lit in every view. */
+  readonly lit?: string;
+  /** Title block and legend, for exports. */
+  readonly caption?: boolean;
+  /** What the title block says of date and version; the drawing itself knows no clock. */
+  readonly imprint?: { readonly date?: string; readonly version?: string };
+}
+
+/** What a view shows: depths in metres, linear in y; widths enlarged by one factor against depths. */
+export interface DepthWindow {
+  readonly topDepth: Metres;
+  readonly bottomDepth: Metres;
+  readonly widthFactor: number;
+}
+
+/** How a chip stood: kept in order, and its collapse kept, while a pointer is down. */
+export interface ChipState {
+  readonly handle: string;
+  /** px from its level to its middle. */
+  readonly offset: number;
+  /** Step of the ladder: 0 is the full chip. */
+  readonly collapse: number;
+}
+
+export interface Frozen {
+  readonly windows: Readonly<Partial<Record<ViewName, DepthWindow>>>;
+  /** From the top down. */
+  readonly chips: readonly ChipState[];
+}
+
+export interface ChipPlace {
+  /** Id of the handle, or of the level that has none. */
+  readonly handle: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** y of the level it reads. */
+  readonly lineY: number;
+}
+
+export interface MarkPlace {
+  /** Index of the finding + 1. */
+  readonly number: number;
+  /** Middle of the mark. */
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly view: ViewName;
+}
+
+export interface FramePlace extends DepthWindow {
+  readonly view: ViewName;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface HitPlace {
+  /** Key of the part. */
+  readonly part: string;
+  readonly kind: PartKind;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly view: ViewName;
+}
+
+export interface Scene {
+  readonly width: number;
+  readonly height: number;
+  readonly title: string;
+  readonly desc: string;
+  readonly background: string;
+  readonly shapes: readonly Shape[];
+  readonly scales: Frozen;
+  readonly chips: readonly ChipPlace[];
+  readonly marks: readonly MarkPlace[];
+  readonly frames: readonly FramePlace[];
+  readonly hits: readonly HitPlace[];
+}
