@@ -1,0 +1,36 @@
+/** From a driller's word for the ground to its fill and pattern. */
+import type { GroundName } from '../theme.ts';
+import type { PatternName } from './patterns.ts';
+
+export interface GroundLook {
+  readonly ground: GroundName;
+  readonly pattern: PatternName;
+}
+
+/** The first word found decides, so the narrow ones stand first: "weathered shale" before "shale", "hardpan" before "pan". */
+const WORDS: readonly (readonly [words: RegExp, ground: GroundName, pattern: PatternName])[] = [
+  [/topsoil|top soil|loam|fill|peat|muck|organic|soil/, 'soil', 'soil'],
+  [/till|hardpan|hard pan|boulder clay|drift/, 'clay', 'till'],
+  [/sand.*(and|&|,|\+|with).*gravel|gravel.*(and|&|,|\+|with).*sand|sandy gravel|gravelly sand/, 'sand', 'sandAndGravel'],
+  [/(weathered|rotten|soft|broken) shale|shale.*(weathered|rotten|broken)|mudstone/, 'rock', 'weatheredShale'],
+  [/sandstone|conglomerate|quartzite/, 'sand', 'sandstone'],
+  [/dolomite|dolostone/, 'rock', 'dolomite'],
+  [/limestone|chalk|marble|caliche|coral/, 'rock', 'limestone'],
+  [/shale|slate|siltstone|claystone/, 'rock', 'shale'],
+  [/granite|gneiss|diorite|gabbro|syenite/, 'rock', 'granite'],
+  [/basalt|lava|trap|andesite|rhyolite|volcanic|tuff/, 'rock', 'basalt'],
+  [/schist|phyllite|mica/, 'rock', 'schist'],
+  [/rock|ledge|bedrock|stone/, 'rock', 'rock'],
+  [/gravel|cobble|boulder|pebble/, 'gravel', 'gravel'],
+  [/sand/, 'sand', 'sand'],
+  [/silt|loess/, 'clay', 'silt'],
+  [/clay|marl|gumbo/, 'clay', 'clay'],
+];
+
+export const UNKNOWN_GROUND: GroundLook = { ground: 'gravel', pattern: 'unknown' };
+
+export function lookOf(material: string): GroundLook {
+  const words = material.toLowerCase();
+  const found = WORDS.find(([pattern]) => pattern.test(words));
+  return found === undefined ? UNKNOWN_GROUND : { ground: found[1], pattern: found[2] };
+}

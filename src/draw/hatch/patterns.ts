@@ -1,0 +1,151 @@
+/**
+ * Line work for what the ground is made of, in the idea of geologic map symbols (dots for sand, rings for gravel,
+ * bricks for limestone, dashes for clay and shale): our own drawing, which the legend explains.
+ *
+ * Every pattern hangs on one grid of the sheet, so that dragging a contact uncovers more of it and moves none of it.
+ */
+import { boxHeight, holds, isEmpty, type Box } from './clip.ts';
+import { Pen } from './pen.ts';
+
+export type PatternName =
+  | 'soil' | 'clay' | 'silt' | 'sand' | 'gravel' | 'sandAndGravel' | 'till' | 'sandstone' | 'limestone' | 'dolomite'
+  | 'shale' | 'weatheredShale' | 'granite' | 'basalt' | 'schist' | 'rock' | 'unknown';
+
+export interface Hatch {
+  /** Path text, clipped to the boxes; empty where nothing fits. */
+  readonly d: string;
+  /** Rows of dashes or dots are one stroke a row, cut by the dash array. */
+  readonly dashes?: string;
+}
+
+/** @param boxes  what is filled: usually the ground left and right of the hole */
+export function hatch(pattern: PatternName, boxes: readonly Box[]): Hatch {
+  const { draw, dashes } = PATTERNS[pattern];
+  const pen = new Pen();
+  for (const box of boxes) if (!isEmpty(box)) draw(pen, box);
+  return dashes === undefined ? { d: pen.path } : { d: pen.path, dashes };
+}
+
+interface Pattern {
+  readonly draw: (pen: Pen, box: Box) => void;
+  readonly dashes?: string;
+}
+
+const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
+  soil: { draw: cells(10, 7, 2, 2, (pen, x, y, luck) => pen.stroke(x, y, x + 1 + luck * 2, y + 1.5)) },
+  clay: { draw: dashRows(9, 20), dashes: '8 12' },
+  silt: { draw: dashRows(8, 18), dashes: '6 4 1 7' },
+  sand: { draw: dashRows(7, 9), dashes: '1 8' },
+  gravel: { draw: cells(24, 13, 5, 3, pebble) },
+  sandAndGravel: { draw: cells(26, 13, 8, 5, pebbleAndGrains) },
+  till: { draw: cells(26, 14, 6, 4, stonesInClay) },
+  sandstone: { draw: beddedSand },
+  limestone: { draw: bricks(10, 24, 0) },
+  dolomite: { draw: bricks(10, 24, 4) },
+  shale: { draw: dashRows(6, 17), dashes: '13 4' },
+  weatheredShale: { draw: dashRows(8, 20), dashes: '11 4 2 6' },
+  granite: { draw: cells(18, 13, 3, 3, cross) },
+  basalt: { draw: cells(17, 13, 3, 3, wedge) },
+  schist: { draw: cells(22, 9, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
+  rock: { draw: cells(17, 12, 4, 4, splinter) },
+  unknown: { draw: cells(46, 30, 4, 6, questionMark) },
+};
+
+/** A number between 0 and 1 that belongs to a place on the grid: the same place always gives the same one. */
+function luckAt(column: number, row: number): number {
+  let h = Math.imul(column, 0x27d4eb2f) ^ Math.imul(row, 0x165667b1);
+  h = Math.imul(h ^ (h >>> 15), 0x2c1b3c6d);
+  h = Math.imul(h ^ (h >>> 12), 0x297a2d39);
+  return ((h ^ (h >>> 15)) >>> 0) / 4294967296;
+}
+
+/** Rows of the grid inside a box; a layer too thin for one gets a row along its middle. */
+function rowsIn(box: Box, spacing: number, margin: number): number[] {
+  const rows: number[] = [];
+  for (let row = Math.ceil((box.top + margin) / spacing); row * spacing <= box.bottom - margin; row++) rows.push(row);
+  return rows.length > 0 || boxHeight(box) < 3 ? rows : [(box.top + box.bottom) / 2 / spacing];
+}
+
+type Symbol = (pen: Pen, x: number, y: number, luck: number) => unknown;
+
+/** One symbol a cell, shaken a little so that it does not look woven; one that would cross the edge is left out. */
+function cells(width: number, height: number, halfWidth: number, halfHeight: number, symbol: Symbol): Pattern['draw'] {
+  return (pen, box) => {
+    for (const row of rowsIn(box, height, halfHeight)) {
+      const shift = Math.round(row) % 2 === 0 ? 0 : width / 2;
+      for (let column = Math.floor((box.left - shift) / width); column * width + shift < box.right; column++) {
+        const luck = luckAt(column, Math.round(row));
+        const x = Math.round(column * width + shift + luck * (width - 2 * halfWidth));
+        const y = row * height;
+        if (holds(box, x, y, halfWidth, halfHeight)) symbol(pen, x, y, luck);
+      }
+    }
+  };
+}
+
+/** Strokes along the box that a dash array cuts; each row starts elsewhere in its period, outside the box's left edge. */
+function dashRows(spacing: number, period: number): Pattern['draw'] {
+  return (pen, box) => {
+    for (const row of rowsIn(box, spacing, 1.5)) {
+      const start = Math.round(luckAt(7, Math.round(row)) * (period - 1));
+      const left = box.left + 3 + start;
+      if (box.right - 3 > left) pen.stroke(left, row * spacing, box.right - 3, row * spacing);
+    }
+  };
+}
+
+/** Courses of bricks; `lean` slants the upright joints. */
+function bricks(course: number, length: number, lean: number): Pattern['draw'] {
+  return (pen, box) => {
+    const first = Math.floor(box.top / course);
+    for (let row = first; row * course < box.bottom; row++) {
+      const y = row * course;
+      if (y > box.top + 0.5) pen.stroke(box.left, y, box.right, y);
+      const from = Math.max(y, box.top);
+      const to = Math.min(y + course, box.bottom);
+      const slant = (at: number) => lean * (1 - (at - y) / course);
+      const shift = row % 2 === 0 ? 0 : length / 2;
+      for (let x = Math.ceil((box.left - shift) / length) * length + shift; x + lean < box.right; x += length) {
+        if (x > box.left) pen.stroke(x + slant(from), from, x + slant(to), to);
+      }
+    }
+  };
+}
+
+function beddedSand(pen: Pen, box: Box): void {
+  for (const row of rowsIn(box, 28, 2)) pen.stroke(box.left, row * 28, box.right, row * 28);
+  cells(11, 7, 1, 2, (grains, x, y) => (Math.abs(y % 28) < 3 ? undefined : grains.stroke(x, y, x + 0.9, y)))(pen, box);
+}
+
+function pebble(pen: Pen, x: number, y: number, luck: number): void {
+  pen.pebble(x, y, 3 + Math.floor(luck * 2.99), luck > 0.45 ? 3 : 2);
+}
+
+function pebbleAndGrains(pen: Pen, x: number, y: number, luck: number): void {
+  pen.pebble(x, y, 3 + Math.floor(luck * 1.99), luck > 0.5 ? 3 : 2);
+  pen.stroke(x + 6, y + 4, x + 6.9, y + 4).stroke(x - 6, y - 4, x - 5.1, y - 4);
+}
+
+function stonesInClay(pen: Pen, x: number, y: number, luck: number): void {
+  if (luck > 0.4) pen.stroke(x - 6, y, x + 3, y);
+  else pen.move(x - 3, y + 2).lineTo(x, y - 3).lineTo(x + 4, y + 1).lineTo(x - 3, y + 2);
+}
+
+function cross(pen: Pen, x: number, y: number, luck: number): void {
+  if (luck > 0.3) pen.stroke(x - 2, y, x + 2, y).stroke(x, y - 2, x, y + 2);
+  else pen.stroke(x - 2, y + 1, x + 2, y - 1);
+}
+
+function wedge(pen: Pen, x: number, y: number): void {
+  pen.move(x - 2, y - 2).lineTo(x, y + 2).lineTo(x + 2, y - 2);
+}
+
+function splinter(pen: Pen, x: number, y: number, luck: number): void {
+  const rise = Math.round((luck - 0.5) * 8);
+  pen.stroke(x - 3, y + rise / 2, x + 3, y - rise / 2);
+}
+
+function questionMark(pen: Pen, x: number, y: number): void {
+  pen.move(x - 2, y - 2).lineTo(x - 1, y - 4).lineTo(x + 2, y - 3).lineTo(x + 1, y - 1).lineTo(x, y).lineTo(x, y + 1);
+  pen.stroke(x, y + 3, x, y + 3.8);
+}

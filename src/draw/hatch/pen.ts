@@ -1,0 +1,63 @@
+/**
+ * Writes line work as short as it can be: relative steps in tenths of a pixel, no separator where a sign separates.
+ * A sheet holds thousands of strokes, so each byte of one counts.
+ */
+export class Pen {
+  private out = '';
+  private x = 0;
+  private y = 0;
+
+  get path(): string {
+    return this.out;
+  }
+
+  move(x: number, y: number): this {
+    const tenthsX = Math.round(x * 10);
+    const tenthsY = Math.round(y * 10);
+    this.out += this.out === '' ? `M${step(tenthsX)}${next(tenthsY)}` : `m${step(tenthsX - this.x)}${next(tenthsY - this.y)}`;
+    this.x = tenthsX;
+    this.y = tenthsY;
+    return this;
+  }
+
+  lineTo(x: number, y: number): this {
+    const tenthsX = Math.round(x * 10);
+    const tenthsY = Math.round(y * 10);
+    const dx = tenthsX - this.x;
+    const dy = tenthsY - this.y;
+    if (dy === 0) this.out += `h${step(dx)}`;
+    else if (dx === 0) this.out += `v${step(dy)}`;
+    else this.out += `l${step(dx)}${next(dy)}`;
+    this.x = tenthsX;
+    this.y = tenthsY;
+    return this;
+  }
+
+  stroke(x1: number, y1: number, x2: number, y2: number): this {
+    return this.move(x1, y1).lineTo(x2, y2);
+  }
+
+  /** A closed pebble round (x, y), as four smooth arcs; half sizes in whole pixels. */
+  pebble(x: number, y: number, halfWidth: number, halfHeight: number): this {
+    this.move(x - halfWidth, y);
+    this.out += `q0-${halfHeight} ${halfWidth}-${halfHeight}t${halfWidth} ${halfHeight}-${halfWidth} ${halfHeight}-${halfWidth}-${halfHeight}`;
+    return this;
+  }
+
+  /** A wave of one crest and one trough from (x, y) to the right. */
+  wave(x: number, y: number, halfLength: number, height: number): this {
+    this.move(x, y);
+    this.out += `q${halfLength / 2}-${height} ${halfLength} 0t${halfLength} 0`;
+    this.x += halfLength * 20;
+    return this;
+  }
+}
+
+function step(tenths: number): string {
+  if (tenths % 10 === 0) return String(tenths / 10);
+  return (tenths / 10).toFixed(1).replace('0.', '.');
+}
+
+function next(tenths: number): string {
+  return tenths < 0 ? step(tenths) : ` ${step(tenths)}`;
+}
