@@ -1,0 +1,133 @@
+/**
+ * `npm run bench`: how long solving, drawing and one dragged frame take, beside the figures to hold.
+ * Machines are noisy: read the ratios of one run, and compare before and after on the same machine.
+ */
+import { spawnSync } from 'node:child_process';
+import { readFileSync, readdirSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import './ensure-packages.mjs';
+
+const root = new URL('..', import.meta.url);
+const only = process.argv[2];
+if (spawnSync('npm', ['run', '-s', 'build'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0) process.exit(1);
+
+const { readPlanText, solve, draw, toSvg } = await import(new URL('dist/node/lib.js', root));
+const samples = readdirSync(new URL('static/samples', root)).filter((name) => name.endsWith('.json'));
+
+const quantile = (times, share) => times.sort((a, b) => a - b)[Math.floor((times.length - 1) * share)];
+const ms = (value) => `${value.toFixed(value < 1 ? 3 : 2)} ms`;
+function row(what, measured, toHold) {
+  console.log(`${what.padEnd(58)} ${measured.padEnd(34)} ${toHold}`);
+}
+
+function time(work, { rounds = 1500, warm = 400 } = {}) {
+  for (let i = 0; i < warm; i++) work(i);
+  const times = [];
+  for (let i = 0; i < rounds; i++) {
+    const begun = performance.now();
+    work(i);
+    times.push(performance.now() - begun);
+  }
+  return times;
+}
+
+async function epanetMedian() {
+  const { Project, Workspace, NodeType, LinkType, FlowUnits, HeadLossType } = await import('epanet-js');
+  const workspace = new Workspace();
+  if (workspace.loadModule) await workspace.loadModule();
+  return quantile(
+    time(
+      () => {
+        const model = new Project(workspace);
+        model.init('report.rpt', 'out.bin', FlowUnits.GPM, HeadLossType.DW);
+        const well = model.addNode('well', NodeType.Reservoir);
+        const top = model.addNode('top', NodeType.Junction);
+        const end = model.addNode('end', NodeType.Junction);
+        const tank = model.addNode('tank', NodeType.Reservoir);
+        model.setNodeValue(well, 0, -96);
+        model.setNodeValue(tank, 0, 146);
+        model.addCurve('pump');
+        model.setCurveValue(model.getCurveIndex('pump'), 1, 10, 300);
+        const pump = model.addLink('pump', LinkType.Pump, 'well', 'end');
+        model.setLinkValue(pump, 19, model.getCurveIndex('pump'));
+        const drop = model.addLink('drop', LinkType.Pipe, 'end', 'top');
+        const line = model.addLink('line', LinkType.Pipe, 'top', 'tank');
+        model.setPipeData(drop, 172.5, 1.049, 0.005, 0);
+        model.setPipeData(line, 120, 1.049, 0.005, 0);
+        void end;
+        void top;
+        model.solveH();
+        model.close();
+      },
+      { rounds: 200, warm: 30 },
+    ),
+    0.5,
+  );
+}
+
+async function nodeSide() {
+  let epanet = null;
+  try {
+    epanet = await epanetMedian();
+  } catch (fault) {
+    console.log(`(EPANET's engine could not be run beside it: ${fault.message})`);
+  }
+  for (const name of samples) {
+    const reading = readPlanText(readFileSync(new URL(`static/samples/${name}`, root), 'utf8'));
+    if (!reading.ok) throw new Error(`${name} cannot be read`);
+    const { plan } = reading;
+    const solving = quantile(time(() => solve(plan)), 0.5);
+    const solution = solve(plan);
+    const view = { sheet: 'all', width: 1040, height: 1000, units: plan.units ?? 'us', theme: 'light' };
+    const drawing = quantile(time(() => toSvg(draw(solution, view))), 0.5);
+    const svg = toSvg(draw(solution, view));
+    const beside = epanet === null ? '' : `, ${(solving / epanet).toFixed(2)} of EPANET's ${ms(epanet)}`;
+    row(`${name}: solve, median`, `${ms(solving)}${beside}`, 'under 0.1 ms (0.3 ms with the whole computation)');
+    row(`${name}: draw and write SVG, median`, ms(drawing), 'under 0.7 ms');
+    row(`${name}: SVG, section and both details`, `${(svg.length / 1000).toFixed(1)} kB, ${(gzipSync(svg).length / 1000).toFixed(1)} kB gzipped`, 'under 60 kB');
+  }
+}
+
+/** Drags the pump up and down in the built page and reads the page's own user timing of each frame. */
+async function pageSide() {
+  const { chromium } = await import('@playwright/test');
+  const { launchOptions } = await import('./browser.mjs');
+  const { preview } = await import('vite');
+  const server = await preview({ logLevel: 'silent', root: root.pathname, preview: { port: 4199, host: '127.0.0.1' }, build: { outDir: 'dist/app' } });
+  const browser = await chromium.launch(launchOptions());
+  try {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 1000 } });
+    await page.goto('http://127.0.0.1:4199/');
+    await page.getByRole('button', { name: /Tamarack Ridge/ }).click();
+    const session = await page.context().newCDPSession(page);
+    for (const rate of [1, 4]) {
+      await session.send('Emulation.setCPUThrottlingRate', { rate });
+      const chip = await page.locator('[data-handle="pumpSetting"]').first().boundingBox();
+      const x = chip.x + 10;
+      const y = chip.y + chip.height / 2;
+      await page.evaluate(() => performance.clearMeasures());
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      for (let i = 1; i <= 300; i++) {
+        await page.mouse.move(x, y - 60 * Math.abs(Math.sin(i / 25)));
+        if (i % 2 === 0) await page.evaluate(() => new Promise(requestAnimationFrame));
+      }
+      await page.mouse.up();
+      const frames = await page.evaluate(() => {
+        const of = (name) => performance.getEntriesByName(name).map((entry) => entry.duration);
+        return { script: of('drag frame'), whole: of('drag frame with layout') };
+      });
+      const slowed = rate === 1 ? 'bare' : 'slowed four times';
+      const say = (times) => (times.length ? `median ${ms(quantile(times, 0.5))}, p95 ${ms(quantile(times, 0.95))}` : 'not measured');
+      row(`one dragged frame, ${slowed}, pointer to attributes (${frames.script.length})`, say(frames.script), rate === 1 ? 'p95 under 2 ms' : 'p95 under 8.3 ms');
+      row(`one dragged frame, ${slowed}, with style and layout`, say(frames.whole), rate === 1 ? 'p95 under 8.3 ms' : 'p95 under 16.7 ms');
+    }
+  } finally {
+    await browser.close();
+    await new Promise((done) => server.httpServer.close(done));
+  }
+}
+
+if (only !== 'page') await nodeSide();
+if (only !== 'node') await pageSide();
+process.exit(0);

@@ -1,0 +1,34 @@
+#!/usr/bin/env node
+import { checkCommand } from './checkCommand.ts';
+import { drawCommand } from './drawCommand.ts';
+import { EXIT, Unreadable } from './exits.ts';
+
+const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [--view all|section|top|pump|at:DEPTH] [--theme light|dark|print] [--date DATE]
+wellcut check PLAN.json [--json]
+
+"-" is standard input or output. draw writes to standard output without -o.
+check exits 0 without a danger, 1 with one. Both exit 2 when the plan cannot be read, 3 for a mistake of ours.
+A planning aid: local code and licensed practice decide.
+`;
+
+async function run([command, ...args]: readonly string[]): Promise<number> {
+  if (command === 'draw') return drawCommand(args);
+  if (command === 'check') return checkCommand(args);
+  if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
+    process.stdout.write(HELP);
+    return command === undefined ? EXIT.unreadable : EXIT.good;
+  }
+  throw new Unreadable(`there is no command "${command}"; use draw or check\n\n${HELP}`);
+}
+
+function explain(fault: unknown): number {
+  const code = fault instanceof Error && 'code' in fault ? String(fault.code) : '';
+  if (fault instanceof Unreadable || code.startsWith('ERR_PARSE_ARGS')) {
+    process.stderr.write(`${(fault as Error).message}\n`);
+    return EXIT.unreadable;
+  }
+  process.stderr.write(`A mistake of ours; the plan is not to blame. Please report it with the plan.\n${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`);
+  return EXIT.ourFault;
+}
+
+process.exitCode = await run(process.argv.slice(2)).catch(explain);

@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { Unreadable } from './exits.ts';
+import { woffToSfnt } from './woff.ts';
+
+const WEIGHTS = [400, 500, 600];
+const PIXELS_PER_UNIT = 2;
+
+/**
+ * The drawing as a PNG at two pixels a unit, with the very font files that the page ships.
+ * Needs the optional package @resvg/resvg-js; says so when it is not there.
+ */
+export async function toPng(svg: string): Promise<Uint8Array> {
+  const { Resvg } = await import('@resvg/resvg-js').catch(() => {
+    throw new Unreadable('PNG needs the package @resvg/resvg-js (npm install @resvg/resvg-js); SVG needs nothing: -o out.svg');
+  });
+  // The renderer takes fonts as files only, and reads no compressed ones.
+  const folder = mkdtempSync(join(tmpdir(), 'wellcut-fonts-'));
+  try {
+    const fontFiles = WEIGHTS.map((weight) => {
+      const file = join(folder, `${weight}.ttf`);
+      writeFileSync(file, woffToSfnt(readFileSync(fontFile(weight))));
+      return file;
+    });
+    const renderer = new Resvg(svg, { fitTo: { mode: 'zoom', value: PIXELS_PER_UNIT }, font: { fontFiles, loadSystemFonts: false, defaultFontFamily: 'Barlow Semi Condensed' } });
+    return renderer.render().asPng();
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function fontFile(weight: number): string {
+  return createRequire(import.meta.url).resolve(`@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-${weight}-normal.woff`);
+}

@@ -1,0 +1,177 @@
+/** Every figure of the plan's contract, from levels to minutes; `null` where a fact it needs is unknown. */
+import { boreVolume, widestBetween } from '../bore.ts';
+import type { Facts } from '../facts.ts';
+import { chlorineProduct } from '../formulas/disinfection.ts';
+import { specificCapacity } from '../formulas/drawdown.ts';
+import { velocityIn } from '../formulas/friction.ts';
+import type { PumpCurve } from '../formulas/pumpCurve.ts';
+import { tankDrawdown } from '../formulas/tank.ts';
+import { STANDARD_GRAVITY, atmosphericPressure } from '../formulas/water.ts';
+import { voltageDrop } from '../formulas/wire.ts';
+import type { Metres } from '../si.ts';
+import type { BoreStretch, Curves, Values } from '../solution.ts';
+import { motorCurrent } from '../tables/motors.ts';
+import { feet } from '../units.ts';
+import type { System } from './curves.ts';
+import { fiftyYearStretch, hangLoads, hangingString } from './hanging.ts';
+import { fittingFriction, pipeFriction, pipeFrictionHazenWilliams } from './head.ts';
+import type { LevelFigures } from './levels.ts';
+
+/** Wire: 2 % slack and 5 ft for the loop at the top. Common practice, no source. */
+const WIRE_SLACK = 1.02;
+const WIRE_LOOP = feet(5);
+/** Rope: two tie-offs of 3 ft, and 1 ft of slack beyond the pipe's stretch. Common practice, no source. */
+const ROPE_TIES = feet(6);
+const ROPE_SLACK = feet(1);
+const LIFT_PIPE_ABOVE_CASING = feet(2);
+
+export interface Worked {
+  readonly facts: Facts;
+  readonly levels: LevelFigures;
+  readonly bore: readonly BoreStretch[];
+  readonly suspension: Metres;
+  readonly system: System;
+  readonly curves: Curves;
+  readonly curve: PumpCurve | null;
+  readonly frostDepth: Metres | null;
+}
+
+export function valuesOf(worked: Worked): Values {
+  const { facts, levels, suspension, system, curves, curve, frostDepth } = worked;
+  const { house, pump, top, well } = facts;
+  const { density } = system.water;
+  const intakeDepth = pump.setting;
+  const pumpDischargeDepth = intakeDepth - pump.intakeToDischarge;
+  const motorBottomDepth = intakeDepth + pump.intakeToMotorBottom;
+  const shutOffHead = curve?.shutOffHead ?? null;
+  const asPressure = (head: Metres) => head * density * STANDARD_GRAVITY;
+  return {
+    demandFlow: house.demand,
+    specificCapacity: specificCapacityOf(facts),
+    drawdown: levels.drawdown,
+    pumpingWaterLevel: levels.pumping,
+    pumpingWaterLevelDry: levels.pumpingDry,
+    submergenceDry: levels.pumpingDry === null ? null : intakeDepth - levels.pumpingDry,
+    intakeDepth,
+    pumpDischargeDepth,
+    motorBottomDepth,
+    submergence: levels.pumping === null ? null : intakeDepth - levels.pumping,
+    clearanceToBottom: well.bottom - motorBottomDepth,
+    ...headsOf(worked),
+    operatingFlowAtCutOut: curves.atCutOut?.flow ?? null,
+    operatingHeadAtCutOut: curves.atCutOut?.head ?? null,
+    operatingFlowAtCutIn: curves.atCutIn?.flow ?? null,
+    operatingHeadAtCutIn: curves.atCutIn?.head ?? null,
+    shutOffPressureAtPump: shutOffHead === null ? null : asPressure(shutOffHead),
+    shutOffPressureAtTank:
+      shutOffHead === null || levels.static === null || house.rise === null ? null : asPressure(shutOffHead - levels.static - house.rise),
+    velocityDropPipe: house.demand === null ? null : velocityIn(house.demand, facts.dropPipe.insideDiameter),
+    velocityPastMotor: velocityPastMotor(worked),
+    ...lengthsAndLoads(worked, pumpDischargeDepth),
+    frostDepth,
+    pitlessBelowFrost: top.kind === 'pitless' && frostDepth !== null ? suspension - frostDepth : null,
+    ...volumes(worked),
+  };
+}
+
+function specificCapacityOf({ water, house }: Facts): number | null {
+  const { pumping, staticLevel } = water;
+  if (pumping === null) return null;
+  if (pumping.kind === 'test') return pumping.drawdown > 0 ? specificCapacity({ flow: pumping.flow, drawdown: pumping.drawdown }) : null;
+  if (pumping.kind === 'steps') {
+    const last = pumping.steps[pumping.steps.length - 1];
+    return last && last.drawdown > 0 ? specificCapacity({ flow: last.flow, drawdown: last.drawdown }) : null;
+  }
+  if (pumping.kind !== 'level' || staticLevel === null) return null;
+  const flow = pumping.flow ?? house.demand;
+  const drawdown = pumping.level - staticLevel;
+  return flow !== null && drawdown > 0 ? specificCapacity({ flow, drawdown }) : null;
+}
+
+function headsOf({ facts, levels, system, suspension }: Worked) {
+  const { house, dropPipe, pump } = facts;
+  const { demand, line, distance, rise } = house;
+  const length = Math.max(pump.setting - pump.intakeToDischarge - suspension, 0);
+  const lineKnown = demand !== null && line !== null && distance !== null;
+  const frictionDropPipe = demand === null ? null : pipeFriction(dropPipe, demand, length, system.water);
+  const frictionLine = lineKnown ? pipeFriction(line, demand, distance, system.water) : null;
+  const frictionFittings = demand === null ? null : fittingFriction(facts, demand);
+  const pressureHead = house.kind === 'open tank' ? 0 : house.cutOut / (system.water.density * STANDARD_GRAVITY);
+  const lift = levels.pumping;
+  const sum = [lift, rise, pressureHead, frictionDropPipe, frictionLine, frictionFittings];
+  return {
+    lift,
+    rise,
+    pressureHead,
+    frictionDropPipe,
+    frictionLine,
+    frictionFittings,
+    totalDynamicHead: sum.some((head) => head === null) ? null : sum.reduce<number>((total, head) => total + (head ?? 0), 0),
+    frictionDropPipeHazenWilliams: demand === null ? null : pipeFrictionHazenWilliams(dropPipe, demand, length),
+    frictionLineHazenWilliams: lineKnown ? pipeFrictionHazenWilliams(line, demand, distance) : null,
+  };
+}
+
+function velocityPastMotor({ facts, bore }: Worked): number | null {
+  const { pump, house, well } = facts;
+  if (house.demand === null) return null;
+  const motorBottom = pump.setting + pump.intakeToMotorBottom;
+  if (pump.shroudDiameter === null && bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom)) return null;
+  const around = pump.shroudDiameter ?? 2 * widestBetween(bore, pump.setting, Math.min(motorBottom, Math.max(well.bottom, pump.setting)));
+  const ring = (Math.PI / 4) * (around ** 2 - pump.motorDiameter ** 2);
+  return ring > 0 ? house.demand / ring : null;
+}
+
+function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metres) {
+  const { house, pump, rope, string, top, well, wire } = facts;
+  const dropPipeCutLength = discharge - suspension;
+  const spliceHeight = string.splices[0] ?? 0;
+  const wireLength = (discharge - spliceHeight + well.casingHeight) * WIRE_SLACK + WIRE_LOOP;
+  const run = wire.run ?? house.distance;
+  const current = pump.current ?? (pump.power === null ? null : motorCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage }));
+  const dropped =
+    run === null || current === null
+      ? null
+      : voltageDrop({ phase: pump.phase, current, length: Math.max(run + wireLength + spliceHeight, 0), gauge: wire.gauge });
+  const hanging = hangingString(facts, Math.max(dropPipeCutLength, 0));
+  const loads = hangLoads(hanging, suspension, levels.static, levels.pumping);
+  const stretch = fiftyYearStretch(facts, hanging, suspension, levels.static);
+  const ropeLength = rope === null ? 0 : stretch === null ? null : discharge + well.casingHeight + ROPE_TIES + stretch + ROPE_SLACK;
+  return {
+    dropPipeCutLength,
+    liftPipeLength: top.kind === 'pitless' ? well.casingHeight + top.depth + LIFT_PIPE_ABOVE_CASING : null,
+    wireLength,
+    ropeLength,
+    voltageDropRunning: dropped === null ? null : dropped / pump.voltage,
+    hangLoadLowering: loads.lowering,
+    hangLoadAtRest: loads.atRest,
+    hangLoadPumping: loads.pumping,
+    hangLoadDry: loads.dry,
+  };
+}
+
+function volumes({ facts, levels, bore, curves }: Worked) {
+  const { disinfection, dropPipe, house, pump, site, well, water } = facts;
+  const staticLevel = levels.static;
+  const wellVolume = staticLevel === null ? null : boreVolume(bore, Math.max(staticLevel, -well.casingHeight), well.bottom);
+  const chlorineDose =
+    wellVolume === null ? null : chlorineProduct({ volume: wellVolume, target: disinfection.target, strength: disinfection.strength });
+  const drawn =
+    house.tank === null || house.kind === 'open tank'
+      ? null
+      : tankDrawdown({ volume: house.tank, precharge: house.precharge, cutIn: house.cutIn, cutOut: house.cutOut, atmosphere: atmosphericPressure(site.altitude) });
+  const pipeArea = (Math.PI / 4) * dropPipe.outsideDiameter ** 2;
+  const column = staticLevel === null ? null : Math.max(pump.setting - staticLevel, 0);
+  const usableStorage =
+    staticLevel === null || column === null ? null : Math.max(boreVolume(bore, staticLevel, pump.setting) - pipeArea * column, 0);
+  const gives = well.yield ?? (water.pumping?.kind === 'test' ? water.pumping.flow : null);
+  const flow = curves.atCutIn?.flow ?? null;
+  const excess = gives === null || flow === null ? 0 : flow - gives;
+  return {
+    wellVolume,
+    chlorineDose,
+    tankDrawdown: drawn,
+    usableStorage,
+    timeToBreakSuction: usableStorage !== null && excess > 0 ? usableStorage / excess : null,
+  };
+}

@@ -1,0 +1,67 @@
+/** Dragging is the model inverted: which plan puts this level under the pointer? */
+import { handlesOf, type Handle } from './handles.ts';
+import { withDepth, withLength } from './plan/editPlan.ts';
+import type { Plan } from './plan/schema.ts';
+import type { Metres } from './si.ts';
+import type { Solution } from './solution.ts';
+
+export interface Moved {
+  readonly plan: Plan;
+  /** Where the handle stands now. */
+  readonly depth: Metres;
+  /** Why it went no further; null when it went where it was asked to. */
+  readonly blocked: string | null;
+}
+
+export interface MoveOptions {
+  /** Least step of what is written, so that a drag never fakes precision [m]. */
+  readonly step?: Metres;
+  /** Static and pumping level move together, whatever the plan's kind. */
+  readonly lockDrawdown?: boolean;
+}
+
+/**
+ * Moves one handle to a depth, as far as is physically possible.
+ *
+ * @param plan      the plan as typed
+ * @param solution  what `solve` says of it
+ * @param id        the handle
+ * @param depth     where it is wanted, from the ground [m]
+ * @returns         a plan whose field is written in the unit it had, and the same plan when nothing can move
+ */
+export function moveHandle(plan: Plan, solution: Solution, id: string, depth: Metres, options: MoveOptions = {}): Moved {
+  const handle = handlesOf(solution).find((each) => each.id === id);
+  if (!handle) return { plan, depth, blocked: 'there is nothing here to move' };
+  if (handle.locked !== null) return { plan, depth: handle.depth, blocked: handle.locked };
+  const to = Math.min(Math.max(depth, handle.min), Math.max(handle.max, handle.min));
+  const blocked = depth < handle.min ? handle.minWhy : depth > Math.max(handle.max, handle.min) ? handle.maxWhy : null;
+  // At a block the exact limit is written: rounding could step over it.
+  const step = blocked === null ? options.step : undefined;
+  return { plan: write(plan, solution, handle, to, step, options.lockDrawdown === true), depth: to, blocked };
+}
+
+function write(plan: Plan, solution: Solution, { id, path }: Handle, to: Metres, step: Metres | undefined, lock: boolean): Plan {
+  const { facts, levels } = solution;
+  const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
+  if (id === 'casingHeight') return withLength(plan, path, -to, step);
+  if (id.startsWith('checkValve/') || id.startsWith('splice/')) return withLength(plan, path, discharge - to, step);
+  if (id === 'pumpingLevel') return writePumpingLevel(plan, solution, to, step);
+  const moved = withDepth(plan, path, to, step);
+  if (id === 'staticLevel' && lock && facts.water.pumping?.kind === 'level' && levels.static !== null) {
+    return withDepth(moved, 'water.pumping.level', facts.water.pumping.level + to - levels.static, step);
+  }
+  return moved;
+}
+
+/** A test keeps its flow: the drawdown that is read on the drawing is scaled back from the demand to the test's flow. */
+function writePumpingLevel(plan: Plan, { facts, levels }: Solution, to: Metres, step: Metres | undefined): Plan {
+  const { pumping } = facts.water;
+  const still = levels.static ?? 0;
+  const demand = facts.house.demand ?? 0;
+  if (pumping?.kind === 'level') {
+    const scale = pumping.flow !== null && demand > 0 ? pumping.flow / demand : 1;
+    return withDepth(plan, 'water.pumping.level', still + (to - still) * scale, step);
+  }
+  if (pumping?.kind !== 'test' || !(demand > 0)) return plan;
+  return withLength(plan, 'water.pumping.drawdown', ((to - still) * pumping.flow) / demand, step);
+}

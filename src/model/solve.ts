@@ -1,0 +1,64 @@
+/**
+ * From a plan to everything that is known about it. Pure and total: any valid plan gives finite figures and findings,
+ * never a throw; the impossible (water above ground, pump below the bottom, pump stronger than the well) is a finding.
+ */
+import { boreOf, boreRadiusAt } from './bore.ts';
+import type { Facts, FactsReading } from './facts.ts';
+import { curvesOf } from './figures/curves.ts';
+import { levelsOf } from './figures/levels.ts';
+import { frostDepthOf } from './figures/frostDepth.ts';
+import { valuesOf } from './figures/values.ts';
+import { coneDepths } from './formulas/drawdown.ts';
+import { kinematicViscosity, waterDensity } from './formulas/water.ts';
+import { readFacts } from './plan/readFacts.ts';
+import type { Plan } from './plan/schema.ts';
+import { judge } from './rules/index.ts';
+import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
+import { placeString } from './string/placeString.ts';
+import { suspensionDepth } from './string/topWorks.ts';
+
+export function solve(plan: Plan): Solution {
+  const solved = solveFacts(plan, readFacts(plan));
+  return { ...solved, ...judge(solved) };
+}
+
+/** Everything but the judgement. */
+export function solveFacts(plan: Plan, reading: FactsReading): Solved {
+  const { facts } = reading;
+  const levels = levelsOf(facts);
+  const bore = boreOf(facts);
+  const suspension = suspensionDepth(facts);
+  const density = waterDensity(facts.site.waterTemperature);
+  const system = {
+    water: { density, kinematicViscosity: kinematicViscosity(facts.site.waterTemperature) },
+    dropPipeLength: Math.max(facts.pump.setting - facts.pump.intakeToDischarge - suspension, 0),
+  };
+  const { curve, ...curves } = curvesOf(facts, system);
+  const frost = frostDepthOf(facts);
+  return {
+    plan,
+    facts,
+    assumed: frost.assumed ? [...reading.assumed, frost.assumed] : reading.assumed,
+    unknown: reading.unknown,
+    notUsed: reading.notUsed,
+    values: valuesOf({ facts, levels, bore, suspension, system, curves, curve, frostDepth: frost.depth }),
+    levels,
+    bore,
+    parts: placeString(facts, (depth) => boreRadiusAt(bore, depth)),
+    cone: coneOf(facts, levels.drawdown, bore),
+    curves,
+  };
+}
+
+/** Distances at which the cone of depression is told, as multiples of the hole's radius: 1 to 10,000, evenly by logarithm. */
+const CONE_STEPS = 24;
+const CONE_REACH = 4;
+
+function coneOf(facts: Facts, drawdown: number | null, bore: readonly BoreStretch[]): readonly ConePoint[] | null {
+  const { staticLevel, pumping } = facts.water;
+  const { demand } = facts.house;
+  if (staticLevel === null || pumping === null || demand === null || drawdown === null || !(drawdown > 0)) return null;
+  const wellRadius = boreRadiusAt(bore, staticLevel + drawdown);
+  const distances = Array.from({ length: CONE_STEPS + 1 }, (_, i) => wellRadius * 10 ** ((CONE_REACH * i) / CONE_STEPS));
+  return coneDepths({ staticLevel, drawdown, flow: demand, pumping, wellRadius, distances });
+}

@@ -1,0 +1,29 @@
+/**
+ * Generic lengths of the small parts, for parts whose maker nobody named. Real ones overrule.
+ * Source: common practice, no source.
+ */
+import { feet, inches } from '../units.ts';
+
+export const NIPPLE_SHOWING = inches(2);
+export const CHECK_VALVE = inches(4);
+export const FITTING_SHOWING = inches(2);
+export const FITTING_BARB = inches(2);
+export const CLAMP_WIDTH = inches(0.5);
+export const CLAMP_GAP = inches(0.5);
+export const ARRESTOR = inches(12);
+export const SPLICE = inches(8);
+export const TIE = inches(1);
+export const GUARD = inches(4);
+export const CAP = inches(4);
+export const SEAL = inches(3);
+export const COUPLING = inches(2);
+export const TEE = inches(4);
+export const PLUG = inches(1);
+export const PITLESS_BODY = inches(4);
+export const INTAKE_RING = inches(3);
+/** Standard length of rigid drop pipe, where the plan gives none. */
+export const RIGID_SECTION = feet(20);
+/** Bore of an insert fitting as a share of the pipe's bore. */
+export const INSERT_BORE_RATIO = 0.8;
+/** How far a buried conduit goes down where nobody said. Maryland COMAR 26.04.04.22 D asks for 18 in. */
+export const CONDUIT_DEPTH = inches(18);

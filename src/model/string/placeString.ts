@@ -1,0 +1,25 @@
+/** The whole string from the motor's lower end to the cap, part by part, at true depths with real lengths. */
+import { cableDisplacedArea } from '../formulas/wire.ts';
+import type { Facts } from '../facts.ts';
+import type { Metres } from '../si.ts';
+import type { PlacedPart } from '../solution.ts';
+import { inches } from '../units.ts';
+import { placeAlongPipe } from './alongPipe.ts';
+import { placeHouseEnd } from './houseEnd.ts';
+import { placePumpEnd } from './pumpEnd.ts';
+import { placeTopWorks } from './topWorks.ts';
+
+/** @param boreRadiusAt  inside radius of what lines the hole at a depth [m] */
+export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metres): PlacedPart[] {
+  const end = placePumpEnd(facts);
+  const top = placeTopWorks(facts);
+  const span = { pipeTop: top.pipeTop, pipeBottom: Math.max(end.pipeBottom, top.pipeTop), discharge: end.discharge };
+  const casingTop = -facts.well.casingHeight;
+  const parts = [...end.parts, ...placeAlongPipe(facts, span, boreRadiusAt), ...top.parts, ...placeHouseEnd(facts)];
+  const cableRadius = Math.sqrt(cableDisplacedArea(facts.wire.gauge, facts.pump.wires) / Math.PI);
+  parts.push({ key: 'cable', kind: 'cable', top: casingTop, bottom: Math.max(end.discharge, casingTop), radius: cableRadius });
+  if (facts.rope) {
+    parts.push({ key: 'rope', kind: 'rope', top: casingTop + inches(4), bottom: Math.max(end.discharge, casingTop + inches(4)), radius: (facts.rope.diameter ?? inches(0.25)) / 2 });
+  }
+  return parts;
+}

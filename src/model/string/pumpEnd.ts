@@ -1,0 +1,50 @@
+/** Motor, intake, pump and what is screwed on its discharge: everything below the drop pipe's lower end. */
+import type { Facts } from '../facts.ts';
+import type { Metres } from '../si.ts';
+import type { PlacedPart } from '../solution.ts';
+import { feet } from '../units.ts';
+import { clampsOver } from './clamps.ts';
+import { CHECK_VALVE, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
+
+export interface PumpEnd {
+  readonly parts: readonly PlacedPart[];
+  readonly discharge: Metres;
+  readonly motorBottom: Metres;
+  /** Lower end of the drop pipe. */
+  readonly pipeBottom: Metres;
+}
+
+/** A valve planned no higher than this stands on the pump's nipple, below the pipe; a higher one sits in the pipe. */
+export const VALVE_AT_PUMP = feet(1);
+
+export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
+  const discharge = pump.setting - pump.intakeToDischarge;
+  const motorBottom = pump.setting + pump.intakeToMotorBottom;
+  const bodyRadius = pump.motorDiameter / 2;
+  const pipeRadius = dropPipe.outsideDiameter / 2;
+  const bore = dropPipe.insideDiameter / 2;
+  const ringTop = pump.setting - INTAKE_RING / 2;
+  const ringBottom = pump.setting + INTAKE_RING / 2;
+  const parts: PlacedPart[] = [
+    { key: 'motor', kind: 'motor', top: ringBottom, bottom: motorBottom, radius: bodyRadius },
+    { key: 'intake', kind: 'intake', top: ringTop, bottom: ringBottom, radius: bodyRadius },
+    { key: 'pump', kind: 'pump', top: discharge, bottom: ringTop, radius: bodyRadius },
+    { key: 'cableGuardStrip', kind: 'cableGuardStrip', top: discharge, bottom: ringTop, radius: pump.diameter / 2 },
+  ];
+  if (pump.shroudDiameter !== null) {
+    parts.push({ key: 'shroud', kind: 'shroud', top: ringTop, bottom: motorBottom, radius: pump.shroudDiameter / 2, insideRadius: pump.shroudDiameter / 2 });
+  }
+  let at = discharge - NIPPLE_SHOWING;
+  parts.push({ key: 'nipple', kind: 'nipple', top: at, bottom: discharge, radius: pipeRadius * 0.9, insideRadius: bore });
+  if (string.checkValves.some((height) => height <= VALVE_AT_PUMP)) {
+    parts.push({ key: 'checkValve', kind: 'checkValve', top: at - CHECK_VALVE, bottom: at, radius: pipeRadius * 1.5, insideRadius: bore });
+    at -= CHECK_VALVE;
+  }
+  if (dropPipe.material !== 'PE') return { parts, discharge, motorBottom, pipeBottom: at };
+  const pipeBottom = at - FITTING_SHOWING;
+  parts.push(
+    { key: 'insertFitting/pump', kind: 'insertFitting', top: pipeBottom - FITTING_BARB, bottom: at, radius: bore },
+    ...clampsOver('pump', pipeBottom, -1, string.clampsPerJoint, pipeRadius),
+  );
+  return { parts, discharge, motorBottom, pipeBottom };
+}

@@ -1,0 +1,99 @@
+/** Where the string hangs and how the water leaves the well: pitless adapter with cap, or sanitary seal with tee. */
+import type { Facts } from '../facts.ts';
+import type { Metres } from '../si.ts';
+import type { PlacedPart } from '../solution.ts';
+import { inches } from '../units.ts';
+import {
+  CAP, CONDUIT_DEPTH, COUPLING, FITTING_BARB, FITTING_SHOWING, NIPPLE_SHOWING, PITLESS_BODY, PLUG, SEAL, TEE,
+} from './lengths.ts';
+import { clampsOver } from './clamps.ts';
+
+export interface TopWorks {
+  readonly parts: readonly PlacedPart[];
+  /** Depth at which everything below hangs: the pitless outlet, or the casing top for a seal. */
+  readonly suspension: Metres;
+  /** Upper end of the drop pipe. */
+  readonly pipeTop: Metres;
+}
+
+/** Depth from which the drop pipe's length and the hanging load count (plan: `dropPipeCutLength`). */
+export function suspensionDepth({ top, well }: Facts): Metres {
+  return top.kind === 'pitless' ? top.depth : -well.casingHeight;
+}
+
+export function placeTopWorks(facts: Facts): TopWorks {
+  return facts.top.kind === 'pitless' ? placePitless(facts, facts.top.depth) : placeSeal(facts);
+}
+
+function placePitless(facts: Facts, outletTop: Metres): TopWorks {
+  const { dropPipe, house, well } = facts;
+  const line = house.line ?? dropPipe;
+  const outletRadius = line.outsideDiameter / 2;
+  // plan.md's datum: the depth is that of the top of the outlet pipe, which freezes first.
+  const centre = outletTop + outletRadius;
+  const bodyTop = centre - PITLESS_BODY / 2;
+  const bodyBottom = centre + PITLESS_BODY / 2;
+  const casingTop = -well.casingHeight;
+  const parts: PlacedPart[] = [
+    part('cap', 'cap', casingTop - CAP * 0.75, casingTop + CAP * 0.25, (well.casings[0]?.outsideDiameter ?? 0) / 2 + inches(0.75)),
+    part('pitlessAdapter', 'pitlessAdapter', bodyTop, bodyBottom, inches(2)),
+    part('buriedLine', 'buriedLine', outletTop, outletTop + line.outsideDiameter, outletRadius, line.insideDiameter / 2),
+    ...wayOut(facts, outletTop),
+  ];
+  const joint = topJoint(facts, bodyBottom);
+  return { parts: [...parts, ...joint.parts], suspension: outletTop, pipeTop: joint.pipeTop };
+}
+
+function placeSeal(facts: Facts): TopWorks {
+  const { dropPipe, house, well } = facts;
+  const casingTop = -well.casingHeight;
+  const sealTop = casingTop - inches(1);
+  const sealBottom = sealTop + SEAL;
+  const collarTop = sealTop - COUPLING;
+  const teeBottom = collarTop - NIPPLE_SHOWING;
+  const teeTop = teeBottom - TEE;
+  const pipeRadius = dropPipe.outsideDiameter / 2;
+  const line = house.line ?? dropPipe;
+  const lineCentre = (teeTop + teeBottom) / 2;
+  const parts: PlacedPart[] = [
+    part('plug', 'plug', teeTop - PLUG, teeTop, pipeRadius),
+    part('tee', 'tee', teeTop, teeBottom, pipeRadius * 1.35, dropPipe.insideDiameter / 2),
+    part('nipple/top', 'nipple', collarTop - NIPPLE_SHOWING, collarTop, pipeRadius, dropPipe.insideDiameter / 2),
+    part('coupling/top', 'coupling', collarTop, sealTop, pipeRadius * 1.35, dropPipe.insideDiameter / 2),
+    part('seal', 'seal', sealTop, sealBottom, (well.casings[0]?.outsideDiameter ?? 0) / 2),
+    part('buriedLine', 'buriedLine', lineCentre - line.outsideDiameter / 2, lineCentre + line.outsideDiameter / 2, line.outsideDiameter / 2, line.insideDiameter / 2),
+    ...wayOut(facts, null),
+  ];
+  if (dropPipe.material !== 'PE') return { parts, suspension: casingTop, pipeTop: collarTop };
+  // With PE the rigid nipple, not the pipe, passes the seal's rubber; the collar above it carries the weight.
+  parts.push(part('nipple/seal', 'nipple', sealTop, sealBottom + NIPPLE_SHOWING, pipeRadius, dropPipe.insideDiameter / 2));
+  const joint = topJoint(facts, sealBottom + NIPPLE_SHOWING);
+  return { parts: [...parts, ...joint.parts], suspension: casingTop, pipeTop: joint.pipeTop };
+}
+
+/** The joint that carries the whole string: insert fitting and clamps under the spool or the nipple; rigid pipe screws in. */
+function topJoint({ dropPipe, string }: Facts, from: Metres): { parts: PlacedPart[]; pipeTop: Metres } {
+  if (dropPipe.material !== 'PE') return { parts: [], pipeTop: from };
+  const pipeTop = from + FITTING_SHOWING;
+  const parts = [
+    part('insertFitting/top', 'insertFitting', from, pipeTop + FITTING_BARB, dropPipe.insideDiameter / 2),
+    ...clampsOver('top', pipeTop, 1, string.clampsPerJoint, dropPipe.outsideDiameter / 2),
+  ];
+  return { parts, pipeTop };
+}
+
+/** Conduit for the cable and the bond to a metal casing. */
+function wayOut({ well, wire }: Facts, trench: Metres | null): PlacedPart[] {
+  const casingTop = -well.casingHeight;
+  const down = wire.conduitDepth ?? (trench === null ? CONDUIT_DEPTH : Math.max(trench, CONDUIT_DEPTH));
+  const parts = [part('conduit', 'conduit', casingTop - CAP / 2, down, inches(0.53), inches(0.41))];
+  const outer = well.casings[0];
+  if (outer && (outer.material === 'steel' || outer.material === 'stainless steel')) {
+    parts.push(part('bond', 'bond', casingTop + inches(3), casingTop + inches(5), inches(0.5)));
+  }
+  return parts;
+}
+
+function part(key: string, kind: PlacedPart['kind'], top: Metres, bottom: Metres, radius: Metres, insideRadius?: Metres): PlacedPart {
+  return insideRadius === undefined ? { key, kind, top, bottom, radius } : { key, kind, top, bottom, radius, insideRadius };
+}

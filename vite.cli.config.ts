@@ -1,0 +1,20 @@
+import { builtinModules } from 'node:module';
+import { defineConfig } from 'vite';
+
+/** The command line and the library for Node: one file each, no browser in them. */
+export default defineConfig({
+  publicDir: false,
+  build: {
+    ssr: true,
+    target: 'node20',
+    outDir: 'dist/node',
+    emptyOutDir: true,
+    minify: false,
+    rolldownOptions: {
+      input: { wellcut: 'src/cli/main.ts', lib: 'src/lib/index.ts' },
+      output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: 'shared/[name].js' },
+      external: ['@resvg/resvg-js', ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
+    },
+  },
+  ssr: { noExternal: true, external: ['@resvg/resvg-js'] },
+});
