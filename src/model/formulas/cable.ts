@@ -60,10 +60,16 @@ function cableSection(gauge: number, wires: 2 | 3): CableSection {
   const thickness = thicknessInches(gauge);
   const insulated = strandDiameterInches + 2 * insulationInches(gauge);
   const section = (conductors - 1) * insulated * thickness + (Math.PI / 4) * thickness ** 2;
-  const copper = conductors * areaCircularMils * 1e-6 * (Math.PI / 4)
-    * STRANDING_FACTOR * COPPER_SPECIFIC_GRAVITY * WATER_POUNDS_PER_FOOT;
-  const plastic = (section - conductors * (Math.PI / 4) * strandDiameterInches ** 2)
-    * PVC_SPECIFIC_GRAVITY * WATER_POUNDS_PER_FOOT;
+  const copper =
+    conductors *
+    areaCircularMils *
+    1e-6 *
+    (Math.PI / 4) *
+    STRANDING_FACTOR *
+    COPPER_SPECIFIC_GRAVITY *
+    WATER_POUNDS_PER_FOOT;
+  const plastic =
+    (section - conductors * (Math.PI / 4) * strandDiameterInches ** 2) * PVC_SPECIFIC_GRAVITY * WATER_POUNDS_PER_FOOT;
   return { massPerLength: poundsMass(copper + plastic) / feet(1), area: section * inches(1) ** 2 };
 }
 

@@ -1,9 +1,13 @@
 import type { Kilograms, Metres, Newtons, Ratio, SquareMetres } from '../si.ts';
+import { feet, poundsMass } from '../units.ts';
 
 const STANDARD_GRAVITY = 9.80665;
 
-/** Weight of fresh water, 62.4 pounds per cubic foot, in newtons per cubic metre. */
-export const WATER_WEIGHT = (62.4 * 0.45359237 * STANDARD_GRAVITY) / 0.3048 ** 3;
+/** Fresh water as weights are figured with: 62.4 pounds per cubic foot, in kilograms per cubic metre. */
+export const WATER_DENSITY = poundsMass(62.4) / feet(1) ** 3;
+
+/** Newtons per cubic metre of it: γ of the formulas. */
+export const WATER_WEIGHT = WATER_DENSITY * STANDARD_GRAVITY;
 
 /**
  * Share of the weight of pump and motor that the water bears: a sealed 3.75 in by 12 in motor displaces 4.8 lb and
@@ -74,13 +78,31 @@ export function pumpWeight({ pumpMass, pumpBuoyancy, waterDepth, length }: Hangi
 
 /** h of the formula: the outside level as a length along the string. Throws on figures without a meaning. */
 export function levelAlong({
-  length, pipeMassPerLength, pipeWallArea, pipeBoreArea, cableMassPerLength, cableArea, pumpMass, pumpBuoyancy, waterDepth,
+  length,
+  pipeMassPerLength,
+  pipeWallArea,
+  pipeBoreArea,
+  cableMassPerLength,
+  cableArea,
+  pumpMass,
+  pumpBuoyancy,
+  waterDepth,
 }: HangingString): Metres {
-  const known = length >= 0 && pipeMassPerLength >= 0 && pipeWallArea >= 0 && pipeBoreArea >= 0
-    && cableMassPerLength >= 0 && cableArea >= 0 && pumpMass >= 0 && pumpBuoyancy >= 0 && pumpBuoyancy <= 1;
+  const known =
+    length >= 0 &&
+    pipeMassPerLength >= 0 &&
+    pipeWallArea >= 0 &&
+    pipeBoreArea >= 0 &&
+    cableMassPerLength >= 0 &&
+    cableArea >= 0 &&
+    pumpMass >= 0 &&
+    pumpBuoyancy >= 0 &&
+    pumpBuoyancy <= 1;
   if (!known || !(length < Infinity) || Number.isNaN(waterDepth)) {
-    throw new RangeError(`hangLoad: length ${length} m, pump ${pumpMass} kg with buoyancy ${pumpBuoyancy}, `
-      + `water ${waterDepth} m; lengths, masses and areas must not be negative, the level must be known`);
+    throw new RangeError(
+      `hangLoad: length ${length} m, pump ${pumpMass} kg with buoyancy ${pumpBuoyancy}, ` +
+        `water ${waterDepth} m; lengths, masses and areas must not be negative, the level must be known`,
+    );
   }
   return Math.min(Math.max(waterDepth, 0), length);
 }

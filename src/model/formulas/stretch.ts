@@ -31,15 +31,13 @@ export function apparentModulus(material: string, time: Seconds): Pascals {
   const steady = YOUNGS_MODULUS[material];
   if (steady !== undefined) return psi(steady);
   const grade = creepGrade(material);
-  let earlier = CREEP_MODULUS[0]!;
-  let later = CREEP_MODULUS[1]!;
-  for (let row = 2; row < CREEP_MODULUS.length && time > later.hours * HOUR; row++) {
-    earlier = later;
-    later = CREEP_MODULUS[row]!;
-  }
+  const row = CREEP_MODULUS.findIndex(({ hours }, place) => place > 0 && time <= hours * HOUR);
+  const [earlier, later] = CREEP_MODULUS.slice(row < 0 ? -2 : row - 1).slice(0, 2);
+  if (earlier === undefined || later === undefined) throw new RangeError('apparentModulus: the table needs two rows');
   const share = Math.log(time / HOUR / earlier.hours) / Math.log(later.hours / earlier.hours);
   const modulus = earlier[grade] + share * (later[grade] - earlier[grade]);
-  if (!(modulus > 0)) throw new RangeError(`apparentModulus: no modulus left after ${time} s; the table ends at 50 years`);
+  if (!(modulus > 0))
+    throw new RangeError(`apparentModulus: no modulus left after ${time} s; the table ends at 50 years`);
   return psi(modulus);
 }
 
@@ -88,8 +86,14 @@ export function pipeStretch(string: HangingString & { readonly modulus: Pascals 
  * @returns         metres, negative when it gets shorter
  * Throws           RangeError for another material or a negative length
  */
-export function thermalChange({ material, length, change }: {
-  readonly material: string; readonly length: Metres; readonly change: number;
+export function thermalChange({
+  material,
+  length,
+  change,
+}: {
+  readonly material: string;
+  readonly length: Metres;
+  readonly change: number;
 }): Metres {
   const perFahrenheit = EXPANSION_PER_FAHRENHEIT[material];
   if (perFahrenheit === undefined) throw new RangeError(`thermalChange: no coefficient for "${material}"`);

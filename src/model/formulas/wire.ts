@@ -67,12 +67,22 @@ export function returnFactor(phase: 1 | 3): number {
  *          it is the higher figure for 14 to 6 AWG (see `dropWithPowerFactor`).
  * Source   NFPA 70 (NEC), 210.19(A), and Chapter 9 Table 8; textbook formula
  */
-export function dropOver({ phase, current, length, resistance }: {
-  readonly phase: 1 | 3; readonly current: Amperes; readonly length: Metres; readonly resistance: number;
+export function dropOver({
+  phase,
+  current,
+  length,
+  resistance,
+}: {
+  readonly phase: 1 | 3;
+  readonly current: Amperes;
+  readonly length: Metres;
+  readonly resistance: number;
 }): Volts {
   if (!(current >= 0 && length >= 0 && resistance > 0 && current * length * resistance < Infinity)) {
-    throw new RangeError(`dropOver: current ${current} A, length ${length} m, resistance ${resistance} ohm/m; `
-      + 'the first two must not be negative and the last must be positive');
+    throw new RangeError(
+      `dropOver: current ${current} A, length ${length} m, resistance ${resistance} ohm/m; ` +
+        'the first two must not be negative and the last must be positive',
+    );
   }
   return returnFactor(phase) * current * resistance * length;
 }
@@ -95,7 +105,10 @@ export interface WireRun {
  */
 export function voltageDrop(run: WireRun): Volts {
   return dropOver({
-    phase: run.phase, current: run.current, length: run.length, resistance: conductorResistance(run.gauge),
+    phase: run.phase,
+    current: run.current,
+    length: run.length,
+    resistance: conductorResistance(run.gauge),
   });
 }
 
@@ -110,7 +123,13 @@ export function voltageDrop(run: WireRun): Volts {
  * Range    the reactances hold for single conductors in PVC conduit, not for flat pump cable
  * Source   UFC 3-520-01 (2002), appendix B, B-2; resistances and reactances NFPA 70 (NEC), Chapter 9, Table 9
  */
-export function dropWithPowerFactor({ phase, current, length, gauge, powerFactor }: WireRun & {
+export function dropWithPowerFactor({
+  phase,
+  current,
+  length,
+  gauge,
+  powerFactor,
+}: WireRun & {
   readonly powerFactor: Ratio;
 }): Volts {
   return dropOver({ phase, current, length, resistance: effectiveImpedance(gauge, powerFactor) });
@@ -141,12 +160,23 @@ export function effectiveImpedance(gauge: number, powerFactor: Ratio): number {
  * @returns      metres
  * Throws        RangeError unless voltage, current and share are positive
  */
-export function longestRun({ phase, voltage, current, gauge, share = 0.05 }: {
-  readonly phase: 1 | 3; readonly voltage: Volts; readonly current: Amperes; readonly gauge: number;
+export function longestRun({
+  phase,
+  voltage,
+  current,
+  gauge,
+  share = 0.05,
+}: {
+  readonly phase: 1 | 3;
+  readonly voltage: Volts;
+  readonly current: Amperes;
+  readonly gauge: number;
   readonly share?: Ratio;
 }): Metres {
   if (!(voltage > 0 && current > 0 && share > 0)) {
-    throw new RangeError(`longestRun: voltage ${voltage} V, current ${current} A, share ${share}; all must be positive`);
+    throw new RangeError(
+      `longestRun: voltage ${voltage} V, current ${current} A, share ${share}; all must be positive`,
+    );
   }
   return (share * voltage) / (returnFactor(phase) * current * conductorResistance(gauge));
 }
@@ -179,9 +209,20 @@ export function requiredAmpacity(current: Amperes): Amperes {
  * @returns       AWG number; null when 2 AWG is still too thin
  * Source         drop as in `voltageDrop`; NFPA 70 (NEC), 430.22 and Table 310.16
  */
-export function chooseGauge({ phase, voltage, current, length, share = 0.05, column = 60 }: {
-  readonly phase: 1 | 3; readonly voltage: Volts; readonly current: Amperes; readonly length: Metres;
-  readonly share?: Ratio; readonly column?: 60 | 75;
+export function chooseGauge({
+  phase,
+  voltage,
+  current,
+  length,
+  share = 0.05,
+  column = 60,
+}: {
+  readonly phase: 1 | 3;
+  readonly voltage: Volts;
+  readonly current: Amperes;
+  readonly length: Metres;
+  readonly share?: Ratio;
+  readonly column?: 60 | 75;
 }): number | null {
   if (!(voltage > 0)) throw new RangeError(`chooseGauge: voltage is ${voltage} V, must be positive`);
   for (const gauge of GAUGES) {

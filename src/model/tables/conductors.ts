@@ -23,14 +23,29 @@ export interface Conductor {
 }
 
 const conductor = (
-  gauge: number, areaCircularMils: number, strandDiameterInches: number, solidOhmsPerThousandFeet: number | null,
-  strandedOhmsPerThousandFeet: number, coatedStrandedOhmsPerThousandFeet: number,
-  alternatingOhmsPerThousandFeet: number, reactanceOhmsPerThousandFeet: number,
-  ampacity60: number, ampacity75: number, ampacity90: number,
+  gauge: number,
+  areaCircularMils: number,
+  strandDiameterInches: number,
+  solidOhmsPerThousandFeet: number | null,
+  strandedOhmsPerThousandFeet: number,
+  coatedStrandedOhmsPerThousandFeet: number,
+  alternatingOhmsPerThousandFeet: number,
+  reactanceOhmsPerThousandFeet: number,
+  ampacity60: number,
+  ampacity75: number,
+  ampacity90: number,
 ): Conductor => ({
-  gauge, areaCircularMils, strandDiameterInches, solidOhmsPerThousandFeet, strandedOhmsPerThousandFeet,
-  coatedStrandedOhmsPerThousandFeet, alternatingOhmsPerThousandFeet, reactanceOhmsPerThousandFeet,
-  ampacity60, ampacity75, ampacity90,
+  gauge,
+  areaCircularMils,
+  strandDiameterInches,
+  solidOhmsPerThousandFeet,
+  strandedOhmsPerThousandFeet,
+  coatedStrandedOhmsPerThousandFeet,
+  alternatingOhmsPerThousandFeet,
+  reactanceOhmsPerThousandFeet,
+  ampacity60,
+  ampacity75,
+  ampacity90,
 });
 
 export const CONDUCTORS: readonly Conductor[] = [

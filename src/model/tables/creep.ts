@@ -5,7 +5,10 @@
  * Source  PPI Handbook of Polyethylene Pipe, chapter 3, appendix B, Table B.1.1; rows between these are left out
  */
 export const CREEP_MODULUS: readonly {
-  readonly hours: number; readonly PE2: number; readonly PE3: number; readonly PE4: number;
+  readonly hours: number;
+  readonly PE2: number;
+  readonly PE3: number;
+  readonly PE4: number;
 }[] = [
   { hours: 0.5, PE2: 62000, PE3: 78000, PE4: 82000 },
   { hours: 2, PE2: 57000, PE3: 71000, PE4: 74000 },
