@@ -1,5 +1,6 @@
 /** Pressure that plastic pipe is rated for, at 23 degC and warmer. */
 import type { Celsius, Metres, Pascals, Ratio } from '../si.ts';
+import { requirePositive } from './require.ts';
 
 /** Largest working pressure, as a share of the rating, where surge is not computed. Missouri Livestock Watering Systems Handbook, ch. 5. */
 export const WORKING_SHARE_WITHOUT_SURGE: Ratio = 0.72;
@@ -88,18 +89,13 @@ export function deratingFactor(material: 'PE' | 'PVC', temperature: Celsius): Ra
   if (!Number.isFinite(temperature)) throw new RangeError(`deratingFactor: temperature is ${temperature}, must be finite`);
   const fahrenheit = temperature * 1.8 + 32 - 1e-9; // so that 80 degF stays 80 after the trip through Celsius
   if (material === 'PE') return fahrenheit <= 80 ? 1 : fahrenheit <= 90 ? 0.9 : fahrenheit <= 100 ? 0.8 : null;
-  for (let row = 1; row < PVC_DERATING.length; row++) {
-    const [cooler, more] = PVC_DERATING[row - 1]!;
-    const [warmer, less] = PVC_DERATING[row]!;
-    if (fahrenheit <= cooler) return more;
-    if (fahrenheit <= warmer) return more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
+  let [cooler, more] = [-Infinity, 1];
+  for (const [warmer, less] of PVC_DERATING) {
+    if (fahrenheit <= warmer) return less === more ? less : more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
+    [cooler, more] = [warmer, less];
   }
   return null;
 }
 
 /** degF and factor. */
 const PVC_DERATING: readonly (readonly [number, number])[] = [[73, 1], [80, 0.88], [90, 0.75], [100, 0.62], [110, 0.5], [120, 0.4]];
-
-function requirePositive(name: string, argument: string, value: number): void {
-  if (!(value > 0 && value < Infinity)) throw new RangeError(`${name}: ${argument} is ${value}, must be positive and finite`);
-}

@@ -84,10 +84,11 @@ export function findCasing({ material, size, schedule }: CasingQuery): CasingSiz
   if (!row) return null;
   const [, outsideDiameter, walls] = row;
   const asked = plainSchedule(schedule ?? usual);
-  const name = Object.keys(walls).find((key) => plainSchedule(key) === asked || plainSchedule(key) === `${asked}S`);
-  if (name === undefined) return null;
+  const found = Object.entries(walls).find(([name]) => plainSchedule(name) === asked || plainSchedule(name) === `${asked}S`);
+  if (!found) return null;
+  const [name, wall] = found;
   return {
-    insideDiameter: inches(outsideDiameter - 2 * walls[name]!),
+    insideDiameter: inches(outsideDiameter - 2 * wall),
     outsideDiameter: inches(outsideDiameter),
     schedule: name,
   };

@@ -128,10 +128,10 @@ export function pipeStandards(material: PipeMaterial): readonly string[] {
   return STANDARDS.filter((standard) => standard.materials.includes(material)).map((standard) => standard.name);
 }
 
-/** Size names of a standard ("3/4 in", ...), or of every standard when none is named. */
+/** Size names of a standard ("3/4 in", ...), or of all the standards together when none is named. */
 export function pipeSizes(standardName?: string): readonly string[] {
-  const standard = STANDARDS.find(({ name }) => name === standardName) ?? STANDARDS[0]!;
-  return standard.rows.map(([size]) => writeInchName(size));
+  const standards = STANDARDS.filter(({ name }) => standardName === undefined || name === standardName);
+  return [...new Set(standards.flatMap(({ rows }) => rows.map(([size]) => writeInchName(size))))];
 }
 
 /** Wall classes of a standard as printed ("SIDR 9"), thinnest wall first for plastic. */
@@ -211,7 +211,7 @@ function findClass(standard: PipeStandard, row: Row, resin: string | null, query
 /** "SIDR 9", "DR-11", "schedule 80", "sch. 40", "SCH40S" down to "9", "11", "80", "40", "40S". */
 function readClass(text: string): string {
   const match = /^(?:sidr|sdr|dr|schedule|sch\.?)?[\s-]*(\d+(?:\.\d+)?)\s*(s?)$/i.exec(text.trim());
-  return match ? `${Number(match[1])}${match[2]!.toUpperCase()}` : text;
+  return match ? `${Number(match[1])}${(match[2] ?? '').toUpperCase()}` : text;
 }
 
 function computedRating(standard: PipeStandard, row: Row, wallClass: string, resin: string | null): Pascals | null {
@@ -225,7 +225,7 @@ function computedRating(standard: PipeStandard, row: Row, wallClass: string, res
 }
 
 function dimensions(standard: PipeStandard, [, diameter, walls]: Row, wallClass: string) {
-  const wall: Metres = inches(walls[standard.classes.indexOf(wallClass)]!);
+  const wall: Metres = inches(walls[standard.classes.indexOf(wallClass)] ?? 0);
   const controlled = inches(diameter);
   return standard.controlled === 'inside'
     ? { insideDiameter: controlled, outsideDiameter: controlled + 2 * wall, wall }
