@@ -1,0 +1,84 @@
+/** Changes that mend a finding: the smallest, only of choices of the build, never of the well, its water or its site. */
+import type { Facts } from '../facts.ts';
+import type { Plan } from '../plan/schema.ts';
+import type { Metres } from '../si.ts';
+import type { BandSetting, Change } from '../solution.ts';
+import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
+import { meets } from './grace.ts';
+import { ceilTo, floorTo } from './ranges.ts';
+import type { Case, Mend, Range } from './rule.ts';
+
+/** Nothing to click: what to do instead. */
+export function words(label: string): Mend {
+  return { changes: null, label };
+}
+
+/** One or more changes behind one button, or the words where any of them stands reported or installed. */
+export function change(facts: Facts, changes: readonly Change[], label: string, instead = label): Mend {
+  return changes.every(({ path }) => mayMove(facts, path)) ? { changes, label } : words(instead);
+}
+
+/** What was reported or stands installed is not moved by a click; a word for a whole group counts for all of it. */
+export function mayMove({ status }: Facts, path: string): boolean {
+  for (let end = path.length; end > 0; end = path.lastIndexOf('.', end - 1)) {
+    const said = status[path.slice(0, end)];
+    if (said !== undefined) return said === 'to choose';
+  }
+  return true;
+}
+
+/** Moves the pump or the adapter to the near end of its band, where that mends the rule. */
+export function moveIntoBand(case_: Case, rule: string, setting: BandSetting, instead: string): Mend {
+  const range = case_.ranges[setting];
+  if (range === null || !range.heeded.includes(rule)) return words(instead);
+  if (range.ends === null) return words(clashWords(range, case_));
+  const now = setting === 'pump.setting' ? case_.facts.pump.setting : case_.facts.top.kind === 'pitless' ? case_.facts.top.depth : 0;
+  const down = now < range.ends.from;
+  if (!down && meets(range.ends.to - now, 'length')) return words(instead);
+  const to = writtenInside(case_, setting, down ? 'from' : 'to', range.ends);
+  return change(case_.facts, [{ path: setting, to }], `${down ? 'Lower' : 'Raise'} to ${to}`, instead);
+}
+
+function clashWords(range: Range, { show }: Case): string {
+  return `No depth meets both: ${range.from.label(show)}, and ${range.to.label(show)}.`;
+}
+
+/** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
+function writtenInside({ solved, facts }: Case, setting: BandSetting, which: 'from' | 'to', ends: { from: Metres; to: Metres }): string {
+  const shift = setting === 'pump.setting' && facts.depthsFrom === 'casing top' ? facts.well.casingHeight : 0;
+  const unit = unitAt(solved.plan, setting, facts.units === 'us' ? (setting === 'top.depth' ? 'in' : 'ft') : 'm');
+  const exact = ends[which] + shift;
+  const step = stepOf(unit, setting);
+  const rounded = which === 'from' ? ceilTo(exact, step) : floorTo(exact, step);
+  const inside = meets(rounded - shift - ends.from, 'length') && meets(ends.to + shift - rounded, 'length');
+  return inside ? writeQuantity(rounded, 'length', unit, step) : writeQuantity(exact, 'length', unit);
+}
+
+function stepOf(unit: string, setting: BandSetting): Metres {
+  if (unit === 'ft') return setting === 'top.depth' ? feet(0.5) : feet(1);
+  if (unit === 'in' || unit === 'ft in') return inches(1);
+  return unit === 'm' ? (setting === 'top.depth' ? 0.05 : 0.1) : 0.01;
+}
+
+/** The unit that a field was typed in; `otherwise` where it is empty. */
+export function unitAt(plan: Plan, path: string, otherwise: string, kind: 'length' | 'flow' | 'pressure' = 'length'): string {
+  const text = valueAt(plan, path);
+  if (typeof text !== 'string') return otherwise;
+  const read = parseQuantity(text, kind);
+  return read.ok ? read.unit : otherwise;
+}
+
+/** What the plan says at a path, undefined where it says nothing. */
+export function valueAt(plan: Plan, path: string): unknown {
+  let value: unknown = plan;
+  for (const step of path.split('.')) {
+    if (typeof value !== 'object' || value === null) return undefined;
+    value = (value as Readonly<Record<string, unknown>>)[step];
+  }
+  return value;
+}
+
+/** A height on the string in the plan's units: "2 ft" or "0.6 m". */
+export function heightText(facts: Facts, feetCount: number, metres: Metres): string {
+  return facts.units === 'us' ? `${feetCount} ft` : `${metres} m`;
+}

@@ -1,0 +1,123 @@
+/** Where the two parts that the rules place may go, worked out from all rules together. */
+import { toFeet, toInches, feet, inches } from '../units.ts';
+import type { Metres } from '../si.ts';
+import type { Band, BandSetting, Solved } from '../solution.ts';
+import type { Show } from '../units.ts';
+import { meets, past } from './grace.ts';
+import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
+
+export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
+  const limits: RuleLimit[] = [];
+  for (const rule of rules) {
+    for (const limit of rule.limits(solved)) limits.push({ rule: rule.number, limit });
+  }
+  return {
+    'pump.setting': rangeOf('pump.setting', pumpRoom(solved), limits, solved),
+    'top.depth': solved.facts.top.kind === 'pitless' ? rangeOf('top.depth', pitlessRoom(solved), limits, solved) : null,
+  };
+}
+
+export function bandOf(range: Range, show: Show): Band {
+  const { setting, ends, from, to } = range;
+  return {
+    setting,
+    from: ends?.from ?? null,
+    to: ends?.to ?? null,
+    fromRule: from.rule,
+    fromLabel: from.label(show),
+    toRule: to.rule,
+    toLabel: to.label(show),
+    clash: ends === null ? [from.rule, to.rule].filter((rule) => rule !== '') : [],
+  };
+}
+
+interface RuleLimit {
+  readonly rule: string;
+  readonly limit: Limit;
+}
+
+interface Room {
+  readonly from: End;
+  readonly to: End;
+  readonly known: boolean;
+}
+
+/** The pump hangs under the top works and the standing water, and its motor above the bottom. */
+function pumpRoom({ facts, levels }: Solved): Room {
+  const { pump, top, well } = facts;
+  const underTop = (top.kind === 'pitless' ? top.depth : 0) + pump.intakeToDischarge;
+  const underWater = levels.static !== null && levels.static > underTop;
+  return {
+    from: {
+      depth: underWater && levels.static !== null ? levels.static : underTop,
+      rule: '',
+      label: () => (underWater ? 'under the static level' : 'under the well top'),
+    },
+    to: { depth: well.bottom - pump.intakeToMotorBottom, rule: '', label: () => 'motor on the bottom' },
+    known: levels.static !== null,
+  };
+}
+
+/** The adapter sits in the casing, between the ground and the casing's end, above the pump. */
+function pitlessRoom({ facts, values }: Solved): Room {
+  const { pump, well } = facts;
+  const casingBottom = well.casings[0]?.bottom ?? well.bottom;
+  return {
+    from: { depth: 0, rule: '', label: () => 'at the ground' },
+    to: { depth: Math.min(casingBottom, pump.setting - pump.intakeToDischarge), rule: '', label: () => 'end of the casing' },
+    known: values.frostDepth !== null,
+  };
+}
+
+/**
+ * A limit that no place in the room meets cannot be mended by moving, so it is left out. One that gives way counts only
+ * while it leaves something of what the others allow.
+ */
+function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[], solved: Solved): Range {
+  let { from, to } = room;
+  const heeded: string[] = [];
+  for (const givesWay of [false, true]) {
+    for (const { rule, limit } of limits) {
+      if (limit.setting !== setting || (limit.givesWay ?? false) !== givesWay) continue;
+      const least = givesWay ? from.depth : room.from.depth;
+      const most = givesWay ? to.depth : room.to.depth;
+      if (limit.from !== undefined && meets(most - limit.from, 'length')) {
+        heeded.push(rule);
+        if (limit.from > from.depth) from = { depth: limit.from, rule, label: limit.label };
+      }
+      if (limit.to !== undefined && meets(limit.to - least, 'length')) {
+        heeded.push(rule);
+        if (limit.to < to.depth) to = { depth: limit.to, rule, label: limit.label };
+      }
+    }
+  }
+  return { setting, from, to, heeded, known: room.known, ends: roundInward(setting, from.depth, to.depth, solved.facts.units) };
+}
+
+/** Whole feet or tenths of a metre for the pump, inches or centimetres for the adapter; finer where that leaves nothing. */
+function roundInward(setting: BandSetting, from: Metres, to: Metres, units: 'us' | 'metric'): Range['ends'] {
+  if (!meets(to - from, 'length')) return null;
+  const coarse = setting === 'pump.setting' ? (units === 'us' ? feet(1) : 0.1) : units === 'us' ? inches(1) : 0.01;
+  for (const step of [coarse, coarse / 10]) {
+    const least = ceilTo(from, step);
+    const most = floorTo(to, step);
+    if (most >= least) return { from: least, to: most };
+  }
+  return { from: Math.min(from, to), to };
+}
+
+/** A multiple of the step that is not below the value, but for the grace. */
+export function ceilTo(value: number, step: number): number {
+  return Math.ceil((value - past('length') / 4) / step) * step;
+}
+
+/** A multiple of the step that is not above the value, but for the grace. */
+export function floorTo(value: number, step: number): number {
+  return Math.floor((value + past('length') / 4) / step) * step;
+}
+
+/** "10 ft", "3 m": a limit as it stands in a label, short. */
+export function plainDepth(length: Metres, show: Show): string {
+  if (show.units === 'us') return toFeet(length) < 3 && toFeet(length) % 1 !== 0 ? `${Math.round(toInches(length))} in` : show.depth(length);
+  return show.depth(length);
+}

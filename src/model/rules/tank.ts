@@ -1,0 +1,91 @@
+/** Tank, switch and relief against what the pump can reach. */
+import type { Pascals } from '../si.ts';
+import type { Solved } from '../solution.ts';
+import { psi, writeQuantity } from '../units.ts';
+import { meets } from './grace.ts';
+import { change, unitAt, valueAt, words } from './mend.ts';
+import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import type { Mend } from './rule.ts';
+import { PRESSURE_CAUTION } from './say.ts';
+
+/** Shut-off pressure at the tank over the cut-out pressure, to be sure that the switch opens. */
+export const CUT_OUT_SPARE: Pascals = psi(10);
+const LEAST_CUT_IN: Pascals = psi(20);
+
+function shutOffMissing({ facts, values }: Solved): string {
+  if (values.shutOffPressureAtPump === null) return 'the pump’s power or curve';
+  return facts.water.staticLevel === null ? 'the static water level' : 'the rise from the well to the tank';
+}
+
+export const tankHolds = defineRule({
+  number: 'PR-44',
+  part: 'tank',
+  broken: 'The pump can burst the tank',
+  holds: 'The tank holds what the pump can reach',
+  source: 'common practice, no source; the rating is the one printed on the tank',
+  why: 'If the switch sticks, only a relief valve keeps the pump from bursting the tank.',
+  caution: PRESSURE_CAUTION,
+  judge({ solved, facts, values, show }) {
+    const { house } = facts;
+    if (house.kind === 'open tank') return doesNotApply;
+    const measured = values.shutOffPressureAtTank;
+    if (measured === null) return missing(shutOffMissing(solved));
+    const margin = house.tankRating - measured;
+    const message = `At no flow the pump reaches ${show.pressure(measured)} at the tank, which is rated ${show.pressure(house.tankRating)}.`;
+    if (meets(margin, 'pressure')) return holds(`${show.pressure(margin)} to spare`, message);
+    if (house.reliefValve === true) return holds('relief valve fitted', 'The relief valve must pass the whole flow of the pump; check its size.');
+    if (house.reliefValve === null) return missing('whether a relief valve stands at the tank');
+    return breaks({
+      severity: 'danger', measured, limit: house.tankRating, margin, quantity: 'pressure', depth: null,
+      amount: `${show.pressure(-margin)} over`,
+      message: `${message.slice(0, -1)}; no relief valve is planned.`,
+      mend: change(facts, [{ path: 'house.reliefValve', to: true }], 'Add a relief valve'),
+    });
+  },
+});
+
+export const pumpReachesCutOut = defineRule({
+  number: 'PR-46',
+  part: 'switch',
+  broken: 'The pump never reaches cut-out',
+  holds: 'The pump reaches the cut-out pressure',
+  source: 'common practice, no source',
+  why: 'A pump that cannot reach the switch’s cut-out runs on and on until it fails.',
+  caution: '',
+  judge({ solved, facts, values, show }) {
+    const { house } = facts;
+    if (house.kind === 'open tank') return doesNotApply;
+    const reach = values.shutOffPressureAtTank;
+    if (reach === null) return missing(shutOffMissing(solved));
+    const measured = reach - house.cutOut;
+    const margin = measured - CUT_OUT_SPARE;
+    const message = `At no flow the pump reaches ${reach > 0 ? show.pressure(reach) : 'no pressure'} at the tank; cut-out is ${show.pressure(house.cutOut)}.`;
+    if (meets(margin, 'pressure')) return holds(`${show.pressure(measured)} to spare`, message);
+    const never = !meets(measured, 'pressure');
+    return breaks({
+      severity: never ? 'danger' : 'warning', measured, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null,
+      ...(never ? {} : { title: 'The pump barely reaches cut-out' }),
+      amount: never ? `${show.pressure(-measured)} short` : `${show.pressure(measured)} to spare`,
+      message: never ? message : `${message.slice(0, -1)}, and ${show.pressure(CUT_OUT_SPARE)} to spare is usual.`,
+      mend: lowerSwitch(solved, reach),
+    });
+  },
+});
+
+/** Both settings of the switch down by the same steps of 5 psi, while the house keeps 20 psi. */
+function lowerSwitch({ facts, plan }: Solved, reach: Pascals): Mend {
+  const { cutIn, cutOut } = facts.house;
+  const steps = Math.ceil((cutOut + CUT_OUT_SPARE - reach - 1) / psi(5));
+  const down = steps * psi(5);
+  const typedPrecharge = valueAt(plan, 'house.precharge') !== undefined;
+  if (!Number.isFinite(steps) || typedPrecharge || cutIn - down < LEAST_CUT_IN - 1) return words('Choose a stronger pump, or a lower cut-out pressure with its cut-in.');
+  const unit = unitAt(plan, 'house.cutOut', 'psi', 'pressure');
+  const write = (pressure: Pascals) => writeQuantity(pressure, 'pressure', unit, unit === 'psi' ? psi(1) : undefined);
+  return change(
+    facts,
+    [{ path: 'house.cutOut', to: write(cutOut - down) }, { path: 'house.cutIn', to: write(cutIn - down) }],
+    `Set the switch to ${write(cutIn - down)} / ${write(cutOut - down)}`,
+  );
+}
+
+export const tankRules = [tankHolds, pumpReachesCutOut];
