@@ -26,7 +26,7 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
     if (large) return { ok: true, si: 1 - Number(large[1]), unit: 'AWG' };
   }
   const marked = MARKED.exec(text);
-  const doubt = marked && thousands(marked[1]!, marked[2]!);
+  const doubt = marked && thousands(marked[1] ?? '', marked[2] ?? '');
   if (doubt) return doubt;
   if (kind === 'length') {
     const both = FEET_AND_INCHES.exec(text);
@@ -63,9 +63,9 @@ export function inBothUnits(value: number, kind: QuantityKind, units: 'us' | 'me
   return `${start} or "${joined(plainNumber(rounded), second.name)}"`;
 }
 
-function feetAndInches([, sign, feetText, inchText]: RegExpExecArray): ParsedQuantity {
-  const feet = mixedNumber(feetText!);
-  const inches = mixedNumber(inchText!);
+function feetAndInches([, sign, feetText = '', inchText = '']: RegExpExecArray): ParsedQuantity {
+  const feet = mixedNumber(feetText);
+  const inches = mixedNumber(inchText);
   if (!Number.isInteger(feet) || !(inches < 12)) {
     const total = feet * 12 + inches;
     const whole = Math.floor(total / 12 + 1e-9);

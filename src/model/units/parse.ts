@@ -32,7 +32,7 @@ export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity 
     if (text.charCodeAt(at) === SPACE) at++;
     const unit = SPELLINGS[kind].get(at === 0 ? text : text.slice(at));
     if (unit) {
-      const value = decimals > 0 ? mantissa / POWERS_OF_TEN[decimals]! : mantissa;
+      const value = decimals > 0 ? mantissa / (POWERS_OF_TEN[decimals] ?? 1) : mantissa;
       return { ok: true, si: toSi(negative ? -value : value, unit), unit: unit.name };
     }
   }

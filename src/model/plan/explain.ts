@@ -1,0 +1,163 @@
+/** Turns what the schema refuses into problems a person can mend. */
+import type * as z from 'zod/mini';
+import { examples, inBothUnits, withoutUnit } from '../units.ts';
+import type { QuantityKind } from '../units.ts';
+import { LONGEST_TEXT, quantityFault } from './field.ts';
+import type { FieldMeta } from './field.ts';
+import { nearestName } from './nearest.ts';
+import { shortJson } from './problem.ts';
+import type { Problem } from './problem.ts';
+import { branchesOf, definition, bare, isRecord, joinPath, membersOf, metaOf, schemaAt } from './shape.ts';
+import type { Path } from './shape.ts';
+
+type Schema = z.core.$ZodType;
+
+export function explainIssues(issues: readonly z.core.$ZodIssue[], root: Schema, plan: unknown): Problem[] {
+  const units = isRecord(plan) && plan['units'] === 'metric' ? 'metric' : 'us';
+  return issues.flatMap((issue) => {
+    const path = issue.path.filter((key) => typeof key !== 'symbol');
+    if (issue.code === 'unrecognized_keys') {
+      return issue.keys.map((key) => unknownName([...path, key], key, root, plan));
+    }
+    return explainValue(path, root, plan, units);
+  });
+}
+
+function explainValue(path: Path, root: Schema, plan: unknown, units: 'us' | 'metric'): Problem[] {
+  const schema = schemaAt(root, plan, path);
+  const value = valueBeside(plan, path);
+  const branches = schema ? branchesOf(schema) : [];
+  if (schema && branches.length > 0 && isRecord(value)) return [wrongKind(path, value, branches)];
+  const meta = schema && metaOf(schema);
+  if (value === undefined) return [missing(path, meta, schema)];
+  const { problem, write } = judge(value, meta, schema, units);
+  return [{ path: joinPath(path), read: shortJson(value), problem, write, kind: 'value' }];
+}
+
+/** What is wrong with a value that stands in a field, and what to write there. */
+export function judge(
+  value: unknown,
+  meta: FieldMeta | null,
+  schema: Schema | null,
+  units: 'us' | 'metric',
+): { problem: string; write: string } {
+  switch (meta?.kind) {
+    case undefined:
+    case 'group':
+      return notA(
+        schema && branchesOf(schema).length > 0 ? 'an object with a "kind"' : 'an object',
+        `${meta?.example ?? exampleOf(schema)}`,
+      );
+    case 'list':
+      return Array.isArray(value)
+        ? { problem: `a list of ${value.length}`, write: `from ${meta.from ?? 0} to ${meta.to ?? 'many'} of them` }
+        : notA('a list', `it in square brackets: [ ${shortJson(value)} ]`);
+    case 'choice':
+      return { problem: 'which is not one of the choices', write: orList(meta.options ?? []) };
+    case 'flag':
+      return notA('yes or no', 'true or false, without quotes');
+    case 'count':
+      return {
+        problem: 'not a whole number that is possible here',
+        write: `a bare number from ${meta.from} to ${meta.to}`,
+      };
+    case 'text':
+      return typeof value === 'string'
+        ? { problem: `text of ${value.length} letters`, write: `at most ${LONGEST_TEXT}` }
+        : notA('text', `it in quotes: ${meta.example ?? `"${String(value)}"`}`);
+    default:
+      return judgeQuantity(value, meta as FieldMeta & { kind: QuantityKind }, units);
+  }
+}
+
+function judgeQuantity(value: unknown, meta: FieldMeta & { kind: QuantityKind }, units: 'us' | 'metric') {
+  const usual = meta.example ?? examples(meta.kind);
+  if (typeof value === 'number') {
+    const { fault } = withoutUnit(value, meta.kind);
+    if (meta.kind === 'ratio') return { problem: 'not text', write: `it as "${value}" or "${value * 100} %"` };
+    return { problem: fault, write: `it as ${inBothUnits(value, meta.kind, units)}` };
+  }
+  if (typeof value !== 'string') return notA('text with a unit', `it as ${usual}`);
+  const wrong = quantityFault(value, meta);
+  if (!wrong) return { problem: 'not as expected', write: `it as ${usual}` };
+  const also = meta.options ? ` or ${orList(meta.options)}` : '';
+  if (wrong.bare !== null) return { problem: wrong.fault, write: `it as ${inBothUnits(wrong.bare, meta.kind, units)}` };
+  const write = wrong.write === examples(meta.kind) ? usual : wrong.write;
+  return { problem: wrong.fault, write: `${write}${also}` };
+}
+
+function missing(path: Path, meta: FieldMeta | null, schema: Schema | null): Problem {
+  const write =
+    meta?.example ??
+    (meta?.kind === 'choice' ? orList(meta.options ?? []) : null) ??
+    (meta && isQuantity(meta.kind) ? examples(meta.kind) : null) ??
+    exampleOf(schema);
+  return { path: joinPath(path), read: '', problem: 'missing', write, kind: 'missing' };
+}
+
+function wrongKind(path: Path, value: Record<string, unknown>, branches: readonly { kind: string }[]): Problem {
+  const kinds = branches.map((branch) => branch.kind);
+  const at = joinPath([...path, 'kind']);
+  if (value['kind'] === undefined)
+    return { path: at, read: '', problem: 'missing', write: orList(kinds), kind: 'missing' };
+  return {
+    path: at,
+    read: shortJson(value['kind']),
+    problem: 'which is not one of the choices',
+    write: orList(kinds),
+    kind: 'value',
+  };
+}
+
+function unknownName(path: Path, key: string, root: Schema, plan: unknown): Problem {
+  const ownerPath = path.slice(0, -1);
+  const owner = schemaAt(root, plan, ownerPath);
+  const names = Object.keys((owner && membersOf(owner, valueBeside(plan, ownerPath))) ?? {});
+  const near = nearestName(key, names);
+  const elsewhere = near === null ? groupWith(root, key) : null;
+  const write =
+    near !== null
+      ? `did you mean "${near}"?`
+      : elsewhere !== null
+        ? `it belongs in "${elsewhere}"`
+        : `it may have ${names.map((name) => `"${name}"`).join(', ')}`;
+  const shown = shortJson(key);
+  return { path: joinPath(path), read: shown, problem: `has no ${shown}`, write, kind: 'unknown name' };
+}
+
+/** The part of the plan that has a field of that name. */
+function groupWith(root: Schema, key: string): string | null {
+  for (const [name, schema] of Object.entries(membersOf(root, null) ?? {})) {
+    if (Object.hasOwn(membersOf(schema, null) ?? {}, key)) return name;
+  }
+  return null;
+}
+
+function notA(what: string, write: string): { problem: string; write: string } {
+  return { problem: `not ${what}`, write };
+}
+
+function exampleOf(schema: Schema | null): string {
+  const branches = schema ? branchesOf(schema) : [];
+  if (branches.length > 0) return `{ "kind": ${orList(branches.map((branch) => branch.kind))}, … }`;
+  const def = schema && definition(bare(schema));
+  return def?.type === 'array' ? '[ … ]' : '{ … }';
+}
+
+function orList(options: readonly (string | number)[]): string {
+  const shown = options.map((option) => JSON.stringify(option));
+  const last = shown.pop() ?? '';
+  return shown.length === 0 ? last : `${shown.join(', ')} or ${last}`;
+}
+
+function isQuantity(kind: FieldMeta['kind']): kind is QuantityKind {
+  return !['text', 'choice', 'flag', 'count', 'group', 'list'].includes(kind);
+}
+
+function valueBeside(plan: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      typeof value === 'object' && value !== null ? (value as Record<string | number, unknown>)[key] : undefined,
+    plan,
+  );
+}

@@ -1,0 +1,84 @@
+/** Pump and motor of a plan in SI. */
+import type { PumpFacts } from '../../facts.ts';
+import type { Watts } from '../../si.ts';
+import { motorCurrent, pumpMass } from '../../tables/motors.ts';
+import { horsepower, writeQuantity } from '../../units.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { Plan } from '../schema.ts';
+import { read } from '../take.ts';
+import type { Take } from '../take.ts';
+
+type PumpPlan = Plan['pump'];
+
+/** 2 hp, with room for its metric name (1.5 kW is 2.012 hp). */
+const LONG_MOTOR_ABOVE = horsepower(2.05);
+
+export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): PumpFacts {
+  const power = take.fact('pump.power', pump.power, 'power');
+  const phase = take.option('pump.phase', pump.phase, DEFAULTS.phase);
+  const voltage = take.quantity('pump.voltage', pump.voltage, 'voltage', DEFAULTS.voltage);
+  const motorLength = power !== null && power > LONG_MOTOR_ABOVE ? DEFAULTS.longMotorLength : DEFAULTS.motorLength;
+  return {
+    setting: take.depth(pump.setting) ?? 0,
+    power,
+    phase,
+    wires: take.option('pump.wires', pump.wires, DEFAULTS.wires),
+    voltage,
+    current: nameplateCurrent(pump, { power, phase, voltage }, take),
+    curve:
+      pump.curve.kind === 'generic'
+        ? { kind: 'generic', flow: read(pump.curve.flow, 'flow') }
+        : {
+            kind: 'points',
+            points: pump.curve.points.map(([flow, head]) => ({ flow: read(flow, 'flow'), head: read(head, 'length') })),
+          },
+    diameter: take.quantity('pump.diameter', pump.diameter, 'length', DEFAULTS.pumpDiameter),
+    motorDiameter: take.quantity('pump.motorDiameter', pump.motorDiameter, 'length', DEFAULTS.motorDiameter),
+    intakeToDischarge: take.quantity(
+      'pump.intakeToDischarge',
+      pump.intakeToDischarge,
+      'length',
+      DEFAULTS.intakeToDischarge,
+    ),
+    intakeToMotorBottom: take.quantity('pump.intakeToMotorBottom', pump.intakeToMotorBottom, 'length', motorLength),
+    mass: massOf(pump, power, units, take),
+    outlet: take.option('pump.outlet', pump.outlet, DEFAULTS.outlet),
+    checkValveInside: take.option('pump.checkValveInside', pump.checkValveInside, false),
+    shroudDiameter: take.maybe(pump.shroudDiameter, 'length'),
+    lowLevelCutOff: flagOr(pump.lowLevelCutOff, (typed) => take.maybe(typed, 'length')),
+    flowLimiter: flagOr(pump.flowLimiter, (typed) => take.maybe(typed, 'flow')),
+  };
+}
+
+/** The nameplate's; without one the code table stands in, which is told, but stays out of the facts. */
+function nameplateCurrent(
+  { current }: PumpPlan,
+  supply: { power: Watts | null; phase: 1 | 3; voltage: number },
+  take: Take,
+) {
+  const said = take.maybe(current, 'current');
+  const { power, phase, voltage } = supply;
+  if (said !== null || power === null) return said;
+  const tabled = motorCurrent({ power, phase, voltage });
+  if (tabled === null) take.unknown.push('pump.current');
+  else take.assumed.push({ path: 'pump.current', value: writeQuantity(tabled, 'current', 'A') });
+  return null;
+}
+
+function massOf({ mass }: PumpPlan, power: Watts | null, units: Plan['units'], take: Take) {
+  const said = take.maybe(mass, 'mass');
+  if (said !== null || power === null) return said;
+  const usual = pumpMass(power);
+  if (usual === null) return null;
+  const value =
+    units === 'metric' ? writeQuantity(usual, 'mass', 'kg', 0.1) : writeQuantity(usual, 'mass', 'lb', 0.45359237);
+  take.assumed.push({ path: 'pump.mass', value });
+  return usual;
+}
+
+function flagOr(
+  typed: string | boolean | undefined,
+  readText: (text: string) => number | null,
+): number | boolean | null {
+  return typeof typed === 'string' ? readText(typed) : (typed ?? null);
+}

@@ -1,0 +1,71 @@
+/** Water levels of a plan in SI, from the ground. */
+import type { PumpingFacts, WaterFacts } from '../../facts.ts';
+import type { Metres } from '../../si.ts';
+import { writeQuantity } from '../../units.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { Plan } from '../schema.ts';
+import { read } from '../take.ts';
+import type { Take } from '../take.ts';
+
+type WaterPlan = Plan['water'];
+type PumpingPlan = NonNullable<WaterPlan['pumping']>;
+
+/** @param bore  diameter of the hole or, failing that, of the casing: half of it is the aquifer's radius if nobody said */
+export function waterFacts(water: WaterPlan, bore: Metres, units: Plan['units'], take: Take): WaterFacts {
+  const staticLevel = take.depthFact('water.staticLevel', water.staticLevel);
+  const staticHighest = take.depthFact('water.staticHighest', water.staticHighest);
+  const fall = take.maybe(water.dryFall, 'length');
+  const staticLowest =
+    take.depth(water.staticLowest) ?? (staticLevel === null || fall === null ? null : staticLevel + fall);
+  if (staticLowest === null) take.unknown.push('water.staticLowest');
+  if (!water.pumping) take.unknown.push('water.pumping');
+  return {
+    staticLevel,
+    staticHighest,
+    staticLowest,
+    pumping: water.pumping ? pumpingFacts(water.pumping, bore, units, take) : null,
+    acidity: take.maybe(water.pH, 'ratio'),
+    conductivity: take.maybe(water.conductivity, 'conductivity'),
+    sand: water.sand ?? null,
+    gas: water.gas ?? null,
+  };
+}
+
+function pumpingFacts(pumping: PumpingPlan, bore: Metres, units: Plan['units'], take: Take): PumpingFacts | null {
+  switch (pumping.kind) {
+    case 'yield only':
+      return pumping;
+    case 'test':
+      return { kind: 'test', ...stepFacts(pumping, take) };
+    case 'steps':
+      return { kind: 'steps', steps: pumping.steps.map((step) => stepFacts(step, take)) };
+    case 'level': {
+      const level = take.depth(pumping.level);
+      return level === null
+        ? null
+        : { kind: 'level', level, flow: take.fact('water.pumping.flow', pumping.flow, 'flow') };
+    }
+    case 'aquifer': {
+      const half = writeQuantity(
+        bore / 2,
+        'length',
+        units === 'metric' ? 'mm' : 'in',
+        units === 'metric' ? 0.0001 : 0.000254,
+      );
+      return {
+        kind: 'aquifer',
+        transmissivity: read(pumping.transmissivity, 'transmissivity'),
+        storativity: read(pumping.storativity, 'ratio'),
+        radius: take.quantity('water.pumping.radius', pumping.radius, 'length', half),
+        after: take.quantity('water.pumping.after', pumping.after, 'time', DEFAULTS.testDuration),
+      };
+    }
+  }
+}
+
+function stepFacts(
+  { flow, drawdown, after }: { flow: string; drawdown: string; after?: string | undefined },
+  take: Take,
+) {
+  return { flow: read(flow, 'flow'), drawdown: read(drawdown, 'length'), after: take.maybe(after, 'time') };
+}

@@ -1,0 +1,104 @@
+/** The well of a plan in SI, from the ground. */
+import type { CasingFacts, ScreenFacts, WellFacts } from '../../facts.ts';
+import type { Metres } from '../../si.ts';
+import { findCasing } from '../../tables/casings.ts';
+import { inches } from '../../units.ts';
+import type { Plan } from '../schema.ts';
+import type { Take } from '../take.ts';
+
+type WellPlan = Plan['well'];
+type CasingPlan = NonNullable<WellPlan['casing']>;
+
+/** Wall of a casing that no table has, of which only the bore was measured. Common practice, no source. */
+const UNLISTED_WALL = inches(0.28);
+
+/** The casings, outermost first, each with the path it was typed at. */
+export function casingPlans(well: WellPlan): readonly { path: string; casing: CasingPlan }[] {
+  if (well.casing) return [{ path: 'well.casing', casing: well.casing }];
+  return (well.casings ?? []).map((casing, index) => ({ path: `well.casings.${index}`, casing }));
+}
+
+export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): WellFacts {
+  const depth = take.depth(well.depth) ?? 0;
+  const soundedDepth = take.depth(well.soundedDepth);
+  const bored = well.intake.kind === 'open hole' || well.intake.kind === 'dug';
+  const diameter = bored
+    ? take.fact('well.intake.diameter', well.intake.diameter, 'length')
+    : take.maybe(well.intake.diameter, 'length');
+  return {
+    depth,
+    soundedDepth,
+    bottom: soundedDepth ?? depth,
+    casings: casingPlans(well).map(({ path, casing }) => casingFacts(path, casing, casingHeight, take)),
+    casingHeight,
+    groutBottom: take.depthFact('well.grout.bottom', well.grout?.bottom),
+    intake: { kind: well.intake.kind, diameter, screens: screenFacts(well, take) },
+    inflows: inflowFacts(well, take),
+    yield: take.fact('well.yield', well.yield, 'flow'),
+    yieldFrom: well.yieldFrom ?? null,
+    layers: layerFacts(well, take),
+    flowControl: well.flowControl ?? null,
+    inPit: well.inPit ?? null,
+    tested: well.tested ?? null,
+  };
+}
+
+function casingFacts(path: string, casing: CasingPlan, casingHeight: Metres, take: Take): CasingFacts {
+  const measured = take.maybe(casing.insideDiameter, 'length');
+  const listed =
+    casing.size === undefined
+      ? null
+      : findCasing({ material: casing.material, size: casing.size, schedule: casing.schedule });
+  if (listed && casing.schedule === undefined && measured === null) {
+    take.assumed.push({ path: `${path}.schedule`, value: listed.schedule });
+  }
+  const insideDiameter = measured ?? listed?.insideDiameter ?? 0;
+  const height = take.maybe(casing.height, 'length') ?? casingHeight;
+  return {
+    material: casing.material,
+    nominalSize: casing.size ?? '',
+    schedule: casing.schedule ?? listed?.schedule ?? '',
+    insideDiameter,
+    // A bore measured wider than the table's outside says that it is another pipe than its name.
+    outsideDiameter: Math.max(listed?.outsideDiameter ?? 0, insideDiameter + UNLISTED_WALL),
+    top: take.depth(casing.top) ?? -height,
+    bottom: take.depthFact(`${path}.bottom`, casing.bottom),
+  };
+}
+
+function screenFacts({ intake }: WellPlan, take: Take): ScreenFacts[] {
+  if (intake.kind === 'open hole' || intake.kind === 'dug') return [];
+  const typed = intake.screens ?? [];
+  if (typed.length > 0) {
+    return typed.map((screen) => ({
+      top: take.depth(screen.top) ?? 0,
+      bottom: take.depth(screen.bottom) ?? 0,
+      slot: take.maybe(screen.slot, 'length'),
+      openArea: take.maybe(screen.openArea, 'ratio'),
+    }));
+  }
+  const top = take.depthFact('well.intake.top', intake.top);
+  const bottom = take.depthFact('well.intake.bottom', intake.bottom);
+  return top === null || bottom === null ? [] : [{ top, bottom, slot: null, openArea: null }];
+}
+
+function inflowFacts({ inflows, intake }: WellPlan, take: Take): WellFacts['inflows'] {
+  if (inflows === undefined) {
+    if (intake.kind === 'open hole') take.unknown.push('well.inflows');
+    return null;
+  }
+  return inflows
+    .map((inflow) => ({ depth: take.depth(inflow.depth) ?? 0, share: take.maybe(inflow.share, 'ratio') }))
+    .sort((one, other) => one.depth - other.depth);
+}
+
+function layerFacts({ layers }: WellPlan, take: Take): WellFacts['layers'] {
+  if (layers === undefined) take.unknown.push('well.layers');
+  let top = 0;
+  return (layers ?? []).map((layer) => {
+    const bottom = take.depth(layer.bottom) ?? top;
+    const fact = { material: layer.material, top, bottom };
+    top = bottom;
+    return fact;
+  });
+}

@@ -1,0 +1,31 @@
+/** A reading error in a plan. It is about the text, not about the well: that would be a finding. */
+export interface Problem {
+  /** "well.casing.bottom"; empty for the plan as a whole. */
+  readonly path: string;
+  /** What stands there, as JSON: '90'; empty where nothing stands. */
+  readonly read: string;
+  /** What is wrong with it: "without a unit". */
+  readonly problem: string;
+  /** What to write instead; empty where the fault says it all. */
+  readonly write: string;
+  readonly kind: 'value' | 'missing' | 'unknown name' | 'text';
+}
+
+/** The whole sentence: 'well.casing.bottom is 90, without a unit; write it as "90 ft" or "27.4 m".' */
+export function sayProblem({ path, read, problem, write, kind }: Problem): string {
+  if (kind === 'text') return `${problem}${write && `; ${write}`}.`;
+  if (kind === 'unknown name') {
+    const at = path.lastIndexOf('.');
+    const owner = at < 0 ? 'the plan' : path.slice(0, at);
+    return `${owner} ${problem}; ${write}${write.endsWith('?') ? '' : '.'}`;
+  }
+  const subject = path === '' ? 'the plan' : path;
+  if (kind === 'missing') return `${subject} is missing; write it as ${write}.`;
+  return `${subject} is ${read}, ${problem}${write && `; write ${write}`}.`;
+}
+
+/** What was read, short enough for a sentence. */
+export function shortJson(value: unknown): string {
+  const text = JSON.stringify(value) ?? 'nothing';
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}

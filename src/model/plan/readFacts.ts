@@ -1,0 +1,140 @@
+/**
+ * A plan in SI: depths from the ground whatever they were typed from, defaults of the build filled in and listed, facts
+ * of the place that nobody said listed as unknown. Total on every plan that readPlan lets through.
+ */
+import type { Facts, FactsReading, Setback, SiteFacts, TopFacts, WireFacts } from '../facts.ts';
+import { DEFAULTS } from './defaults.ts';
+import { houseFacts } from './facts/house.ts';
+import { pipeFacts } from './facts/pipe.ts';
+import { pumpFacts } from './facts/pump.ts';
+import { stringFacts } from './facts/string.ts';
+import { waterFacts } from './facts/water.ts';
+import { casingPlans, wellFacts } from './facts/well.ts';
+import { notUsed } from './notUsed.ts';
+import type { Plan } from './schema.ts';
+import { read, takeFrom } from './take.ts';
+import type { Take } from './take.ts';
+
+export function readFacts(plan: Plan): FactsReading {
+  const [outermost] = casingPlans(plan.well);
+  const typedHeight = outermost?.casing.height;
+  const casingHeight = read(typedHeight ?? DEFAULTS.casingHeight, 'length');
+  const fromCasingTop = plan.well.depthsFrom === 'casing top';
+  const take = takeFrom(fromCasingTop ? -casingHeight : 0);
+  const units = take.option('units', plan.units, DEFAULTS.units);
+  const depthsFrom = take.option('well.depthsFrom', plan.well.depthsFrom, DEFAULTS.depthsFrom);
+  if (typedHeight === undefined) {
+    take.assumed.push({ path: `${outermost?.path ?? 'well.casing'}.height`, value: DEFAULTS.casingHeight });
+  }
+  const site = siteFacts(plan.site ?? {}, take);
+  const well = wellFacts(plan.well, casingHeight, take);
+  const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
+  const facts: Facts = {
+    title: plan.title ?? '',
+    notes: plan.notes ?? '',
+    date: plan.date ?? null,
+    units,
+    depthsFrom,
+    site,
+    well,
+    water: waterFacts(plan.water, bore, units, take),
+    house: houseFacts(plan.house, take),
+    top: topFacts(plan.top, take),
+    pump: pumpFacts(plan.pump, units, take),
+    dropPipe: {
+      ...pipeFacts('dropPipe', plan.dropPipe, take),
+      sectionLength: take.maybe(plan.dropPipe.sectionLength, 'length'),
+    },
+    string: stringFacts(plan.string ?? {}, take),
+    wire: wireFacts(plan, take),
+    rope: ropeFacts(plan.rope, take),
+    disinfection: {
+      strength: take.quantity('disinfection.strength', plan.disinfection?.strength, 'ratio', DEFAULTS.strength),
+      target: take.quantity('disinfection.target', plan.disinfection?.target, 'concentration', DEFAULTS.target),
+    },
+    status: plan.status ?? {},
+  };
+  return { facts, assumed: take.assumed, unknown: take.unknown, notUsed: notUsed(plan) };
+}
+
+type SitePlan = NonNullable<Plan['site']>;
+
+function siteFacts(site: SitePlan, take: Take): SiteFacts {
+  const { freezing } = site;
+  return {
+    frostDepth: take.fact('site.frostDepth', site.frostDepth, 'length'),
+    frostFrom: site.frostFrom ?? null,
+    freezing: freezing
+      ? {
+          station: freezing.station ?? null,
+          index: take.maybe(freezing.index, 'freezingIndex'),
+          soil: freezing.soil ?? null,
+          surface: freezing.surface ?? null,
+        }
+      : null,
+    waterTemperature: take.quantity(
+      'site.waterTemperature',
+      site.waterTemperature,
+      'temperature',
+      DEFAULTS.waterTemperature,
+    ),
+    altitude: take.quantity('site.altitude', site.altitude, 'length', DEFAULTS.altitude),
+    floodHeight: take.fact('site.floodHeight', site.floodHeight, 'length'),
+    septicTank: setback('site.septicTank', site.septicTank, take),
+    drainField: setback('site.drainField', site.drainField, take),
+    building: setback('site.building', site.building, take),
+    casingHeightRequired: take.quantity(
+      'site.casingHeightRequired',
+      site.casingHeightRequired,
+      'length',
+      DEFAULTS.casingHeightRequired,
+    ),
+    frostMargin: take.quantity('site.frostMargin', site.frostMargin, 'length', DEFAULTS.frostMargin),
+  };
+}
+
+function setback(path: string, typed: SitePlan['septicTank'], take: Take): Setback {
+  return {
+    distance: take.fact(`${path}.distance`, typed?.distance, 'length'),
+    required: take.maybe(typed?.required, 'length'),
+  };
+}
+
+function topFacts(top: Plan['top'], take: Take): TopFacts {
+  if (top.kind === 'seal') {
+    return {
+      kind: 'seal',
+      heated: take.option('top.heated', top.heated, false),
+      housed: take.option('top.housed', top.housed, false),
+    };
+  }
+  return {
+    kind: 'pitless',
+    depth: read(top.depth, 'length'),
+    protrusion: take.fact('top.protrusion', top.protrusion, 'length'),
+    submergedUse: top.submergedUse ?? null,
+  };
+}
+
+/** The cable's run from the panel is taken as long as the buried line where nobody measured it. */
+function wireFacts({ wire, house }: Plan, take: Take): WireFacts {
+  const said = take.maybe(wire.run, 'length');
+  const distance = take.maybe(house.distance, 'length');
+  if (said === null && distance !== null) take.assumed.push({ path: 'wire.run', value: house.distance ?? '' });
+  if (said === null && distance === null) take.unknown.push('wire.run');
+  return {
+    gauge: read(wire.size, 'gauge'),
+    run: said ?? distance,
+    conduitDepth: take.maybe(wire.conduitDepth, 'length'),
+  };
+}
+
+function ropeFacts(rope: Plan['rope'], take: Take): Facts['rope'] {
+  if (!rope) return null;
+  return {
+    material: rope.material,
+    diameter: take.maybe(rope.diameter, 'length'),
+    breakingStrength: take.fact('rope.breakingStrength', rope.breakingStrength, 'force'),
+    tied: take.option('rope.tied', rope.tied, DEFAULTS.tied),
+  };
+}

@@ -1,0 +1,94 @@
+/** Pump and motor. */
+import * as z from 'zod/mini';
+import { DEFAULTS } from '../defaults.ts';
+import { choice, fact, flag, group, list, quantity, quantityOrFlag, words } from '../field.ts';
+
+const curve = z.discriminatedUnion('kind', [
+  group('A generic curve', 'A usual pump of that flow and power.', {
+    kind: z.literal('generic'),
+    flow: quantity('flow', 'Rated flow', 'The flow in the pump’s name: a 10 gpm pump.', {
+      example: '"10 gpm" or "38 L/min"',
+    }),
+  }),
+  group('Your own points', 'From the maker’s sheet.', {
+    kind: z.literal('points'),
+    points: list(
+      'Points',
+      'Flow and head, flow rising.',
+      z.tuple([
+        quantity('flow', 'Flow', 'What the pump gives at that head.', { above: false }),
+        quantity('length', 'Head', 'How high it lifts that flow.', { to: '10000 ft' }),
+      ]),
+      { from: 2, to: 40 },
+    ),
+  }),
+]);
+
+const body = { from: '0.1 in', to: '30 ft' } as const;
+
+export const pump = group(
+  'Pump',
+  'The pump and its motor.',
+  {
+    setting: quantity(
+      'length',
+      'Pump setting',
+      'Depth of the intake. The pump stands above it, the motor hangs below.',
+      { example: '"180 ft" or "55 m"' },
+    ),
+    power: z.optional(fact('power', 'Power', 'Rated power of the motor.')),
+    phase: z.optional(choice([1, 3], 'Phases', 'One in most houses.', { default: DEFAULTS.phase })),
+    wires: z.optional(
+      choice([2, 3], 'Power wires', 'Conductors to the motor without the ground.', { default: DEFAULTS.wires }),
+    ),
+    voltage: z.optional(quantity('voltage', 'Voltage', 'Of the motor’s supply.', { default: DEFAULTS.voltage })),
+    current: z.optional(fact('current', 'Current', 'The highest on the motor’s nameplate.')),
+    curve,
+    diameter: z.optional(
+      quantity('length', 'Diameter of the pump', 'Over the cable guard, where it is thickest.', {
+        from: '1 in',
+        to: '40 in',
+        default: DEFAULTS.pumpDiameter,
+      }),
+    ),
+    motorDiameter: z.optional(
+      quantity('length', 'Diameter of the motor', 'Of its shell.', {
+        from: '1 in',
+        to: '40 in',
+        default: DEFAULTS.motorDiameter,
+      }),
+    ),
+    intakeToDischarge: z.optional(
+      quantity('length', 'Intake to discharge', 'Length of the pump above its intake.', {
+        ...body,
+        default: DEFAULTS.intakeToDischarge,
+      }),
+    ),
+    intakeToMotorBottom: z.optional(
+      quantity('length', 'Intake to the motor’s bottom', 'Length of what hangs below the intake.', {
+        ...body,
+        default: DEFAULTS.motorLength,
+      }),
+    ),
+    mass: z.optional(
+      quantity('mass', 'Weight of pump and motor', 'From the maker’s sheet; taken from the power if you do not say.'),
+    ),
+    outlet: z.optional(words('Outlet of the pump', 'Size of its thread.', { default: DEFAULTS.outlet })),
+    checkValveInside: z.optional(flag('Check valve in the pump', 'Whether the pump has one built in.')),
+    shroudDiameter: z.optional(
+      quantity(
+        'length',
+        'Diameter of the flow shroud',
+        'Inside diameter of a sleeve that leads water past the motor, if there is one.',
+        { from: '1 in', to: '40 in' },
+      ),
+    ),
+    lowLevelCutOff: z.optional(
+      quantityOrFlag('length', 'Low-level cut-off', 'The depth at which it stops the pump, or yes if there is one.'),
+    ),
+    flowLimiter: z.optional(
+      quantityOrFlag('flow', 'Flow-limiting valve', 'The flow it holds, or yes if there is one.'),
+    ),
+  },
+  { example: '{ "setting": "180 ft", "curve": { "kind": "generic", "flow": "10 gpm" } }' },
+);

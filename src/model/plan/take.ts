@@ -1,0 +1,71 @@
+/** Takes typed fields over into SI, and keeps account of what was assumed and what nobody knows. */
+import type { Assumed } from '../facts.ts';
+import type { Metres } from '../si.ts';
+import { parseQuantity } from '../units.ts';
+import type { QuantityKind } from '../units.ts';
+import { UNKNOWN } from './field.ts';
+
+export interface Take {
+  readonly assumed: Assumed[];
+  readonly unknown: string[];
+  /** SI, or null where nothing was said or "unknown" was. */
+  readonly maybe: (typed: string | undefined, kind: QuantityKind) => number | null;
+  /** A fact of the place that the model asks for: listed as unknown where it is. */
+  readonly fact: (path: string, typed: string | undefined, kind: QuantityKind) => number | null;
+  /** A choice of the build: the default is taken and listed where nobody chose. */
+  readonly quantity: (path: string, typed: string | undefined, kind: QuantityKind, otherwise: string) => number;
+  readonly option: <Value extends string | number | boolean>(
+    path: string,
+    typed: Value | undefined,
+    otherwise: Value,
+  ) => Value;
+  /** A yes or no of the place that the model asks for. */
+  readonly flag: (path: string, typed: boolean | undefined) => boolean | null;
+  /** The same for depths that the plan counts from its own datum; metres below ground come out. */
+  readonly depth: (typed: string | undefined) => Metres | null;
+  readonly depthFact: (path: string, typed: string | undefined) => Metres | null;
+}
+
+/** @param shift  metres to add to a depth as typed, to have it from the ground */
+export function takeFrom(shift: Metres): Take {
+  const assumed: Assumed[] = [];
+  const unknown: string[] = [];
+  const maybe = (typed: string | undefined, kind: QuantityKind) =>
+    typed === undefined || typed === UNKNOWN ? null : read(typed, kind);
+  const listed = <Value>(path: string, value: Value | null) => {
+    if (value === null) unknown.push(path);
+    return value;
+  };
+  const depth = (typed: string | undefined) => {
+    const value = maybe(typed, 'length');
+    return value === null ? null : value + shift;
+  };
+  return {
+    assumed,
+    unknown,
+    maybe,
+    depth,
+    fact: (path, typed, kind) => listed(path, maybe(typed, kind)),
+    depthFact: (path, typed) => listed(path, depth(typed)),
+    flag: (path, typed) => listed(path, typed ?? null),
+    quantity(path, typed, kind, otherwise) {
+      const said = maybe(typed, kind);
+      if (said !== null) return said;
+      assumed.push({ path, value: otherwise });
+      return read(otherwise, kind);
+    },
+    option(path, typed, otherwise) {
+      if (typed !== undefined) return typed;
+      assumed.push({ path, value: String(otherwise) });
+      return otherwise;
+    },
+  };
+}
+
+/** Throws for text that no readable plan holds: that is a mistake of the caller. */
+export function read(text: string, kind: QuantityKind): number {
+  const parsed = parseQuantity(text, kind);
+  if (!parsed.ok)
+    throw new RangeError(`readFacts: ${kind} "${text}" is ${parsed.problem}; read the plan with readPlan first`);
+  return parsed.si;
+}
