@@ -18,6 +18,7 @@ export function valueAt(plan: Plan, path: string): unknown {
 
 /** The plan with another value at a path; `undefined` takes the field out, and an item out of a list. */
 export function withValue(plan: Plan, path: string, value: unknown): Plan {
+  if (value === undefined && valueAt(plan, path) === undefined) return plan;
   const keys = keysOf(plan, path);
   return setAt(opened(plan, keys), keys, value) as Plan;
 }
@@ -27,8 +28,12 @@ export function withValue(plan: Plan, path: string, value: unknown): Plan {
  * plan's units) and from the datum that the field has. `step` (SI) rounds what is written.
  */
 export function withDepth(plan: Plan, path: string, depth: Metres, step?: Metres): Plan {
-  const typed = valueAt(plan, path);
-  return withValue(plan, path, writeQuantity(depth - datumOf(plan, path), 'length', unitFor(plan, typed), step));
+  return withLength(plan, path, depth - datumOf(plan, path), step);
+}
+
+/** The same for what has no datum: heights and differences. */
+export function withLength(plan: Plan, path: string, length: Metres, step?: Metres): Plan {
+  return withValue(plan, path, writeQuantity(length, 'length', unitFor(plan, valueAt(plan, path)), step));
 }
 
 /** Depth below ground at which the counting of a field begins [m]: minus the casing height, or 0. */

@@ -26,6 +26,10 @@ export function explainIssues(issues: readonly z.core.$ZodIssue[], root: Schema,
 function explainValue(path: Path, root: Schema, plan: unknown, units: 'us' | 'metric'): Problem[] {
   const schema = schemaAt(root, plan, path);
   const value = valueBeside(plan, path);
+  const parentPath = path.slice(0, -1);
+  const parent = path.at(-1) === 'kind' ? schemaAt(root, plan, parentPath) : null;
+  const parentBranches = parent ? branchesOf(parent) : [];
+  if (parentBranches.length > 0) return [wrongKind(parentPath, valueBeside(plan, parentPath), parentBranches)];
   const branches = schema ? branchesOf(schema) : [];
   if (schema && branches.length > 0 && isRecord(value)) return [wrongKind(path, value, branches)];
   const meta = schema && metaOf(schema);
@@ -74,7 +78,8 @@ function judgeQuantity(value: unknown, meta: FieldMeta & { kind: QuantityKind },
   const usual = meta.example ?? examples(meta.kind);
   if (typeof value === 'number') {
     const { fault } = withoutUnit(value, meta.kind);
-    if (meta.kind === 'ratio') return { problem: 'not text', write: `it as "${value}" or "${value * 100} %"` };
+    if (meta.kind === 'ratio')
+      return { problem: 'not text', write: `it as "${value}" or "${Number((value * 100).toPrecision(12))} %"` };
     return { problem: fault, write: `it as ${inBothUnits(value, meta.kind, units)}` };
   }
   if (typeof value !== 'string') return notA('text with a unit', `it as ${usual}`);
@@ -95,14 +100,14 @@ function missing(path: Path, meta: FieldMeta | null, schema: Schema | null): Pro
   return { path: joinPath(path), read: '', problem: 'missing', write, kind: 'missing' };
 }
 
-function wrongKind(path: Path, value: Record<string, unknown>, branches: readonly { kind: string }[]): Problem {
+function wrongKind(path: Path, value: unknown, branches: readonly { kind: string }[]): Problem {
   const kinds = branches.map((branch) => branch.kind);
   const at = joinPath([...path, 'kind']);
   if (value['kind'] === undefined)
     return { path: at, read: '', problem: 'missing', write: orList(kinds), kind: 'missing' };
   return {
     path: at,
-    read: shortJson(value['kind']),
+    read: shortJson(kind),
     problem: 'which is not one of the choices',
     write: orList(kinds),
     kind: 'value',

@@ -78,7 +78,7 @@ function eitherOr(well: Fields, water: Fields): Problem[] {
 }
 
 function casings(well: Fields): Problem[] {
-  const depth = length(well['depth']);
+  const depth = wellDepth(well);
   return casingsOf(well).flatMap(({ path, fields }, index) => {
     const problems: Problem[] = [];
     const bottom = length(fields['bottom']);
@@ -119,7 +119,7 @@ function casings(well: Fields): Problem[] {
 }
 
 function screens(well: Fields): Problem[] {
-  const depth = length(well['depth']);
+  const depth = wellDepth(well);
   let above: number | null = null;
   return screensOf(record(well['intake'])).flatMap(({ path, fields }) => {
     const problems: Problem[] = [];
@@ -157,7 +157,7 @@ function screens(well: Fields): Problem[] {
 
 function inflows(well: Fields): Problem[] {
   const problems: Problem[] = [];
-  const depth = length(well['depth']);
+  const depth = wellDepth(well);
   let sum = 0;
   list(well['inflows']).forEach((inflow, index) => {
     sum += number(inflow['share'], 'ratio') ?? 0;
@@ -354,6 +354,12 @@ function record(typed: unknown): Fields {
 
 function list(typed: unknown): Fields[] {
   return Array.isArray(typed) ? typed.map(record) : [];
+}
+
+/** Null where it is not a depth: everything else would seem to lie below it. */
+function wellDepth(well: Fields): number | null {
+  const depth = length(well['depth']);
+  return depth !== null && depth > 0 ? depth : null;
 }
 
 function length(typed: unknown): number | null {

@@ -62,7 +62,10 @@ type SitePlan = NonNullable<Plan['site']>;
 function siteFacts(site: SitePlan, take: Take): SiteFacts {
   const { freezing } = site;
   return {
-    frostDepth: take.fact('site.frostDepth', site.frostDepth, 'length'),
+    // With freezing data the depth can be estimated, so it is not asked for.
+    frostDepth: freezing
+      ? take.maybe(site.frostDepth, 'length')
+      : take.fact('site.frostDepth', site.frostDepth, 'length'),
     frostFrom: site.frostFrom ?? null,
     freezing: freezing
       ? {

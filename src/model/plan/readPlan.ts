@@ -57,9 +57,9 @@ function newerFormat(format: unknown): Problem | null {
   return {
     path: 'format',
     read: shortJson(format),
-    problem: `a newer form than this program knows: the plan is of form ${number}, the program reads up to ${ours}`,
-    write: 'nothing: open it with a newer program',
-    kind: 'value',
+    problem: `the plan is of form ${number}, newer than this program, which reads up to form ${ours}`,
+    write: 'open it with a newer program; it was left as it is',
+    kind: 'text',
   };
 }
 

@@ -1,0 +1,31 @@
+/** How the pipe leaves the well. */
+import * as z from 'zod/mini';
+import { fact, flag, group, quantity } from '../field.ts';
+
+export const top = z.discriminatedUnion('kind', [
+  group('Pitless adapter', 'The pipe leaves through the side of the casing, below frost.', {
+    kind: z.literal('pitless'),
+    depth: quantity(
+      'length',
+      'Depth of the pitless adapter',
+      'From the ground down to the top of the outlet pipe, which freezes first.',
+      { to: '50 ft', example: '"6 ft" or "1.8 m"' },
+    ),
+    protrusion: z.optional(
+      fact(
+        'length',
+        'Reach into the casing',
+        'How far the adapter’s fixed part stands into the casing. The pump must pass it.',
+        { to: '12 in' },
+      ),
+    ),
+    submergedUse: z.optional(
+      flag('Made to sit under water', 'Whether the maker allows the adapter below the water level.'),
+    ),
+  }),
+  group('Sanitary seal', 'The pipe leaves through a seal on top of the casing.', {
+    kind: z.literal('seal'),
+    heated: z.optional(flag('Heated', 'Whether pipe and seal above ground are kept warm.')),
+    housed: z.optional(flag('In a well house', 'Whether the well head stands in an insulated, heated house.')),
+  }),
+]);
