@@ -103,8 +103,8 @@ function missing(path: Path, meta: FieldMeta | null, schema: Schema | null): Pro
 function wrongKind(path: Path, value: unknown, branches: readonly { kind: string }[]): Problem {
   const kinds = branches.map((branch) => branch.kind);
   const at = joinPath([...path, 'kind']);
-  if (value['kind'] === undefined)
-    return { path: at, read: '', problem: 'missing', write: orList(kinds), kind: 'missing' };
+  const kind = isRecord(value) ? value['kind'] : undefined;
+  if (kind === undefined) return { path: at, read: '', problem: 'missing', write: orList(kinds), kind: 'missing' };
   return {
     path: at,
     read: shortJson(kind),

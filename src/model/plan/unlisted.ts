@@ -4,7 +4,7 @@ import { casingSchedules, casingSizes, findCasing } from '../tables/casings.ts';
 import { CONDUCTORS } from '../tables/conductors.ts';
 import { findPipe, pipeClasses, pipeSizes, pipeStandards } from '../tables/pipes.ts';
 import { parseQuantity } from '../units.ts';
-import { casingsOf } from './impossible.ts';
+import { casingsOf } from './impossible/raw.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { isRecord } from './shape.ts';

@@ -1,0 +1,147 @@
+/** What cannot be true of a hole and what lines it. */
+import { DEFAULTS } from '../defaults.ts';
+import { shortJson } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { GRACE, casingsOf, length, list, number, record, value, wellDepth } from './raw.ts';
+import type { Fields } from './raw.ts';
+
+export function casings(well: Fields): Problem[] {
+  const depth = wellDepth(well);
+  return casingsOf(well).flatMap(({ path, fields }, index) => {
+    const problems: Problem[] = [];
+    const bottom = length(fields['bottom']);
+    const height = length(fields['height'] ?? DEFAULTS.casingHeight) ?? 0;
+    const fromCasingTop = well['depthsFrom'] === 'casing top';
+    const top = length(fields['top']) ?? (index === 0 && !fromCasingTop ? -height : 0);
+    if (bottom !== null && bottom <= top) {
+      problems.push(
+        value(
+          `${path}.bottom`,
+          fields['bottom'],
+          `not below its top (${describe(fields['top'], 'the top of the casing')})`,
+          'a greater depth',
+        ),
+      );
+    }
+    if (bottom !== null && depth !== null && bottom > depth + GRACE) {
+      problems.push(
+        value(
+          `${path}.bottom`,
+          fields['bottom'],
+          `below the bottom of the well (well.depth is ${shortJson(well['depth'])})`,
+          'a depth within the well',
+        ),
+      );
+    }
+    if (fields['size'] === undefined && fields['insideDiameter'] === undefined) {
+      problems.push({
+        path: `${path}.size`,
+        read: '',
+        problem: 'missing',
+        write: '"6 in", or the inside diameter if that is what you know',
+        kind: 'missing',
+      });
+    }
+    return problems;
+  });
+}
+
+export function screens(well: Fields): Problem[] {
+  const depth = wellDepth(well);
+  let above: number | null = null;
+  return screensOf(record(well['intake'])).flatMap(({ path, fields }) => {
+    const problems: Problem[] = [];
+    const top = length(fields['top']);
+    const bottom = length(fields['bottom']);
+    if (top !== null && bottom !== null && bottom <= top) {
+      problems.push(
+        value(`${path}.bottom`, fields['bottom'], `not below its top (${shortJson(fields['top'])})`, 'a greater depth'),
+      );
+    }
+    if (bottom !== null && depth !== null && bottom > depth + GRACE) {
+      problems.push(
+        value(
+          `${path}.bottom`,
+          fields['bottom'],
+          `below the bottom of the well (well.depth is ${shortJson(well['depth'])})`,
+          'a depth within the well',
+        ),
+      );
+    }
+    if (top !== null && above !== null && top < above - GRACE) {
+      problems.push(
+        value(
+          `${path}.top`,
+          fields['top'],
+          'above the bottom of the screen before it',
+          'the screens from the top down, without overlap',
+        ),
+      );
+    }
+    above = bottom ?? above;
+    return problems;
+  });
+}
+
+/** The screens with the path each was typed at. */
+function screensOf(intake: Fields): { path: string; fields: Fields }[] {
+  if (intake['screens'] !== undefined) {
+    return list(intake['screens']).map((fields, index) => ({ path: `well.intake.screens.${index}`, fields }));
+  }
+  return [{ path: 'well.intake', fields: intake }];
+}
+
+export function inflows(well: Fields): Problem[] {
+  const problems: Problem[] = [];
+  const depth = wellDepth(well);
+  let sum = 0;
+  list(well['inflows']).forEach((inflow, index) => {
+    sum += number(inflow['share'], 'ratio') ?? 0;
+    const at = length(inflow['depth']);
+    if (at !== null && depth !== null && at > depth + GRACE) {
+      problems.push(
+        value(
+          `well.inflows.${index}.depth`,
+          inflow['depth'],
+          `below the bottom of the well (well.depth is ${shortJson(well['depth'])})`,
+          'a depth within the well',
+        ),
+      );
+    }
+  });
+  if (sum > 1 + 1e-9) {
+    problems.push(
+      value(
+        'well.inflows',
+        list(well['inflows']).map((inflow) => inflow['share']),
+        'shares that add up to more than 100 %',
+        'shares of at most 100 % together',
+      ),
+    );
+  }
+  return problems;
+}
+
+export function layers(well: Fields): Problem[] {
+  let above: { bottom: number; typed: unknown } | null = null;
+  return list(well['layers']).flatMap((layer, index) => {
+    const bottom = length(layer['bottom']);
+    if (bottom === null) return [];
+    const before = above;
+    above = { bottom, typed: layer['bottom'] };
+    return before !== null && bottom < before.bottom - GRACE
+      ? [
+          value(
+            `well.layers.${index}.bottom`,
+            layer['bottom'],
+            `above the bottom of the layer before it (${shortJson(before.typed)})`,
+            'the layers from the top down',
+          ),
+        ]
+      : [];
+  });
+}
+
+function describe(typed: unknown, otherwise: string): string {
+  return typed === undefined ? otherwise : shortJson(typed);
+}
