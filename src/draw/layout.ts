@@ -1,0 +1,120 @@
+/** How the section and the details share a sheet. */
+import type { Box } from './hatch/clip.ts';
+import type { View, ViewName } from './view.ts';
+import type { ChipColumn } from './section/chips.ts';
+
+export interface DetailPlace {
+  readonly view: Exclude<ViewName, 'O'>;
+  readonly box: Box;
+}
+
+export interface SectionLayout {
+  /** The ground, from its highest depth to its lowest. */
+  readonly box: Box;
+  readonly chips: ChipColumn;
+  /** x of the brackets left of the rail; null where no detail stands beside. */
+  readonly bracketX: number | null;
+}
+
+export interface SheetLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly heading: { readonly x: number; readonly width: number; readonly size: number };
+  readonly section: SectionLayout | null;
+  readonly details: readonly DetailPlace[];
+  /** Legend and title block under everything; null unless asked for. */
+  readonly caption: Box | null;
+}
+
+const LEAST_WIDTH = 280;
+const LEAST_HEIGHT = 360;
+const EDGE = 14;
+const HEADING = 22;
+/** Room above the ground for the house, which is a symbol and does not shrink with the scale. */
+const HEADROOM = 50;
+const FOOT = 26;
+const CAPTION_HEIGHT = 118;
+
+export interface LayoutInput {
+  readonly view: View;
+  /** Lines under the title. */
+  readonly subtitleLines: number;
+}
+
+export function layoutSheet({ view, subtitleLines }: LayoutInput): SheetLayout {
+  const width = Math.max(LEAST_WIDTH, view.width);
+  const height = Math.max(LEAST_HEIGHT, view.height);
+  const captionHeight = view.caption === true ? CAPTION_HEIGHT : 0;
+  const caption = view.caption === true ? { left: EDGE, right: width - EDGE, top: height - captionHeight, bottom: height - 8 } : null;
+  const foot = height - captionHeight;
+  const { sheet } = view;
+  if (sheet === 'all') return { ...allOf(width, foot, subtitleLines), width, height, caption };
+  if (sheet === 'section') return { ...sectionOf(width, foot, subtitleLines), width, height, caption };
+  const detail: DetailPlace = {
+    view: sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C',
+    box: { left: EDGE, right: width - EDGE, top: headingFoot(subtitleLines, 20) + 34, bottom: foot - FOOT },
+  };
+  return { width, height, caption, section: null, details: [detail], heading: { x: EDGE, width: width - 2 * EDGE, size: 20 } };
+}
+
+type Shared = Pick<SheetLayout, 'heading' | 'section' | 'details'>;
+
+export function headingFoot(subtitleLines: number, size: number): number {
+  return EDGE + size + subtitleLines * 17;
+}
+
+/** Section left, its chips beside it, well top above pump end at the right. */
+function allOf(width: number, foot: number, subtitleLines: number): Shared {
+  const share = clamp((width - 760) / 640, 0, 1);
+  const detailsWidth = Math.round(clamp(width * 0.352, 252, 520));
+  const chipsWidth = Math.round(128 + share * 40);
+  const linkGap = Math.round(22 + share * 28);
+  const left = Math.round(66 + share * 16);
+  const right = width - EDGE - detailsWidth - linkGap - chipsWidth - LEADER;
+  const top = headingFoot(subtitleLines, HEADING) + HEADROOM;
+  const bottom = foot - FOOT;
+  const detailsLeft = width - EDGE - detailsWidth;
+  const detailsTop = EDGE + 46;
+  const between = 46;
+  const upper = Math.round((bottom - detailsTop - between) * 0.49);
+  return {
+    heading: { x: left, width: right + chipsWidth - left, size: HEADING },
+    section: {
+      box: { left, right, top, bottom },
+      chips: { x: right + LEADER, width: chipsWidth, top: top - 6, bottom: bottom + 6 },
+      bracketX: left - 44,
+    },
+    details: [
+      { view: 'A', box: { left: detailsLeft, right: width - EDGE, top: detailsTop, bottom: detailsTop + upper } },
+      { view: 'B', box: { left: detailsLeft, right: width - EDGE, top: detailsTop + upper + between, bottom } },
+    ],
+  };
+}
+
+/** Room for a leader's slant between ground and chips. */
+const LEADER = 18;
+
+/** The section alone, from a phone's width up. */
+function sectionOf(width: number, foot: number, subtitleLines: number): Shared {
+  const share = clamp((width - 320) / 300, 0, 1);
+  const left = Math.round(40 + share * 8);
+  const chipsWidth = Math.round(112 + share * 46);
+  const edge = width < 420 ? 8 : EDGE;
+  const right = width - edge - chipsWidth - LEADER;
+  const size = width < 500 ? 18 : HEADING;
+  const top = headingFoot(subtitleLines, size) + HEADROOM;
+  const bottom = foot - FOOT;
+  return {
+    heading: { x: width < 500 ? edge : left, width: width - edge * 2, size },
+    section: {
+      box: { left, right, top, bottom },
+      chips: { x: right + LEADER, width: chipsWidth, top: top - 6, bottom: bottom + 6 },
+      bracketX: null,
+    },
+    details: [],
+  };
+}
+
+function clamp(value: number, least: number, most: number): number {
+  return Math.min(most, Math.max(least, value));
+}

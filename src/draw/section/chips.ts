@@ -1,0 +1,159 @@
+/** The chips right of the section: each reads a level and is the handle that drags it. */
+import { collapseLabels, labelAt, type LabelLadder } from '../labels/collapse.ts';
+import { fitLabels } from '../labels/fit.ts';
+import { orderLabels } from '../labels/order.ts';
+import type { Shape } from '../scene.ts';
+import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
+import { shorten, textWidth } from '../type/width.ts';
+import type { ChipPlace, ChipState, Frozen, View } from '../view.ts';
+import type { ChipWords } from './chipWords.ts';
+import { within, type SectionFrame } from './frame.ts';
+
+/** Heights of a chip at the ladder's steps without its notes [px]. */
+const TALL = [26, 26, 20, 16] as const;
+const NOTE_LINE = 14;
+const GAP = 5;
+/** A balloon or a chip without its name would hide what is in danger: those stop at code and value. */
+const READABLE_STEP = 2;
+
+export interface ChipColumn {
+  readonly x: number;
+  readonly width: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface ChipDrawing {
+  readonly shapes: readonly Shape[];
+  readonly chips: readonly ChipPlace[];
+  readonly states: readonly ChipState[];
+}
+
+interface Placed {
+  readonly words: ChipWords;
+  readonly step: number;
+  /** y of the chip's own middle, notes not counted. */
+  readonly middle: number;
+  readonly lineY: number;
+}
+
+export function drawChips(words: readonly ChipWords[], column: ChipColumn, frame: SectionFrame, frozen: Frozen | undefined, held: View['held']): ChipDrawing {
+  const placed = placeChips(words, column, frame, frozen, held);
+  return {
+    shapes: [
+      group('leaders', placed.flatMap((chip) => leader(chip, column, frame))),
+      group('chips', placed.map((chip) => drawChip(chip, column, frame))),
+    ],
+    chips: placed.map(({ words: { handle }, step, middle, lineY }) => {
+      const height = tallAt(step);
+      return { handle, x: column.x, y: middle - height / 2, width: column.width, height, lineY };
+    }),
+    states: placed.map(({ words: { handle }, step, middle, lineY }) => ({ handle, offset: middle - lineY, collapse: step })),
+  };
+}
+
+function tallAt(step: number): number {
+  return TALL[step] ?? TALL[0];
+}
+
+function placeChips(words: readonly ChipWords[], column: ChipColumn, frame: SectionFrame, frozen: Frozen | undefined, held: View['held']): Placed[] {
+  const before = new Map(frozen?.chips.map((chip) => [chip.handle, chip]));
+  const anchored = words.map((each) => {
+    const lineY = within(frame, frame.y(each.depth));
+    const offset = held?.handle === each.handle ? (before.get(each.handle)?.offset ?? 0) : 0;
+    return { words: each, handle: each.handle, lineY, anchor: lineY + offset };
+  });
+  const ordered = orderLabels(anchored, frozen?.chips.map((chip) => chip.handle));
+  const ladders = ordered.map(({ words: each, anchor }) => ladderOf(each, anchor));
+  const steps = frozen === undefined
+    ? collapseLabels(ladders, GAP, column.top, column.bottom)
+    : ordered.map(({ handle }) => before.get(handle)?.collapse ?? 1);
+  const pinned = held === undefined ? -1 : ordered.findIndex(({ handle }) => handle === held.handle);
+  const blocks = fitLabels(ladders.map((ladder, i) => labelAt(ladder, steps[i] ?? 0)), GAP, column.top, column.bottom, pinned);
+  return ordered.map(({ words: each, lineY }, i) => {
+    const step = steps[i] ?? 0;
+    return { words: each, step, lineY, middle: (blocks[i] ?? lineY) - notesHeight(each, step) / 2 };
+  });
+}
+
+function notesHeight({ notes }: ChipWords, step: number): number {
+  return step === 0 ? notes.length * NOTE_LINE : 0;
+}
+
+/** The level points at the chip's own middle, so a block with notes hangs lower by half of them. */
+function ladderOf(words: ChipWords, anchor: number): LabelLadder {
+  const heights = TALL.map((tall, step) => tall + notesHeight(words, step));
+  return {
+    anchors: TALL.map((_, step) => anchor + notesHeight(words, step) / 2),
+    heights,
+    weight: words.weight,
+    priority: words.priority,
+    lastStep: words.finding?.severity === 'danger' ? READABLE_STEP : heights.length - 1,
+  };
+}
+
+/** Stub, slant, stub; straight when the chip stands as good as level with its line. */
+function leader({ words, middle, lineY }: Placed, column: ChipColumn, frame: SectionFrame): Shape[] {
+  if (!words.known) return [];
+  const from = frame.right;
+  const to = column.x;
+  const points: [number, number][] =
+    Math.abs(middle - lineY) < 3
+      ? [[from, lineY], [to, middle]]
+      : [[from, lineY], [from + 3, lineY], [to - 4, middle], [to, middle]];
+  return [path(words.handle, polyline(points), { fill: 'none', stroke: strokeOf(words, frame), 'stroke-width': 1.3, 'stroke-linejoin': 'round' })];
+}
+
+function strokeOf({ ink, finding }: ChipWords, frame: SectionFrame): string {
+  return finding?.severity === 'danger' ? frame.ink.danger : ink;
+}
+
+function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape {
+  const { words, step, middle } = chip;
+  if (step === 3) return balloon(chip, column, frame);
+  const tall = tallAt(step);
+  const size = step === 2 ? 11.5 : column.width < 130 ? 12.5 : 13.5;
+  const { ink } = frame;
+  const stroke = strokeOf(words, frame);
+  const top = middle - tall / 2;
+  const right = column.x + column.width - 11;
+  const valueWidth = textWidth(words.value, size, 600);
+  const nameX = column.x + 24;
+  const room = right - valueWidth - 6 - nameX;
+  const danger = words.finding?.severity === 'danger';
+  const shapes: Shape[] = [
+    rect('body', column.x, top, column.width, tall, {
+      rx: tall / 2, fill: ink.paper, stroke, 'stroke-width': danger ? 2 : 1.5, ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
+    }),
+    words.locked ? lock(column.x + 13, middle, stroke) : grip(column.x + 9, middle, stroke),
+    text('name', nameX, middle + size * 0.35, shorten(words.name, room, size), { size, fill: ink.ink }),
+    text('value', right, middle + size * 0.35, words.value, { size, weight: 600, fill: ink.ink, anchor: 'end' }),
+  ];
+  if (step === 0) {
+    words.notes.forEach((note, i) => {
+      const fill = i === 0 && words.finding !== null && words.finding.severity !== 'note' ? (danger ? ink.danger : ink.ink) : ink.ink2;
+      shapes.push(text(`note/${i === 0 ? 'first' : 'second'}`, column.x + 12, top + tall + 11.5 + i * NOTE_LINE, shorten(note, column.width - 14, 11.5), { size: 11.5, fill, ...(danger && i === 0 ? { weight: 600 as const } : {}) }));
+    });
+  }
+  return group(words.handle, shapes);
+}
+
+/** Three short bars: something to take hold of. */
+function grip(x: number, y: number, stroke: string): Shape {
+  const bars = [-3.5, 0, 3.5].map((dy) => `M${digits(x)} ${digits(y + dy)}h8`).join('');
+  return path('grip', bars, { stroke, 'stroke-width': 1.3 });
+}
+
+/** A padlock where a level cannot be dragged. */
+function lock(x: number, y: number, stroke: string): Shape {
+  const d = `M${digits(x - 3.5)} ${digits(y - 0.5)}h7v5h-7zM${digits(x - 2)} ${digits(y - 0.5)}v-2a2 2 0 0 1 4 0v2`;
+  return path('lock', d, { fill: 'none', stroke, 'stroke-width': 1.2 });
+}
+
+function balloon({ words, middle }: Placed, column: ChipColumn, frame: SectionFrame): Shape {
+  const stroke = strokeOf(words, frame);
+  return group(words.handle, [
+    circle('body', column.x + 8, middle, 7, { fill: frame.ink.paper, stroke, 'stroke-width': 1.4 }),
+    text('value', column.x + 20, middle + 4, words.value, { size: 11, weight: 600, fill: frame.ink.ink }),
+  ]);
+}

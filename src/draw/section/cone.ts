@@ -1,0 +1,29 @@
+/** The water's level in the ground beside the pumped well: a dashed line, because in cased rock it is a pressure, not a surface. */
+import type { Solution } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, polyline, type Point } from '../shapes.ts';
+import type { SectionFrame } from './frame.ts';
+
+/**
+ * Distances run from the hole's wall to the ground's edge by their square root: the cone spans from a hand's width to
+ * half a mile, so no straight scale could show it. Depths are true.
+ */
+export function drawCone({ cone }: Solution, frame: SectionFrame): Shape[] {
+  const last = cone?.[cone.length - 1];
+  const first = cone?.[0];
+  if (!cone || last === undefined || first === undefined || last.distance <= first.distance) return [];
+  const half = frame.holeHalf;
+  const side = (sign: number, room: number): string => {
+    const points = cone.map(({ distance, depth }): Point => {
+      const share = Math.sqrt((distance - first.distance) / (last.distance - first.distance));
+      return [frame.axis + sign * (half + share * room), frame.y(depth)];
+    });
+    return polyline(points);
+  };
+  const d = side(-1, frame.axis - half - frame.left) + side(1, frame.right - frame.axis - half);
+  return [
+    group('cone', [
+      path('cone/line', d, { fill: 'none', stroke: frame.ink.pumping, 'stroke-width': 1.2, 'stroke-dasharray': '5 3.5' }),
+    ]),
+  ];
+}

@@ -1,0 +1,82 @@
+/** Layers left and right of the hole: tint, pattern, contact lines, grass on top. */
+import type { Solution } from '../../model/solution.ts';
+import { isEmpty, type Box } from '../hatch/clip.ts';
+import { hatch } from '../hatch/patterns.ts';
+import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
+import type { Shape } from '../scene.ts';
+import { group, line, path, polyline, rect } from '../shapes.ts';
+import { LINE, type Ink } from '../theme.ts';
+import type { View } from '../view.ts';
+import { within, type SectionFrame } from './frame.ts';
+
+/** Ground that someone named, or, below what was reported, ground that nobody did. */
+export interface GroundLayer {
+  readonly key: string;
+  /** Null where nobody said. */
+  readonly material: string | null;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Layers in pixels from the ground to the section's foot; the last one reported is drawn on to the well's bottom only. */
+export function groundLayers({ facts }: Solution, frame: SectionFrame): GroundLayer[] {
+  const named = facts.well.layers.map((layer, i): GroundLayer => ({
+    key: `layer/${i}`,
+    material: layer.material,
+    top: within(frame, frame.y(layer.top)),
+    bottom: within(frame, frame.y(layer.bottom)),
+  }));
+  const last = named[named.length - 1];
+  const reported = facts.well.layers[facts.well.layers.length - 1]?.bottom ?? 0;
+  // A report ends with the hole: what the last layer was made of goes on for the margin below it.
+  if (last !== undefined && reported >= facts.well.depth - 0.01) {
+    return [...named.slice(0, -1), { ...last, bottom: frame.bottom }];
+  }
+  const rest: GroundLayer = { key: 'layer/unknown', material: null, top: last?.bottom ?? within(frame, frame.y(0)), bottom: frame.bottom };
+  return [...named, rest].filter((layer) => layer.bottom > layer.top);
+}
+
+export function drawGround(layers: readonly GroundLayer[], frame: SectionFrame): Shape[] {
+  const ground = frame.y(0);
+  const tints = layers.map((layer) => tint(layer, frame));
+  const lines = layers.map((layer) => lineWork(layer, frame));
+  const contacts = layers.slice(1).map((layer) => contact(layer, frame));
+  const { left, right, ink } = frame;
+  return [
+    group('ground', [...tints, ...lines.filter((each) => each !== null), ...contacts]),
+    line('groundSurface', left, ground, right, ground, { stroke: ink.grass, 'stroke-width': LINE.ground }),
+  ];
+}
+
+function tint({ key, material, top, bottom }: GroundLayer, { left, right, ink }: SectionFrame): Shape {
+  const { ground } = material === null ? UNKNOWN_GROUND : lookOf(material);
+  return rect(`${key}/tint`, left, top, right - left, bottom - top, { fill: ink.ground[ground].fill });
+}
+
+function lineWork({ key, material, top, bottom }: GroundLayer, frame: SectionFrame): Shape | null {
+  const { left, right, axis, holeHalf, ink, theme } = frame;
+  const sides: Box[] = [
+    { left, right: axis - holeHalf, top, bottom },
+    { left: axis + holeHalf, right, top, bottom },
+  ];
+  return hatchShape(`${key}/hatch`, material, sides.filter((box) => !isEmpty(box)), ink, theme);
+}
+
+/** The pattern of one layer as one path; null where nothing of it fits. */
+export function hatchShape(key: string, material: string | null, boxes: readonly Box[], ink: Ink, theme: View['theme']): Shape | null {
+  const { ground, pattern } = material === null ? UNKNOWN_GROUND : lookOf(material);
+  const { d, dashes } = hatch(pattern, boxes);
+  if (d === '') return null;
+  return path(key, d, {
+    fill: 'none',
+    stroke: ink.ground[ground].hatch,
+    'stroke-width': LINE.hatch,
+    ...(theme === 'print' ? {} : { 'stroke-opacity': theme === 'dark' ? 0.4 : 0.55 }),
+    ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }),
+  });
+}
+
+function contact({ key, material, top }: GroundLayer, { left, right, ink }: SectionFrame): Shape {
+  const unknown = material === null ? { 'stroke-dasharray': '3 3' } : {};
+  return path(`${key}/contact`, polyline([[left, top], [right, top]]), { stroke: ink.hair, 'stroke-width': 0.8, ...unknown });
+}

@@ -1,0 +1,132 @@
+/** Left of the hole: where the pump may hang, with both ends of the band named, and the names of the layers. */
+import type { Band, Solution } from '../../model/solution.ts';
+import { fitLabels } from '../labels/fit.ts';
+import { overlap, type Box } from '../hatch/clip.ts';
+import { lookOf } from '../hatch/materials.ts';
+import type { Shape } from '../scene.ts';
+import { group, line, path, polyline, rect, text } from '../shapes.ts';
+import { shorten, textWidth, wrap } from '../type/width.ts';
+import { within, type SectionFrame } from './frame.ts';
+import type { GroundLayer } from './ground.ts';
+
+const BAR = 6;
+const LINE_HEIGHT = 13;
+/** Shorter than this, a band's ends cannot be told apart here: detail A names them [px]. */
+const NAMED_FROM = 26;
+
+interface EndLabel {
+  readonly key: string;
+  readonly y: number;
+  readonly lines: readonly string[];
+  readonly width: number;
+  readonly height: number;
+  readonly anchor: number;
+}
+
+export interface LeftDrawing {
+  readonly shapes: readonly Shape[];
+  readonly boxes: readonly Box[];
+}
+
+export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing {
+  const bar = frame.axis - frame.holeHalf - 15;
+  const shapes: Shape[] = [];
+  const labels: EndLabel[] = [];
+  for (const band of solution.bands) {
+    if (band.from === null || band.to === null) continue;
+    const from = within(frame, frame.y(band.from));
+    const to = within(frame, frame.y(band.to));
+    shapes.push(bandBar(band, bar, from, to, solution, frame));
+    if (to - from >= NAMED_FROM) labels.push(...endLabels(band, from, to, bar, frame));
+  }
+  const ordered = [...labels].sort((a, b) => a.anchor - b.anchor);
+  const middles = fitLabels(ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })), 3, frame.top + 2, frame.bottom - 2);
+  const boxes: Box[] = [];
+  ordered.forEach((label, i) => {
+    const middle = middles[i] ?? label.anchor;
+    shapes.push(drawEnd(label, middle, bar, frame));
+    boxes.push({ left: bar - 13 - label.width, right: bar - 6, top: middle - label.height / 2, bottom: middle + label.height / 2 });
+  });
+  return { shapes: shapes.length === 0 ? [] : [group('bands', shapes)], boxes };
+}
+
+function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
+  const { ink } = frame;
+  const children = [
+    rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), { rx: 2.5, fill: ink.allowed, stroke: ink.paper, 'stroke-width': 1 }),
+  ];
+  const now = band.setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : null;
+  if (now !== null) {
+    const y = within(frame, frame.y(now));
+    children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
+  }
+  return group(band.setting, children, { role: 'img', 'aria-label': `Allowed: ${band.fromLabel}; ${band.toLabel}` });
+}
+
+function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {
+  const room = bar - 13 - frame.left - 6;
+  const depth = (metres: number) => (band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres));
+  const end = (key: string, y: number, value: string, why: string, side: 1 | -1): EndLabel => {
+    const reason = room < 58 ? [] : wrap(why, room, 11, 400, 2);
+    const lines = [value, ...reason];
+    const height = lines.length * LINE_HEIGHT + 3;
+    const width = Math.max(textWidth(value, 12, 600), ...reason.map((each) => textWidth(each, 11)));
+    return { key, y, lines, width, height, anchor: y + side * (height / 2 - 8) };
+  };
+  return [
+    end(`${band.setting}/from`, from, `from ${depth(band.from ?? 0)}`, band.fromLabel, 1),
+    end(`${band.setting}/to`, to, `to ${depth(band.to ?? 0)}`, band.toLabel, -1),
+  ];
+}
+
+function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFrame): Shape {
+  const { ink } = frame;
+  const right = bar - 11;
+  const top = middle - label.height / 2;
+  const tickY = Math.min(middle + label.height / 2 - 5, Math.max(top + 8, label.y));
+  return group(label.key, [
+    path('tick', polyline([[right + 1, tickY], [bar - 4, label.y], [bar, label.y]]), { fill: 'none', stroke: ink.allowed, 'stroke-width': 1.4 }),
+    rect('paper', right - label.width - 3, top, label.width + 5, label.height, { rx: 2, fill: ink.paper, 'fill-opacity': 0.86 }),
+    ...label.lines.map((words, i) =>
+      text(`line/${i === 0 ? 'value' : i === 1 ? 'why' : 'more'}`, right, top + 11 + i * LINE_HEIGHT, words, {
+        size: i === 0 ? 12 : 11, fill: i === 0 ? ink.allowed : ink.ink2, anchor: 'end', ...(i === 0 ? { weight: 600 as const } : {}),
+      }),
+    ),
+  ]);
+}
+
+/** A name stands in its own layer, at the first height that is free; a layer too thin for it goes without. */
+export function drawLayerNames(layers: readonly GroundLayer[], taken: readonly Box[], frostFoot: number, frame: SectionFrame): Shape[] {
+  const shapes: Shape[] = [];
+  const x = frame.left + 7;
+  const room = frame.axis - frame.holeHalf - 24 - x;
+  for (const layer of layers) {
+    const size = layer.bottom - layer.top < 19 ? 11 : 12;
+    const name = shorten(layer.material === null ? 'not reported' : sentence(layer.material), room, size);
+    const width = textWidth(name, size);
+    const height = size + 4;
+    const y = freeHeight(layer, x, width, height, taken, frostFoot);
+    if (y === null) continue;
+    const fill = layer.material === null ? frame.ink.ground.gravel.fill : frame.ink.ground[lookOf(layer.material).ground].fill;
+    shapes.push(
+      group(layer.key, [
+        rect('paper', x - 3, y, width + 7, height, { rx: 2, fill }),
+        text('name', x, y + size - 0.5, name, { size, fill: frame.ink.ink, italic: true }),
+      ]),
+    );
+  }
+  return shapes.length === 0 ? [] : [group('layerNames', shapes)];
+}
+
+function freeHeight(layer: GroundLayer, x: number, width: number, height: number, taken: readonly Box[], frostFoot: number): number | null {
+  const starts = [Math.max(layer.top, frostFoot) + 3, layer.top + 1.5, ...taken.map((box) => box.bottom + 2)];
+  const fits = (y: number) => {
+    const box = { left: x - 3, right: x + width + 4, top: y, bottom: y + height };
+    return y >= layer.top + 1 && y + height <= layer.bottom - 1 && taken.every((each) => !overlap(each, box));
+  };
+  return starts.find(fits) ?? null;
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,130 @@
+/** Right of the hole: where water enters, the drawdown as a dimension, and the numbered findings on the spot. */
+import type { Metres } from '../../model/si.ts';
+import type { Finding, Solution } from '../../model/solution.ts';
+import { fitLabels } from '../labels/fit.ts';
+import { drawMark } from '../mark.ts';
+import type { Shape } from '../scene.ts';
+import { digits, group, line, path, polygon, rect, text } from '../shapes.ts';
+import { hold, textWidth } from '../type/width.ts';
+import type { MarkPlace } from '../view.ts';
+import { within, type SectionFrame } from './frame.ts';
+
+export const MARK_SIZE = 18;
+/** Middles of the two lanes, from the drilled wall [px]. */
+const MARK_LANE = 15;
+const DIMENSION_LANE = 34;
+const WORDS_HEIGHT = 15;
+
+interface Words {
+  readonly key: string;
+  readonly y: number;
+  readonly words: string;
+  readonly fill: string;
+}
+
+/** Inflows and dimensions; their words keep clear of each other and of every level line. */
+export function drawRightLabels(solution: Solution, lines: readonly Metres[], frame: SectionFrame): Shape[] {
+  const x = frame.axis + frame.holeHalf + DIMENSION_LANE + 7;
+  const room = frame.right - 8 - x;
+  const inflows = inflowWords(solution, frame);
+  const dimension = drawdownWords(solution, frame);
+  const words = [...inflows, ...(dimension === null ? [] : [dimension])].filter((each) => textWidth(each.words, 11.5) <= room);
+  const shapes = [...inflowLines(solution, frame), ...drawdownDimension(solution, frame)];
+  const items = [
+    ...words.map((each) => ({ words: each as Words | null, anchor: each.y, height: WORDS_HEIGHT, weight: 1 })),
+    ...lines.map((depth) => ({ words: null as Words | null, anchor: frame.y(depth), height: 4, weight: 1e6 })),
+  ].sort((a, b) => a.anchor - b.anchor);
+  const middles = fitLabels(items, 1, frame.y(0) + 4, frame.bottom - 2);
+  items.forEach((item, i) => {
+    if (item.words !== null) shapes.push(wordsShape(item.words, x, middles[i] ?? item.anchor, frame));
+  });
+  return shapes.length === 0 ? [] : [group('rightLabels', shapes)];
+}
+
+function wordsShape({ key, words, fill }: Words, x: number, middle: number, { ink }: SectionFrame): Shape {
+  return group(key, [
+    rect('paper', x - 3, middle - WORDS_HEIGHT / 2, textWidth(words, 11.5) + 6, WORDS_HEIGHT, { rx: 2, fill: ink.paper, 'fill-opacity': 0.86 }),
+    text('words', x, middle + 4, words, { size: 11.5, fill }),
+  ]);
+}
+
+function inflowWords({ facts }: Solution, frame: SectionFrame): Words[] {
+  return (facts.well.inflows ?? []).map(({ depth, share }, i) => ({
+    key: `inflow/${i}/words`,
+    y: frame.y(depth) + 2,
+    words: share === null ? 'inflow, share not known' : `inflow ${hold(frame.show.percent(share))}`,
+    fill: frame.ink.static,
+  }));
+}
+
+/** A crack that gives water: it wanders to the hole from both sides, broader the more it gives. */
+function inflowLines({ facts, bore }: Solution, frame: SectionFrame): Shape[] {
+  return (facts.well.inflows ?? []).map(({ depth, share }, i) => {
+    const y = frame.y(depth);
+    const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
+    const half = (stretch?.outsideRadius ?? 0) * frame.kx;
+    const long = Math.min(DIMENSION_LANE - 2 + frame.holeHalf - half, frame.right - frame.axis - half - 6);
+    const side = (sign: number) =>
+      `M${digits(frame.axis + sign * (half + long))} ${digits(y - 3)}q${digits(-sign * long * 0.25)} -3 ${digits(-sign * long * 0.5)} 1.5t${digits(-sign * long * 0.5)} 1.5`;
+    const dashed = share === null ? { 'stroke-dasharray': '4 3' } : {};
+    return path(`inflow/${i}`, side(-1) + side(1), {
+      fill: 'none', stroke: frame.ink.waterEdge, 'stroke-width': 1.4 + 1.6 * (share ?? 0.2), 'stroke-linecap': 'round', ...dashed,
+    });
+  });
+}
+
+/** A dimension shorter than this says nothing that the chips do not [px]. */
+const LEAST_DIMENSION = 30;
+
+function drawdownSpan({ levels }: Solution, frame: SectionFrame): [number, number] | null {
+  if (levels.static === null || levels.pumping === null) return null;
+  const from = within(frame, frame.y(levels.static));
+  const to = within(frame, frame.y(levels.pumping));
+  return to - from >= LEAST_DIMENSION ? [from, to] : null;
+}
+
+function drawdownWords(solution: Solution, frame: SectionFrame): Words | null {
+  const span = drawdownSpan(solution, frame);
+  const { drawdown } = solution.values;
+  if (span === null || drawdown === null) return null;
+  return { key: 'drawdown/words', y: (span[0] + span[1]) / 2, words: `${hold(frame.show.depth(drawdown))} drawdown`, fill: frame.ink.ink2 };
+}
+
+function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
+  const span = drawdownSpan(solution, frame);
+  if (span === null) return [];
+  const x = frame.axis + frame.holeHalf + DIMENSION_LANE;
+  const [from, to] = span;
+  const { hair } = frame.ink;
+  return [
+    group('drawdown', [
+      line('line', x, from + 2, x, to - 2, { stroke: hair, 'stroke-width': 1 }),
+      path('arrows', polygon([[x, from + 1], [x - 3, from + 8], [x + 3, from + 8]]) + polygon([[x, to - 1], [x - 3, to - 8], [x + 3, to - 8]]), { fill: hair }),
+    ]),
+  ];
+}
+
+export interface MarkDrawing {
+  readonly shapes: readonly Shape[];
+  readonly marks: readonly MarkPlace[];
+}
+
+/** Each finding's sign stands at its depth beside the hole; signs that would touch step apart, tied to their place. */
+export function drawMarks(findings: readonly Finding[], frame: SectionFrame): MarkDrawing {
+  const placed = findings
+    .flatMap((finding, i) => (finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }]))
+    .sort((a, b) => a.anchor - b.anchor || a.number - b.number);
+  const middles = fitLabels(placed.map(({ anchor }) => ({ anchor, height: MARK_SIZE, weight: 1 })), 2, frame.top + 2, frame.bottom - 2);
+  const x = frame.axis + frame.holeHalf + MARK_LANE;
+  const shapes: Shape[] = [];
+  const marks: MarkPlace[] = [];
+  placed.forEach(({ number, finding, anchor }, i) => {
+    const y = middles[i] ?? anchor;
+    if (Math.abs(y - anchor) > 4) {
+      shapes.push(line(`tie/${number}`, frame.axis + frame.holeHalf + 2, anchor, x, y, { stroke: frame.ink.ink, 'stroke-width': 1 }));
+    }
+    shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_SIZE, ink: frame.ink }));
+    marks.push({ number, x, y, size: MARK_SIZE, view: 'O' });
+  });
+  return { shapes: shapes.length === 0 ? [] : [group('marks', shapes)], marks };
+}

@@ -1,0 +1,23 @@
+/** The wall of a hole in rock: it wanders a little, always the same way at the same height of the sheet. */
+import type { Point } from '../shapes.ts';
+
+const STEP = 14;
+
+/**
+ * Points down one wall between two heights.
+ *
+ * @param x      where a smooth wall would stand [px]
+ * @param sway   how far it wanders to either side [px]
+ * @param seed   another wall, another way
+ */
+export function roughWall(x: number, from: number, to: number, sway: number, seed: number): Point[] {
+  const points: Point[] = [[x + swayAt(from, sway, seed), from]];
+  for (let row = Math.floor(from / STEP) + 1; row * STEP < to; row++) points.push([x + swayAt(row * STEP, sway, seed), row * STEP]);
+  points.push([x + swayAt(to, sway, seed), to]);
+  return points;
+}
+
+/** Two waves of lengths that do not divide each other: it looks broken, and it is smooth in y, so nothing jumps. */
+function swayAt(y: number, sway: number, seed: number): number {
+  return sway * (0.62 * Math.sin(y / 9.7 + seed * 2.1) + 0.38 * Math.sin(y / 4.3 + seed * 5.3));
+}

@@ -1,0 +1,215 @@
+/**
+ * The string as it reads at the section's scale: pipe, cable and rope at their true run, the pump's body, and small
+ * parts as symbols. Parts closer together than a symbol merge into one; the detail that shows them names it.
+ */
+import type { Metres } from '../../model/si.ts';
+import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import { stringAxisOf, type StringAxis } from '../parts/stringAxis.ts';
+import type { Shape } from '../scene.ts';
+import { digits, group, path, polyline, rect, type Point } from '../shapes.ts';
+import type { HitPlace } from '../view.ts';
+import { within, type SectionFrame } from './frame.ts';
+
+/** A part shorter than this becomes a symbol of this height [px]. */
+export const SYMBOL = 10;
+
+/** Closer pitch than this [px] and ties are one texture, so they are left to the detail. */
+const LEAST_TIE_PITCH = 12;
+
+const SMALL: ReadonlySet<PartKind> = new Set(['checkValve', 'torqueArrestor', 'splice', 'guard', 'coupling']);
+
+export interface StringDrawing {
+  readonly shapes: readonly Shape[];
+  readonly hits: readonly HitPlace[];
+  /** True extents of parts that a symbol stands for: ticks on the rail. */
+  readonly trueExtents: readonly { readonly key: string; readonly top: Metres; readonly bottom: Metres }[];
+}
+
+export function drawString(solution: Solution, frame: SectionFrame): StringDrawing {
+  const run = stringAxisOf(solution);
+  const partOf = new Map(solution.parts.map((part) => [part.key, part]));
+  const pump = pumpBody(solution, frame);
+  const small = smallParts(solution, frame, pump.top);
+  const pipe = partOf.get('dropPipe');
+  const shapes: Shape[] = [];
+  const rope = partOf.get('rope');
+  const cable = partOf.get('cable');
+  if (rope !== undefined) shapes.push(drawRope(rope, run, frame));
+  if (cable !== undefined) shapes.push(drawCable(cable, run, frame));
+  if (pipe !== undefined) shapes.push(drawPipe(pipe, run, pump.top, frame));
+  shapes.push(...drawTies(solution.parts, run, frame), ...small.map((part) => smallSymbol(part, run, frame)), pump.shape);
+  const hits: HitPlace[] = [
+    ...(pipe === undefined ? [] : [hitOf(pipe, 5, frame)]),
+    ...small.map((part) => hitOf(part, frame.holeHalf * 0.7, frame)),
+    pump.hit,
+  ];
+  const trueExtents = pump.symbol ? [{ key: 'pump', top: pump.trueTop, bottom: pump.trueBottom }] : [];
+  return { shapes: [group('string', shapes)], hits, trueExtents };
+}
+
+/** Sampled finely where the pipe drifts, by its ends where it hangs straight. */
+function runPoints(offset: (depth: Metres) => Metres, top: Metres, bottom: Metres, straightFrom: Metres, frame: SectionFrame): Point[] {
+  const points: Point[] = [];
+  const drift = Math.min(bottom, straightFrom);
+  if (drift > top) {
+    const steps = Math.max(2, Math.min(14, Math.round(((drift - top) * frame.k) / 6)));
+    for (let i = 0; i < steps; i++) points.push(at(top + ((drift - top) * i) / steps));
+    points.push(at(drift));
+  } else points.push(at(top));
+  if (bottom > drift) points.push(at(bottom));
+  return points;
+  function at(depth: Metres): Point {
+    return [frame.x(offset(depth)), frame.y(depth)];
+  }
+}
+
+function drawPipe(pipe: PlacedPart, run: StringAxis, pumpTop: number, frame: SectionFrame): Shape {
+  const { ink } = frame;
+  const width = Math.max(6, 2 * pipe.radius * frame.kx);
+  const points = runPoints((depth) => run.pipe(depth), pipe.top, pipe.bottom, run.centredFrom, frame);
+  // The last inches of nipple and valve are merged into the pump's symbol: the pipe is drawn down to it.
+  points.push([frame.x(0), pumpTop]);
+  const d = polyline(points);
+  const joined = { fill: 'none', 'stroke-linejoin': 'round' };
+  return group('dropPipe', [
+    path('wall', d, { ...joined, stroke: ink.pipeBody.edge, 'stroke-width': width }),
+    path('body', d, { ...joined, stroke: ink.pipeBody.mid, 'stroke-width': Math.max(1, width - 2.4) }),
+    path('shine', d, { ...joined, stroke: ink.pipeBody.light, 'stroke-width': Math.max(1, width * 0.24) }),
+  ]);
+}
+
+/** Never nearer to the pipe than its own width, or it could not be seen. */
+function besides(frame: SectionFrame, run: StringAxis, depth: Metres, offset: Metres, least: number): Metres {
+  return Math.min(offset, run.pipe(depth) - least / frame.kx);
+}
+
+function drawCable(cable: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
+  const offset = (depth: Metres) => besides(frame, run, depth, run.cable(depth), 8.5);
+  const d = polyline(runPoints(offset, cable.top, cable.bottom, run.centredFrom, frame));
+  return path('cable', d, { fill: 'none', stroke: frame.ink.wire, 'stroke-width': 2, 'stroke-linejoin': 'round' });
+}
+
+function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
+  const offset = (depth: Metres) => besides(frame, run, depth, run.rope(depth), 13);
+  const d = polyline(runPoints(offset, rope.top, rope.bottom, run.centredFrom, frame));
+  return path('rope', d, { fill: 'none', stroke: frame.ink.rope, 'stroke-width': 1.8, 'stroke-dasharray': '4 1.6' });
+}
+
+function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionFrame): Shape[] {
+  const ties = parts.filter((part) => part.kind === 'tie');
+  const kept: Shape[] = [];
+  let last = Infinity;
+  // From the pump up, as they are numbered, so that the ones kept stay while the top moves.
+  for (const tie of ties) {
+    const middle = (tie.top + tie.bottom) / 2;
+    const y = frame.y(middle);
+    if (last - y < LEAST_TIE_PITCH) continue;
+    last = y;
+    const x = frame.x(run.pipe(middle));
+    const half = Math.max(4, tie.radius * frame.kx) + 1;
+    kept.push(rect(tie.key, x - half - 5, y - 1.2, 2 * half + 5, 2.4, { fill: frame.ink.rubber.dark }));
+  }
+  return kept;
+}
+
+interface PumpBody {
+  readonly shape: Shape;
+  readonly hit: HitPlace;
+  /** y where the symbol begins. */
+  readonly top: number;
+  readonly symbol: boolean;
+  readonly trueTop: Metres;
+  readonly trueBottom: Metres;
+}
+
+/** Pump, intake and motor at true depths, or one symbol in their middle where they would be shorter than it. */
+function pumpBody({ parts, facts }: Solution, frame: SectionFrame): PumpBody {
+  const trueTop = facts.pump.setting - facts.pump.intakeToDischarge;
+  const trueBottom = facts.pump.setting + facts.pump.intakeToMotorBottom;
+  const height = (trueBottom - trueTop) * frame.k;
+  const symbol = height < SYMBOL;
+  const middle = frame.y((trueTop + trueBottom) / 2);
+  const top = symbol ? middle - SYMBOL / 2 : frame.y(trueTop);
+  const bottom = symbol ? middle + SYMBOL / 2 : frame.y(trueBottom);
+  const half = Math.max(5, (facts.pump.diameter / 2) * frame.kx);
+  const left = frame.axis - half;
+  const { ink } = frame;
+  const intake = symbol ? middle : frame.y(facts.pump.setting);
+  const ring = Math.min(4, Math.max(2, (bottom - top) * 0.12));
+  const shroud = parts.find((part) => part.kind === 'shroud');
+  const shapes = [
+    ...body('pump', left, top, half * 2, intake - ring / 2 - top, ink.pumpBody),
+    ...body('motor', left, intake + ring / 2, half * 2, bottom - intake - ring / 2, ink.motorBody),
+    rect('intake', left, intake - ring / 2, half * 2, ring, { fill: ink.rubber.dark }),
+    rect('outline', left, top, half * 2, bottom - top, {
+      rx: 2, fill: 'none', stroke: ink.pumpBody.edge, 'stroke-width': 1.2, ...(symbol ? { 'stroke-dasharray': '3 2' } : {}),
+    }),
+  ];
+  if (shroud !== undefined && !symbol) {
+    const wide = shroud.radius * frame.kx;
+    shapes.push(path('shroud', polyline([[frame.axis - wide, frame.y(shroud.bottom)], [frame.axis - wide, frame.y(shroud.top)], [frame.axis + wide, frame.y(shroud.top)], [frame.axis + wide, frame.y(shroud.bottom)]]), { fill: 'none', stroke: ink.casing, 'stroke-width': 1.2 }));
+  }
+  const hit: HitPlace = { part: 'pump', kind: 'pump', x: left, y: top, width: half * 2, height: bottom - top, view: 'O' };
+  return { shape: group('pumpBody', shapes), hit, top, symbol, trueTop, trueBottom };
+}
+
+/** A round body as three flat strips: a highlight left of the middle, a shade at the right. */
+function body(key: string, x: number, y: number, width: number, height: number, tones: SectionFrame['ink']['pumpBody']): Shape[] {
+  return [
+    rect(`${key}/body`, x, y, width, height, { rx: 2, fill: tones.mid }),
+    rect(`${key}/light`, x + width * 0.16, y, width * 0.2, height, { fill: tones.light }),
+    rect(`${key}/shade`, x + width * 0.76, y, width * 0.24, height, { fill: tones.dark }),
+  ];
+}
+
+/** Small parts that stand clear of each other and of the pump, from the pump up; the others are merged into what is below. */
+function smallParts({ parts }: Solution, frame: SectionFrame, pumpTop: number): PlacedPart[] {
+  const small = parts.filter((part) => SMALL.has(part.kind)).sort((a, b) => b.bottom - a.bottom);
+  const clear: PlacedPart[] = [];
+  let above = pumpTop;
+  for (const part of small) {
+    const half = Math.max(SYMBOL, (part.bottom - part.top) * frame.k) / 2;
+    const middle = frame.y((part.top + part.bottom) / 2);
+    if (middle + half > above) continue;
+    clear.push(part);
+    above = middle - half;
+  }
+  return clear;
+}
+
+function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
+  const depth = (part.top + part.bottom) / 2;
+  const y = frame.y(depth);
+  const x = frame.x(run.pipe(depth));
+  const tall = Math.max(SYMBOL, (part.bottom - part.top) * frame.k);
+  const pipe = Math.max(4, 0.021 * frame.kx);
+  const { ink } = frame;
+  const dashed = (part.bottom - part.top) * frame.k < SYMBOL ? { 'stroke-dasharray': '3 2' } : {};
+  if (part.kind === 'checkValve') {
+    const half = Math.max(6, part.radius * frame.kx);
+    const arrow: Point[] = [[x - 2.6, y + 1.5], [x, y - 2.5], [x + 2.6, y + 1.5]];
+    return group(part.key, [
+      rect('body', x - half, y - tall / 2, half * 2, tall, { rx: 2, fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 1, ...dashed }),
+      path('arrow', polyline(arrow), { fill: 'none', stroke: ink.brass.edge, 'stroke-width': 1.6 }),
+    ]);
+  }
+  if (part.kind === 'torqueArrestor' || part.kind === 'guard') {
+    const half = part.radius * frame.kx - 1;
+    const arms = `M${digits(frame.axis - half)} ${digits(y)}Q${digits(frame.axis - half)} ${digits(y - tall / 2)} ${digits(x)} ${digits(y - tall / 2)}T${digits(frame.axis + half)} ${digits(y)}Q${digits(frame.axis + half)} ${digits(y + tall / 2)} ${digits(x)} ${digits(y + tall / 2)}T${digits(frame.axis - half)} ${digits(y)}Z`;
+    return path(part.key, arms, { fill: 'none', stroke: ink.rubber.dark, 'stroke-width': part.kind === 'guard' ? 1.4 : 2.2 });
+  }
+  if (part.kind === 'splice') {
+    const cableX = frame.x(besides(frame, run, depth, run.cable(depth), 8.5));
+    return rect(part.key, cableX - 2.4, y - tall / 2, 4.8, tall, { rx: 2, fill: ink.rubber.dark });
+  }
+  return rect(part.key, x - pipe * 1.4, y - Math.min(tall, 5) / 2, pipe * 2.8, Math.min(tall, 5), { fill: ink.steel.mid, stroke: ink.steel.edge, 'stroke-width': 0.8 });
+}
+
+function hitOf(part: PlacedPart, half: number, frame: SectionFrame): HitPlace {
+  const top = within(frame, frame.y(part.top));
+  const bottom = within(frame, frame.y(part.bottom));
+  const tall = Math.max(SYMBOL, bottom - top);
+  const y = bottom - top < SYMBOL ? (top + bottom - SYMBOL) / 2 : top;
+  return { part: part.key, kind: part.kind, x: frame.axis - half, y, width: half * 2, height: tall, view: 'O' };
+}
+

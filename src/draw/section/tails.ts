@@ -1,0 +1,19 @@
+/** From what a chip reads to the ground's edge, where its leader takes over: levels have their own lines, the rest thin ones. */
+import type { Shape } from '../scene.ts';
+import { group, line } from '../shapes.ts';
+import type { ChipWords } from './chipWords.ts';
+import type { SectionFrame } from './frame.ts';
+
+const OWN_LINE: ReadonlySet<string> = new Set(['staticLevel', 'pumpingLevel', 'frostDepth', 'pitlessDepth']);
+
+export function drawTails(words: readonly ChipWords[], frame: SectionFrame): Shape[] {
+  const tails = words
+    .filter(({ handle, known }) => known && !OWN_LINE.has(handle))
+    .map(({ handle, depth, ink, finding }) => {
+      const y = frame.y(depth);
+      const from = handle === 'pumpSetting' ? frame.axis + 6 : frame.axis + frame.holeHalf - 4;
+      const stroke = finding?.severity === 'danger' ? frame.ink.danger : ink;
+      return line(handle, from, y, frame.right, y, { stroke, 'stroke-width': handle === 'pumpSetting' ? 1.4 : 0.9 });
+    });
+  return tails.length === 0 ? [] : [group('tails', tails)];
+}

@@ -1,0 +1,143 @@
+/** The well's head in the section: cap or seal, pitless adapter as a symbol, and the line that leaves for the house. */
+import type { PlacedPart, Solution } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { circle, group, line, path, polyline, rect, text } from '../shapes.ts';
+import type { HitPlace } from '../view.ts';
+import { textWidth } from '../type/width.ts';
+import { within, type SectionFrame } from './frame.ts';
+
+export interface TopDrawing {
+  readonly shapes: readonly Shape[];
+  readonly hits: readonly HitPlace[];
+}
+
+export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawing {
+  const partOf = new Map(solution.parts.map((part) => [part.key, part]));
+  const cover = partOf.get('cap') ?? partOf.get('seal');
+  const adapter = partOf.get('pitlessAdapter');
+  const buried = partOf.get('buriedLine');
+  const shapes: Shape[] = [];
+  const hits: HitPlace[] = [];
+  if (buried !== undefined) {
+    const from = adapter === undefined ? frame.axis : frame.x(casingRadius(solution)) - 2;
+    const y = frame.y((buried.top + buried.bottom) / 2);
+    const width = Math.max(5, 2 * buried.radius * frame.kx);
+    shapes.push(drawLine(solution, from, y, width, frame));
+    hits.push({ part: 'buriedLine', kind: 'buriedLine', x: from, y: y - 6, width: frame.right - from, height: 12, view: 'O' });
+  }
+  if (adapter !== undefined) {
+    shapes.push(drawAdapter(solution, adapter, frame));
+    const x = frame.x(casingRadius(solution));
+    hits.push({ part: 'pitlessAdapter', kind: 'pitlessAdapter', x: x - 12, y: frame.y((adapter.top + adapter.bottom) / 2) - 6, width: 20, height: 12, view: 'O' });
+  }
+  if (partOf.has('tee')) shapes.push(...drawStandpipe(partOf, frame));
+  if (cover !== undefined) {
+    const half = cover.radius * frame.kx + 3;
+    const tall = Math.max(7, (cover.bottom - cover.top) * frame.k);
+    const bottom = frame.y(-solution.facts.well.casingHeight) + tall * 0.35;
+    shapes.push(drawCover(cover, half, bottom, tall, frame));
+    hits.push({ part: cover.key, kind: cover.kind, x: frame.axis - half, y: bottom - tall, width: half * 2, height: tall, view: 'O' });
+  }
+  return { shapes: [group('topWorks', shapes)], hits };
+}
+
+function casingRadius({ facts }: Solution): number {
+  return (facts.well.casings[0]?.insideDiameter ?? 0) / 2;
+}
+
+function drawCover(cover: PlacedPart, half: number, bottom: number, tall: number, { axis, ink }: SectionFrame): Shape {
+  return group(cover.key, [
+    rect('body', axis - half, bottom - tall, half * 2, tall, { rx: 2.5, fill: ink.castIron.mid, stroke: ink.castIron.edge, 'stroke-width': 1.2 }),
+    line('shine', axis - half + 4, bottom - tall + 2.2, axis + half - 4, bottom - tall + 2.2, { stroke: ink.castIron.light, 'stroke-width': 1.4 }),
+  ]);
+}
+
+/** Through the wall: body outside, spool inside; the pipe bends down from it. */
+function drawAdapter(solution: Solution, adapter: PlacedPart, frame: SectionFrame): Shape {
+  const { ink } = frame;
+  const wall = frame.x(casingRadius(solution));
+  const tall = Math.max(10, (adapter.bottom - adapter.top) * frame.k);
+  const middle = frame.y((adapter.top + adapter.bottom) / 2);
+  const dashed = (adapter.bottom - adapter.top) * frame.k < 10 ? { 'stroke-dasharray': '3 2' } : {};
+  return group('pitlessAdapter', [
+    rect('spool', wall - 11, middle - tall / 2, 11, tall, { rx: 2, fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 1, ...dashed }),
+    rect('body', wall, middle - tall * 0.36, 7, tall * 0.72, { rx: 1.5, fill: ink.brass.dark, stroke: ink.brass.edge, 'stroke-width': 1 }),
+  ]);
+}
+
+/** Above a seal: pipe, tee and plug stand on the casing. */
+function drawStandpipe(partOf: ReadonlyMap<string, PlacedPart>, frame: SectionFrame): Shape[] {
+  const tee = partOf.get('tee');
+  const seal = partOf.get('seal');
+  const plug = partOf.get('plug');
+  if (tee === undefined || seal === undefined) return [];
+  const { ink, axis } = frame;
+  const half = Math.max(4, tee.radius * frame.kx);
+  const top = frame.y(plug?.top ?? tee.top);
+  const base = frame.y(seal.top);
+  return [
+    rect('standpipe', axis - half * 0.7, Math.min(top, base - 12), half * 1.4, Math.max(12, base - top), { fill: ink.metalPipe.mid, stroke: ink.metalPipe.edge, 'stroke-width': 1 }),
+    rect('tee', axis - half, frame.y((tee.top + tee.bottom) / 2) - Math.max(4, ((tee.bottom - tee.top) * frame.k) / 2), half * 2, Math.max(8, (tee.bottom - tee.top) * frame.k), { rx: 1.5, fill: ink.metalPipe.light, stroke: ink.metalPipe.edge, 'stroke-width': 1 }),
+  ];
+}
+
+/** The line to the house: across the ground it is not to scale, so it is broken once. */
+function drawLine({ facts }: Solution, from: number, y: number, width: number, frame: SectionFrame): Shape {
+  const { ink, right } = frame;
+  const d = polyline([[from, y], [right, y]]);
+  const shapes = [
+    path('wall', d, { fill: 'none', stroke: ink.pipeBody.edge, 'stroke-width': width }),
+    path('body', d, { fill: 'none', stroke: ink.pipeBody.mid, 'stroke-width': Math.max(1, width - 2.2) }),
+    path('shine', d, { fill: 'none', stroke: ink.pipeBody.light, 'stroke-width': Math.max(0.8, width * 0.24) }),
+  ];
+  const room = right - from;
+  if (room > 70) {
+    const x = from + room * 0.34;
+    const gap = width / 2 + 3;
+    for (const side of [0, 5]) {
+      shapes.push(path(`break/${side === 0 ? 'left' : 'right'}`, polyline([[x + side - 3, y + gap], [x + side - 1, y + 1], [x + side + 1, y - 1], [x + side + 3, y - gap]]), {
+        fill: 'none', stroke: ink.paper, 'stroke-width': 2.4,
+      }));
+    }
+  }
+  const distance = facts.house.distance;
+  if (distance !== null) shapes.push(...distanceWords(`${frame.show.depth(distance)} to the house`, from, y + width / 2, frame));
+  return group('buriedLine', shapes);
+}
+
+function distanceWords(words: string, from: number, y: number, frame: SectionFrame): Shape[] {
+  const width = textWidth(words, 11);
+  const x = frame.right - 6;
+  if (x - width < from + 12) return [];
+  return [
+    rect('distance/paper', x - width - 3, y + 2, width + 6, 14, { rx: 2, fill: frame.ink.paper, 'fill-opacity': 0.82 }),
+    text('distance', x, y + 13, words, { size: 11, fill: frame.ink.ink2, anchor: 'end' }),
+  ];
+}
+
+/** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
+export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shape[] {
+  const buried = parts.find((part) => part.key === 'buriedLine');
+  if (buried === undefined) return [];
+  const { ink } = frame;
+  const ground = frame.y(0);
+  const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
+  const width = Math.min(64, (frame.right - frame.axis) * 0.42);
+  const left = frame.right - width;
+  const wall = 26;
+  const eaves = ground - wall;
+  const ridge = eaves - 14;
+  const tankX = left + width * 0.62;
+  const pipeX = left + width * 0.3;
+  const dash = { 'stroke-dasharray': '4 2.5' };
+  const walls = polyline([[left + 4, ground], [left + 4, eaves], [left, eaves], [left + width / 2, ridge], [frame.right, eaves], [frame.right - 4, eaves], [frame.right - 4, ground]]);
+  const open = facts.house.kind === 'open tank';
+  return [
+    group('house', [
+      path('walls', walls, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2, 'stroke-linejoin': 'round', ...dash }),
+      path('riser', polyline([[pipeX, arrives], [pipeX, ground - 6], [tankX - 8, ground - 6]]), { fill: 'none', stroke: ink.pipeBody.mid, 'stroke-width': 3, 'stroke-linejoin': 'round' }),
+      rect('tank', tankX - 8, ground - 23, 17, 21, { rx: open ? 1 : 7, fill: ink.water, stroke: ink.static, 'stroke-width': 1.3 }),
+      ...(open ? [] : [circle('switch', pipeX, ground - 12, 3.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2 }), line('needle', pipeX, ground - 12, pipeX + 1.8, ground - 13.8, { stroke: ink.ink2, 'stroke-width': 1 })]),
+    ]),
+  ];
+}

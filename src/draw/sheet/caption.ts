@@ -1,0 +1,112 @@
+/** Under an exported drawing: the legend of what is on the sheet, and the title block. */
+import type { Solution } from '../../model/solution.ts';
+import { show } from '../../model/units.ts';
+import { lookOf } from '../hatch/materials.ts';
+import type { Box } from '../hatch/clip.ts';
+import type { Shape } from '../scene.ts';
+import { hatchShape } from '../section/ground.ts';
+import { group, line, path, polygon, rect, text } from '../shapes.ts';
+import type { Ink } from '../theme.ts';
+import { shorten, wrap } from '../type/width.ts';
+import type { FramePlace, View } from '../view.ts';
+import { factorWords } from './frames.ts';
+import { titleOf } from './heading.ts';
+
+const ROW = 18;
+const SWATCH = 22;
+const SIZE = 11;
+
+interface Entry {
+  readonly key: string;
+  readonly words: string;
+  readonly swatch: (x: number, y: number) => Shape[];
+}
+
+export function drawCaption(solution: Solution, view: View, box: Box, frames: readonly FramePlace[], ink: Ink): Shape[] {
+  const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
+  const legend = { ...box, right: box.right - blockWidth - 20 };
+  return [
+    line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
+    drawLegend(solution, view, legend, frames, ink),
+    drawTitleBlock(solution, view, { ...box, left: box.right - blockWidth }, frames, ink),
+  ];
+}
+
+/** Column by column; what finds no room is named in the last line. */
+function drawLegend(solution: Solution, view: View, box: Box, frames: readonly FramePlace[], ink: Ink): Shape {
+  const entries = entriesOf(solution, view, frames, ink);
+  const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
+  const columns = Math.max(1, Math.min(Math.ceil(entries.length / rows), Math.floor((box.right - box.left) / 118)));
+  const width = (box.right - box.left) / columns;
+  const shapes = entries.slice(0, rows * columns).map((entry, i) => {
+    const x = box.left + Math.floor(i / rows) * width;
+    const y = box.top + 10 + (i % rows) * ROW;
+    const words = shorten(entry.words, width - SWATCH - 14, SIZE);
+    return group(entry.key, [...entry.swatch(x, y), text('words', x + SWATCH + 6, y + 10.5, words, { size: SIZE, fill: ink.ink2 })]);
+  });
+  return group('legend', shapes, { role: 'group', 'aria-label': 'Legend' });
+}
+
+function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[], ink: Ink): Entry[] {
+  const { facts, levels, values, bands, cone, bore } = solution;
+  const stroke = (key: string, words: string, color: string, dash?: string): Entry => ({
+    key, words,
+    swatch: (x, y) => [line('line', x, y + 7, x + SWATCH, y + 7, { stroke: color, 'stroke-width': 1.8, ...(dash === undefined ? {} : { 'stroke-dasharray': dash }) })],
+  });
+  const fill = (key: string, words: string, color: string): Entry => ({
+    key, words,
+    swatch: (x, y) => [rect('fill', x, y + 1, SWATCH, 12, { fill: color, stroke: ink.hair, 'stroke-width': 0.7 })],
+  });
+  const level = (key: string, words: string, color: string, filled: boolean): Entry => ({
+    key, words,
+    swatch: (x, y) => [path('sign', polygon([[x + 11, y + 11], [x + 6, y + 2], [x + 16, y + 2]]), { fill: filled ? color : ink.paper, stroke: color, 'stroke-width': 1.3 })],
+  });
+  const symbols = frames.some((frame) => frame.view === 'O');
+  return [
+    ...materials(solution).map((material): Entry => ({ key: `material/${material}`, words: material, swatch: (x, y) => materialSwatch(material, x, y, ink, view) })),
+    ...(levels.static === null ? [] : [level('static', 'static water level, pump off', ink.static, false)]),
+    ...(levels.pumping === null ? [] : [level('pumping', 'pumping level, pump on', ink.pumping, true)]),
+    ...(cone === null ? [] : [stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5')]),
+    ...(values.frostDepth === null ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
+    ...(bands.some((band) => band.from !== null) ? [fill('band', 'where every rule holds', ink.allowed)] : []),
+    ...(facts.well.groutBottom === null ? [] : [fill('grout', 'grout', ink.grout)]),
+    ...(bore.some((stretch) => stretch.kind === 'screen') ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
+    ...(symbols ? [{ key: 'symbol', words: 'dashed outline: symbol, not size', swatch: (x: number, y: number) => [rect('box', x + 3, y + 2, 16, 10, { rx: 2, fill: 'none', stroke: ink.ink2, 'stroke-width': 1, 'stroke-dasharray': '3 2' })] }] : []),
+  ];
+}
+
+function materials({ facts }: Solution): string[] {
+  return [...new Set(facts.well.layers.map((layer) => layer.material))];
+}
+
+function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
+  const box: Box = { left: x, right: x + SWATCH, top: y + 1, bottom: y + 13 };
+  const pattern = hatchShape('hatch', material, [box], ink, view.theme);
+  return [
+    rect('tint', box.left, box.top, SWATCH, 12, { fill: ink.ground[lookOf(material).ground].fill, stroke: ink.hair, 'stroke-width': 0.7 }),
+    ...(pattern === null ? [] : [pattern]),
+  ];
+}
+
+function drawTitleBlock(solution: Solution, view: View, box: Box, frames: readonly FramePlace[], ink: Ink): Shape {
+  const width = box.right - box.left;
+  const lines = blockLines(solution, view, frames).flatMap((words) => wrap(words, width, SIZE, 400, 2));
+  const rows = Math.floor((box.bottom - box.top - 24) / 14);
+  return group('titleBlock', [
+    text('title', box.left, box.top + 19, shorten(titleOf(solution), width, 13, 600), { size: 13, weight: 600, fill: ink.ink }),
+    ...lines.slice(0, rows).map((words, i) => text(`line/${i}`, box.left, box.top + 34 + i * 14, words, { size: SIZE, fill: ink.ink2 })),
+  ]);
+}
+
+function blockLines({ facts, findings, notJudged }: Solution, view: View, frames: readonly FramePlace[]): string[] {
+  const date = view.imprint?.date ?? facts.date;
+  const count = (severity: string) => findings.filter((finding) => finding.severity === severity).length;
+  const units = show(view.units).units === 'us' ? 'feet and inches' : 'metres';
+  const factors = frames.map(({ view: name, widthFactor }) => `${name} ×${factorWords(widthFactor)}`).join(', ');
+  return [
+    [date === null || date === undefined ? '' : `Date ${date}`, `depths in ${units} from the ground surface`].filter((part) => part !== '').join(' · '),
+    `Depths to scale; widths enlarged: ${factors}`,
+    `Checks: ${count('danger')} danger, ${count('warning')} warning, ${count('note')} note, ${notJudged.length} not judged`,
+    `Not an engineered drawing; local code and licensed practice decide.${view.imprint?.version === undefined ? '' : ` Version ${view.imprint.version}`}`,
+  ];
+}

@@ -1,0 +1,46 @@
+/** The details' borders, headings, and the dotted links that tell where in the section they stand. */
+import type { Shape } from '../scene.ts';
+import { group, path, polyline, rect, text } from '../shapes.ts';
+import { LINE, type Ink } from '../theme.ts';
+import { textWidth } from '../type/width.ts';
+import type { FramePlace, ViewName } from '../view.ts';
+
+const NAMES: Readonly<Record<Exclude<ViewName, 'O'>, string>> = { A: 'Well top', B: 'Pump end', C: 'Lens' };
+
+/** "depths to scale, widths ×5": said wherever widths are drawn larger than depths. */
+export function scaleWords(factor: number): string {
+  return Math.abs(factor - 1) < 0.005 ? 'true proportion' : `depths to scale, widths ×${factorWords(factor)}`;
+}
+
+export function factorWords(factor: number): string {
+  return String(Math.round(factor * 100) / 100);
+}
+
+export function drawFrame(frame: FramePlace, ink: Ink): Shape {
+  const { view, x, y, width, height, widthFactor } = frame;
+  const name = view === 'O' ? '' : NAMES[view];
+  const words = scaleWords(widthFactor);
+  const nameX = x + textWidth(view, 16, 600) + 10;
+  const room = x + width - nameX - textWidth(name, 16, 600) - 12;
+  return group(`frame/${view}`, [
+    rect('border', x, y, width, height, { rx: 3, fill: 'none', stroke: ink.hair, 'stroke-width': 1.2 }),
+    text('letter', x, y - 14, view, { size: 16, weight: 600, fill: ink.ink }),
+    text('name', nameX, y - 14, name, { size: 16, weight: 600, fill: ink.ink }),
+    ...(textWidth(words, 12) <= room ? [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })] : []),
+  ]);
+}
+
+/** From the section's edge to a detail's two left corners. */
+export function drawLink(frame: FramePlace, fromX: number, fromTop: number, fromBottom: number, ink: Ink): Shape {
+  const dotted = { fill: 'none', stroke: ink.hair, 'stroke-width': LINE.narrow, 'stroke-dasharray': '1.5 4' };
+  return group(`link/${frame.view}`, [
+    path('top', polyline([[fromX, fromTop], [frame.x, frame.y]]), dotted),
+    path('bottom', polyline([[fromX, fromBottom], [frame.x, frame.y + frame.height]]), dotted),
+  ]);
+}
+
+/** "widths ×25", and a bar of ten feet or so, under the section. */
+export function drawScaleCaption(words: string, right: number, y: number, ink: Ink): Shape {
+  return text('scaleCaption', right, y, words, { size: 12, fill: ink.ink2, anchor: 'end' });
+}
+

@@ -1,0 +1,23 @@
+/** What the pointer or the focus is on, ringed in every view that shows it. */
+import type { Solution } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, rect } from '../shapes.ts';
+import type { Ink } from '../theme.ts';
+import type { HitPlace } from '../view.ts';
+
+const ROOM = 4;
+
+/** @param lit  key of a part, or the number of a finding, whose part is meant then */
+export function drawLit(lit: string | undefined, { findings }: Solution, hits: readonly HitPlace[], ink: Ink): Shape[] {
+  if (lit === undefined) return [];
+  const finding = /^\d+$/.test(lit) ? findings[Number(lit) - 1] : undefined;
+  const part = finding?.part ?? lit;
+  const stroke = finding?.severity === 'danger' ? ink.danger : ink.ink;
+  return hits
+    .filter((hit) => hit.part === part)
+    .map(({ view, x, y, width, height }) => {
+      const ring = (key: string, color: string, line: number) =>
+        rect(key, x - ROOM, y - ROOM, width + 2 * ROOM, height + 2 * ROOM, { rx: 4, fill: 'none', stroke: color, 'stroke-width': line });
+      return group(`lit/${view}`, [ring('halo', ink.paper, 4.5), ring('ring', stroke, 2)]);
+    });
+}
