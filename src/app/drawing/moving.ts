@@ -1,0 +1,56 @@
+/** Moves a handle in the plan on the desk: by keys and steppers at once, by a drag as a preview until it is let go. */
+import { handlesOf, type Handle } from '../../model/handles.ts';
+import { moveHandle, type Moved } from '../../model/move.ts';
+import type { Plan } from '../../model/plan/schema.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import { solve } from '../../model/solve.ts';
+import type { Workspace } from '../state/workspace.svelte.ts';
+import { sayReading } from '../words/handleWords.ts';
+
+/**
+ * The plan with the handle at that depth, or as near as nothing solid is in the way.
+ *
+ * @param step  what the written value is rounded to [m]; undefined where it must be exact, as at a limit
+ */
+export function planWith(workspace: Workspace, plan: Plan, solution: Solution, handle: Handle, depth: Metres, step?: Metres): Moved {
+  const lockDrawdown = workspace.drawdownLocked;
+  return moveHandle(plan, solution, handle.id, depth, step === undefined ? { lockDrawdown } : { lockDrawdown, step });
+}
+
+/** Where the grid of steps counts from: the datum in which the handle's value is written. */
+export function originOf(handle: Handle, solution: Solution): Metres {
+  if (handle.path.startsWith('string.')) return solution.values.pumpDischargeDepth ?? 0;
+  const fromGround = handle.id === 'frostDepth' || handle.id === 'pitlessDepth' || handle.id === 'casingHeight';
+  return fromGround || solution.facts.depthsFrom === 'ground' ? 0 : -solution.facts.well.casingHeight;
+}
+
+/** "Move pump intake 180 ft to 190 ft" */
+export function nameOfMove(workspace: Workspace, handle: Handle, before: Plan | null, after: Plan): string {
+  const from = before === null ? null : readingIn(workspace, handle, before);
+  const to = readingIn(workspace, handle, after);
+  const label = handle.label.charAt(0).toLowerCase() + handle.label.slice(1);
+  return from === null || to === null ? `Set ${label}` : `Move ${label} ${from} to ${to}`;
+}
+
+function readingIn(workspace: Workspace, handle: Handle, plan: Plan): string | null {
+  const solution = solve(plan);
+  const found = handlesOf(solution).find(({ id }) => id === handle.id);
+  return found === undefined ? null : sayReading(found, found.depth, solution, workspace.show);
+}
+
+/** One step of a key, a stepper or a typed value. Says why where it cannot go there. */
+export function moveNow(workspace: Workspace, handle: Handle, depth: Metres, step?: Metres, burst?: 'deeper' | 'shallower'): string | null {
+  const { solution } = workspace;
+  const { plan } = workspace.desk;
+  if (solution === null || plan === null) return null;
+  const moved = planWith(workspace, plan, solution, handle, depth, step);
+  workspace.edit(
+    (before) => nameOfMove(workspace, handle, before, moved.plan),
+    moved.plan,
+    burst === undefined ? {} : { burst: `${handle.id} ${burst}` },
+  );
+  workspace.notice = moved.blocked === null ? null : { handle: handle.id, words: moved.blocked };
+  if (moved.blocked !== null) workspace.announcer.say(moved.blocked);
+  return moved.blocked;
+}

@@ -1,0 +1,202 @@
+/**
+ * Mouse, pen and finger on one drawing: from press to release, with every way out.
+ *
+ * A press becomes a drag after a few pixels; the newest position counts once a frame; release makes one step of the
+ * history; Escape, a cancelled pointer and a lost capture put everything back.
+ */
+import type { FramePlace, Scene } from '../../draw/view.ts';
+import type { Handle } from '../../model/handles.ts';
+import type { Plan } from '../../model/plan/schema.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { Workspace } from '../state/workspace.svelte.ts';
+import { sayHandle } from '../words/handleWords.ts';
+import { Gesture, SLOP } from './gesture.ts';
+import { chipAt, lineAt, metresPerPixel } from './lookup.ts';
+import { nameOfMove, originOf, planWith } from './moving.ts';
+import { snapsFor } from './snaps.ts';
+
+export interface DragSurface {
+  readonly element: HTMLElement;
+  readonly workspace: Workspace;
+  readonly scene: () => Scene | null;
+  readonly coarse: () => boolean;
+  /** A drag begins or ends: scales are kept between the two. */
+  readonly freeze: (on: boolean) => void;
+  /** A chip was pressed and released without a drag. */
+  readonly choose: (handle: Handle) => void;
+}
+
+interface Press {
+  readonly pointerId: number;
+  readonly captured: Element;
+  readonly handle: Handle;
+  readonly frame: FramePlace;
+  readonly plan: Plan;
+  readonly solution: Solution;
+  readonly downX: number;
+  readonly downY: number;
+  readonly slop: number;
+  gesture: Gesture | null;
+  newest: PointerEvent;
+}
+
+export class PointerDrag {
+  readonly #surface: DragSurface;
+  #press: Press | null = null;
+  #frameRequest = 0;
+  /** True from a drag's release until the click that the browser sends after it. */
+  justDragged = false;
+
+  constructor(surface: DragSurface) {
+    this.#surface = surface;
+  }
+
+  get busy(): boolean {
+    return this.#press !== null;
+  }
+
+  down(event: PointerEvent): void {
+    this.justDragged = false;
+    if (!event.isPrimary || event.button !== 0 || this.#press !== null) return;
+    const target = event.target;
+    if (!(target instanceof Element) || target.closest('[data-own-pointer]') !== null) return;
+    const { workspace, element } = this.#surface;
+    const { solution } = workspace;
+    const { plan } = workspace.desk;
+    const scene = this.#surface.scene();
+    if (scene === null || solution === null || plan === null) return;
+    const { left, top } = element.getBoundingClientRect();
+    const found = this.#find(scene, event.clientX - left, event.clientY - top, event.pointerType);
+    if (found === null) return;
+    if (found.handle.locked !== null) {
+      workspace.notice = { handle: found.handle.id, words: found.handle.locked };
+      return;
+    }
+    workspace.endBurst();
+    workspace.notice = null;
+    const captured = target.closest('[data-handle]') ?? element;
+    captured.setPointerCapture(event.pointerId);
+    // Without this a mouse would select text while dragging; touch keeps its click.
+    if (event.pointerType !== 'touch') event.preventDefault();
+    this.#press = {
+      pointerId: event.pointerId,
+      captured,
+      ...found,
+      plan,
+      solution,
+      downX: event.clientX,
+      downY: event.clientY,
+      slop: event.pointerType === 'touch' ? SLOP.touch : SLOP.mouse,
+      gesture: null,
+      newest: event,
+    };
+    window.addEventListener('keydown', this.#escape, true);
+  }
+
+  #find(scene: Scene, x: number, y: number, pointerType: string): { handle: Handle; frame: FramePlace } | null {
+    const { workspace, coarse } = this.#surface;
+    const last = workspace.selected;
+    const chip = chipAt(scene, x, y, coarse() || pointerType === 'touch', last);
+    const frame = scene.frames.find(({ view }) => view === 'O') ?? scene.frames[0];
+    if (chip !== null && frame !== undefined) {
+      const handle = workspace.handles.find(({ id }) => id === chip.handle);
+      return handle === undefined ? null : { handle, frame };
+    }
+    return pointerType === 'touch' ? null : lineAt(scene, workspace.handles, x, y, last);
+  }
+
+  move(event: PointerEvent): void {
+    const press = this.#press;
+    if (press === null || event.pointerId !== press.pointerId) return;
+    press.newest = event;
+    if (press.gesture === null) {
+      if (Math.hypot(event.clientX - press.downX, event.clientY - press.downY) < press.slop) return;
+      this.#begin(press);
+    }
+    if (this.#frameRequest === 0) this.#frameRequest = requestAnimationFrame(() => this.#apply());
+  }
+
+  #begin(press: Press): void {
+    const { workspace, freeze } = this.#surface;
+    freeze(true);
+    press.gesture = new Gesture({
+      depth: press.handle.depth,
+      pointerY: press.downY,
+      metresPerPixel: metresPerPixel(press.frame),
+      units: workspace.units,
+      origin: originOf(press.handle, press.solution),
+      snaps: workspace.settings.snapping ? snapsFor(press.handle, press.solution) : [],
+    });
+  }
+
+  #apply(): void {
+    this.#frameRequest = 0;
+    const press = this.#press;
+    if (press?.gesture == null) return;
+    const { workspace } = this.#surface;
+    const { newest, handle } = press;
+    const reach = press.gesture.moveTo(newest.clientY, {
+      fine: newest.shiftKey,
+      loose: newest.altKey || newest.ctrlKey || newest.metaKey,
+    });
+    const moved = planWith(workspace, press.plan, press.solution, handle, reach.depth, reach.step);
+    workspace.preview = moved.plan;
+    workspace.held = {
+      handle,
+      start: handle.depth,
+      depth: moved.depth,
+      wanted: reach.depth,
+      blocked: moved.blocked,
+      caught: moved.blocked === null ? (reach.caught?.reason ?? null) : null,
+    };
+  }
+
+  up(event: PointerEvent): void {
+    const press = this.#press;
+    if (press === null || event.pointerId !== press.pointerId) return;
+    press.newest = event;
+    const { workspace } = this.#surface;
+    if (press.gesture === null) {
+      this.#end();
+      this.#surface.choose(press.handle);
+      return;
+    }
+    this.#apply();
+    const { held, preview } = workspace;
+    this.#end();
+    this.justDragged = true;
+    workspace.held = null;
+    if (preview === null || held === null) return;
+    workspace.edit((before) => nameOfMove(workspace, press.handle, before, preview), preview, {
+      say: () => (workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, workspace.show)),
+    });
+    if (held.blocked !== null) workspace.notice = { handle: press.handle.id, words: held.blocked };
+  }
+
+  /** Cancelled by the system, lost, or Escape: as if the press had never been. */
+  revert(event?: PointerEvent): void {
+    const press = this.#press;
+    if (press === null) return;
+    if (event !== undefined && (event.pointerId !== press.pointerId || (event.type === 'lostpointercapture' && event.target !== press.captured))) return;
+    this.#end();
+    this.justDragged = press.gesture !== null;
+    this.#surface.workspace.cancelHold();
+  }
+
+  #end(): void {
+    const press = this.#press;
+    this.#press = null;
+    cancelAnimationFrame(this.#frameRequest);
+    this.#frameRequest = 0;
+    window.removeEventListener('keydown', this.#escape, true);
+    this.#surface.freeze(false);
+    if (press !== null && press.captured.hasPointerCapture(press.pointerId)) press.captured.releasePointerCapture(press.pointerId);
+  }
+
+  readonly #escape = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape') return;
+    event.preventDefault();
+    event.stopPropagation();
+    this.revert();
+  };
+}

@@ -1,0 +1,175 @@
+/**
+ * The one place that holds what the user has: the well, its history, what is held and what is lit.
+ * Everything else on the page is derived from it.
+ */
+import { handlesOf, type Handle } from '../../model/handles.ts';
+import type { Change, Finding, Solution } from '../../model/solution.ts';
+import { withValue } from '../../model/plan/editPlan.ts';
+import { readPlan } from '../../model/plan/readPlan.ts';
+import type { Plan } from '../../model/plan/schema.ts';
+import type { Metres } from '../../model/si.ts';
+import { solve } from '../../model/solve.ts';
+import { show, type Show } from '../../model/units.ts';
+import { changeInFindings } from '../words/findingWords.ts';
+import type { Announcer } from './announcer.svelte.ts';
+import { BURST_PAUSE, endBurst, record, redo, startHistory, undo, type History } from './history.ts';
+import type { Settings, Units } from './settings.svelte.ts';
+
+/** A well under its id on the device's shelf, or the empty desk. */
+export interface Desk {
+  readonly id: string | null;
+  readonly plan: Plan | null;
+}
+
+/** What a finger or the mouse is doing right now. */
+export interface Held {
+  readonly handle: Handle;
+  readonly start: Metres;
+  readonly depth: Metres;
+  /** Why the part does not follow any further. */
+  readonly blocked: string | null;
+  /** What it has caught on. */
+  readonly caught: string | null;
+  /** Where the pointer would have it. */
+  readonly wanted: Metres;
+}
+
+const EMPTY_DESK: Desk = { id: null, plan: null };
+
+export class Workspace {
+  history = $state.raw<History<Desk>>(startHistory(EMPTY_DESK));
+  /** The plan as it would be if the pointer went up now. */
+  preview = $state.raw<Plan | null>(null);
+  held = $state.raw<Held | null>(null);
+  /** Key of a part, or the number of a finding. */
+  lit = $state<string | null>(null);
+  /** The handle whose field and steppers show. */
+  selected = $state<string | null>(null);
+  /** One line beside a handle: why it went no further, or why it cannot be moved. */
+  notice = $state.raw<{ readonly handle: string; readonly words: string } | null>(null);
+  /** The drawdown keeps its length when the static level moves (only where a level was measured). */
+  drawdownLocked = $state(false);
+
+  readonly desk = $derived(this.history.present);
+  readonly plan = $derived(this.preview ?? this.history.present.plan);
+  readonly solution: Solution | null = $derived(this.plan === null ? null : solve(this.plan));
+  readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
+  readonly units: Units = $derived.by(() => this.settings.units ?? (this.plan?.units === 'metric' ? 'metric' : 'us'));
+  readonly show: Show = $derived(show(this.units));
+
+  /** What was found before a burst of keys began, and the timer that waits for its end. */
+  #findingsBefore: readonly Finding[] | null = null;
+  #saying: ReturnType<typeof setTimeout> | undefined;
+
+  readonly settings: Settings;
+  readonly announcer: Announcer;
+
+  constructor(settings: Settings, announcer: Announcer) {
+    this.settings = settings;
+    this.announcer = announcer;
+  }
+
+  /** One named step. What it changed is said at once, or after the last key of a burst. */
+  edit(name: string | ((before: Plan | null) => string), plan: Plan, options: { burst?: string; say?: () => string } = {}): void {
+    const before = this.history.present;
+    const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
+    this.history = record<Desk>(
+      this.history,
+      { id: before.id, plan },
+      {
+        name: typeof name === 'string' ? name : (desk) => name(desk.plan),
+        burst: options.burst ?? null,
+        at: performance.now(),
+        same: sameDesk,
+      },
+    );
+    this.preview = null;
+    this.notice = null;
+    const say = (): void => {
+      this.#findingsBefore = null;
+      const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [])].filter((part) => part !== '');
+      if (words.length > 0) this.announcer.say(words.join(' '));
+    };
+    clearTimeout(this.#saying);
+    if (options.burst === undefined) {
+      say();
+    } else {
+      this.#findingsBefore = had;
+      this.#saying = setTimeout(say, BURST_PAUSE);
+    }
+  }
+
+  /** Writes one field as typed; null when the plan reads, else what to write instead. */
+  write(path: string, value: unknown, name: string): string | null {
+    const { plan } = this.history.present;
+    if (plan === null) return null;
+    const reading = readPlan(withValue(plan, path, value));
+    if (!reading.ok) return (reading.problems.find((problem) => problem.path === path) ?? reading.problems[0])?.problem ?? 'This cannot be read.';
+    this.edit(name, reading.plan);
+    return null;
+  }
+
+  /** A mend is one step, however many fields it touches. */
+  mend(name: string, changes: readonly Change[]): void {
+    const { plan } = this.history.present;
+    if (plan === null) return;
+    this.edit(name, changes.reduce((mended, { path, to }) => withValue(mended, path, to), plan), { say: () => `${name}.` });
+  }
+
+  /** Another well on the desk; the one before is a step back. */
+  open(desk: Desk, name: string): void {
+    this.#letGo();
+    this.selected = null;
+    this.lit = null;
+    this.history = record(this.history, desk, { name, same: sameDesk });
+    this.announcer.say(`${name}.`);
+  }
+
+  /** The well that was on the desk when the page was left: where the history starts. */
+  resume(desk: Desk): void {
+    this.history = startHistory(desk);
+  }
+
+  /** The same well under another id, without a step: for a copy that must not overwrite another tab's. */
+  rename(id: string): void {
+    this.history = { ...this.history, present: { ...this.history.present, id } };
+  }
+
+  endBurst(): void {
+    this.history = endBurst(this.history);
+  }
+
+  undo(): void {
+    const step = this.history.past.at(-1);
+    if (step === undefined) return;
+    this.#letGo();
+    this.history = undo(this.history);
+    this.announcer.say(`Undone: ${step.name}.`);
+  }
+
+  redo(): void {
+    const step = this.history.future[0];
+    if (step === undefined) return;
+    this.#letGo();
+    this.history = redo(this.history);
+    this.announcer.say(`Done again: ${step.name}.`);
+  }
+
+  /** Ends a gesture without a trace. */
+  cancelHold(): void {
+    if (this.held === null) return;
+    const { label } = this.held.handle;
+    this.#letGo();
+    this.announcer.say(`${label}: put back where it was.`);
+  }
+
+  #letGo(): void {
+    this.notice = null;
+    this.preview = null;
+    this.held = null;
+  }
+}
+
+function sameDesk(a: Desk, b: Desk): boolean {
+  return a.id === b.id && (a.plan === b.plan || JSON.stringify(a.plan) === JSON.stringify(b.plan));
+}
