@@ -1,0 +1,43 @@
+/** A dimension between two depths: thin line, arrow ends, its figure on a patch so that it reads on any ground. */
+import type { Shape } from '../scene.ts';
+import { group, path, rect, text } from '../shapes.ts';
+import { textWidth } from '../type/width.ts';
+import { stroke, tenth } from '../parts/outline.ts';
+
+export interface DimensionPlace {
+  readonly x: number;
+  readonly from: number;
+  readonly to: number;
+  readonly words: string;
+  readonly ink: string;
+  readonly patch: string;
+  /** Extension lines reach from here to the dimension [px], where given. */
+  readonly reach?: number;
+}
+
+const SIZE = 12;
+const ARROW = 4.5;
+
+export function drawDimension(key: string, { x, from, to, words, ink, patch, reach }: DimensionPlace): Shape {
+  const top = Math.min(from, to);
+  const bottom = Math.max(from, to);
+  const width = textWidth(words, SIZE, 600) + 6;
+  const tight = bottom - top < ARROW * 2 + 15;
+  // Where there is no room between, arrows point in from outside and the figure stands beside.
+  const heads = tight
+    ? `${head(x, top, -1)}${head(x, bottom, 1)}`
+    : `${head(x, top, 1)}${head(x, bottom, -1)}`;
+  const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
+  const middle = (top + bottom) / 2;
+  const textX = tight ? x + 5 + width / 2 : x;
+  const ends = reach === undefined ? '' : stroke(reach, top, x + 3, top) + stroke(reach, bottom, x + 3, bottom);
+  return group(key, [
+    path('shaft', shaft + ends, { stroke: ink, 'stroke-width': 1, fill: 'none' }),
+    path('heads', heads, { fill: ink }),
+    rect('patch', textX - width / 2, middle - 8, width, 16, { fill: patch, rx: 2 }),
+    text('figure', textX, middle + 4.2, words, { size: SIZE, weight: 600, fill: ink, anchor: 'middle' }),
+  ]);
+}
+
+const head = (x: number, y: number, down: 1 | -1): string =>
+  `M${tenth(x)} ${tenth(y)}l${-ARROW * 0.6} ${ARROW * 1.6 * down}h${ARROW * 1.2}z`;

@@ -1,0 +1,100 @@
+/** What lies outside the casing: air, turf, layers with their line work, frost. */
+import type { Metres } from '../../model/si.ts';
+import type { Solution } from '../../model/solution.ts';
+import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
+import type { Box } from '../hatch/clip.ts';
+import { hatch } from '../hatch/patterns.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect } from '../shapes.ts';
+import { LINE } from '../theme.ts';
+import type { Ink } from '../theme.ts';
+import { stroke, tenth } from '../parts/outline.ts';
+import type { Pen } from '../parts/pen.ts';
+
+export interface GroundPlace {
+  /** The window, right of the rail. */
+  readonly box: Box;
+  /** Left and right edge of what is drilled [px]: no line work there. */
+  readonly holeLeft: number;
+  readonly holeRight: number;
+  /** Where labels stand: line work ends left of it, so that words are read on a calm ground [px]. */
+  readonly labelsFrom: number;
+}
+
+interface Layer {
+  readonly material: string | null;
+  readonly top: Metres;
+  readonly bottom: Metres;
+}
+
+/** Layers without gaps down to the window's foot; what nobody described is drawn as unknown. */
+function layersOf({ facts }: Solution, pen: Pen): Layer[] {
+  const layers: Layer[] = facts.well.layers.map(({ material, top, bottom }) => ({ material, top, bottom }));
+  const end = layers[layers.length - 1]?.bottom ?? 0;
+  if (end < pen.bottom) layers.push({ material: null, top: Math.max(0, end), bottom: pen.bottom + 1 });
+  return layers.filter(({ top, bottom }) => bottom > pen.top && top < pen.bottom);
+}
+
+export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: GroundPlace): Shape[] {
+  const { box } = place;
+  const shapes: Shape[] = [];
+  if (pen.top < 0) shapes.push(rect('air', box.left, box.top, box.right - box.left, pen.y(0) - box.top, { fill: pen.tones.air }));
+  const names = new Map<string, number>();
+  for (const layer of layersOf(solution, pen)) {
+    const top = Math.max(box.top, pen.y(Math.max(0, layer.top)));
+    const bottom = Math.min(box.bottom, pen.y(layer.bottom));
+    if (bottom <= top) continue;
+    const { ground, pattern } = layer.material === null ? UNKNOWN_GROUND : lookOf(layer.material);
+    const { fill, hatch: lines } = ink.ground[ground];
+    const { d, dashes } = hatch(pattern, [
+      { left: box.left, right: place.holeLeft, top, bottom }, { left: place.holeRight, right: place.labelsFrom, top, bottom },
+    ]);
+    // The same material may come twice down a hole.
+    const name = layer.material ?? 'unknown';
+    const times = (names.get(name) ?? 0) + 1;
+    names.set(name, times);
+    shapes.push(group(times === 1 ? `layer/${name}` : `layer/${name}/${times}`, [
+      rect('fill', box.left, top, box.right - box.left, bottom - top, { fill }),
+      path('lines', d, { fill: 'none', stroke: lines, 'stroke-width': LINE.hatch, 'stroke-opacity': 0.5, ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }) }),
+      ...(layer.top > pen.top && layer.top > 0 ? [path('contact', stroke(box.left, top, box.right, top), { stroke: lines, 'stroke-width': 1, ...(layer.material === null ? { 'stroke-dasharray': '4 3' } : {}) })] : []),
+    ]));
+  }
+  const frost = solution.values.frostDepth;
+  if (frost !== null && frost > 0 && pen.top < frost) shapes.push(drawFrost(pen, ink, place, frost));
+  if (pen.top < 0 && pen.bottom > 0) shapes.push(drawTurf(pen, ink, place));
+  return shapes;
+}
+
+/** A light band from the ground down, six-arm ticks, dash-dot line. */
+function drawFrost(pen: Pen, ink: Ink, { box, labelsFrom, holeLeft, holeRight }: GroundPlace, frost: Metres): Shape {
+  const top = Math.max(box.top, pen.y(0));
+  const line = pen.y(frost);
+  const inside = line < box.bottom;
+  let ticks = '';
+  const row = inside ? line - 11 : box.bottom - 14;
+  for (let x = box.left + 13, i = 0; x < labelsFrom - 8; x += 24, i++) {
+    if ((x < holeLeft - 7 || x > holeRight + 7) && row > top + 8) ticks += sixArms(x, row - (i % 2) * 9, 4);
+  }
+  return group('frost', [
+    rect('band', box.left, top, box.right - box.left, Math.min(line, box.bottom) - top, { fill: ink.frostFill, 'fill-opacity': 0.72 }),
+    path('ticks', ticks, { stroke: ink.frost, 'stroke-width': 1, fill: 'none' }),
+    ...(inside ? [path('line', stroke(box.left, line, box.right, line), { stroke: ink.frost, 'stroke-width': 1.8, 'stroke-dasharray': '10 3 2 3' })] : []),
+  ]);
+}
+
+function sixArms(x: number, y: number, r: number): string {
+  const a = tenth(r * 0.5);
+  const b = tenth(r * 0.87);
+  return `M${tenth(x - r)} ${tenth(y)}h${2 * r}M${tenth(x - a)} ${tenth(y - b)}l${2 * a} ${2 * b}M${tenth(x + a)} ${tenth(y - b)}l${-2 * a} ${2 * b}`;
+}
+
+/** The ground line with short blades of grass. */
+function drawTurf(pen: Pen, ink: Ink, { box }: GroundPlace): Shape {
+  const y = pen.y(0);
+  let blades = '';
+  for (let x = box.left + 4, i = 0; x < box.right - 3; x += 9, i++) blades += `M${tenth(x)} ${tenth(y - 1)}l${i % 3 === 0 ? -2 : 1.5} ${-3 - (i % 2) * 2}`;
+  return group('turf', [
+    path('line', stroke(box.left, y, box.right, y), { stroke: ink.grass, 'stroke-width': LINE.ground }),
+    path('blades', blades, { stroke: ink.grass, 'stroke-width': 1.1, fill: 'none' }),
+  ]);
+}

@@ -1,0 +1,55 @@
+/** Detail C, the lens: two or three feet of the well about a depth, at one scale both ways. */
+import { show } from '../../model/units.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect, text } from '../shapes.ts';
+import { block, stroke } from '../parts/outline.ts';
+import { textWidth } from '../type/width.ts';
+import type { DetailFrame, DetailScene } from './contract.ts';
+import { drawDetail } from './detail.ts';
+import type { DetailContext, Wanted } from './detail.ts';
+import { RAIL_PX } from './rail.ts';
+import { drilledRadius } from './wellScene.ts';
+import { lensDepths } from './windows.ts';
+
+const inch = 0.0254;
+
+export function drawLens(solution: Solution, at: Metres, frame: DetailFrame): DetailScene {
+  const half = drilledRadius(solution, Math.max(at, 0.5)) + 1.2 * inch;
+  const depths = lensDepths(at, frame.height, (frame.width * 0.5) / (2 * half));
+  return drawDetail(solution, frame, {
+    ...depths, roomLeft: half, roomRight: half, sparePx: 10, trueProportion: true,
+    wanted: wantedIn(solution, depths.topDepth, depths.bottomDepth),
+    extra: (context) => ({ shapes: [drawScaleBar(context)], callouts: [] }),
+  });
+}
+
+/** Every part that shows, once a kind: two clamps need one label. */
+function wantedIn({ parts }: Solution, top: Metres, bottom: Metres): Wanted[] {
+  const wanted: Wanted[] = [];
+  const kinds = new Set<string>();
+  for (const part of parts) {
+    if (part.bottom <= top || part.top >= bottom || SILENT.has(part.kind) || kinds.has(part.kind)) continue;
+    kinds.add(part.kind);
+    wanted.push({ key: part.key, across: 0.7, down: 0.5 });
+  }
+  return [...wanted, ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key) => ({ key, across: 0.6, down: 0.24 }))];
+}
+const SILENT: ReadonlySet<string> = new Set(['clamp', 'tank', 'gauge', 'switch', 'reliefValve', 'plug']);
+
+/** A bar of a round length: on a screen no ratio holds, a bar does. */
+function drawScaleBar({ frame, pen }: DetailContext): Shape {
+  const { ink, units, x, y, height } = frame;
+  const length = units === 'us' ? 6 * inch : 0.1;
+  const wide = length * pen.down;
+  const left = x + RAIL_PX + 10;
+  const foot = y + height - 14;
+  const words = `${show(units).small(length)}, true proportion`;
+  return group('scaleBar', [
+    rect('patch', left - 5, foot - 16, Math.max(wide, textWidth(words, 11)) + 10, 24, { fill: ink.paper, 'fill-opacity': 0.85, rx: 3 }),
+    path('bar', block(left, foot, left + wide / 2, foot + 4), { fill: ink.ink }),
+    path('outline', stroke(left, foot, left + wide, foot) + stroke(left, foot + 4, left + wide, foot + 4) + stroke(left + wide, foot, left + wide, foot + 4), { stroke: ink.ink, 'stroke-width': 1 }),
+    text('words', left, foot - 5, words, { size: 11, fill: ink.ink }),
+  ]);
+}

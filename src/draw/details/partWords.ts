@@ -1,0 +1,98 @@
+/** What the labels of a detail say: the part's name, and what it is or its figure. */
+import { show } from '../../model/units.ts';
+import type { Show } from '../../model/units.ts';
+import type { PlacedPart, Solution } from '../../model/solution.ts';
+
+export interface Words {
+  readonly name: string;
+  readonly note: string;
+  readonly weight: number;
+}
+
+type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined) => Words;
+
+const pipeName = ({ nominalSize, material }: { readonly nominalSize: string; readonly material: string }): string => `${nominalSize} ${material}`;
+
+const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;
+
+/** By part key, or by kind where all parts of a kind say the same. */
+const SAYINGS: Readonly<Record<string, Saying>> = {
+  cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', note: `${small(facts.well.casingHeight)} above the ground`, weight: 2 }),
+  bond: () => ({ name: 'Bond to the casing', note: 'clamp and ground wire', weight: 1.4 }),
+  rope: ({ facts }) => ({ name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope', note: 'slack, never lifts', weight: 1.6 }),
+  cable: ({ facts }) => ({ name: 'Cable, spare loop above', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} wires and ground`, weight: 1.8 }),
+  conduit: (_, { small }, part) => ({ name: 'Conduit to the house', note: part === undefined ? '' : `${small(part.bottom)} deep, cable inside`, weight: 1.5 }),
+  buriedLine: ({ facts }, { depth }, part) => {
+    const line = facts.house.line ?? facts.dropPipe;
+    return { name: `Line to the house, ${pipeName(line)}`, note: part !== undefined && part.top > 0 ? `top at ${depth(part.top)}, on firm bedding` : 'above the ground', weight: 2 };
+  },
+  pitlessAdapter: ({ facts, values }, { depth, small }) => {
+    const top = facts.top.kind === 'pitless' ? facts.top.depth : 0;
+    const below = values.pitlessBelowFrost;
+    if (below === null) return { name: 'Pitless adapter', note: `${depth(top)} deep, frost depth unknown`, weight: 4 };
+    const side = below >= 0 ? 'below' : 'above';
+    return { name: 'Pitless adapter', note: `${depth(top)}, ${small(Math.abs(below))} ${side} frost`, weight: 4 };
+  },
+  seal: ({ facts }, { small }) => ({ name: 'Sanitary seal', note: `plates and rubber, ${small(facts.well.casingHeight)} up`, weight: 4 }),
+  tee: () => ({ name: 'Tee, plug for lifting', note: 'branch to the house', weight: 2 }),
+  frost: ({ values, facts }, { small }) => ({
+    name: 'Frost line', weight: 4,
+    note: values.frostDepth === null ? '' : `${small(values.frostDepth)}, ${facts.site.frostFrom ?? 'estimate'}`,
+  }),
+  'insertFitting/top': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: 'carries the whole string', weight: 3 }),
+  'insertFitting/pump': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: `${facts.string.fittings}, screws opposed`, weight: 2 }),
+  insertFitting: ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: facts.string.fittings, weight: 1.5 }),
+  dropPipe: ({ facts, values }, { length, pressure }) => ({
+    name: `Drop pipe, ${pipeName(facts.dropPipe)}`, weight: 2,
+    note: [facts.dropPipe.rating === null ? facts.dropPipe.wallClass ?? '' : pressure(facts.dropPipe.rating), values.dropPipeCutLength === null ? '' : length(values.dropPipeCutLength)].filter((each) => each !== '').join(', '),
+  }),
+  splice: (solution, { depth }, part) => {
+    const pump = solution.parts.find(({ kind }) => kind === 'pump');
+    const above = part !== undefined && pump !== undefined ? `, ${depth(pump.top - (part.top + part.bottom) / 2)} above the pump` : '';
+    return { name: 'Splice, staggered', note: `${solution.facts.pump.wires + 1} joints${above}`, weight: 2 };
+  },
+  torqueArrestor: ({ facts }, { depth }) => ({
+    name: 'Torque arrestor', note: facts.string.torqueArrestor === null ? '' : `${depth(facts.string.torqueArrestor)} above the pump`, weight: 2,
+  }),
+  checkValve: ({ facts }) => ({ name: 'Check valve', note: `spring type, arrow ${facts.string.arrow}`, weight: 3 }),
+  nipple: ({ facts }) => ({ name: 'Nipple', note: facts.pump.outlet, weight: 0.6 }),
+  coupling: () => ({ name: 'Coupling', note: '', weight: 0.6 }),
+  tie: ({ facts }, { depth }) => ({ name: 'Tie', note: `every ${depth(facts.string.ties)}`, weight: 0.7 }),
+  guard: () => ({ name: 'Cable guard', note: 'keeps the cable off the wall', weight: 1 }),
+  cableGuardStrip: () => ({ name: 'Guard strip', note: 'over the motor leads', weight: 0.8 }),
+  shroud: (_, { bore }, part) => ({ name: 'Flow sleeve', note: part === undefined ? '' : `${bore(part.radius * 2)}, water passes the motor first`, weight: 2 }),
+  pump: ({ facts, values, curves }, { power, flow }) => ({
+    name: facts.pump.power === null ? 'Pump' : `Pump, ${power(facts.pump.power)}`, weight: 4,
+    note: values.operatingFlowAtCutOut === null ? '' : `${flow(values.operatingFlowAtCutOut)} at cut-out${curves.generic ? ', generic' : ''}`,
+  }),
+  intake: ({ values, facts }, { depth }) => {
+    const water = values.submergence;
+    const note = water === null ? 'water over it unknown' : water < 0 ? `${depth(-water)} over the water` : `${depth(water)} under water`;
+    return { name: `Intake, ${depth(values.intakeDepth ?? facts.pump.setting)}`, note, weight: 4 };
+  },
+  motor: ({ values, facts }, { velocity, bore }) => ({
+    name: 'Motor', weight: 3,
+    note: values.velocityPastMotor === null ? bore(facts.pump.motorDiameter) : `water passes at ${values.velocityPastMotor < 0.15 && velocity(1).includes('ft') ? slowFeet(values.velocityPastMotor) : velocity(values.velocityPastMotor)}`,
+  }),
+  grout: ({ facts }, { depth }) => ({ name: 'Grout', note: facts.well.groutBottom === null ? 'not reported' : `to ${depth(facts.well.groutBottom)}`, weight: 1 }),
+  casing: ({ facts }, { depth }) => {
+    const casing = facts.well.casings[0];
+    return { name: casing === undefined ? 'Casing' : `Casing, ${casing.nominalSize} ${casing.material}`, note: casing?.bottom == null ? 'end not known' : `to ${depth(casing.bottom)}`, weight: 1.2 };
+  },
+  screen: ({ facts }, { depth }) => {
+    const screen = facts.well.intake.screens[0];
+    return { name: 'Screen', note: screen === undefined ? '' : `${depth(screen.top)} to ${depth(screen.bottom)}`, weight: 2 };
+  },
+  openHole: ({ facts }, { bore }) => ({ name: 'Open hole', note: facts.well.intake.diameter === null ? 'width not known' : bore(facts.well.intake.diameter), weight: 1 }),
+  staticLevel: ({ levels }, { depth }) => ({ name: 'Static level', note: levels.static === null ? '' : `${depth(levels.static)}, pump off`, weight: 4 }),
+  pumpingLevel: ({ levels }, { depth }) => ({ name: 'Pumping level', note: levels.pumping === null ? '' : `${depth(levels.pumping)}, pump on`, weight: 4 }),
+};
+
+/** A flow past a motor is judged by tenths of a foot: two decimals keep a slow one from reading as none. */
+const slowFeet = (metresPerSecond: number): string => `${(metresPerSecond / 0.3048).toFixed(2)} ft/s`;
+
+export function wordsFor(solution: Solution, units: 'us' | 'metric', key: string, kind: string): Words {
+  const say = SAYINGS[key] ?? SAYINGS[kind];
+  const part = solution.parts.find((each) => each.key === key);
+  return say === undefined ? { name: kind, note: '', weight: 0.5 } : say(solution, show(units), part);
+}

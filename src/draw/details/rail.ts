@@ -1,0 +1,47 @@
+/** The depth rail inside a detail: a quiet strip with its own ticks. */
+import { show } from '../../model/units.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect, text } from '../shapes.ts';
+import type { Ink } from '../theme.ts';
+import { stroke } from '../parts/outline.ts';
+import type { Pen } from '../parts/pen.ts';
+
+export const RAIL_PX = 30;
+
+const STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10];
+const LEAST_PX = 26;
+
+export interface RailPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+  readonly units: 'us' | 'metric';
+}
+
+/** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
+export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace): Shape {
+  const unit: Metres = units === 'us' ? 0.3048 : 1;
+  const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX) ?? 10;
+  const texts: Shape[] = [];
+  let ticks = '';
+  const first = Math.ceil(pen.top / unit / step);
+  const last = Math.floor(pen.bottom / unit / step);
+  for (let n = first; n <= last; n++) {
+    const at = pen.y(n * step * unit);
+    if (at < y + 7 || at > y + height - 5) continue;
+    const words = String(Math.round(n * step * 10) / 10);
+    ticks += stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
+    texts.push(text(`at ${words}`, x + RAIL_PX - 8, at + 4, words, { size: 11, fill: ink.ink2, anchor: 'end' }));
+    const half = at + (step * unit * pen.down) / 2;
+    if (half < y + height) ticks += stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
+  }
+  const unitWord = show(units).depth(0).replace(/^[\d.,\s\u00a0]+/, '');
+  return group('rail', [
+    rect('strip', x, y, RAIL_PX, height, { fill: ink.paper }),
+    path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair, 'stroke-width': 1 }),
+    path('ticks', ticks, { stroke: ink.ink, 'stroke-width': 1, fill: 'none' }),
+    ...texts,
+    text('unit', x + 5, y + 13, unitWord, { size: 11, fill: ink.ink2 }),
+  ]);
+}

@@ -1,0 +1,41 @@
+/** What the drawing of a window works with, and the note it keeps of where every part came to stand. */
+import type { Metres } from '../../model/si.ts';
+import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import type { Ink } from '../theme.ts';
+import type { Pen } from '../parts/pen.ts';
+import type { StringAxis } from '../parts/stringAxis.ts';
+import type { Cut, Tones } from '../parts/tones.ts';
+
+/** Where a part came to stand on paper. */
+export interface Placed {
+  readonly part: string;
+  readonly kind: PartKind;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface Stage {
+  readonly solution: Solution;
+  readonly pen: Pen;
+  readonly ink: Ink;
+  readonly axis: StringAxis;
+  /** Right edge of the window [px]. */
+  readonly right: number;
+  readonly placed: Placed[];
+}
+
+export const within = ({ pen }: Stage, top: Metres, bottom: Metres): boolean => bottom > pen.top && top < pen.bottom;
+
+/** Notes where a part stands, for labels, marks and the pointer. */
+export function place(stage: Stage, part: PlacedPart, left: number, right: number, top?: number, bottom?: number): void {
+  stage.placed.push({
+    part: part.key, kind: part.kind, left, right, top: top ?? stage.pen.y(part.top), bottom: bottom ?? stage.pen.y(part.bottom),
+  });
+}
+
+export function pipeWall(material: string, tones: Tones): Cut {
+  if (material === 'PE') return tones.pipeWall;
+  return material === 'PVC' ? tones.plasticWall : tones.metalWall;
+}

@@ -1,0 +1,60 @@
+/** Detail A, the well top: cap or seal, spare loop, conduit, frost, pitless adapter and the joint that carries the string. */
+import { show } from '../../model/units.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { DetailFrame, DetailScene } from './contract.ts';
+import { drawDetail } from './detail.ts';
+import type { DetailContext, Wanted } from './detail.ts';
+import { drawDimension } from './dimension.ts';
+import type { Shape } from '../scene.ts';
+import { wellTopDepths } from './windows.ts';
+
+const inch = 0.0254;
+
+/** From the top down; shares say where on the part the leader's dot sits. */
+const WANTED: readonly Wanted[] = [
+  { key: 'cap', across: 0.72, down: 0.5 },
+  { key: 'tee', across: 0.6, down: 0.4 },
+  { key: 'seal', across: 0.9, down: 0.6 },
+  { key: 'bond', across: 0.5, down: 0.5 },
+  { key: 'rope', across: 0.5, down: 0.22 },
+  { key: 'cable', across: 0.5, down: 0.34 },
+  { key: 'conduit', across: 0.5, down: 0.55 },
+  { key: 'casing', across: 0.5, down: 0.5 },
+  { key: 'grout', across: 0.5, down: 0.72 },
+  { key: 'frost', across: 1, down: 0.5 },
+  { key: 'pitlessAdapter', across: 0.5, down: 0.4 },
+  { key: 'buriedLine', across: 0.5, down: 0.5 },
+  { key: 'insertFitting/top', across: 0.7, down: 0.6 },
+  { key: 'dropPipe', across: 0.6, down: 0.62 },
+  { key: 'staticLevel', across: 0.9, down: 0.5 },
+  { key: 'pumpingLevel', across: 0.9, down: 0.5 },
+];
+
+export function drawWellTop(solution: Solution, frame: DetailFrame): DetailScene {
+  const outer = (solution.facts.well.casings[0]?.outsideDiameter ?? 0.16) / 2;
+  return drawDetail(solution, frame, {
+    ...wellTopDepths(solution),
+    roomLeft: outer + 1.6 * inch,
+    roomRight: outer + 2.6 * inch,
+    sparePx: 26,
+    trueProportion: false,
+    wanted: WANTED,
+    extra: (context) => ({ shapes: frostClearance(context), callouts: [] }),
+  });
+}
+
+/** How far the outlet is under the frost, or in it. */
+function frostClearance({ solution, frame, pen, labelsFrom, severityOf }: DetailContext): Shape[] {
+  const { values, facts } = solution;
+  const frost = values.frostDepth;
+  if (frost === null || frost <= 0 || facts.top.kind !== 'pitless') return [];
+  const gap = facts.top.depth - frost;
+  if (Math.abs(gap) < 0.02) return [];
+  const { ink } = frame;
+  const severity = severityOf('pitlessAdapter');
+  const bad = severity === 'danger' || severity === 'warning';
+  return [drawDimension('frostClearance', {
+    x: labelsFrom - 40, from: pen.y(frost), to: pen.y(facts.top.depth), words: show(frame.units).small(Math.abs(gap)),
+    ink: bad ? ink.danger : ink.ink, patch: ink.paper,
+  })];
+}

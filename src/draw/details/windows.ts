@@ -1,0 +1,66 @@
+/** What each detail shows of the well: its depths, and how much it enlarges widths against them. */
+import type { Metres } from '../../model/si.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { DepthWindow } from '../view.ts';
+
+const foot: Metres = 0.3048;
+const inch: Metres = 0.0254;
+
+export type Depths = Pick<DepthWindow, 'topDepth' | 'bottomDepth'>;
+
+/** From a foot over the casing to 1.5 ft below the deepest of frost, pitless and seal; never under 6 ft tall. */
+export function wellTopDepths({ facts, parts, values }: Solution): Depths {
+  const casingTop = -facts.well.casingHeight;
+  const highest = parts.reduce(
+    (least, part) => (part.kind === 'plug' || part.kind === 'cap' ? Math.min(least, part.top) : least), casingTop);
+  const topDepth = Math.min(casingTop - foot, highest - 0.5 * foot);
+  const frost = values.frostDepth ?? facts.site.frostDepth ?? 0;
+  const carrier = parts.find((part) => part.kind === 'pitlessAdapter' || part.kind === 'seal');
+  const deepest = Math.max(frost, carrier?.bottom ?? 0, 0);
+  return { topDepth, bottomDepth: Math.max(deepest + 1.5 * foot, topDepth + 6 * foot) };
+}
+
+/** No taller than this, or its parts shrink too far. */
+const MOST_PUMP_END: Metres = 14 * foot;
+/** A splice or arrestor further up than this over the motor's foot does not stretch the view. */
+const REACH_UP: Metres = 10 * foot;
+
+/** The pump with valve, fitting, arrestor and splice; down to the bottom of the well when it is near enough. */
+export function pumpEndDepths({ facts, parts }: Solution): Depths {
+  const motor = parts.find((part) => part.kind === 'motor');
+  const pump = parts.find((part) => part.kind === 'pump');
+  const motorFoot = motor?.bottom ?? facts.pump.setting + foot;
+  const upper = pump?.top ?? facts.pump.setting - foot;
+  const near = parts
+    .filter((part) => part.kind === 'splice' || part.kind === 'torqueArrestor' || part.kind === 'insertFitting')
+    .map((part) => part.top)
+    .filter((top) => top > motorFoot - REACH_UP);
+  const topDepth = Math.min(upper - 2 * foot, ...near) - 0.6 * foot;
+  const toBottom = facts.well.bottom + 0.8 * foot;
+  const bottomDepth = toBottom - topDepth <= MOST_PUMP_END ? Math.max(toBottom, motorFoot + 0.8 * foot) : motorFoot + 1.6 * foot;
+  return { topDepth, bottomDepth };
+}
+
+/** A window of a few feet about a depth, as tall as the frame's shape asks at one scale both ways. */
+export function lensDepths(at: Metres, height: number, across: number): Depths {
+  const tall = Math.min(3 * foot, Math.max(1.6 * foot, height / across));
+  return { topDepth: at - tall / 2, bottomDepth: at + tall / 2 };
+}
+
+/** The drop pipe is wanted this wide on paper, so that walls, barbs and clamps can be told apart. */
+const PIPE_PX = 17;
+export const MOST_FACTOR = 6;
+
+/**
+ * One stated factor for all widths: the least that shows the pipe well, as far as the frame has room.
+ * @param down  px per metre of depth
+ * @param room  px across that the bore and what stands beside it may take
+ * @param wide  how wide that is [m]
+ */
+export function widthFactor(down: number, room: number, wide: Metres, pipeDiameter: Metres): number {
+  const wanted = PIPE_PX / Math.max(pipeDiameter, inch) / down;
+  const fits = room / wide / down;
+  const factor = Math.min(MOST_FACTOR, wanted, fits);
+  const halves = Math.round(factor * 2) / 2;
+  return Math.max(1, halves > fits ? Math.floor(fits * 2) / 2 : halves);
+}

@@ -1,0 +1,23 @@
+/** The bond: a ground clamp on a metal casing and its wire up into the cap. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect } from '../shapes.ts';
+import { stroke, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+
+export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres, capBottom: Metres): Shape {
+  const { brass, bond } = pen.tones;
+  const wall = pen.x(-casingOutsideRadius);
+  const top = pen.y(part.top);
+  const tall = Math.max(5, (part.bottom - part.top) * pen.down);
+  const wide = Math.max(6, 0.55 * 0.0254 * pen.across);
+  const x = wall - wide * 0.55;
+  return group(part.key, [
+    path('wire', `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(top - 8)} ${tenth(x - 7)} ${tenth(pen.y(capBottom) + 4)} ${tenth(x - 1)} ${tenth(pen.y(capBottom))}`, {
+      fill: 'none', stroke: bond, 'stroke-width': 2.2,
+    }),
+    rect('clamp', wall - wide, top, wide, tall, { fill: brass.base, stroke: brass.edge, 'stroke-width': 1 }),
+    path('screw', stroke(wall - wide - 3, top + tall / 2, wall - wide, top + tall / 2), { stroke: brass.edge, 'stroke-width': 2.4 }),
+  ]);
+}

@@ -1,0 +1,101 @@
+/** The line to the house: pipe cut open, on firm bedding, joined with an insert fitting and two clamps. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { barbProfile } from './insertFitting.ts';
+import { block, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { Cut, Ramp } from './tones.ts';
+import { turned } from './turned.ts';
+
+/** A lying pipe is drawn at least this thick, downwards from its true top, which is the depth that counts for frost. */
+const LEAST_THICK_PX = 11;
+
+export interface LineOnPaper {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function lineOnPaper(part: PlacedPart, pen: Pen): LineOnPaper {
+  const top = pen.y(part.top);
+  return { top, bottom: top + Math.max((part.bottom - part.top) * pen.down, Math.min(LEAST_THICK_PX, (part.bottom - part.top) * pen.across)) };
+}
+
+export interface BuriedLinePlace {
+  /** Where the fitting is screwed in [px]. */
+  readonly from: number;
+  readonly to: number;
+  readonly wall: Cut;
+  readonly fitting: Ramp | null;
+  readonly clamps: number;
+  readonly bedding: boolean;
+  /** Depth of the trench's floor, if there is one to draw. */
+  readonly shareOfBore: number;
+}
+
+export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlace): Shape {
+  const { top, bottom } = lineOnPaper(part, pen);
+  const middle = (top + bottom) / 2;
+  const half = (bottom - top) / 2;
+  const inside = Math.max(half * place.shareOfBore, 2);
+  const { water, waterEdge, bedding } = pen.tones;
+  const unit = Math.max(3, 0.5 * 0.0254 * pen.across);
+  const shoulder = place.from + (place.fitting ? unit * 3 : 0);
+  const tip = shoulder + unit * 4;
+  const shapes: Shape[] = [];
+  if (place.bedding) shapes.push(...drawBedding(place.from, place.to, top, bottom, bedding));
+  shapes.push(
+    path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink, 'stroke-width': 1 }),
+    path('bore', block(shoulder, middle - inside, place.to, middle + inside), { fill: water, stroke: place.wall.ink, 'stroke-width': 0.6 }),
+    path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), { fill: '#fff', 'fill-opacity': 0.5 }),
+    path('flow', `M${tenth(place.to - 78)} ${tenth(middle)}h14m-4 -2.6l4 2.6l-4 2.6`, { fill: 'none', stroke: waterEdge, 'stroke-width': 1.2 }),
+  );
+  if (place.fitting) {
+    shapes.push(
+      turned('barb', middle, barbProfile(shoulder, tip, inside), place.fitting, { 'stroke-width': 0.8 }, true),
+      turned('hexagon', middle, [
+        [place.from, half * 0.8], [place.from + unit * 0.8, half * 0.8], [place.from + unit * 0.8, half * 1.3], [place.from + unit * 2.3, half * 1.3],
+        [place.from + unit * 2.3, half], [shoulder, half],
+      ], place.fitting, {}, true),
+      ...drawClamps(shoulder, tip, middle, half, place.clamps, pen),
+    );
+  }
+  return group(part.key, shapes);
+}
+
+function drawClamps(shoulder: number, tip: number, middle: number, half: number, count: number, pen: Pen): Shape[] {
+  const { steel } = pen.tones;
+  const pitch = (tip - shoulder) / (count + 0.6);
+  const wide = Math.min(pitch * 0.6, Math.max(3.2, 0.5 * 0.0254 * pen.across));
+  const reach = half + 1.5;
+  return Array.from({ length: count }, (_, i) => {
+    const centre = shoulder + pitch * (i + 0.8);
+    const up = i % 2 === 0;
+    const screwTop = up ? middle - reach - 4 : middle + reach - 1;
+    return group(`clamp/line/${['first', 'second', 'third', 'fourth'][i] ?? 'further'}`, [
+      path('band', block(centre - wide / 2, middle - reach, centre + wide / 2, middle + reach) + block(centre - wide * 0.75, screwTop, centre + wide * 0.75, screwTop + 5), {
+        fill: steel.base, stroke: steel.edge, 'stroke-width': 1,
+      }),
+      path('shine', block(centre - wide * 0.3, middle - reach * 0.6, centre + wide * 0.3, middle - reach * 0.15), { fill: steel.shine }),
+    ]);
+  });
+}
+
+/** Firm, even bedding under and round the line. */
+function drawBedding(from: number, to: number, top: number, bottom: number, { fill, ink }: Cut): Shape[] {
+  let dots = '';
+  for (let x = Math.ceil((from + 4) / 7) * 7, i = 0; x < to; x += 7, i++) dots += `M${x} ${tenth(bottom + 3.4 + (i % 2) * 3.2)}h1.2M${x + 3} ${tenth(top - 3.4)}h1.2`;
+  return [
+    path('bedding', block(from, top - 6, to, bottom + 10), { fill }),
+    path('beddingGrains', dots, { stroke: ink, 'stroke-width': 1.1, fill: 'none' }),
+  ];
+}
+
+/** Middle and ends of a lying part for hits and labels. */
+export const lineMiddle = (part: PlacedPart, pen: Pen): number => {
+  const { top, bottom } = lineOnPaper(part, pen);
+  return (top + bottom) / 2;
+};
+
+export type { Metres };

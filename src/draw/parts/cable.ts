@@ -1,0 +1,66 @@
+/** The drop cable: down the far wall from its spare loop, then along the pipe to the pump, under the guard strip to the motor's head. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { curveDown, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { StringAxis } from './stringAxis.ts';
+
+export interface CablePlace {
+  /** Where the cable's plumb run begins, under its loop. */
+  readonly top: Metres;
+  /** Discharge of the pump, where it leaves the pipe. */
+  readonly discharge: Metres;
+  /** It enters the motor here, at the end of the guard strip. */
+  readonly motorHead: Metres;
+  readonly pumpRadius: Metres;
+  readonly bendsTo: Metres;
+  /** Stretches hidden by a splice's own drawing. */
+  readonly splices: readonly PlacedPart[];
+}
+
+const PIECES = 5;
+
+export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: CablePlace): Shape {
+  const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
+  const x = (y: number): number => pen.x(axis.cable(depthAt(y)));
+  const last = Math.min(place.discharge - 8 * 0.0254, pen.bottom + 0.2);
+  const first = Math.max(place.top, pen.top - 0.2);
+  let d = '';
+  for (const [from, to] of gaps(first, last, place.splices)) d += run(x, pen, from, to, place.bendsTo);
+  const leaves = place.discharge - 8 * 0.0254;
+  if (leaves < pen.bottom) d += toMotor(pen, x(pen.y(leaves)), leaves, place);
+  const wide = Math.max(2.6, part.radius * 2 * pen.across);
+  return group(part.key, [
+    path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(wide), 'stroke-linejoin': 'round' }),
+    path('glint', d, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(wide * 0.26) }),
+  ]);
+}
+
+/** The run between the splices. */
+function gaps(from: Metres, to: Metres, splices: readonly PlacedPart[]): [Metres, Metres][] {
+  const runs: [Metres, Metres][] = [];
+  let at = from;
+  for (const { top, bottom } of [...splices].sort((a, b) => a.top - b.top)) {
+    if (bottom <= at || top >= to) continue;
+    if (top > at) runs.push([at, top]);
+    at = bottom;
+  }
+  if (to > at) runs.push([at, to]);
+  return runs;
+}
+
+function run(x: (y: number) => number, pen: Pen, from: Metres, to: Metres, bendsTo: Metres): string {
+  const bend = Math.min(to, Math.max(from, bendsTo));
+  const curve = bend > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : `M${tenth(x(pen.y(from)))} ${tenth(pen.y(from))}`;
+  return to > bend ? `${curve}V${tenth(pen.y(to))}` : curve;
+}
+
+function toMotor(pen: Pen, x: number, leaves: Metres, place: CablePlace): string {
+  const side = pen.x(-place.pumpRadius) + 1;
+  const top = pen.y(leaves);
+  const shoulder = pen.y(place.discharge);
+  const middle = (top + shoulder) / 2;
+  return `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(middle)} ${tenth(side)} ${tenth(middle)} ${tenth(side)} ${tenth(shoulder)}V${tenth(pen.y(place.motorHead))}`;
+}

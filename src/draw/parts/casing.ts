@@ -1,0 +1,73 @@
+/** Casings in section: cut walls with the hatching of their material, and the hardened shoe under a driven steel one. */
+import type { CasingFacts } from '../../model/facts.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { block, straight, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { Cut } from './tones.ts';
+
+/** A wall thinner than this would vanish. */
+const LEAST_WALL_PX = 3;
+const SHOE: Metres = 5 * 0.0254;
+
+export function wallCut(material: CasingFacts['material'], pen: Pen): Cut {
+  if (material === 'PVC') return pen.tones.plasticWall;
+  if (material === 'concrete') return pen.tones.concreteWall;
+  return pen.tones.metalWall;
+}
+
+export interface CasingPlace {
+  readonly insideRadius: Metres;
+  readonly outsideRadius: Metres;
+  readonly top: Metres;
+  /** Null where nobody said: it is drawn dashed as far as the frame goes. */
+  readonly bottom: Metres | null;
+  readonly cut: Cut;
+  readonly shoe: boolean;
+}
+
+export function drawCasing(key: string, pen: Pen, place: CasingPlace): Shape {
+  const { cut } = place;
+  const inside = place.insideRadius * pen.across;
+  const outside = Math.max(inside + LEAST_WALL_PX, place.outsideRadius * pen.across);
+  const centre = pen.x(0);
+  const top = pen.y(Math.max(place.top, pen.top - 0.1));
+  const bottom = pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1));
+  if (bottom <= top) return group(key, []);
+  const walls = [[centre - outside, centre - inside], [centre + inside, centre + outside]] as const;
+  const d = walls.map(([left, right]) => block(left, top, right, bottom)).join('');
+  const dashed = place.bottom === null ? { 'stroke-dasharray': '4 3' } : {};
+  const shapes = [
+    path('walls', d, { fill: cut.fill, stroke: cut.ink, 'stroke-width': 1.2, ...dashed }),
+    path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), { stroke: cut.ink, 'stroke-width': 0.8, fill: 'none' }),
+  ];
+  if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE) shapes.push(drawShoe(pen, centre, inside, outside, place.bottom));
+  return group(key, shapes);
+}
+
+/** Slant strokes across a wall, clipped to it, at an even pitch that hangs on the sheet and not on the wall's end. */
+export function slants(left: number, right: number, top: number, bottom: number, pitch = 6): string {
+  const rise = right - left;
+  let d = '';
+  for (let y = Math.ceil(top / pitch) * pitch; y < bottom + rise; y += pitch) {
+    const fromY = Math.min(y, bottom);
+    const toY = Math.max(y - rise, top);
+    if (fromY - toY < 0.6) continue;
+    d += `M${tenth(left + (y - fromY))} ${tenth(fromY)}L${tenth(left + (y - toY))} ${tenth(toY)}`;
+  }
+  return d;
+}
+
+/** The shoe: a thick ring round the foot, bevelled to a cutting edge. */
+function drawShoe(pen: Pen, centre: number, inside: number, outside: number, foot: Metres): Shape {
+  const { steel } = pen.tones;
+  const bottom = pen.y(foot);
+  const top = bottom - Math.max(9, SHOE * pen.down);
+  const thick = Math.max(3.5, (outside - inside) * 0.9);
+  const ring = (side: 1 | -1): string => straight([
+    [centre + side * outside, top], [centre + side * (outside + thick), top + 2], [centre + side * (outside + thick), bottom - 3],
+    [centre + side * inside, bottom + 2], [centre + side * outside, bottom - 1],
+  ]);
+  return path('shoe', ring(-1) + ring(1), { fill: steel.edge, stroke: pen.tones.ink, 'stroke-width': 0.8, 'stroke-linejoin': 'round' });
+}

@@ -1,0 +1,58 @@
+/** Two hose clamps side by side over the barb, their screws on opposite sides. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect } from '../shapes.ts';
+import { block, stroke } from './outline.ts';
+import type { Pen } from './pen.ts';
+
+/** A band thinner than this is drawn as a symbol of this height, about the true middle of its joint. */
+const LEAST_BAND_PX = 3.2;
+const LEAST_GAP_PX = 1.4;
+
+export interface Bands {
+  readonly key: string;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/**
+ * Where the bands of one joint stand in pixels, the upper first: true where they can be told apart, else spread evenly
+ * about the middle of them all.
+ */
+export function bandsOf(clamps: readonly PlacedPart[], pen: Pen): Bands[] {
+  const sorted = [...clamps].sort((a, b) => a.top - b.top);
+  const first = sorted[0];
+  const last = sorted[sorted.length - 1];
+  if (first === undefined || last === undefined) return [];
+  const tall = (first.bottom - first.top) * pen.down;
+  if (tall >= LEAST_BAND_PX) return sorted.map(({ key, top, bottom }) => ({ key, top: pen.y(top), bottom: pen.y(bottom) }));
+  const middle = (pen.y(first.top) + pen.y(last.bottom)) / 2;
+  const pitch = LEAST_BAND_PX + LEAST_GAP_PX;
+  return sorted.map(({ key }, i) => {
+    const centre = middle + (i - (sorted.length - 1) / 2) * pitch;
+    return { key, top: centre - LEAST_BAND_PX / 2, bottom: centre + LEAST_BAND_PX / 2 };
+  });
+}
+
+/**
+ * One band with its screw.
+ * @param half   half width of the pipe it grips [px]
+ * @param right  the screw's housing stands on the right
+ */
+export function drawClamp({ key, top, bottom }: Bands, centre: number, half: number, right: boolean, pen: Pen): Shape {
+  const { steel } = pen.tones;
+  const reach = half + Math.max(1.2, half * 0.1);
+  const tall = bottom - top;
+  const side = right ? 1 : -1;
+  const near = centre + side * (reach - half * 0.28);
+  const far = centre + side * (reach + Math.max(4, half * 0.42));
+  const swell = tall * 0.22;
+  return group(key, [
+    rect('band', centre - reach, top, reach * 2, tall, { fill: steel.base, stroke: steel.edge, 'stroke-width': 1 }),
+    path('shine', block(centre - reach * 0.5, top + 0.5, centre - reach * 0.1, bottom - 0.5), { fill: steel.shine }),
+    rect('screw', Math.min(near, far), top - swell, Math.abs(far - near), tall + swell * 2, {
+      fill: steel.shade, stroke: steel.edge, 'stroke-width': 1, rx: Math.min(1.4, tall / 3),
+    }),
+    path('slot', stroke(far - side * 1.6, top, far - side * 1.6, bottom), { stroke: steel.edge, 'stroke-width': 0.8 }),
+  ]);
+}

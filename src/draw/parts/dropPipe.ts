@@ -1,0 +1,46 @@
+/** The drop pipe cut along its middle: two walls and the bore, along its centre line down the well. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { curveDown, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { StringAxis } from './stringAxis.ts';
+import type { Cut } from './tones.ts';
+
+/** Pieces of curve that follow the drift; the rest of the pipe hangs plumb. */
+const PIECES = 4;
+
+export interface DropPipeTones {
+  readonly wall: Cut;
+  /** Inside it: water or air. */
+  readonly bore: string;
+  readonly glint: string;
+}
+
+export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones: DropPipeTones): Shape {
+  const outside = part.radius;
+  const inside = Math.min(part.insideRadius ?? part.radius * 0.8, part.radius - 1.2 / pen.across);
+  const from = Math.max(part.top, pen.top - 0.1);
+  const to = Math.max(from, Math.min(part.bottom, pen.bottom + 0.1));
+  const band = (left: Metres, right: Metres): string => ribbon(pen, axis, from, to, left, right);
+  return group(part.key, [
+    path('wall', band(-outside, outside), { fill: tones.wall.fill, stroke: tones.wall.ink, 'stroke-width': 0.9 }),
+    path('bore', band(-inside, inside), { fill: tones.bore, stroke: tones.wall.ink, 'stroke-width': 0.6 }),
+    path('glint', band(inside * 0.2, inside * 0.62), { fill: tones.glint, 'fill-opacity': 0.55 }),
+  ]);
+}
+
+/** A strip of the string between two distances from its centre line. */
+function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metres, right: Metres): string {
+  const bend = Math.min(to, axis.centredFrom);
+  const depth = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
+  const edge = (offset: Metres) => (y: number): number => pen.x(axis.pipe(depth(y)) + offset);
+  if (from >= axis.centredFrom) {
+    return `M${tenth(pen.x(left))} ${tenth(pen.y(from))}H${tenth(pen.x(right))}V${tenth(pen.y(to))}H${tenth(pen.x(left))}z`;
+  }
+  const downLeft = curveDown(edge(left), pen.y(from), pen.y(bend), PIECES);
+  const upRight = curveDown(edge(right), pen.y(bend), pen.y(from), PIECES, 'L');
+  const plumb = to > bend ? `V${tenth(pen.y(to))}H${tenth(edge(right)(pen.y(to)))}V${tenth(pen.y(bend))}` : '';
+  return `${downLeft}${plumb}${upRight}z`;
+}

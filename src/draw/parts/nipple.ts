@@ -1,0 +1,35 @@
+/** A nipple or coupling: a short length of pipe, its threads shown where there is room. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { stroke } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { Ramp } from './tones.ts';
+import { cylinder, turned } from './turned.ts';
+
+export function drawNipple(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0): Shape {
+  const centre = pen.x(offset);
+  const half = part.radius * pen.across;
+  const top = pen.y(part.top);
+  const bottom = pen.y(part.bottom);
+  const rows = Math.min(5, Math.floor((bottom - top) / 4.4));
+  const threads = Array.from({ length: rows }, (_, i) => {
+    const y = top + ((i + 1) * (bottom - top)) / (rows + 1);
+    return stroke(centre - half, y + 0.7, centre + half, y - 0.7);
+  }).join('');
+  return group(part.key, [
+    cylinder('body', centre, half, top, bottom, ramp),
+    ...(rows > 0 ? [path('threads', threads, { stroke: ramp.edge, 'stroke-width': 0.7, fill: 'none' })] : []),
+  ]);
+}
+
+/** A coupling: bevelled at both ends. */
+export function drawCoupling(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0): Shape {
+  const half = part.radius * pen.across;
+  const top = pen.y(part.top);
+  const bottom = pen.y(part.bottom);
+  const bevel = Math.min(3, (bottom - top) * 0.2);
+  return group(part.key, [turned('body', pen.x(offset), [
+    [top, half * 0.9], [top + bevel, half], [bottom - bevel, half], [bottom, half * 0.9],
+  ], ramp)]);
+}

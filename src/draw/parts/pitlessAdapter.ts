@@ -1,0 +1,134 @@
+/**
+ * The pitless adapter in section: the body fixed through the casing wall with a gasket on either side and a nut outside,
+ * and the sliding half that hangs in it, sealed by a ring, with its lift thread pointing up.
+ */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { block, straight, stroke, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+
+export interface PitlessPlace {
+  /** Middle of the drop pipe under it. */
+  readonly offset: Metres;
+  readonly pipeRadius: Metres;
+  readonly pipeBore: Metres;
+  readonly casingInsideRadius: Metres;
+  readonly casingOutsideRadius: Metres;
+  /** Outlet on paper: top at its true depth. */
+  readonly outletTop: number;
+  readonly outletBottom: number;
+}
+
+/** Under this height the parts of an adapter run into one another: it is drawn this tall, upwards from its true foot. */
+const LEAST_BODY_PX = 30;
+
+const inch = 0.0254;
+
+/** What the drawing of an adapter is hung on, in pixels. */
+function measures(part: PlacedPart, pen: Pen, place: PitlessPlace) {
+  const { outletTop, outletBottom } = place;
+  const middle = (outletTop + outletBottom) / 2;
+  const bottom = Math.max(pen.y(part.bottom), outletBottom + 3);
+  const top = Math.min(pen.y(part.top), bottom - LEAST_BODY_PX * 0.72);
+  const wallIn = pen.x(place.casingInsideRadius);
+  const wallOut = Math.max(pen.x(place.casingOutsideRadius), wallIn + 3);
+  const gasket = Math.max(2.4, 0.16 * inch * pen.across);
+  const seat = wallIn - gasket - Math.max(6, 0.55 * inch * pen.across);
+  const centre = pen.x(place.offset);
+  const half = Math.max(place.pipeRadius * 1.22 * pen.across, 5);
+  const bore = place.pipeBore * pen.across * 0.82;
+  const thread = Math.max(8, Math.min(14, 1.6 * inch * pen.down));
+  return { outletTop, outletBottom, middle, top, bottom, wallIn, wallOut, gasket, seat, centre, half, bore, thread };
+}
+type Measures = ReturnType<typeof measures>;
+
+/** Right rim of the threaded end outside, where the fitting of the line is screwed in [px]. */
+export function outletEnd(part: PlacedPart, pen: Pen, place: PitlessPlace): number {
+  const { wallOut, gasket } = measures(part, pen, place);
+  return wallOut + gasket + nutWidth(pen) + Math.max(4, 0.35 * inch * pen.across);
+}
+const nutWidth = (pen: Pen): number => Math.max(5, 0.5 * inch * pen.across);
+
+export function drawPitlessAdapter(part: PlacedPart, pen: Pen, place: PitlessPlace): Shape {
+  const m = measures(part, pen, place);
+  return group(part.key, [...drawBody(m, pen, outletEnd(part, pen, place)), ...drawSpool(m, pen), ...drawSeals(m, pen)]);
+}
+
+/** Fixed half: saddle inside, neck through the wall, nut outside. */
+function drawBody(m: Measures, pen: Pen, end: number): Shape[] {
+  const { brass } = pen.tones;
+  const skin = Math.max(2.5, (m.outletBottom - m.outletTop) * 0.28);
+  const neckTop = m.outletTop - skin * 0.4;
+  const neckBottom = m.outletBottom + skin * 0.4;
+  const saddleLeft = m.seat + (m.wallIn - m.seat) * 0.42;
+  const saddle = straight([
+    [m.wallIn - m.gasket, m.middle - 15], [m.wallIn - m.gasket, m.middle + 15], [saddleLeft, m.middle + 12], [saddleLeft, m.middle - 12],
+  ]);
+  const nutLeft = m.wallOut + m.gasket;
+  const nutRight = nutLeft + nutWidth(pen);
+  const edge = { stroke: brass.edge, 'stroke-width': 1.1, 'stroke-linejoin': 'round' as const };
+  return [
+    path('body', saddle + block(saddleLeft, neckTop, end, neckBottom), { fill: brass.shade, ...edge }),
+    path('bodyLight', block(nutRight, neckTop + 1.5, end - 1, neckTop + 3.5), { fill: brass.light }),
+    path('nut', block(nutLeft, m.middle - 13, nutRight, m.middle + 13), { fill: brass.base, ...edge }),
+    path('nutFaces', block(nutLeft, m.middle - 7, nutRight, m.middle - 2), { fill: brass.shine }),
+    path('nutEdges', stroke(nutLeft, m.middle - 7, nutRight, m.middle - 7) + stroke(nutLeft, m.middle + 6, nutRight, m.middle + 6), { stroke: brass.edge, 'stroke-width': 0.8 }),
+    path('outletThread', [0.3, 0.6].map((s) => stroke(nutRight + (end - nutRight) * s, neckTop, nutRight + (end - nutRight) * s, neckBottom)).join(''), { stroke: brass.edge, 'stroke-width': 0.7 }),
+  ];
+}
+
+/** Sliding half: cut open to its elbow, lift thread above. */
+function drawSpool(m: Measures, pen: Pen): Shape[] {
+  const { brassCut, brass, water } = pen.tones;
+  const left = m.centre - m.half;
+  const right = m.seat;
+  const shoulder = m.top + (m.middle - m.top) * 0.34;
+  const bodyRight = Math.min(m.centre + m.half, right - 2);
+  const outline = straight([
+    [left + m.half * 0.36, m.top], [bodyRight - m.half * 0.36, m.top], [bodyRight, shoulder], [right, m.middle - 12], [right, m.middle + 12],
+    [Math.max(bodyRight, m.centre + m.half), m.bottom], [left, m.bottom], [left, shoulder],
+  ]);
+  const way = Math.min(m.bore, m.half - 3);
+  const waterTop = Math.max(m.outletTop + 1, m.middle - way);
+  const waterBottom = Math.min(m.outletBottom - 1, m.middle + way);
+  const elbow = `M${tenth(m.centre - way)} ${tenth(m.bottom)}V${tenth(waterTop + way * 0.6)}Q${tenth(m.centre - way)} ${tenth(waterTop)} ${tenth(m.centre - way * 0.2)} ${tenth(waterTop)}H${tenth(m.wallOut + m.gasket)}V${tenth(waterBottom)}H${tenth(m.centre + way)}V${tenth(m.bottom)}z`;
+  const threadHalf = m.half * 0.56;
+  const threadTop = m.top - m.thread;
+  const turns = Math.max(2, Math.floor(m.thread / 3.4));
+  const threads = Array.from({ length: turns }, (_, i) => {
+    const y = threadTop + ((i + 0.6) * m.thread) / turns;
+    return stroke(m.centre - threadHalf, y + 0.8, m.centre + threadHalf, y - 0.8);
+  }).join('');
+  return [
+    path('spool', outline, { fill: brassCut.fill, stroke: brassCut.ink, 'stroke-width': 1.2, 'stroke-linejoin': 'round' }),
+    path('spoolHatch', hatchIn(left, m.centre - way, shoulder + 2, m.bottom), { stroke: brassCut.ink, 'stroke-width': 0.7, fill: 'none', 'stroke-opacity': 0.8 }),
+    path('waterway', elbow, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.8 }),
+    path('lift', block(m.centre - threadHalf, threadTop, m.centre + threadHalf, m.top), { fill: brass.light, stroke: brass.edge, 'stroke-width': 1.1 }),
+    path('liftBore', block(m.centre - threadHalf * 0.45, threadTop, m.centre + threadHalf * 0.45, m.top - 1), { fill: brass.shade }),
+    path('liftThread', threads, { stroke: brass.edge, 'stroke-width': 0.8 }),
+  ];
+}
+
+/** Rubber: the ring between the halves, and the gaskets in and out. */
+function drawSeals(m: Measures, pen: Pen): Shape[] {
+  const { rubber } = pen.tones;
+  const tall = Math.max(3, (m.outletBottom - m.outletTop) * 0.3);
+  const ringRight = m.seat + (m.wallIn - m.seat) * 0.42;
+  const ring = block(m.seat - 1, m.outletTop - tall, ringRight, m.outletTop) + block(m.seat - 1, m.outletBottom, ringRight, m.outletBottom + tall);
+  const gaskets = [m.wallIn - m.gasket, m.wallOut].map((x) =>
+    block(x, m.middle - 15, x + m.gasket, m.outletTop) + block(x, m.outletBottom, x + m.gasket, m.middle + 15)).join('');
+  return [path('seals', ring + gaskets, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.6 })];
+}
+
+function hatchIn(left: number, right: number, top: number, bottom: number): string {
+  let d = '';
+  const wide = right - left;
+  for (let y = top + 4; y < bottom + wide; y += 4.5) {
+    const from = Math.min(y, bottom);
+    const to = Math.max(y - wide, top);
+    if (from > to) d += stroke(left + (y - from), from, left + (y - to), to);
+  }
+  return d;
+}

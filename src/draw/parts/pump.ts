@@ -1,0 +1,71 @@
+/** The pump's wet end: shell seen on the left, cut open on the right to its stack of stages; above it the discharge head with the rope's eye. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect } from '../shapes.ts';
+import { block, straight, stroke } from './outline.ts';
+import type { Pen } from './pen.ts';
+import { turned } from './turned.ts';
+
+/** Below this height the stages would be a smear: the shell stays closed. */
+const OPEN_FROM_PX = 34;
+const STAGE_PX = 8;
+
+/** Shares of the pump's height: the discharge neck, its shoulder, the foot of the shell. */
+const NECK = 0.07;
+const SHOULDER = 0.17;
+
+export function drawPump(part: PlacedPart, pen: Pen): Shape {
+  const { pump, water, ink } = pen.tones;
+  const centre = pen.x(0);
+  const half = part.radius * pen.across;
+  const top = pen.y(part.top);
+  const bottom = pen.y(part.bottom);
+  const height = bottom - top;
+  const neck = top + height * NECK;
+  const shoulder = top + height * SHOULDER;
+  const shapes = [
+    turned('shell', centre, [[top, half * 0.5], [neck, half * 0.5], [shoulder, half], [bottom, half]], pump),
+    path('threads', stroke(centre - half * 0.5, top + 1.5, centre + half * 0.5, top + 1.5) + stroke(centre - half, shoulder, centre + half, shoulder), {
+      stroke: pump.edge, 'stroke-width': 0.8, fill: 'none',
+    }),
+  ];
+  const room = bottom - 3 - (shoulder + 4);
+  if (height >= OPEN_FROM_PX) shapes.push(...openStages(centre, half, shoulder + 4, room, { edge: pump.edge, lit: pump.shine, water, ink }));
+  shapes.push(drawEye(centre - half * 0.66, (neck + shoulder) / 2, Math.min(3.2, half * 0.14), pump.edge));
+  return group(part.key, shapes);
+}
+
+/** Where the rope is tied: the eye on the shoulder of the discharge head. */
+export const eyeOf = (part: PlacedPart): { readonly offset: number; readonly depth: number } => ({
+  offset: -part.radius * 0.66, depth: part.top + (part.bottom - part.top) * ((NECK + SHOULDER) / 2),
+});
+
+function drawEye(x: number, y: number, r: number, edge: string): Shape {
+  return { key: 'eye', tag: 'circle', attrs: { cx: x, cy: y, r, fill: 'none', stroke: edge, 'stroke-width': 1.6 } };
+}
+
+/** Right half cut open: the shaft, and on it one impeller a stage under its bowl. */
+function openStages(
+  centre: number, half: number, top: number, room: number,
+  tones: { readonly edge: string; readonly lit: string; readonly water: string; readonly ink: string },
+): Shape[] {
+  const right = centre + half * 0.84;
+  const count = Math.max(3, Math.round(room / STAGE_PX));
+  const step = room / count;
+  const shaft = Math.max(1, half * 0.09);
+  let bowls = '';
+  let impellers = '';
+  for (let i = 0; i < count; i++) {
+    const y = top + step * i;
+    bowls += straight([[right, y + step * 0.1], [right - half * 0.2, y + step * 0.34], [centre + half * 0.24, y + step * 0.34]], false);
+    impellers += straight([
+      [centre + shaft, y + step * 0.5], [right - half * 0.14, y + step * 0.62], [right - half * 0.14, y + step * 0.84], [centre + shaft, y + step * 0.94],
+    ]);
+  }
+  return [
+    rect('cut', centre, top, right - centre, room, { fill: tones.water, stroke: tones.edge, 'stroke-width': 1 }),
+    path('impellers', impellers, { fill: tones.edge }),
+    path('bowls', bowls, { fill: 'none', stroke: tones.edge, 'stroke-width': 1.1 }),
+    path('shaft', block(centre - shaft * 0.2, top, centre + shaft, top + room), { fill: tones.lit, stroke: tones.edge, 'stroke-width': 0.7 }),
+  ];
+}

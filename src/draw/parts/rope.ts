@@ -1,0 +1,55 @@
+/** The rope: slack beside the cable, from its knot at the pump's eye to the hook on the casing; it carries nothing. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { circle, group, path } from '../shapes.ts';
+import { curveDown, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { StringAxis } from './stringAxis.ts';
+
+export interface RopePlace {
+  readonly eye: { readonly offset: Metres; readonly depth: Metres };
+  readonly casingInsideRadius: Metres;
+  readonly tied: 'casing hook' | 'cap' | 'through cap' | 'loose';
+  readonly bendsTo: Metres;
+}
+
+export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: RopePlace): Shape {
+  const { rope, ropeTwist, steel } = pen.tones;
+  const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
+  // A slack rope wanders a little off its line.
+  const sway = 0.12 * 0.0254;
+  const x = (y: number): number => pen.x(axis.rope(depthAt(y)) + sway * Math.sin(depthAt(y) * 2.1));
+  const from = Math.max(part.top, pen.top - 0.2);
+  const leaves = place.eye.depth - 0.25;
+  const to = Math.min(leaves, pen.bottom + 0.2);
+  const pieces = Math.max(2, Math.min(14, Math.ceil((to - from) / 0.5)));
+  let d = to > from ? curveDown(x, pen.y(from), pen.y(to), pieces) : '';
+  if (leaves < pen.bottom) d += toEye(pen, x(pen.y(leaves)), leaves, place, d === '');
+  const wide = Math.max(2.2, part.radius * 2 * pen.across);
+  const hook = part.top > pen.top && place.tied === 'casing hook' ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.edge) : [];
+  return group(part.key, [
+    path('rope', d, { fill: 'none', stroke: rope, 'stroke-width': tenth(wide) }),
+    path('twist', d, { fill: 'none', stroke: ropeTwist, 'stroke-width': tenth(wide * 0.5), 'stroke-dasharray': '2 3.4' }),
+    ...hook,
+    ...(place.eye.depth < pen.bottom ? [circle('knot', pen.x(place.eye.offset), pen.y(place.eye.depth), Math.max(2, wide * 0.75), { fill: rope, stroke: steel.edge, 'stroke-width': 0.7 })] : []),
+  ]);
+}
+
+function toEye(pen: Pen, x: number, leaves: Metres, { eye }: RopePlace, alone: boolean): string {
+  const top = pen.y(leaves);
+  const bottom = pen.y(eye.depth);
+  const end = pen.x(eye.offset);
+  return `${alone ? `M${tenth(x)} ${tenth(top)}` : ''}C${tenth(x)} ${tenth(bottom)} ${tenth(x)} ${tenth(bottom + 2)} ${tenth(end)} ${tenth(bottom)}`;
+}
+
+/** A hook fixed to the casing's inside. */
+function drawHook(pen: Pen, x: number, depth: Metres, casingInsideRadius: Metres, edge: string): Shape[] {
+  const y = pen.y(depth);
+  const wall = pen.x(-casingInsideRadius);
+  return [
+    path('hook', `M${tenth(wall)} ${tenth(y - 5)}h3C${tenth(x + 5)} ${tenth(y - 5)} ${tenth(x + 5)} ${tenth(y + 2)} ${tenth(x)} ${tenth(y + 2)}s-3 -2.5 -1.5 -3.5`, {
+      fill: 'none', stroke: edge, 'stroke-width': 2, 'stroke-linecap': 'round',
+    }),
+  ];
+}

@@ -1,0 +1,51 @@
+/** The sanitary seal in section: two plates that bolts draw together, squeezing rubber against casing, pipe, cable and vent. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { block, stroke } from './outline.ts';
+import type { Pen } from './pen.ts';
+
+export interface SealPlace {
+  readonly casingTop: Metres;
+  readonly casingInsideRadius: Metres;
+  readonly casingOutsideRadius: Metres;
+  readonly pipeRadius: Metres;
+  /** Middle of the cable's hole. */
+  readonly cableOffset: Metres;
+  readonly cableRadius: Metres;
+}
+
+export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
+  const { cast, rubber, steel } = pen.tones;
+  const top = pen.y(part.top);
+  const rim = pen.y(place.casingTop);
+  const bottom = pen.y(part.bottom);
+  const inside = place.casingInsideRadius * pen.across - 0.8;
+  const outside = (place.casingOutsideRadius + 0.012) * pen.across;
+  const centre = pen.x(0);
+  const plate = Math.max(2.6, (rim - top) * 0.9);
+  const upper = block(centre - outside, rim - plate, centre + outside, rim);
+  const lower = block(centre - inside, bottom - plate, centre + inside, bottom);
+  const filling = block(centre - inside, rim, centre + inside, bottom - plate);
+  const boltHalf = Math.max(1.2, 0.14 * 0.0254 * pen.across);
+  const bolts = [-0.86, -0.42, 0.42, 0.86].map((share) => centre + inside * share);
+  const heads = bolts.map((x) => block(x - boltHalf * 2.2, rim - plate - 3.4, x + boltHalf * 2.2, rim - plate)
+    + block(x - boltHalf * 2, bottom, x + boltHalf * 2, bottom + 2.6)).join('');
+  const shanks = bolts.map((x) => block(x - boltHalf, rim - plate, x + boltHalf, bottom)).join('');
+  return group(part.key, [
+    path('rubber', filling, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 1 }),
+    path('squeeze', [0.3, 0.6].map((share) => stroke(centre - inside, rim + (bottom - plate - rim) * share, centre + inside, rim + (bottom - plate - rim) * share)).join(''), { stroke: rubber.light, 'stroke-width': 0.8 }),
+    path('plates', upper + lower, { fill: cast.light, stroke: cast.edge, 'stroke-width': 1.1 }),
+    path('plateHatch', cutStrokes(centre - outside, centre + outside, rim - plate, rim) + cutStrokes(centre - inside, centre + inside, bottom - plate, bottom), { stroke: cast.edge, 'stroke-width': 0.6 }),
+    path('shanks', shanks, { fill: steel.light, stroke: steel.edge, 'stroke-width': 0.6 }),
+    path('heads', heads, { fill: steel.base, stroke: steel.edge, 'stroke-width': 0.9 }),
+  ]);
+}
+
+function cutStrokes(left: number, right: number, top: number, bottom: number): string {
+  let d = '';
+  const tall = bottom - top;
+  for (let x = left + 1; x + tall < right; x += 5) d += stroke(x, bottom, x + tall, top);
+  return d;
+}

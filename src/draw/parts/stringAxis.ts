@@ -1,0 +1,87 @@
+/**
+ * Where the drop pipe's centre line and its cable run across the bore, by depth: one answer for every view.
+ *
+ * A pitless spool hugs the casing wall, so the pipe hangs 1 to 2 in off that wall and drifts to the middle lower down
+ * (common practice, no source). Under a seal it hangs from the middle. Offsets are positive towards the house.
+ */
+import type { Metres } from '../../model/si.ts';
+import type { Solved } from '../../model/solution.ts';
+
+/** Wall of the casing to the wall of the pipe, under the spool. */
+const OFF_THE_WALL: Metres = 1.5 * 0.0254;
+/** The pipe has found the middle this far below the spool, or at a third of its length when it is shorter. */
+const DRIFT: Metres = 12 * 0.3048;
+const DRIFT_SHARE = 1 / 3;
+/** The cable crosses to the far wall over this height below the spool, and is back at the pipe below it. */
+const CABLE_CROSSES: Metres = 4 * 0.3048;
+const CABLE_GAP: Metres = 0.15 * 0.0254;
+
+export interface StringAxis {
+  /** Middle of the pipe. */
+  pipe(depth: Metres): Metres;
+  /** Middle of the cable. */
+  cable(depth: Metres): Metres;
+  /** Middle of the rope, slack beside the cable. */
+  rope(depth: Metres): Metres;
+  /** Depth below which the pipe hangs in the middle. */
+  readonly centredFrom: Metres;
+}
+
+export interface AxisInput {
+  /** Depth under the spool or seal where the string begins. */
+  readonly hangsFrom: Metres;
+  /** Depth of the pump's discharge. */
+  readonly discharge: Metres;
+  readonly casingInsideRadius: Metres;
+  readonly boreInsideRadius: Metres;
+  readonly pipeRadius: Metres;
+  readonly cableRadius: Metres;
+  readonly atWall: boolean;
+}
+
+/** 3t^2 - 2t^3: level at both ends; as a curve over depth it is exactly one cubic piece. */
+function ease(t: number): number {
+  const u = Math.min(1, Math.max(0, t));
+  return u * u * (3 - 2 * u);
+}
+
+export function makeStringAxis(input: AxisInput): StringAxis {
+  const { hangsFrom, discharge, casingInsideRadius, boreInsideRadius, pipeRadius, cableRadius, atWall } = input;
+  const room = Math.max(0, casingInsideRadius - pipeRadius);
+  const start = atWall ? Math.max(0, room - Math.min(OFF_THE_WALL, room * 0.6)) : 0;
+  const drift = Math.max(0.3, Math.min(DRIFT, (discharge - hangsFrom) * DRIFT_SHARE));
+  const crosses = Math.max(0.3, Math.min(CABLE_CROSSES, (discharge - hangsFrom) * DRIFT_SHARE));
+  const pipe = (depth: Metres): Metres => start * (1 - ease((depth - hangsFrom) / drift));
+  const beside = (depth: Metres): Metres =>
+    Math.max(cableRadius - boreInsideRadius, pipe(depth) - pipeRadius - cableRadius - CABLE_GAP);
+  const farWall = -(casingInsideRadius - cableRadius) * 0.62;
+  const cable = (depth: Metres): Metres => {
+    const t = ease((depth - hangsFrom) / crosses);
+    return Math.min(farWall, beside(depth)) * (1 - t) + beside(depth) * t;
+  };
+  const ropeWall = -(Math.min(casingInsideRadius, boreInsideRadius) - cableRadius) * 0.86;
+  const rope = (depth: Metres): Metres => Math.min(ropeWall, cable(depth) - 1.6 * cableRadius);
+  return { pipe, cable, rope, centredFrom: hangsFrom + drift };
+}
+
+/** Radius of a drop cable that carries this gauge: the jacket round three or four conductors, about 0.45 in for 12 AWG. */
+export const cableRadiusOf = (gauge: number): Metres => 0.5 * 0.0254 * Math.max(0.3, 0.95 - 0.04 * gauge);
+
+/** The axis for a solved plan. */
+export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
+  const pipe = parts.find((part) => part.kind === 'dropPipe');
+  const pump = parts.find((part) => part.kind === 'pump');
+  const carrier = parts.find((part) => part.kind === (facts.top.kind === 'pitless' ? 'pitlessAdapter' : 'seal'));
+  const hangsFrom = carrier?.bottom ?? pipe?.top ?? 0;
+  const discharge = pump?.top ?? pipe?.bottom ?? facts.pump.setting;
+  const casing = bore.find((stretch) => stretch.kind === 'casing' && stretch.bottom > hangsFrom) ?? bore[0];
+  const atPump = bore.find((stretch) => stretch.bottom >= discharge) ?? bore[bore.length - 1];
+  const casingInsideRadius = casing?.insideRadius ?? (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
+  return makeStringAxis({
+    hangsFrom, discharge, casingInsideRadius,
+    boreInsideRadius: atPump?.insideRadius ?? casingInsideRadius,
+    pipeRadius: facts.dropPipe.outsideDiameter / 2,
+    cableRadius: cableRadiusOf(facts.wire.gauge),
+    atWall: facts.top.kind === 'pitless',
+  });
+}

@@ -1,0 +1,63 @@
+/** A body turned about its axis, shaded with flat strips: pipes, pumps, fittings, caps. */
+import type { Attributes, Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import type { Point } from '../shapes.ts';
+import { straight } from './outline.ts';
+import type { Ramp } from './tones.ts';
+
+/** Half width at a distance along the axis, in pixels. */
+export type Profile = readonly (readonly [along: number, half: number])[];
+
+interface Strip {
+  readonly key: string;
+  readonly tone: keyof Ramp;
+  /** Edges as parts of the half width, -1 to 1. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Light from the upper left: the shine lies left of the middle, the deepest shadow at the right rim. */
+const FULL: readonly Strip[] = [
+  { key: 'shade', tone: 'shade', from: -0.9, to: 0.86 },
+  { key: 'base', tone: 'base', from: -0.74, to: 0.58 },
+  { key: 'light', tone: 'light', from: -0.56, to: 0.12 },
+  { key: 'shine', tone: 'shine', from: -0.4, to: -0.14 },
+];
+/** A slim part has no room for four steps. */
+const SLIM: readonly Strip[] = [
+  { key: 'base', tone: 'base', from: -0.78, to: 0.52 },
+  { key: 'shine', tone: 'shine', from: -0.5, to: -0.1 },
+];
+const SLIM_WIDTH = 13;
+
+/** The strip between two fractions of a profile as one closed path. */
+function strip(profile: Profile, centre: number, from: number, to: number, lying: boolean): string {
+  const points: Point[] = [];
+  const place = (across: number, along: number): Point => (lying ? [along, across] : [across, along]);
+  for (const [along, half] of profile) points.push(place(centre + half * from, along));
+  for (let i = profile.length - 1; i >= 0; i--) {
+    const [along, half] = profile[i]!;
+    points.push(place(centre + half * to, along));
+  }
+  return straight(points);
+}
+
+/** @param lying  true when the axis is level: `centre` is then a y and `along` an x */
+export function turned(
+  key: string, centre: number, profile: Profile, ramp: Ramp, attrs: Attributes = {}, lying = false,
+): Shape {
+  const widest = profile.reduce((most, [, half]) => Math.max(most, half), 0) * 2;
+  const slim = widest < SLIM_WIDTH;
+  const shapes = [path('outline', strip(profile, centre, -1, 1, lying), {
+    fill: slim ? ramp.shade : ramp.shadow, stroke: ramp.edge, 'stroke-width': 1.2, 'stroke-linejoin': 'round', ...attrs,
+  })];
+  for (const { key: name, tone, from, to } of slim ? SLIM : FULL) {
+    shapes.push(path(name, strip(profile, centre, from, to, lying), { fill: ramp[tone] }));
+  }
+  return group(key, shapes);
+}
+
+/** A plain cylinder standing between two levels. */
+export const cylinder = (
+  key: string, centre: number, half: number, top: number, bottom: number, ramp: Ramp, attrs: Attributes = {},
+): Shape => turned(key, centre, [[top, half], [bottom, half]], ramp, attrs);
