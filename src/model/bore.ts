@@ -65,13 +65,3 @@ export function widestBetween(bore: readonly BoreStretch[], top: Metres, bottom:
   }
   return widest || boreRadiusAt(bore, top);
 }
-
-/** Water that stands between two depths, pipes and pump not deducted [m3]. */
-export function boreVolume(bore: readonly BoreStretch[], from: Metres, to: Metres): number {
-  let volume = 0;
-  for (const { top, bottom, insideRadius } of bore) {
-    const height = Math.min(bottom, to) - Math.max(top, from);
-    if (height > 0) volume += Math.PI * insideRadius * insideRadius * height;
-  }
-  return volume;
-}

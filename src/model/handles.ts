@@ -4,7 +4,7 @@
  */
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
-import { feet, inches } from './units.ts';
+import { feet, inches, parseQuantity } from './units.ts';
 
 export type HandleInk = 'static' | 'pumping' | 'frost' | 'pump' | 'casing' | 'ground' | 'pitless';
 
@@ -46,7 +46,7 @@ export function handlesOf(solution: Solution): Handle[] {
 }
 
 function topHandles({ plan, facts, values }: Solution): Handle[] {
-  const { well, site, top, pump } = facts;
+  const { well, top, pump } = facts;
   const discharge = pump.setting - pump.intakeToDischarge;
   const handles: Handle[] = [
     {
@@ -105,8 +105,10 @@ function whyNoPumpingHandle(kind: string | null, still: Metres | null): string {
   return NOT_KNOWN;
 }
 
-function stringHandles({ facts, parts }: Solution): Handle[] {
+function stringHandles({ plan, facts, parts }: Solution): Handle[] {
   const { pump, string, well } = facts;
+  const valves = inTypedOrder(plan.string?.checkValves, string.checkValves);
+  const splices = inTypedOrder(plan.string?.splices, string.splices);
   const pipe = parts.find((part) => part.key === 'dropPipe');
   const discharge = pump.setting - pump.intakeToDischarge;
   const pipeTop = pipe?.top ?? 0;
@@ -120,9 +122,18 @@ function stringHandles({ facts, parts }: Solution): Handle[] {
       min: Math.min(pipeTop + TOP_JOINT + pump.intakeToDischarge, well.bottom), minWhy: 'the pump meets the top works',
       max: well.bottom - pump.intakeToMotorBottom, maxWhy: 'the motor stands on the bottom', ink: 'pump',
     },
-    ...string.checkValves.map((height, i) => alongPipe(`checkValve/${i}`, string.checkValves.length > 1 ? `Check valve ${i + 1}` : 'Check valve', `string.checkValves.${i}`, height)),
-    ...string.splices.map((height, i) => alongPipe(`splice/${i}`, string.splices.length > 1 ? `Splice ${i + 1}` : 'Splice', `string.splices.${i}`, height)),
+    ...valves.map((height, i) => alongPipe(`checkValve/${i}`, valves.length > 1 ? `Check valve ${i + 1}` : 'Check valve', `string.checkValves.${i}`, height)),
+    ...splices.map((height, i) => alongPipe(`splice/${i}`, splices.length > 1 ? `Splice ${i + 1}` : 'Splice', `string.splices.${i}`, height)),
   ];
+}
+
+/** Heights in the order of the plan's own list: a handle must keep its number when it is dragged past another. */
+function inTypedOrder(typed: readonly string[] | undefined, heights: readonly Metres[]): readonly Metres[] {
+  if (typed === undefined || typed.length !== heights.length) return heights;
+  return typed.map((text, i) => {
+    const height = parseQuantity(text, 'length');
+    return height.ok ? height.si : (heights[i] ?? 0);
+  });
 }
 
 function wellHandles({ plan, facts }: Solution): Handle[] {

@@ -20,6 +20,9 @@ export interface MoveOptions {
   readonly lockDrawdown?: boolean;
 }
 
+/** Written to a hundredth of a millimetre, so that no text carries the last bits of a division. */
+const FINEST: Metres = 1e-5;
+
 /**
  * Moves one handle to a depth, as far as is physically possible.
  *
@@ -35,12 +38,12 @@ export function moveHandle(plan: Plan, solution: Solution, id: string, depth: Me
   if (handle.locked !== null) return { plan, depth: handle.depth, blocked: handle.locked };
   const to = Math.min(Math.max(depth, handle.min), Math.max(handle.max, handle.min));
   const blocked = depth < handle.min ? handle.minWhy : depth > Math.max(handle.max, handle.min) ? handle.maxWhy : null;
-  // At a block the exact limit is written: rounding could step over it.
-  const step = blocked === null ? options.step : undefined;
+  // At a block the limit itself is written, since a coarse step could lead over it.
+  const step = blocked === null ? Math.max(options.step ?? 0, FINEST) : FINEST;
   return { plan: write(plan, solution, handle, to, step, options.lockDrawdown === true), depth: to, blocked };
 }
 
-function write(plan: Plan, solution: Solution, { id, path }: Handle, to: Metres, step: Metres | undefined, lock: boolean): Plan {
+function write(plan: Plan, solution: Solution, { id, path }: Handle, to: Metres, step: Metres, lock: boolean): Plan {
   const { facts, levels } = solution;
   const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
   if (id === 'casingHeight') return withLength(plan, path, -to, step);
@@ -54,7 +57,7 @@ function write(plan: Plan, solution: Solution, { id, path }: Handle, to: Metres,
 }
 
 /** A test keeps its flow: the drawdown that is read on the drawing is scaled back from the demand to the test's flow. */
-function writePumpingLevel(plan: Plan, { facts, levels }: Solution, to: Metres, step: Metres | undefined): Plan {
+function writePumpingLevel(plan: Plan, { facts, levels }: Solution, to: Metres, step: Metres): Plan {
   const { pumping } = facts.water;
   const still = levels.static ?? 0;
   const demand = facts.house.demand ?? 0;

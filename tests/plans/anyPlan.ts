@@ -38,7 +38,7 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
       diameter: maybe(fc.constant(dug ? '36 in' : screened ? '4 in' : '6 in')),
       dryFall: maybe(fc.integer({ min: 0, max: 40 }).map(text('ft'))),
       yields: maybe(fc.integer({ min: 1, max: 40 }).map((n) => `${n / 2} gpm`)),
-      staticLevel: maybe(fc.constant(`${level} ft`)),
+      staticLevel: fc.option(fc.constant(`${level} ft`), { nil: 'unknown', freq: 3 }),
       pumping: maybe(
         fc.oneof(
           fc.record({ kind: fc.constant('test' as const), flow: fc.integer({ min: 1, max: 30 }).map(text('gpm')), drawdown: ft(0.25, 300).map(text('ft')), after: fc.constant('4 h') }),
@@ -53,7 +53,7 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
       tank: maybe(fc.integer({ min: 10, max: 120 }).map(text('gal'))),
       line: maybe(fc.constant({ material: 'PE' as const, size: '1 in', rating: '200 psi' })),
       top: fc.oneof(
-        fc.integer({ min: 12, max: 110 }).map((n) => ({ kind: 'pitless' as const, depth: `${n} in` })),
+        fc.integer({ min: 12, max: 110 }).map((n) => ({ kind: 'pitless' as const, depth: `${Math.min(n, Math.floor((setting - 3) * 12))} in` })),
         fc.constant({ kind: 'seal' as const }),
       ),
       power: maybe(fc.constantFrom('1/2 hp', '3/4 hp', '1 hp', '1-1/2 hp', '2 hp', '3 hp', '5 hp')),
@@ -70,8 +70,7 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
       valves: maybe(fc.constantFrom([], ['0 ft'], ['0 ft', '30 ft'])),
       arrestor: maybe(fc.constantFrom('none', '2 ft', '6 ft')),
     })
-    .map((said0): Plan => {
-      const each = said0;
+    .map((each): Plan => {
       const plan = {
         format: 'wellcut-plan/1',
         units: each.units,

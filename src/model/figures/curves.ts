@@ -1,7 +1,9 @@
 /** The pump's curve against what well and pipes ask for. */
 import type { Facts } from '../facts.ts';
 import { drawdownAt } from '../formulas/drawdown.ts';
-import { genericCurve, genericDesignHead, operatingPoint, pointsCurve, type PumpCurve } from '../formulas/pumpCurve.ts';
+import { operatingPoint } from '../formulas/operatingPoint.ts';
+import { pointsCurve } from '../formulas/pointsCurve.ts';
+import { genericCurve, genericDesignHead, type PumpCurve } from '../formulas/pumpCurve.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { CurvePoint, Curves } from '../solution.ts';

@@ -1,7 +1,7 @@
 import type { Assumed, Facts } from '../facts.ts';
-import { frostDepthEstimate } from '../formulas/frost.ts';
+import { siteFrostEstimate } from '../formulas/frost.ts';
 import type { Metres } from '../si.ts';
-import { writeQuantity, inches } from '../units.ts';
+import { inches, writeQuantity } from '../units.ts';
 
 /**
  * The depth that frost is held to reach. What the user enters wins, since the local code decides; an estimate stands
@@ -10,8 +10,8 @@ import { writeQuantity, inches } from '../units.ts';
 export function frostDepthOf(facts: Facts): { readonly depth: Metres | null; readonly assumed: Assumed | null } {
   const { site, units } = facts;
   if (site.frostDepth !== null) return { depth: site.frostDepth, assumed: null };
-  const estimate = site.freezing === null ? null : frostDepthEstimate(site.freezing);
-  if (estimate === null) return { depth: null, assumed: null };
+  const estimate = site.freezing === null ? null : siteFrostEstimate(site.freezing);
+  if (estimate === null || 'reason' in estimate) return { depth: null, assumed: null };
   const text = units === 'us' ? writeQuantity(estimate.depth, 'length', 'in', inches(1)) : writeQuantity(estimate.depth, 'length', 'cm', 0.01);
   return { depth: estimate.depth, assumed: { path: 'site.frostDepth', value: `${text} (estimate)` } };
 }

@@ -1,12 +1,14 @@
 /** Every figure of the plan's contract, from levels to minutes; `null` where a fact it needs is unknown. */
-import { boreVolume, widestBetween } from '../bore.ts';
+import { widestBetween } from '../bore.ts';
 import type { Facts } from '../facts.ts';
 import { chlorineProduct } from '../formulas/disinfection.ts';
 import { specificCapacity } from '../formulas/drawdown.ts';
+import { velocityPastMotor as ringVelocity } from '../formulas/flowPast.ts';
 import { velocityIn } from '../formulas/friction.ts';
 import type { PumpCurve } from '../formulas/pumpCurve.ts';
 import { tankDrawdown } from '../formulas/tank.ts';
 import { STANDARD_GRAVITY, atmosphericPressure } from '../formulas/water.ts';
+import { timeToBreakSuction, usableStorage, wellVolume } from '../formulas/wellStorage.ts';
 import { voltageDrop } from '../formulas/wire.ts';
 import type { Metres } from '../si.ts';
 import type { BoreStretch, Curves, Values } from '../solution.ts';
@@ -118,8 +120,8 @@ function velocityPastMotor({ facts, bore }: Worked): number | null {
   const motorBottom = pump.setting + pump.intakeToMotorBottom;
   if (pump.shroudDiameter === null && bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom)) return null;
   const around = pump.shroudDiameter ?? 2 * widestBetween(bore, pump.setting, Math.min(motorBottom, Math.max(well.bottom, pump.setting)));
-  const ring = (Math.PI / 4) * (around ** 2 - pump.motorDiameter ** 2);
-  return ring > 0 ? house.demand / ring : null;
+  // A motor that does not fit leaves no ring: the rule on clearance says so, there is no velocity to tell.
+  return around > pump.motorDiameter ? ringVelocity({ flow: house.demand, insideDiameter: around, motorDiameter: pump.motorDiameter }) : null;
 }
 
 function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metres) {
@@ -153,25 +155,22 @@ function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metre
 function volumes({ facts, levels, bore, curves }: Worked) {
   const { disinfection, dropPipe, house, pump, site, well, water } = facts;
   const staticLevel = levels.static;
-  const wellVolume = staticLevel === null ? null : boreVolume(bore, Math.max(staticLevel, -well.casingHeight), well.bottom);
-  const chlorineDose =
-    wellVolume === null ? null : chlorineProduct({ volume: wellVolume, target: disinfection.target, strength: disinfection.strength });
-  const drawn =
-    house.tank === null || house.kind === 'open tank'
+  const stands = staticLevel === null ? null : wellVolume(bore, staticLevel, well.bottom);
+  const stored =
+    staticLevel === null
       ? null
-      : tankDrawdown({ volume: house.tank, precharge: house.precharge, cutIn: house.cutIn, cutOut: house.cutOut, atmosphere: atmosphericPressure(site.altitude) });
-  const pipeArea = (Math.PI / 4) * dropPipe.outsideDiameter ** 2;
-  const column = staticLevel === null ? null : Math.max(pump.setting - staticLevel, 0);
-  const usableStorage =
-    staticLevel === null || column === null ? null : Math.max(boreVolume(bore, staticLevel, pump.setting) - pipeArea * column, 0);
-  const gives = well.yield ?? (water.pumping?.kind === 'test' ? water.pumping.flow : null);
-  const flow = curves.atCutIn?.flow ?? null;
-  const excess = gives === null || flow === null ? 0 : flow - gives;
+      : usableStorage({ bore, staticLevel, intakeDepth: pump.setting, dropPipeOutsideDiameter: dropPipe.outsideDiameter });
+  const wellYield = well.yield ?? (water.pumping?.kind === 'test' ? water.pumping.flow : null);
+  const pumpFlow = curves.atCutIn?.flow ?? null;
+  const { target, strength } = disinfection;
   return {
-    wellVolume,
-    chlorineDose,
-    tankDrawdown: drawn,
-    usableStorage,
-    timeToBreakSuction: usableStorage !== null && excess > 0 ? usableStorage / excess : null,
+    wellVolume: stands,
+    chlorineDose: stands === null ? null : chlorineProduct({ waterVolume: stands, target, strength }),
+    tankDrawdown:
+      house.tank === null || house.kind === 'open tank'
+        ? null
+        : tankDrawdown({ volume: house.tank, precharge: house.precharge, cutIn: house.cutIn, cutOut: house.cutOut, atmosphere: atmosphericPressure(site.altitude) }),
+    usableStorage: stored,
+    timeToBreakSuction: stored === null || wellYield === null || pumpFlow === null ? null : timeToBreakSuction({ storage: stored, pumpFlow, wellYield }),
   };
 }

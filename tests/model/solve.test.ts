@@ -1,0 +1,143 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { solve, type Plan, type Solution } from '../../src/model/index.ts';
+import { toFeet, toGallons, toGpm, toPoundsForce, toPsi } from '../../src/model/units.ts';
+import { anyPlan } from '../plans/anyPlan.ts';
+import { SAMPLES, planOf, rockWell, sample } from '../plans/build.ts';
+
+const near = (measured: number | null, expected: number, relative: number) => {
+  expect(measured).not.toBeNull();
+  expect(Math.abs((measured as number) - expected)).toBeLessThanOrEqual(Math.abs(expected) * relative);
+};
+
+// Worked by hand from specific capacity (Freeze & Cherry 1979, Groundwater, ch. 8), geometry and 0.0408 gal/ft per in2
+// of bore (USDA NRCS and others); tolerance 0.2 % as the figures are printed to three or four digits.
+describe('a residential well worked from top to bottom', () => {
+  const { values } = solve(rockWell());
+  test('7 gpm from a well tested at 10 gpm with 60 ft of drawdown falls 42 ft, to 82 ft', () => {
+    near(values.drawdown && toFeet(values.drawdown), 42, 0.002);
+    near(values.pumpingWaterLevel && toFeet(values.pumpingWaterLevel), 82, 0.002);
+    near(values.submergence && toFeet(values.submergence), 58, 0.002);
+  });
+  test('the motor ends 58.5 ft above the bottom and 133.5 ft of pipe hangs below the adapter', () => {
+    near(values.clearanceToBottom && toFeet(values.clearanceToBottom), 58.5, 0.002);
+    near(values.dropPipeCutLength && toFeet(values.dropPipeCutLength), 133.5, 0.002);
+  });
+  test('160 ft of water in a 6.065 in casing are 240 gal and want 58.6 fl oz of 5.25 % bleach for 100 mg/L', () => {
+    near(values.wellVolume && toGallons(values.wellVolume), 240.13, 0.002);
+    near(values.chlorineDose && toGallons(values.chlorineDose) * 128, 58.55, 0.002);
+  });
+});
+
+test('a seal on top adds the casing height to the drop pipe: 138.5 ft of discharge and 12 in make 139.5 ft', () => {
+  const { values } = solve(rockWell({ top: { kind: 'seal' } }));
+  near(values.dropPipeCutLength && toFeet(values.dropPipeCutLength), 139.5, 1e-6);
+  expect(values.pitlessBelowFrost).toBeNull();
+});
+
+// EPANET 2.2 User Manual (US EPA), "Pump curves": one design point gives 4/3 of its head at no flow.
+test("a generic pump's shut-off is four thirds of the head that its power and efficiency give at the rated flow", () => {
+  const { values } = solve(rockWell());
+  // 50 % of 1 hp at 10 gpm: 3960 x 0.5 / 10 = 198 ft (constant 3960 = 33,000 / 8.34), and 264 ft shut off.
+  near(values.shutOffPressureAtPump && toPsi(values.shutOffPressureAtPump) * 2.307, 264, 0.003);
+});
+
+test('the operating point lies on the pump curve and on what well and pipes ask for', () => {
+  const solution = solve(rockWell());
+  const { atCutOut, pump } = solution.curves;
+  expect(atCutOut).not.toBeNull();
+  const shutOff = pump[0]!.head;
+  const rated = 10;
+  const flow = toGpm(atCutOut!.flow);
+  near(atCutOut!.head, shutOff * (1 - 0.25 * (flow / rated) ** 2), 1e-6);
+});
+
+test('total dynamic head is the sum of its six terms', () => {
+  const { values } = solve(rockWell());
+  const sum = values.lift! + values.rise! + values.pressureHead! + values.frictionDropPipe! + values.frictionLine! + values.frictionFittings!;
+  near(values.totalDynamicHead, sum, 1e-12);
+});
+
+// NFPA 70, Table 430.248: 8.0 A for 1 hp at 230 V; chapter 9, Table 8: 1.24 ohm per 1,000 ft of stranded 10 AWG.
+test('the wire loses what the code tables and twice its one-way length say', () => {
+  const { values } = solve(rockWell());
+  const oneWay = 120 + ((138.5 - 4 + 1) * 1.02 + 5) + 4;
+  near(values.voltageDropRunning, (2 * 8 * 1.24 * oneWay) / 1000 / 230, 0.001);
+});
+
+describe('what the driller did not say', () => {
+  test('an air-lift yield leaves the pumping level and all that rests on it unknown', () => {
+    const { values, verdicts } = solve(rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } } }));
+    for (const name of ['drawdown', 'pumpingWaterLevel', 'submergence', 'totalDynamicHead', 'operatingFlowAtCutOut'] as const) expect(values[name]).toBeNull();
+    for (const rule of ['PR-02', 'PR-04', 'PR-05']) expect(verdicts[rule]).toBe('not judged');
+    expect(verdicts['PR-53']).toBe('note');
+  });
+  test('an unknown frost depth judges no frost rule and lists the path', () => {
+    const solution = solve(rockWell({ site: {} }));
+    expect(solution.values.frostDepth).toBeNull();
+    expect(solution.verdicts['PR-19']).toBe('not judged');
+    expect(solution.unknown).toContain('site.frostDepth');
+  });
+  test('choices that were left out are assumed and listed', () => {
+    const { assumed } = solve(rockWell());
+    const paths = assumed.map((each) => each.path);
+    expect(paths).toEqual(expect.arrayContaining(['site.waterTemperature', 'house.cutIn', 'house.cutOut', 'pump.voltage']));
+  });
+});
+
+describe('laws', () => {
+  const finite = (value: unknown, path: string): void => {
+    if (typeof value === 'number') expect(Number.isFinite(value), path).toBe(true);
+    else if (value !== null && typeof value === 'object') for (const [key, each] of Object.entries(value)) finite(each, `${path}.${key}`);
+  };
+  test('any valid plan solves to finite figures, a verdict for every rule and no throw', () => {
+    fc.assert(
+      fc.property(anyPlan, (json) => {
+        const solution = solve(planOf(json));
+        finite({ ...solution, plan: null }, 'solution');
+        expect(Object.keys(solution.verdicts)).toHaveLength(53);
+      }),
+      { numRuns: 400, seed: 7 },
+    );
+  });
+
+  const over = (paths: (step: number) => Plan, figure: (solution: Solution) => number | null) => Array.from({ length: 12 }, (_, i) => figure(solve(paths(i))));
+  const rises = (row: (number | null)[]) => {
+    for (let i = 1; i < row.length; i++) expect(row[i]!).toBeGreaterThan(row[i - 1]!);
+  };
+  test('a deeper pump is heavier on the hook, wants more wire and loses more volts', () => {
+    const deeper = (i: number) => rockWell({ pump: { setting: `${90 + 8 * i} ft`, power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } } });
+    rises(over(deeper, ({ values }) => values.hangLoadDry));
+    rises(over(deeper, ({ values }) => values.wireLength));
+    rises(over(deeper, ({ values }) => values.voltageDropRunning));
+  });
+  test('more flow means more drawdown and more friction', () => {
+    const house = { distance: '120 ft', rise: '10 ft', line: { material: 'PE', size: '1-1/4 in', rating: '200 psi' } };
+    const thirstier = (i: number) => rockWell({ house: { ...house, demand: `${2 + i} gpm` } });
+    rises(over(thirstier, ({ values }) => values.drawdown));
+    rises(over(thirstier, ({ values }) => values.frictionDropPipe));
+    rises(over(thirstier, ({ values }) => values.totalDynamicHead));
+  });
+  test('a lower static level takes from the flow at cut-out', () => {
+    const water = (i: number) => ({ staticLevel: `${20 + 4 * i} ft`, pumping: { kind: 'test', flow: '10 gpm', drawdown: '30 ft', after: '4 h' } });
+    rises(over((i) => rockWell({ water: water(i) }), ({ values }) => -values.operatingFlowAtCutOut!));
+  });
+  test('a full pipe out of water weighs more than one that hangs in it', () => {
+    const { values } = solve(rockWell());
+    expect(values.hangLoadLowering!).toBeLessThan(values.hangLoadAtRest!);
+    expect(values.hangLoadAtRest!).toBeLessThan(values.hangLoadPumping!);
+    expect(toPoundsForce(values.hangLoadPumping!)).toBeLessThan(toPoundsForce(values.hangLoadDry!));
+  });
+});
+
+test('the impossible is a finding, not an error: a pump below the bottom, water above the ground', () => {
+  const deep = solve(rockWell({ pump: { setting: '260 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } } }));
+  expect(deep.verdicts['PR-01']).toBe('danger');
+  const flowing = solve(rockWell({ water: { staticLevel: '-3 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '20 ft' } } }));
+  expect(flowing.verdicts['PR-38']).toBe('danger');
+});
+
+test.each(SAMPLES)('%s has no danger', (name) => {
+  const { findings } = solve(planOf(sample(name)));
+  expect(findings.filter((finding) => finding.severity === 'danger')).toEqual([]);
+});
