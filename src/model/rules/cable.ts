@@ -4,7 +4,6 @@ import type { PlacedPart, Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, heightText } from './mend.ts';
-import { plainDepth } from './ranges.ts';
 import { breaks, defineRule, holds } from './rule.ts';
 import { ELECTRIC_CAUTION, gap, placed } from './say.ts';
 
@@ -52,7 +51,7 @@ export const torqueArrestor = defineRule({
     return breaks({
       severity: 'warning', measured: height, limit, margin, quantity: 'length', depth: discharge - height,
       amount: exceeds(-margin, 'length') ? `${gap(margin, show)} too ${high ? 'high' : 'low'}` : 'too low',
-      message: `It stands ${gap(height, show)} above the pump; right is over ${gap(ARRESTOR_ABOVE, show)} and up to ${plainDepth(ARRESTOR_BELOW, show)}.`,
+      message: `It stands ${gap(height, show)} above the pump; right is over ${gap(ARRESTOR_ABOVE, show)} and up to ${show.depth(ARRESTOR_BELOW)}.`,
       mend,
     });
   },
@@ -74,7 +73,7 @@ export const cableTies = defineRule({
       return breaks({
         severity: 'warning', measured: ties, limit: TIES_AT_MOST, margin: TIES_AT_MOST - ties, quantity: 'length', depth,
         amount: `${gap(TIES_AT_MOST - ties, show)} too far`,
-        message: `One tie every ${gap(ties, show)}; ${plainDepth(TIES_AT_MOST, show)} is the most, ${plainDepth(feet(10), show)} is usual.`,
+        message: `One tie every ${gap(ties, show)}; ${show.depth(TIES_AT_MOST)} is the most, ${show.depth(feet(10))} is usual.`,
         mend,
       });
     }
@@ -87,7 +86,7 @@ export const cableTies = defineRule({
         mend,
       });
     }
-    return holds(`every ${gap(ties, show)}`, `One tie every ${gap(ties, show)}; ${plainDepth(TIES_AT_LEAST, show)} to ${plainDepth(TIES_AT_MOST, show)} is asked.`);
+    return holds(`every ${gap(ties, show)}`, `One tie every ${gap(ties, show)}; ${show.depth(TIES_AT_LEAST)} to ${show.depth(TIES_AT_MOST)} is asked.`);
   },
 });
 
@@ -113,8 +112,8 @@ export const cableGuards = defineRule({
       ...(guards === null ? { title: 'No cable guards are planned' } : {}),
       amount: guards === null ? 'none planned' : `${gap(GUARDS_AT_MOST - guards, show)} too far`,
       message: guards === null
-        ? `${gap(length, show)} of pipe hangs without a guard; one every ${plainDepth(GUARDS_AT_MOST, show)} is the usual least.`
-        : `One guard every ${gap(guards, show)}; ${plainDepth(GUARDS_AT_MOST, show)} is the usual most.`,
+        ? `${gap(length, show)} of pipe hangs without a guard; one every ${show.depth(GUARDS_AT_MOST)} is the usual least.`
+        : `One guard every ${gap(guards, show)}; ${show.depth(GUARDS_AT_MOST)} is the usual most.`,
       mend: change(facts, [{ path: 'string.guards', to: text }], `Add one every ${text}`),
     });
   },
@@ -149,8 +148,8 @@ export const splice = defineRule({
       message: arms
         ? 'The arrestor’s arms rub the splice; it belongs above or below them.'
         : splices.length > 1
-          ? `${splices.length} splices are planned; one within ${plainDepth(SPLICE_BELOW, show)} above the pump is right, or none.`
-          : `The splice is ${gap(at, show)} above the pump; within ${plainDepth(SPLICE_BELOW, show)} is right.`,
+          ? `${splices.length} splices are planned; one within ${show.depth(SPLICE_BELOW)} above the pump is right, or none.`
+          : `The splice is ${gap(at, show)} above the pump; within ${show.depth(SPLICE_BELOW)} is right.`,
       mend,
     });
   },

@@ -3,10 +3,9 @@ import { atmosphericPressure, STANDARD_GRAVITY, vapourPressure, waterDensity } f
 import type { Celsius, Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
-import { meets } from './grace.ts';
+import { exceeds, meets } from './grace.ts';
 import { change, heightText, words } from './mend.ts';
 import { lowestPumpingLevel } from './pumpDepth.ts';
-import { plainDepth } from './ranges.ts';
 import { breaks, defineRule, holds } from './rule.ts';
 import type { Mend } from './rule.ts';
 import { ELECTRIC_CAUTION, gap, placed } from './say.ts';
@@ -78,7 +77,7 @@ export const firstCheckValve = defineRule({
         severity: 'warning', measured: lowest, limit: FIRST_VALVE_WITHIN, margin: FIRST_VALVE_WITHIN - lowest, quantity: 'length',
         depth: discharge - lowest,
         amount: `${gap(FIRST_VALVE_WITHIN - lowest, show)} too high`,
-        message: `The lowest check valve is ${gap(lowest, show)} above the pump; ${plainDepth(FIRST_VALVE_WITHIN, show)} is the usual most.`,
+        message: `The lowest check valve is ${gap(lowest, show)} above the pump; ${show.depth(FIRST_VALVE_WITHIN)} is the usual most.`,
         mend: valves(solved, [heightText(facts, 0, 0)], 'Put the check valve at the pump'),
       });
     }
@@ -100,11 +99,11 @@ export const firstCheckValve = defineRule({
         severity: 'note', measured: stretch, limit: VALVE_SPACING, margin: VALVE_SPACING - stretch, quantity: 'length', depth: discharge - lowest,
         title: 'A long pipe hangs on one check valve',
         amount: `${gap(VALVE_SPACING - stretch, show)} over`,
-        message: `${show.depth(stretch)} of pipe stands on one valve; every ${plainDepth(VALVE_SPACING, show)} is usual.`,
+        message: `${show.depth(stretch)} of pipe stands on one valve; every ${show.depth(VALVE_SPACING)} is usual.`,
         mend: words('Ask whether the state wants a second valve; each is two more joints.'),
       });
     }
-    return holds(`${gap(lowest, show)} above the pump`, 'A check valve at the pump keeps the drop pipe full; spring type, not swing.');
+    return holds(exceeds(lowest, 'length') ? `${gap(lowest, show)} above the pump` : 'at the pump', 'A check valve at the pump keeps the drop pipe full; spring type, not swing.');
   },
   limits(solved) {
     const heights = valveHeights(solved);

@@ -6,7 +6,7 @@ import { drawdownMissing, screenTop } from './pumpDepth.ts';
 import { meets } from './grace.ts';
 import { moveIntoBand, words } from './mend.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
-import { gap, toSpare } from './say.ts';
+import { gap, slow, toSpare } from './say.ts';
 
 /** From this power on a motor in open rock wants a shroud. */
 export const SHROUD_POWER = horsepower(3);
@@ -82,12 +82,12 @@ export const coolingVelocity = defineRule({
     if (measured === null) return missing(facts.house.demand === null ? 'the flow that the house needs' : 'the width of the hole round the motor');
     const limit = facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_VELOCITY_LARGE : LEAST_VELOCITY;
     const margin = measured - limit;
-    const message = `Water passes the motor at ${show.velocity(measured)}; ${show.velocity(limit)} is the usual least.`;
-    if (meets(margin, 'velocity')) return holds(`${show.velocity(margin)} over the least`, message);
+    const message = `Water passes the motor at ${slow(measured, show)}; ${slow(limit, show)} is the usual least.`;
+    if (meets(margin, 'velocity')) return holds(`${slow(margin, show)} over the least`, message);
     return breaks({
       severity: 'note', measured, limit, margin, quantity: 'velocity',
       depth: facts.pump.setting + facts.pump.intakeToMotorBottom,
-      amount: `${show.velocity(-margin)} short`,
+      amount: `${slow(-margin, show)} short`,
       message,
       mend: words('A shroud makes the water pass faster; motors under 3 hp usually do without.'),
     });

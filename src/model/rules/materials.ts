@@ -1,7 +1,8 @@
 /** Metals that touch under water, and pipe that does not fit its barbs. */
 import type { Facts } from '../facts.ts';
+import { valueAt } from '../plan/editPlan.ts';
 import type { Metres } from '../si.ts';
-import type { Severity, Solved } from '../solution.ts';
+import type { Change, Severity, Solved } from '../solution.ts';
 import { findPipe } from '../tables/pipes.ts';
 import { inches } from '../units.ts';
 import { exceeds } from './grace.ts';
@@ -131,11 +132,18 @@ function barbGap({ facts }: Solved): Metres | null {
   return made === null ? null : dropPipe.insideDiameter - made.insideDiameter;
 }
 
-function sizedForBarbs({ facts }: Solved): Mend {
+function sizedForBarbs({ facts, plan }: Solved): Mend {
   const { nominalSize, rating, resin } = facts.dropPipe;
   const fits = findPipe({ material: 'PE', standard: 'ASTM D2239', size: nominalSize, rating, resin });
-  if (fits === null) return words('Take ASTM D2239 pipe, or fittings made for this pipe.');
-  return change(facts, [{ path: 'dropPipe.standard', to: 'ASTM D2239' }], 'Use ASTM D2239 pipe', 'Take ASTM D2239 pipe, or fittings made for this pipe.');
+  const otherwise = 'Take ASTM D2239 pipe, or fittings made for this pipe.';
+  const ratioTyped = valueAt(plan, 'dropPipe.ratio') !== undefined;
+  if (fits === null || (ratioTyped && fits.wallClass === null)) return words(otherwise);
+  const changes: Change[] = [{ path: 'dropPipe.standard', to: 'ASTM D2239' }];
+  // A ratio belongs to its standard: DR 11 there is SIDR 9 here.
+  if (ratioTyped) changes.push({ path: 'dropPipe.ratio', to: fits.wallClass });
+  // Galvanized fittings would break the rule again.
+  const also = facts.string.fittings === 'galvanized steel' ? [{ path: 'string.fittings', to: 'stainless steel' }] : [];
+  return change(facts, [...changes, ...also], 'Use ASTM D2239 pipe', otherwise);
 }
 
 function capital(text: string): string {

@@ -1,11 +1,12 @@
 /** Changes that mend a finding: the smallest, only of choices of the build, never of the well, its water or its site. */
 import type { Facts } from '../facts.ts';
+import { valueAt } from '../plan/editPlan.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Metres } from '../si.ts';
 import type { BandSetting, Change } from '../solution.ts';
 import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
-import { ceilTo, floorTo } from './ranges.ts';
+import { ceilTo, floorTo } from './rounding.ts';
 import type { Case, Mend, Range } from './rule.ts';
 
 /** Nothing to click: what to do instead. */
@@ -48,10 +49,13 @@ function writtenInside({ solved, facts }: Case, setting: BandSetting, which: 'fr
   const shift = setting === 'pump.setting' && facts.depthsFrom === 'casing top' ? facts.well.casingHeight : 0;
   const unit = unitAt(solved.plan, setting, facts.units === 'us' ? (setting === 'top.depth' ? 'in' : 'ft') : 'm');
   const exact = ends[which] + shift;
-  const step = stepOf(unit, setting);
-  const rounded = which === 'from' ? ceilTo(exact, step) : floorTo(exact, step);
-  const inside = meets(rounded - shift - ends.from, 'length') && meets(ends.to + shift - rounded, 'length');
-  return inside ? writeQuantity(rounded, 'length', unit, step) : writeQuantity(exact, 'length', unit);
+  const coarse = stepOf(unit, setting);
+  for (const step of [coarse, coarse / 10, coarse / 100]) {
+    const rounded = which === 'from' ? ceilTo(exact, step) : floorTo(exact, step);
+    const inside = meets(rounded - shift - ends.from, 'length') && meets(ends.to + shift - rounded, 'length');
+    if (inside) return writeQuantity(rounded, 'length', unit, step);
+  }
+  return writeQuantity(exact, 'length', unit);
 }
 
 function stepOf(unit: string, setting: BandSetting): Metres {
@@ -66,16 +70,6 @@ export function unitAt(plan: Plan, path: string, otherwise: string, kind: 'lengt
   if (typeof text !== 'string') return otherwise;
   const read = parseQuantity(text, kind);
   return read.ok ? read.unit : otherwise;
-}
-
-/** What the plan says at a path, undefined where it says nothing. */
-export function valueAt(plan: Plan, path: string): unknown {
-  let value: unknown = plan;
-  for (const step of path.split('.')) {
-    if (typeof value !== 'object' || value === null) return undefined;
-    value = (value as Readonly<Record<string, unknown>>)[step];
-  }
-  return value;
 }
 
 /** A height on the string in the plan's units: "2 ft" or "0.6 m". */

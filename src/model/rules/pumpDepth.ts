@@ -4,7 +4,6 @@ import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
 import { moveIntoBand, words } from './mend.ts';
-import { plainDepth } from './ranges.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import { gap, toSpare } from './say.ts';
 
@@ -54,7 +53,7 @@ export const offTheBottom = defineRule({
     const measured = facts.well.bottom - motorBottom;
     const margin = measured - CLEAR_OF_BOTTOM;
     if (meets(margin, 'length')) {
-      return holds(toSpare(margin, show), `The motor ends ${show.depth(measured)} above the bottom; ${plainDepth(CLEAR_OF_BOTTOM, show)} is usual.`);
+      return holds(toSpare(margin, show), `The motor ends ${show.depth(measured)} above the bottom; ${show.depth(CLEAR_OF_BOTTOM)} is usual.`);
     }
     const top = screenTop(solved);
     const aboveScreen = top !== null && meets(top - motorBottom, 'length');
@@ -65,7 +64,7 @@ export const offTheBottom = defineRule({
       amount: `${gap(margin, show)} too low`,
       message: measured < 0
         ? `The motor would end ${gap(measured, show)} below the bottom of the well.`
-        : `The motor ends ${gap(measured, show)} above the bottom; common practice keeps ${plainDepth(CLEAR_OF_BOTTOM, show)}.`,
+        : `The motor ends ${gap(measured, show)} above the bottom; common practice keeps ${show.depth(CLEAR_OF_BOTTOM)}.`,
       mend: aboveScreen
         ? words('Leave it: above the screen the sump below does not matter much.')
         : moveIntoBand(case_, 'PR-01', 'pump.setting', 'Raise the pump, or have the well cleaned out by a contractor.'),
@@ -75,7 +74,7 @@ export const offTheBottom = defineRule({
     const { pump, well } = solved.facts;
     // Above a screen the clearance is at most a note, and the screen ends the band sooner.
     if (screenTop(solved) !== null) return [];
-    return [{ setting: 'pump.setting', to: well.bottom - CLEAR_OF_BOTTOM - pump.intakeToMotorBottom, label: (show) => `${plainDepth(CLEAR_OF_BOTTOM, show)} off the bottom` }];
+    return [{ setting: 'pump.setting', to: well.bottom - CLEAR_OF_BOTTOM - pump.intakeToMotorBottom, label: (show) => `${show.depth(CLEAR_OF_BOTTOM)} off the bottom` }];
   },
 });
 
@@ -98,7 +97,7 @@ export const intakeUnderWater = defineRule({
     const spoken = held !== null
       ? `The cut-off stops the pump with ${gap(measured, show)} of water above the intake`
       : `The intake is ${gap(measured, show)} under ${season}`;
-    if (meets(margin, 'length')) return holds(toSpare(margin, show), `${spoken}; ${plainDepth(limit, show)} is usual.`);
+    if (meets(margin, 'length')) return holds(toSpare(margin, show), `${spoken}; ${show.depth(limit)} is usual.`);
     const protectedRun = facts.pump.lowLevelCutOff !== null && facts.pump.lowLevelCutOff !== false;
     const bare = held === null && !protectedRun && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
     const dry = !exceeds(measured, 'length');
@@ -110,7 +109,7 @@ export const intakeUnderWater = defineRule({
       amount: `${gap(margin, show)} too high`,
       message: dry
         ? `While pumping, water falls to ${show.depth(held ?? level.depth)}; the intake is at ${show.depth(facts.pump.setting)}.`
-        : `${spoken}; ${plainDepth(limit, show)} is usual.`,
+        : `${spoken}; ${show.depth(limit)} is usual.`,
       mend: moveIntoBand(case_, 'PR-02', 'pump.setting', 'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.'),
     });
   },
@@ -119,10 +118,10 @@ export const intakeUnderWater = defineRule({
     if (level === null) return [];
     const held = cutOffLevel(solved, level.depth);
     if (held !== null) {
-      return [{ setting: 'pump.setting', from: held + CUT_OFF_ABOVE_INTAKE, label: (show) => `${plainDepth(CUT_OFF_ABOVE_INTAKE, show)} under the cut-off` }];
+      return [{ setting: 'pump.setting', from: held + CUT_OFF_ABOVE_INTAKE, label: (show) => `${show.depth(CUT_OFF_ABOVE_INTAKE)} under the cut-off` }];
     }
     const name = level.dry ? 'dry level' : 'pumping level';
-    return [{ setting: 'pump.setting', from: level.depth + LEAST_SUBMERGENCE, label: (show) => `${plainDepth(LEAST_SUBMERGENCE, show)} under the ${name}` }];
+    return [{ setting: 'pump.setting', from: level.depth + LEAST_SUBMERGENCE, label: (show) => `${show.depth(LEAST_SUBMERGENCE)} under the ${name}` }];
   },
 });
 

@@ -1,9 +1,10 @@
 /** Where the two parts that the rules place may go, worked out from all rules together. */
-import { toFeet, toInches, feet, inches } from '../units.ts';
+import { feet, inches } from '../units.ts';
 import type { Metres } from '../si.ts';
 import type { Band, BandSetting, Solved } from '../solution.ts';
 import type { Show } from '../units.ts';
-import { meets, past } from './grace.ts';
+import { meets } from './grace.ts';
+import { ceilTo, floorTo } from './rounding.ts';
 import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
 
 export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
@@ -42,10 +43,13 @@ interface Room {
   readonly known: boolean;
 }
 
+/** Between the top works and the pump some pipe is left for the fittings. */
+const LEAST_PIPE = feet(1);
+
 /** The pump hangs under the top works and the standing water, and its motor above the bottom. */
 function pumpRoom({ facts, levels }: Solved): Room {
   const { pump, top, well } = facts;
-  const underTop = (top.kind === 'pitless' ? top.depth : 0) + pump.intakeToDischarge;
+  const underTop = (top.kind === 'pitless' ? top.depth : -well.casingHeight) + LEAST_PIPE + pump.intakeToDischarge;
   const underWater = levels.static !== null && levels.static > underTop;
   return {
     from: {
@@ -64,7 +68,7 @@ function pitlessRoom({ facts, values }: Solved): Room {
   const casingBottom = well.casings[0]?.bottom ?? well.bottom;
   return {
     from: { depth: 0, rule: '', label: () => 'at the ground' },
-    to: { depth: Math.min(casingBottom, pump.setting - pump.intakeToDischarge), rule: '', label: () => 'end of the casing' },
+    to: { depth: Math.min(casingBottom, pump.setting - pump.intakeToDischarge - LEAST_PIPE), rule: '', label: () => 'end of the casing' },
     known: values.frostDepth !== null,
   };
 }
@@ -104,20 +108,4 @@ function roundInward(setting: BandSetting, from: Metres, to: Metres, units: 'us'
     if (most >= least) return { from: least, to: most };
   }
   return { from: Math.min(from, to), to };
-}
-
-/** A multiple of the step that is not below the value, but for the grace. */
-export function ceilTo(value: number, step: number): number {
-  return Math.ceil((value - past('length') / 4) / step) * step;
-}
-
-/** A multiple of the step that is not above the value, but for the grace. */
-export function floorTo(value: number, step: number): number {
-  return Math.floor((value + past('length') / 4) / step) * step;
-}
-
-/** "10 ft", "3 m": a limit as it stands in a label, short. */
-export function plainDepth(length: Metres, show: Show): string {
-  if (show.units === 'us') return toFeet(length) < 3 && toFeet(length) % 1 !== 0 ? `${Math.round(toInches(length))} in` : show.depth(length);
-  return show.depth(length);
 }

@@ -1,7 +1,7 @@
 /** Short words that several rules share. */
-import type { Metres } from '../si.ts';
+import type { Metres, MetresPerSecond } from '../si.ts';
 import type { PartKind, PlacedPart, Solved } from '../solution.ts';
-import { feet } from '../units.ts';
+import { feet, toFeet } from '../units.ts';
 import type { Show } from '../units.ts';
 
 /** A gap in the unit that one would measure it with: "12 in", "5.5 ft"; "46 cm", "1.7 m". */
@@ -18,6 +18,15 @@ export function toSpare(length: Metres, show: Show): string {
 export function placed({ parts }: Solved, kind: PartKind): PlacedPart | undefined {
   for (const part of parts) if (part.kind === kind) return part;
   return undefined;
+}
+
+/** Slow water: the hundredths count. */
+export function slow(velocity: MetresPerSecond, show: Show): string {
+  return show.units === 'us' ? `${hundredths(toFeet(velocity))} ft/s` : `${hundredths(velocity)} m/s`;
+}
+
+function hundredths(value: number): number {
+  return Math.round(value * 100) / 100;
 }
 
 export const ELECTRIC_CAUTION =

@@ -2,6 +2,7 @@ import { feet } from '../units.ts';
 import { meets } from './grace.ts';
 import { words } from './mend.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import { slow } from './say.ts';
 import { largestPumpFlow } from './yield.ts';
 
 export const ENTRANCE_VELOCITY = feet(0.1);
@@ -24,11 +25,11 @@ export const screenEntrance = defineRule({
     if (!(open > 0)) return missing('the open area of the screen');
     const measured = flow / open;
     const margin = ENTRANCE_VELOCITY - measured;
-    const message = `${show.flow(flow)} enters the slots at ${show.velocity(measured)}; ${show.velocity(ENTRANCE_VELOCITY)} is the most.`;
+    const message = `${show.flow(flow)} enters the slots at ${slow(measured, show)}; ${slow(ENTRANCE_VELOCITY, show)} is the most.`;
     if (meets(margin, 'velocity')) return holds(`${Math.round((margin / ENTRANCE_VELOCITY) * 100)} % to spare`, message);
     return breaks({
       severity: 'warning', measured, limit: ENTRANCE_VELOCITY, margin, quantity: 'velocity', depth: screens[0]?.top ?? null,
-      amount: `${show.velocity(-margin)} too fast`, message,
+      amount: `${slow(-margin, show)} too fast`, message,
       mend: words('Pump less; the screen itself cannot be changed.'),
     });
   },

@@ -1,9 +1,10 @@
 /** Tank, switch and relief against what the pump can reach. */
+import { valueAt } from '../plan/editPlan.ts';
 import type { Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { psi, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
-import { change, unitAt, valueAt, words } from './mend.ts';
+import { change, unitAt, words } from './mend.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Mend } from './rule.ts';
 import { PRESSURE_CAUTION } from './say.ts';
@@ -31,14 +32,14 @@ export const tankHolds = defineRule({
     const measured = values.shutOffPressureAtTank;
     if (measured === null) return missing(shutOffMissing(solved));
     const margin = house.tankRating - measured;
-    const message = `At no flow the pump reaches ${show.pressure(measured)} at the tank, which is rated ${show.pressure(house.tankRating)}.`;
+    const message = `At no flow the pump reaches ${show.pressure(measured)} at a tank rated ${show.pressure(house.tankRating)}.`;
     if (meets(margin, 'pressure')) return holds(`${show.pressure(margin)} to spare`, message);
     if (house.reliefValve === true) return holds('relief valve fitted', 'The relief valve must pass the whole flow of the pump; check its size.');
     if (house.reliefValve === null) return missing('whether a relief valve stands at the tank');
     return breaks({
       severity: 'danger', measured, limit: house.tankRating, margin, quantity: 'pressure', depth: null,
       amount: `${show.pressure(-margin)} over`,
-      message: `${message.slice(0, -1)}; no relief valve is planned.`,
+      message: `${message.slice(0, -1)}, and no relief valve is planned.`,
       mend: change(facts, [{ path: 'house.reliefValve', to: true }], 'Add a relief valve'),
     });
   },
@@ -51,7 +52,6 @@ export const pumpReachesCutOut = defineRule({
   holds: 'The pump reaches the cut-out pressure',
   source: 'common practice, no source',
   why: 'A pump that cannot reach the switch’s cut-out runs on and on until it fails.',
-  caution: '',
   judge({ solved, facts, values, show }) {
     const { house } = facts;
     if (house.kind === 'open tank') return doesNotApply;
@@ -66,7 +66,7 @@ export const pumpReachesCutOut = defineRule({
       severity: never ? 'danger' : 'warning', measured, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null,
       ...(never ? {} : { title: 'The pump barely reaches cut-out' }),
       amount: never ? `${show.pressure(-measured)} short` : `${show.pressure(measured)} to spare`,
-      message: never ? message : `${message.slice(0, -1)}, and ${show.pressure(CUT_OUT_SPARE)} to spare is usual.`,
+      message: never ? message : `At no flow the pump reaches ${show.pressure(reach)} at the tank, barely over the cut-out of ${show.pressure(house.cutOut)}.`,
       mend: lowerSwitch(solved, reach),
     });
   },

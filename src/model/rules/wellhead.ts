@@ -3,7 +3,6 @@ import type { Metres } from '../si.ts';
 import { feet, inches } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, words } from './mend.ts';
-import { plainDepth } from './ranges.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import { gap, PIT_CAUTION, toSpare } from './say.ts';
 
@@ -47,7 +46,7 @@ export const casingAboveFlood = defineRule({
     if (flood === null) return missing('how high a flood reaches at the well');
     const measured = facts.well.casingHeight - flood;
     const margin = measured - ABOVE_FLOOD;
-    const message = `The casing top is ${gap(measured, show)} ${measured < 0 ? 'below' : 'above'} the flood; ${plainDepth(ABOVE_FLOOD, show)} above it is asked.`;
+    const message = `The casing top is ${gap(measured, show)} ${measured < 0 ? 'below' : 'above'} the flood; ${show.depth(ABOVE_FLOOD)} above it is asked.`;
     if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
     return breaks({
       severity: 'danger', measured, limit: ABOVE_FLOOD, margin, quantity: 'length', depth: -facts.well.casingHeight,

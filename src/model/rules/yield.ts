@@ -4,7 +4,7 @@ import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
 import { change, unitAt, words } from './mend.ts';
-import { floorTo } from './ranges.ts';
+import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Mend } from './rule.ts';
 import { gap } from './say.ts';
@@ -65,7 +65,7 @@ function limitFlow({ facts, plan }: Solved, limit: CubicMetresPerSecond): Mend {
   const { demand } = facts.house;
   const unit = unitAt(plan, 'house.demand', facts.units === 'us' ? 'gpm' : 'L/min', 'flow');
   const step = unit === 'gpm' ? gpm(0.5) : 1 / 60000;
-  const held = floorTo(limit, step);
+  const held = floorTo(limit, step, step * 1e-6);
   if (held <= 0 || (demand !== null && !meets(held - demand, 'flow'))) {
     return change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'Add a low-level cut-off');
   }

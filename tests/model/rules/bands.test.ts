@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import type { Band, BandSetting } from '../../../src/model/solution.ts';
+import { feet, inches, toFeet, toInches } from '../../../src/model/units.ts';
+import type { Changes } from './fixture.ts';
+import { judged } from './fixture.ts';
+
+function band(setting: BandSetting, changes: Changes): Band {
+  const found = judged(changes).bands.find((each) => each.setting === setting);
+  if (!found) throw new Error(`no band for ${setting}`);
+  return found;
+}
+
+/** What other choices mend is left aside, so that depth alone is on trial: thick wire, a light string. */
+const depthAlone = { 'wire.size': '4 AWG', 'pump.power': '3/4 hp', 'pump.setting': '190 ft' };
+
+describe('the band of the pump', () => {
+  test('runs from 10 ft under the dry level to 10 ft off the bottom', () => {
+    const found = band('pump.setting', { ...depthAlone, 'water.dryFall': '15 ft' });
+    expect(toFeet(found.from!)).toBeCloseTo(82 + 15 + 10, 6);
+    expect([found.fromRule, found.fromLabel]).toEqual(['PR-02', '10 ft under the dry level']);
+    // 200 - 10 - 1.5 is 188.5: rounded inward to the foot.
+    expect(toFeet(found.to!)).toBeCloseTo(188, 6);
+    expect([found.toRule, found.toLabel]).toEqual(['PR-01', '10 ft off the bottom']);
+  });
+
+  test('ends above the screen in a screened well', () => {
+    const found = band('pump.setting', {
+      ...depthAlone,
+      'well.inflows': undefined,
+      'well.casing.bottom': '150 ft',
+      'well.intake': { kind: 'screen', diameter: '5 in', top: '150 ft', bottom: '170 ft' },
+    });
+    expect([toFeet(found.to!), found.toRule]).toEqual([expect.closeTo(148, 6), 'PR-03']);
+  });
+
+  test('ends where the wire loses 5 %, while that leaves something', () => {
+    const found = band('pump.setting', { 'wire.size': '14 AWG', 'pump.power': '1 hp' });
+    expect([found.toRule, found.toLabel]).toEqual(['PR-49', '5 % drop on 14 AWG']);
+    const atEnd = judged({ 'wire.size': '14 AWG', 'pump.power': '1 hp', 'pump.setting': `${toFeet(found.to!)} ft` });
+    const beyond = judged({ 'wire.size': '14 AWG', 'pump.power': '1 hp', 'pump.setting': `${toFeet(found.to!) + 1} ft` });
+    expect([atEnd.verdicts['PR-49'], beyond.verdicts['PR-49']]).toEqual(['note', 'warning']);
+  });
+
+  test('is not emptied by a wire that another gauge mends', () => {
+    const found = band('pump.setting', { 'wire.size': '14 AWG', 'pump.power': '1 hp', 'wire.run': '600 ft' });
+    expect([found.clash, found.toRule]).toEqual([[], 'PR-01']);
+  });
+
+  test('is null where water and bottom exclude each other, and names both', () => {
+    const found = band('pump.setting', { 'water.pumping.level': '185 ft', 'pump.setting': '190 ft' });
+    expect([found.from, found.to, found.clash]).toEqual([null, null, ['PR-02', 'PR-01']]);
+  });
+
+  test('leaves out a rule that no depth in the well could meet', () => {
+    const found = band('pump.setting', { 'water.pumping.level': '250 ft' });
+    expect(found.fromRule).toBe('');
+    expect(toFeet(found.from!)).toBeCloseTo(40, 6);
+  });
+
+  test('is not drawn while the static level is unknown', () => {
+    expect(judged({ 'water.staticLevel': 'unknown' }).bands.map(({ setting }) => setting)).toEqual(['top.depth']);
+  });
+
+  test('is rounded to the tenth of a metre in a metric plan', () => {
+    const found = band('pump.setting', { ...depthAlone, units: 'metric' });
+    expect(found.from! * 10).toBeCloseTo(Math.ceil(feet(92) * 10), 6);
+    expect(found.to! * 10).toBeCloseTo(Math.floor(feet(188.5) * 10), 6);
+  });
+});
+
+describe('the band of the pitless adapter', () => {
+  test('runs from the margin below frost to the static level, which it does not reach', () => {
+    const found = band('top.depth', { 'water.staticLevel': '30 ft' });
+    expect([toInches(found.from!), found.fromRule, found.fromLabel]).toEqual([expect.closeTo(48, 6), 'PR-19', '6 in below frost']);
+    expect([toInches(found.to!), found.toRule, found.toLabel]).toEqual([expect.closeTo(359, 6), 'PR-20', 'above the static level']);
+  });
+
+  test('names frost and water where they exclude each other', () => {
+    expect(band('top.depth', { 'water.staticLevel': '45 in' })).toMatchObject({ from: null, to: null, clash: ['PR-19', 'PR-20'] });
+  });
+
+  test('is not drawn while the frost depth is unknown, nor for a seal on top', () => {
+    expect(judged({ 'site.frostDepth': undefined }).bands.map(({ setting }) => setting)).toEqual(['pump.setting']);
+    expect(judged({ top: { kind: 'seal' } }).bands.map(({ setting }) => setting)).toEqual(['pump.setting']);
+  });
+
+  test('starts at the depth that holds and not an inch sooner', () => {
+    const { from } = band('top.depth', {});
+    const verdictAt = (depth: number) => judged({ 'top.depth': `${Math.round(toInches(depth))} in` }).verdicts['PR-19'];
+    expect([verdictAt(from!), verdictAt(from! - inches(1))]).toEqual(['ok', 'warning']);
+  });
+});

@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { ADVICE } from '../../../src/model/rules/advice.ts';
+import { judge } from '../../../src/model/rules/index.ts';
+import { RULES } from '../../../src/model/rules/list.ts';
+import { changed, judged, solvedPlan, verdictOf } from './fixture.ts';
+import { CASES } from './cases.ts';
+
+const words = (text: string) => text.split(/\s+/).filter((word) => word !== '').length;
+
+describe.each(RULES)('$number', (rule) => {
+  const own = CASES.filter((each) => each.rule === rule.number);
+
+  test('names its source and says why in at most twenty words', () => {
+    expect(rule.source).not.toBe('');
+    expect(rule.why).toMatch(/^[A-Z].*\.$/);
+    expect(words(rule.why)).toBeLessThanOrEqual(20);
+  });
+
+  test('has a plan that breaks it and one in which it holds', () => {
+    expect(own.some(({ verdict }) => verdict !== 'ok' && verdict !== 'not judged'), `${rule.number} is never broken`).toBe(true);
+    expect(own.some(({ verdict }) => verdict === 'ok'), `${rule.number} never holds`).toBe(true);
+  });
+
+  test.each(own)('$says: $verdict', ({ changes, values, verdict }) => {
+    expect(verdictOf(rule.number, changes, values)).toBe(verdict);
+  });
+});
+
+test('the sound plan has nothing but its weight against it', () => {
+  expect(judged({}).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual(['warning PR-51']);
+});
+
+test('every number from 1 to 53 has a verdict, and none twice', () => {
+  const numbers = [...RULES.map(({ number }) => number), ...ADVICE.map(({ rule }) => rule)];
+  expect(new Set(numbers).size).toBe(numbers.length);
+  expect(Object.keys(judged({}).verdicts)).toEqual(Array.from({ length: 53 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`));
+});
+
+test('advice is shown with its source and judged by nobody', () => {
+  const { advice, verdicts } = judged({ 'well.casing.material': 'steel' });
+  expect(advice.map(({ rule }) => rule)).toEqual(ADVICE.map(({ rule }) => rule));
+  for (const { rule, title, text, source } of advice) {
+    expect(verdicts[rule]).toBe('not judged');
+    expect(title && text && source).not.toBe('');
+  }
+});
+
+// Every case once in each system of units: what is said must be complete, short and calm in both.
+describe.each(['us', 'metric'] as const)('what is said in %s units', (units) => {
+  test.each(CASES)('$rule, $says', ({ rule, changes, values }) => {
+    const { findings, holding, notJudged } = judge(solvedPlan(changed({ ...changes, units }), values));
+    for (const said of [...findings, ...holding]) {
+      expect(words(said.title), said.title).toBeLessThanOrEqual(20);
+      expect(words(said.message), said.message).toBeLessThanOrEqual(20);
+      expect(words(said.amount), said.amount).toBeLessThanOrEqual(6);
+      expect(said.message).toMatch(/\.$/);
+      expect(`${said.title} ${said.amount} ${said.message}`).not.toMatch(/undefined|null|NaN|Infinity|\bsafe\b|will not freeze|(?<![\d.])-\d/);
+    }
+    for (const finding of findings) expect(words(finding.mendLabel), finding.mendLabel).toBeGreaterThan(0);
+    for (const { missing } of notJudged) expect(missing).not.toBe('');
+    expect([...findings, ...holding, ...notJudged].filter((each) => each.rule === rule).length).toBeLessThanOrEqual(1);
+  });
+});
+
+test('dangers come first, then warnings, then notes', () => {
+  const { findings } = judged({ 'pump.setting': '196 ft', 'top.depth': '30 in', 'string.ties': '30 ft', 'string.guards': undefined });
+  const severities = findings.map(({ severity }) => severity);
+  expect(severities).toEqual([...severities].sort((one, other) => 'dwn'.indexOf(one[0]!) - 'dwn'.indexOf(other[0]!)));
+  expect(new Set(severities)).toEqual(new Set(['danger', 'warning', 'note']));
+});
+
+test('work that can hurt someone carries its caution', () => {
+  for (const rule of RULES.filter(({ part }) => ['cable', 'splice', 'tie', 'rope', 'tank', 'staticLevel'].includes(part))) {
+    expect(rule.caution, rule.number).not.toBe('');
+  }
+});
