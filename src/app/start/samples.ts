@@ -1,8 +1,6 @@
 /** The sample wells that come with the program, all of invented places. Fetched when asked for. */
-import { readPlanText, sayProblem } from '../../model/plan/readPlan.ts';
-import type { Plan } from '../../model/plan/schema.ts';
-
 export interface Sample {
+  /** Name under samples/. */
   readonly file: string;
   readonly title: string;
   readonly about: string;
@@ -14,11 +12,3 @@ export const SAMPLES: readonly Sample[] = [
   { file: 'palo-amargo', title: 'Palo Amargo guest house', about: 'A warm country without frost. The pipe leaves through a seal on top.' },
   { file: 'slate-hollow', title: 'Slate Hollow homestead', about: 'Deep and poor. The driller only blew it with air, so much is unknown.' },
 ];
-
-export async function loadSample(file: string): Promise<Plan> {
-  const answer = await fetch(`./samples/${file}.json`);
-  if (!answer.ok) throw new Error(`loadSample: samples/${file}.json answered ${answer.status}`);
-  const reading = readPlanText(await answer.text());
-  if (!reading.ok) throw new Error(`loadSample: ${file} does not read: ${reading.problems.map(sayProblem).join(' ')}`);
-  return reading.plan;
-}

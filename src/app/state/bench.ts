@@ -1,0 +1,4 @@
+/** The heavy half of the page: reading, solving and keeping a well's history. Fetched once, while the start page is read. */
+export { readPlan, readPlanText, sayProblem } from '../../model/plan/readPlan.ts';
+export { planFromReport } from '../start/reportPlan.ts';
+export { Workspace } from './workspace.svelte.ts';
