@@ -83,7 +83,7 @@ function drawDetail(solution: Solution, view: View, { view: name, box }: DetailP
     ...(view.held === undefined ? {} : { held: view.held }),
     ...(view.lit === undefined ? {} : { lit: view.lit }),
   };
-  const scene = name === 'A' ? drawWellTop(solution, frame) : name === 'B' ? drawPumpEnd(solution, frame) : drawLens(solution, frame, depthOf(view));
+  const scene = name === 'A' ? drawWellTop(solution, frame) : name === 'B' ? drawPumpEnd(solution, frame) : drawLens(solution, depthOf(view), frame);
   const { topDepth, bottomDepth, widthFactor } = scene;
   const { x, y, width, height } = frame;
   return { scene, place: { view: name, x, y, width, height, topDepth, bottomDepth, widthFactor } };

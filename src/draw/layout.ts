@@ -67,7 +67,7 @@ export function headingFoot(subtitleLines: number, size: number): number {
 function allOf(width: number, foot: number, subtitleLines: number): Shared {
   const share = clamp((width - 760) / 640, 0, 1);
   const detailsWidth = Math.round(clamp(width * 0.352, 252, 520));
-  const chipsWidth = Math.round(128 + share * 40);
+  const chipsWidth = Math.round(134 + share * 40);
   const linkGap = Math.round(22 + share * 28);
   const left = Math.round(66 + share * 16);
   const right = width - EDGE - detailsWidth - linkGap - chipsWidth - LEADER;
@@ -98,7 +98,7 @@ const LEADER = 18;
 function sectionOf(width: number, foot: number, subtitleLines: number): Shared {
   const share = clamp((width - 320) / 300, 0, 1);
   const left = Math.round(40 + share * 8);
-  const chipsWidth = Math.round(112 + share * 46);
+  const chipsWidth = Math.round(108 + share * 48);
   const edge = width < 420 ? 8 : EDGE;
   const right = width - edge - chipsWidth - LEADER;
   const size = width < 500 ? 18 : HEADING;

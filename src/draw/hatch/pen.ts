@@ -55,7 +55,7 @@ export class Pen {
 
 function step(tenths: number): string {
   if (tenths % 10 === 0) return String(tenths / 10);
-  return (tenths / 10).toFixed(1).replace('0.', '.');
+  return (tenths / 10).toFixed(1).replace(/^(-?)0\./, '$1.');
 }
 
 function next(tenths: number): string {

@@ -9,6 +9,8 @@ import type { Ink } from '../theme.ts';
 export interface ChipWords {
   readonly handle: string;
   readonly name: string;
+  /** For a narrow column. */
+  readonly short: string;
   /** With its unit; "?" when not known. */
   readonly value: string;
   /** At most two lines. */
@@ -42,6 +44,7 @@ function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipW
   return {
     handle: handle.id,
     name: handle.label,
+    short: SHORT[kindOf(handle.id)] ?? handle.label,
     value: handle.known ? hold((look?.value ?? defaultValue)(handle.depth, show)) : '?',
     notes: shown.filter((note) => note !== '').slice(0, 2),
     depth: handle.known ? handle.depth : placeOfUnknown(handle.id, solution),
@@ -128,6 +131,17 @@ const WORDS: Readonly<Record<string, Words | undefined>> = {
   },
   screenTop: { parts: ['screen'], weight: 2, notes: () => [] },
   screenBottom: { parts: [], weight: 2, notes: () => [] },
+};
+
+const SHORT: Readonly<Record<string, string | undefined>> = {
+  casingHeight: 'Top',
+  frostDepth: 'Frost',
+  pitlessDepth: 'Pitless',
+  staticLevel: 'Static',
+  pumpingLevel: 'Pumping',
+  pumpSetting: 'Pump',
+  wellBottom: 'Bottom',
+  casingBottom: 'Casing',
 };
 
 function defaultValue(depth: Metres, show: Show): string {

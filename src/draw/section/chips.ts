@@ -112,13 +112,13 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   const { words, step, middle } = chip;
   if (step === 3) return balloon(chip, column, frame);
   const tall = tallAt(step);
-  const size = step === 2 ? 11.5 : column.width < 130 ? 12.5 : 13.5;
+  const size = step === 2 ? 11.5 : 13;
   const { ink } = frame;
   const stroke = strokeOf(words, frame);
   const top = middle - tall / 2;
-  const right = column.x + column.width - 11;
+  const right = column.x + column.width - 10;
   const valueWidth = textWidth(words.value, size, 600);
-  const nameX = column.x + 24;
+  const nameX = column.x + 22;
   const room = right - valueWidth - 6 - nameX;
   const danger = words.finding?.severity === 'danger';
   const shapes: Shape[] = [
@@ -126,7 +126,7 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
       rx: tall / 2, fill: ink.paper, stroke, 'stroke-width': danger ? 2 : 1.5, ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
     }),
     words.locked ? lock(column.x + 13, middle, stroke) : grip(column.x + 9, middle, stroke),
-    text('name', nameX, middle + size * 0.35, shorten(words.name, room, size), { size, fill: ink.ink }),
+    text('name', nameX, middle + size * 0.35, nameFor(words, room, size), { size, fill: ink.ink }),
     text('value', right, middle + size * 0.35, words.value, { size, weight: 600, fill: ink.ink, anchor: 'end' }),
   ];
   if (step === 0) {
@@ -136,6 +136,11 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
     });
   }
   return group(words.handle, shapes);
+}
+
+/** The full name where there is room, the short one where there is not. */
+function nameFor({ name, short }: ChipWords, room: number, size: number): string {
+  return textWidth(name, size) <= room ? name : shorten(short, room, size);
 }
 
 /** Three short bars: something to take hold of. */

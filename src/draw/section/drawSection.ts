@@ -48,7 +48,7 @@ export function drawSection(solution: Solution, view: View, layout: SectionLayou
   const marks = drawMarks(solution.findings, frame);
   const frostFoot = frost === null ? frame.top : within(frame, frame.y(frost));
   const shapes: Shape[] = [
-    ...drawGround(layers, frame),
+    ...drawGround(solution, layers, frame),
     ...drawFrost(frost, frame),
     ...drawCone(solution, frame),
     ...drawLayerNames(layers, bands.boxes, frostFoot, frame),

@@ -36,10 +36,11 @@ export function groundLayers({ facts }: Solution, frame: SectionFrame): GroundLa
   return [...named, rest].filter((layer) => layer.bottom > layer.top);
 }
 
-export function drawGround(layers: readonly GroundLayer[], frame: SectionFrame): Shape[] {
+export function drawGround(solution: Solution, layers: readonly GroundLayer[], frame: SectionFrame): Shape[] {
+  const hole = holeOf(solution, frame);
   const ground = frame.y(0);
   const tints = layers.map((layer) => tint(layer, frame));
-  const lines = layers.map((layer) => lineWork(layer, frame));
+  const lines = layers.map((layer) => lineWork(layer, hole, frame));
   const contacts = layers.slice(1).map((layer) => contact(layer, frame));
   const { left, right, ink } = frame;
   return [
@@ -53,13 +54,30 @@ function tint({ key, material, top, bottom }: GroundLayer, { left, right, ink }:
   return rect(`${key}/tint`, left, top, right - left, bottom - top, { fill: ink.ground[ground].fill });
 }
 
-function lineWork({ key, material, top, bottom }: GroundLayer, frame: SectionFrame): Shape | null {
+function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame: SectionFrame): Shape | null {
   const { left, right, axis, holeHalf, ink, theme } = frame;
-  const sides: Box[] = [
-    { left, right: axis - holeHalf, top, bottom },
-    { left: axis + holeHalf, right, top, bottom },
+  const foot = Math.min(bottom, Math.max(top, hole.casedTo));
+  const beside = (half: number, from: number, to: number): Box[] => [
+    { left, right: axis - half, top: from, bottom: to },
+    { left: axis + half, right, top: from, bottom: to },
   ];
-  return hatchShape(`${key}/hatch`, material, sides.filter((box) => !isEmpty(box)), ink, theme);
+  const boxes = [...beside(holeHalf, top, foot), ...beside(hole.openHalf, foot, bottom)];
+  return hatchShape(`${key}/hatch`, material, boxes.filter((box) => !isEmpty(box)), ink, theme);
+}
+
+/** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it. */
+interface Hole {
+  /** y */
+  readonly casedTo: number;
+  /** px */
+  readonly openHalf: number;
+}
+
+function holeOf({ facts, bore }: Solution, frame: SectionFrame): Hole {
+  const last = bore[bore.length - 1];
+  const open = last?.kind === 'openHole' ? last : undefined;
+  if (open === undefined) return { casedTo: frame.y(facts.well.depth), openHalf: 0 };
+  return { casedTo: frame.y(open.top), openHalf: open.outsideRadius * frame.kx + 3 };
 }
 
 /** The pattern of one layer as one path; null where nothing of it fits. */

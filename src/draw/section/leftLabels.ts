@@ -33,7 +33,7 @@ export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing 
   const shapes: Shape[] = [];
   const labels: EndLabel[] = [];
   for (const band of solution.bands) {
-    if (band.from === null || band.to === null) continue;
+    if (band.from === null || band.to === null || !isShown(band, frame)) continue;
     const from = within(frame, frame.y(band.from));
     const to = within(frame, frame.y(band.to));
     shapes.push(bandBar(band, bar, from, to, solution, frame));
@@ -48,6 +48,11 @@ export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing 
     boxes.push({ left: bar - 13 - label.width, right: bar - 6, top: middle - label.height / 2, bottom: middle + label.height / 2 });
   });
   return { shapes: shapes.length === 0 ? [] : [group('bands', shapes)], boxes };
+}
+
+/** The adapter's band is read in detail A; the section shows it only while the adapter is moved here. */
+function isShown({ setting }: Band, { held }: SectionFrame): boolean {
+  return setting === 'pump.setting' ? held?.handle !== 'pitlessDepth' : held?.handle === 'pitlessDepth';
 }
 
 function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {

@@ -9,7 +9,7 @@ import { within, type SectionFrame } from './frame.ts';
 
 export function drawRail(frame: SectionFrame): Shape {
   const { left, top, bottom, ink, show } = frame;
-  const ticks = depthTicks(frame, show.units, 34).filter(({ depth }) => depth > -0.01);
+  const ticks = depthTicks(frame, show.units, 54).filter(({ depth }) => depth > -0.01);
   const strokes = ticks
     .map(({ depth, words }) => `M${digits(left)} ${digits(frame.y(depth))}h${words === '' ? -4 : -7}`)
     .join('');

@@ -52,7 +52,7 @@ function runPoints(offset: (depth: Metres) => Metres, top: Metres, bottom: Metre
   const points: Point[] = [];
   const drift = Math.min(bottom, straightFrom);
   if (drift > top) {
-    const steps = Math.max(2, Math.min(14, Math.round(((drift - top) * frame.k) / 6)));
+    const steps = Math.max(2, Math.min(28, Math.round(((drift - top) * frame.k) / 3)));
     for (let i = 0; i < steps; i++) points.push(at(top + ((drift - top) * i) / steps));
     points.push(at(drift));
   } else points.push(at(top));
