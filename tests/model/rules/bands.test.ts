@@ -1,6 +1,12 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { withDepth } from '../../../src/model/plan/editPlan.ts';
+import { RULES } from '../../../src/model/rules/list.ts';
+import { rangesOf } from '../../../src/model/rules/ranges.ts';
 import type { Band, BandSetting } from '../../../src/model/solution.ts';
 import { feet, inches, toFeet, toInches } from '../../../src/model/units.ts';
+import { solve } from '../../../src/model/solve.ts';
+import { anyPlan } from '../../plans/anyPlan.ts';
 import type { Changes } from './fixture.ts';
 import { judged } from './fixture.ts';
 
@@ -89,4 +95,38 @@ describe('the band of the pitless adapter', () => {
     const verdictAt = (depth: number) => judged({ 'top.depth': `${Math.round(toInches(depth))} in` }).verdicts['PR-19'];
     expect([verdictAt(from!), verdictAt(from! - inches(1))]).toEqual(['ok', 'warning']);
   });
+});
+
+test('at both ends of a band every rule that it heeds is met, in 400 plans made at random', () => {
+  fc.assert(
+    fc.property(anyPlan, (plan) => {
+      const solution = solve(plan);
+      const ranges = rangesOf(solution, RULES);
+      for (const range of [ranges['pump.setting'], ranges['top.depth']]) {
+        if (range === null || range.ends === null) continue;
+        for (const end of [range.ends.from, range.ends.to]) {
+          const { verdicts } = solve(withDepth(plan, range.setting, end));
+          for (const rule of range.heeded) expect(`${rule} ${range.setting} ${end} ${verdicts[rule]}`).toMatch(/(?:ok|note|not judged)$/);
+        }
+      }
+    }),
+    { seed: 22, numRuns: 400 },
+  );
+});
+
+test('just outside a band the rule that ends it is broken, in 400 plans made at random', () => {
+  fc.assert(
+    fc.property(anyPlan, (plan) => {
+      for (const band of solve(plan).bands) {
+        if (band.from === null || band.to === null) continue;
+        // The ends are rounded inward by a foot or an inch at most, so half a metre further out is past the limit.
+        for (const [rule, depth] of [[band.fromRule, band.from - 0.5], [band.toRule, band.to + 0.5]] as const) {
+          if (rule === '') continue;
+          const { verdicts } = solve(withDepth(plan, band.setting, depth));
+          expect(`${rule} ${depth} ${verdicts[rule]}`).toMatch(/(?:danger|warning)$/);
+        }
+      }
+    }),
+    { seed: 23, numRuns: 400 },
+  );
 });
