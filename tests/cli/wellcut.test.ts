@@ -1,0 +1,109 @@
+/** The command line, run as a process from what the build makes. */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { draw, toSvg } from '../../src/draw/index.ts';
+import { solve } from '../../src/model/index.ts';
+import { SAMPLES, planOf, sample } from '../plans/build.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'wellcut-test-'));
+// Beside the real build, so that a run of the tests never pulls it away under a server.
+const program = join(root, 'dist/node-test/wellcut.js');
+
+beforeAll(async () => {
+  await build({ root, configFile: join(root, 'vite.cli.config.ts'), logLevel: 'error', build: { outDir: 'dist/node-test' } });
+}, 60_000);
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const wellcut = (args: string[], input?: string) => spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', ...(input === undefined ? {} : { input }) });
+const samplePath = (name: string) => join(root, 'static/samples', `${name}.json`);
+const planFile = (name: string, plan: unknown) => {
+  const path = join(folder, `${name}.json`);
+  writeFileSync(path, typeof plan === 'string' ? plan : JSON.stringify(plan));
+  return path;
+};
+const dangerous = { ...sample('tamarack-ridge'), top: { kind: 'pitless', depth: '3 ft' } };
+
+describe('draw', () => {
+  test.each(SAMPLES)('prints the very bytes that the library draws of %s', (name) => {
+    const { status, stdout } = wellcut(['draw', samplePath(name)]);
+    const plan = planOf(sample(name));
+    const scene = draw(solve(plan), { sheet: 'all', width: 1040, height: 1000, units: plan.units ?? 'us', theme: 'light', caption: true });
+    expect(status).toBe(0);
+    expect(stdout).toBe(`${toSvg(scene)}\n`);
+  });
+  test('exits 0 even with dangers, and the same plan gives the same bytes from standard input', () => {
+    const path = planFile('dangerous', dangerous);
+    const fromFile = wellcut(['draw', path, '--theme', 'print']);
+    const piped = wellcut(['draw', '-', '--theme', 'print'], readFileSync(path, 'utf8'));
+    expect([fromFile.status, piped.status]).toEqual([0, 0]);
+    expect(piped.stdout).toBe(fromFile.stdout);
+  });
+  test.each(['section', 'top', 'pump', 'at:6 ft'])('draws the view %s alone', (view) => {
+    const { status, stdout } = wellcut(['draw', samplePath('tamarack-ridge'), '--view', view]);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^<svg /);
+  });
+  test('writes a PNG with the signature of PNG (W3C, Portable Network Graphics, 5.2)', () => {
+    const out = join(folder, 'well.png');
+    expect(wellcut(['draw', samplePath('tamarack-ridge'), '-o', out]).status).toBe(0);
+    expect([...readFileSync(out).subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  });
+  test('a date is printed only when it is given', () => {
+    const path = samplePath('heron-flats');
+    expect(wellcut(['draw', path, '--date', '1987-06-05']).stdout).toContain('1987-06-05');
+    expect(wellcut(['draw', path]).stdout).not.toContain('1987-06-05');
+  });
+  test('leaves no file behind when the plan cannot be read', () => {
+    const out = join(folder, 'never.svg');
+    expect(wellcut(['draw', planFile('broken', '{'), '-o', out]).status).toBe(2);
+    expect(existsSync(out)).toBe(false);
+    expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+});
+
+describe('check', () => {
+  test('exits 0 without a danger and 1 with one', () => {
+    expect(wellcut(['check', samplePath('tamarack-ridge')]).status).toBe(0);
+    const { status, stdout } = wellcut(['check', planFile('dangerous', dangerous)]);
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/^1 {2}Danger: .*\[PR-19\]/);
+  });
+  test('--json gives values, assumed, unknown, a verdict for every rule, and findings', () => {
+    const report = JSON.parse(wellcut(['check', planFile('dangerous', dangerous), '--json']).stdout) as Record<string, never>;
+    expect(Object.keys(report)).toEqual(['values', 'assumed', 'unknown', 'verdicts', 'findings']);
+    expect(Object.keys(report['verdicts']!)).toHaveLength(53);
+    const frost = (report['findings'] as Record<string, unknown>[]).find((finding) => finding['rule'] === 'PR-19')!;
+    expect(Object.keys(frost)).toEqual(['rule', 'severity', 'part', 'depth', 'measured', 'limit', 'margin', 'message', 'source', 'mend']);
+    expect(frost['margin']).toBeLessThan(0);
+    expect(frost['mend']).toEqual([{ path: 'top.depth', to: expect.any(String) }]);
+  });
+});
+
+describe('what cannot be read ends with 2 and says what to write', () => {
+  test.each([
+    ['a file that is not there', ['check', join(folder, 'nowhere.json')], /nowhere\.json cannot be read/],
+    ['no plan', ['draw'], /draw needs one plan/],
+    ['an unknown command', ['paint', 'x.json'], /no command "paint"/],
+    ['an unknown option', ['check', 'x.json', '--colour'], /--colour/],
+    ['an unknown theme', ['draw', samplePath('tamarack-ridge'), '--theme', 'sepia'], /light, dark, print/],
+    ['an unknown view', ['draw', samplePath('tamarack-ridge'), '--view', 'side'], /all, section, top, pump or at:DEPTH/],
+    ['a depth without a unit', ['draw', samplePath('tamarack-ridge'), '--view', 'at:62'], /62/],
+  ])('%s', (_, args, words) => {
+    const { status, stderr, stdout } = wellcut(args);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(words);
+    expect(stdout).toBe('');
+  });
+  test('every fault of a plan is told at once, each with its path', () => {
+    const plan = { ...sample('tamarack-ridge'), wel: {}, wire: { size: '12' }, pump: { setting: 180 } };
+    const { status, stderr } = wellcut(['check', planFile('faulty', plan)]);
+    expect(status).toBe(2);
+    for (const words of ['"wel"', 'wire.size', 'pump.setting', 'pump.curve']) expect(stderr).toContain(words);
+  });
+});
