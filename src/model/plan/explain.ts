@@ -68,7 +68,10 @@ export function judge(
     case 'text':
       return typeof value === 'string'
         ? { problem: `text of ${value.length} letters`, write: `at most ${LONGEST_TEXT}` }
-        : notA('text', `it in quotes: ${meta.example ?? `"${String(value)}"`}`);
+        : notA(
+            'text',
+            `it in quotes: ${meta.example ?? shortJson(typeof value === 'number' ? String(value) : meta.label)}`,
+          );
     default:
       return judgeQuantity(value, meta as FieldMeta & { kind: QuantityKind }, units);
   }

@@ -21,11 +21,26 @@ export function sayProblem({ path, read, problem, write, kind }: Problem): strin
   }
   const subject = path === '' ? 'the plan' : path;
   if (kind === 'missing') return `${subject} is missing; write it as ${write}.`;
+  if (write.endsWith('?')) return `${subject} is ${read}, ${problem}; ${write}`;
   return `${subject} is ${read}, ${problem}${write && `; write ${write}`}.`;
 }
 
-/** What was read, short enough for a sentence. */
+/** What was read, as JSON, short enough for a sentence and however deep it is. */
 export function shortJson(value: unknown): string {
-  const text = JSON.stringify(value) ?? 'nothing';
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  const text = brief(value, 3);
+  return text.length > LONGEST ? `${text.slice(0, LONGEST - 3)}…` : text;
+}
+
+const LONGEST = 60;
+
+function brief(value: unknown, depth: number): string {
+  if (typeof value === 'string') return JSON.stringify(value.slice(0, LONGEST));
+  if (typeof value !== 'object' || value === null) return String(value);
+  if (depth === 0) return '…';
+  const inner = Array.isArray(value)
+    ? value.slice(0, LONGEST / 2).map((item) => brief(item, depth - 1))
+    : Object.entries(value)
+        .slice(0, LONGEST / 6)
+        .map(([key, item]) => `${JSON.stringify(key)}:${brief(item, depth - 1)}`);
+  return Array.isArray(value) ? `[${inner.join(',')}]` : `{${inner.join(',')}}`;
 }

@@ -1,6 +1,7 @@
 /** Reads a plan: all that is wrong with it at once, or the plan as typed. */
 import { explainIssues } from './explain.ts';
 import { impossible } from './impossible.ts';
+import { jsonFault } from './jsonFault.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { FORMAT, planSchema } from './schema.ts';
@@ -16,11 +17,13 @@ export type PlanReading =
 
 /** Reads JSON text. What cannot be parsed is reported with its line and column. */
 export function readPlanText(text: string): PlanReading {
+  const plain = text.replace(/^\uFEFF/, '');
   let json: unknown;
   try {
-    json = JSON.parse(text.replace(/^\uFEFF/, ''));
+    json = JSON.parse(plain);
   } catch (error) {
-    return refused([brokenText(text.replace(/^\uFEFF/, ''), error instanceof Error ? error.message : '')]);
+    if (!(error instanceof SyntaxError)) throw error;
+    return refused([brokenText(plain)]);
   }
   return readPlan(json);
 }
@@ -67,13 +70,17 @@ function refused(problems: readonly Problem[]): PlanReading {
   return { ok: false, problems };
 }
 
-/** Where JSON text breaks off, by our own count: engines word their message differently. */
-function brokenText(text: string, message: string): Problem {
-  const at = faultPosition(text, message);
+function brokenText(text: string): Problem {
+  const at = jsonFault(text);
   const before = text.slice(0, at);
   const line = before.split('\n').length;
-  const column = at - (before.lastIndexOf('\n') + 1) + 1;
-  const found = at >= text.length ? 'the text ends too early' : `${shortJson(text[at])} is not expected here`;
+  const column = at - before.lastIndexOf('\n');
+  const ended = text.slice(at).trim() === '';
+  const found = ended
+    ? 'the text ends too early'
+    : text[at] === '\n'
+      ? 'a quote is not closed'
+      : `${shortJson(text[at])} is not expected here`;
   return {
     path: '',
     read: text.slice(Math.max(0, at - 10), at + 10),
@@ -81,13 +88,4 @@ function brokenText(text: string, message: string): Problem {
     write: 'check the quotes, commas and brackets there',
     kind: 'text',
   };
-}
-
-function faultPosition(text: string, message: string): number {
-  const named = /position (\d+)/.exec(message)?.[1];
-  if (named !== undefined) return Number(named);
-  const place = /line (\d+) column (\d+)/.exec(message);
-  if (!place) return text.length;
-  const lines = text.split('\n').slice(0, Number(place[1]) - 1);
-  return lines.reduce((sum, line) => sum + line.length + 1, 0) + Number(place[2]) - 1;
 }
