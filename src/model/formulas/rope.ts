@@ -67,6 +67,20 @@ export function requiredRopeStrength({
   return (load * designFactor) / knotEfficiency;
 }
 
+/** Pull per metre of stretch of a rope taken as linear up to its break: k of `peakOnSlackRope`. Newtons per metre. */
+export function ropeStiffness({
+  breakingStrength,
+  ropeLength,
+  elongationAtBreak = POLYPROPYLENE_ELONGATION,
+}: {
+  readonly breakingStrength: Newtons;
+  readonly ropeLength: Metres;
+  readonly elongationAtBreak?: Ratio;
+}): number {
+  requirePositive('ropeStiffness', breakingStrength, ropeLength, elongationAtBreak);
+  return breakingStrength / (elongationAtBreak * ropeLength);
+}
+
 /**
  * Peak pull when a load falls onto a slack rope.
  *
@@ -95,9 +109,9 @@ export function peakOnSlackRope({
   readonly breakingStrength: Newtons;
   readonly elongationAtBreak?: Ratio;
 }): Newtons {
-  requirePositive('peakOnSlackRope', load, ropeLength, breakingStrength * elongationAtBreak);
+  if (!(load > 0)) throw new RangeError(`peakOnSlackRope: load is ${load} N, must be positive`);
   if (!(slack >= 0)) throw new RangeError(`peakOnSlackRope: slack is ${slack} m, must not be negative`);
-  const stiffness = breakingStrength / (elongationAtBreak * ropeLength);
+  const stiffness = ropeStiffness({ breakingStrength, ropeLength, elongationAtBreak });
   return load * (1 + Math.sqrt(1 + (2 * stiffness * slack) / load));
 }
 

@@ -77,13 +77,37 @@ export function pipeStretch(string: HangingString & { readonly modulus: Pascals 
 }
 
 /**
- * Change of length of a free pipe with temperature.
+ * Change of length of a free body with temperature.
  *
  *     ΔL = α L ΔT
  *
+ * @param coefficient  α [1/K]
+ * @param change       ΔT [K], negative for cooling
+ * @returns            metres, negative when it gets shorter
+ * Throws              RangeError for a negative coefficient or length
+ */
+export function thermalExpansion({
+  coefficient,
+  length,
+  change,
+}: {
+  readonly coefficient: number;
+  readonly length: Metres;
+  readonly change: number;
+}): Metres {
+  if (!(coefficient >= 0 && length >= 0 && Number.isFinite(coefficient * length * change))) {
+    throw new RangeError(
+      `thermalExpansion: coefficient ${coefficient} 1/K, length ${length} m, change ${change} K; ` +
+        'the first two must not be negative',
+    );
+  }
+  return coefficient * length * change;
+}
+
+/**
+ * The same for pipe of a known material; coefficients in `creep.ts`.
+ *
  * @param material  "PE", "PVC", "galvanized steel", "stainless steel" or "copper"
- * @param change    ΔT [K], negative for cooling
- * @returns         metres, negative when it gets shorter
  * Throws           RangeError for another material or a negative length
  */
 export function thermalChange({
@@ -97,8 +121,5 @@ export function thermalChange({
 }): Metres {
   const perFahrenheit = EXPANSION_PER_FAHRENHEIT[material];
   if (perFahrenheit === undefined) throw new RangeError(`thermalChange: no coefficient for "${material}"`);
-  if (!(length >= 0 && Number.isFinite(change))) {
-    throw new RangeError(`thermalChange: length ${length} m, change ${change} K; the length must not be negative`);
-  }
-  return perFahrenheit * 1.8 * length * change;
+  return thermalExpansion({ coefficient: 1.8 * perFahrenheit, length, change });
 }

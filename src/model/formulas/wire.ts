@@ -151,6 +151,31 @@ export function effectiveImpedance(gauge: number, powerFactor: Ratio): number {
 }
 
 /**
+ * Run, one way, that loses just this much: `dropOver` turned round.
+ *
+ *     L = ΔV / (m I R)
+ *
+ * @returns  metres
+ * Throws    RangeError unless all are positive
+ */
+export function runForDrop({
+  phase,
+  current,
+  drop,
+  resistance,
+}: {
+  readonly phase: 1 | 3;
+  readonly current: Amperes;
+  readonly drop: Volts;
+  readonly resistance: number;
+}): Metres {
+  if (!(drop > 0 && current > 0 && resistance > 0)) {
+    throw new RangeError(`runForDrop: drop ${drop} V, current ${current} A, resistance ${resistance} ohm/m`);
+  }
+  return drop / (returnFactor(phase) * current * resistance);
+}
+
+/**
  * Longest run, one way, that loses no more than a share of the supply voltage.
  *
  *     L = share · V / (m I R)
@@ -178,7 +203,7 @@ export function longestRun({
       `longestRun: voltage ${voltage} V, current ${current} A, share ${share}; all must be positive`,
     );
   }
-  return (share * voltage) / (returnFactor(phase) * current * conductorResistance(gauge));
+  return runForDrop({ phase, current, drop: share * voltage, resistance: conductorResistance(gauge) });
 }
 
 /**
