@@ -4,11 +4,13 @@
  */
 import { fitLabels } from '../labels/fit.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path, rect, text } from '../shapes.ts';
+import { drawMark } from '../mark.ts';
+import { group, path, text } from '../shapes.ts';
+import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import { shorten, textWidth } from '../type/width.ts';
 import type { Severity } from '../../model/solution.ts';
-import { stroke, straight } from '../parts/outline.ts';
+import { roundBlock, straight, strokes } from '../parts/outline.ts';
 
 export interface Callout {
   /** Key of the part. */
@@ -20,6 +22,8 @@ export interface Callout {
   /** DR-23: larger is stiller, and collapses later. */
   readonly weight: number;
   readonly severity?: Severity;
+  /** Number of the finding in the list. */
+  readonly number?: number;
   readonly lit?: boolean;
 }
 
@@ -35,6 +39,7 @@ export interface Track {
 export const NAME_SIZE = 13;
 export const NOTE_SIZE = 11.5;
 const PAD = 6;
+const SIGN_PX = 15;
 const TWO_LINES = 31;
 const ONE_LINE = 19;
 const GAP = 3;
@@ -43,7 +48,8 @@ const ANCHOR_GAP = 3;
 
 /** Width that the longest line asks for. */
 export function calloutWidth(callouts: readonly Callout[]): number {
-  const widest = callouts.reduce((most, { name, note }) => Math.max(most, textWidth(name, NAME_SIZE, 600), textWidth(note, NOTE_SIZE)), 0);
+  const widest = callouts.reduce((most, { name, note, severity }) =>
+    Math.max(most, Math.max(textWidth(name, NAME_SIZE, 600), textWidth(note, NOTE_SIZE)) + (severity === undefined ? 0 : SIGN_PX + 4)), 0);
   return Math.ceil(widest + 2 * PAD);
 }
 
@@ -68,48 +74,80 @@ function collapse(callouts: readonly Callout[], room: number): Sized[] {
 }
 
 export function drawCallouts(callouts: readonly Callout[], track: Track, ink: Ink): Shape[] {
+  const laid = layOut(callouts, track);
+  return [drawLeaders(laid, track, ink), drawBoxes(laid, track, ink), drawWords(laid, track, ink)];
+}
+
+/** A label in its place. */
+export interface Laid extends Sized {
+  /** y of its leader's dot. */
+  readonly anchor: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
   const ordered = collapse(callouts, track.bottom - track.top).sort((a, b) => a.y - b.y || (a.key < b.key ? -1 : 1));
-  const middles = fitLabels(
-    ordered.map(({ y, weight, lines }) => ({ anchor: y, height: lines === 2 ? TWO_LINES : ONE_LINE, weight })), GAP, track.top, track.bottom);
+  const tall = ({ lines }: Sized): number => (lines === 2 ? TWO_LINES : ONE_LINE);
+  const middles = fitLabels(ordered.map((each) => ({ anchor: each.y, height: tall(each), weight: each.weight })), GAP, track.top, track.bottom);
   let above = -Infinity;
-  const leaders: Shape[] = [];
-  const boxes: Shape[] = [];
-  ordered.forEach((callout, i) => {
-    const y = Math.max(callout.y, above + ANCHOR_GAP);
-    above = y;
+  return ordered.map((callout, i) => {
+    const anchor = Math.max(callout.y, above + ANCHOR_GAP);
+    above = anchor;
     const middle = middles[i] ?? callout.y;
-    leaders.push(drawLeader(callout, y, middle, track, ink));
-    boxes.push(drawBox(callout, middle, track, ink));
+    return { ...callout, anchor, top: middle - tall(callout) / 2, bottom: middle + tall(callout) / 2 };
   });
-  return [group('leaders', leaders), group('labels', boxes)];
 }
 
-function drawLeader({ key, x, severity }: Sized, y: number, middle: number, track: Track, ink: Ink): Shape {
-  const colour = severity === undefined ? ink.hair : severityInk(severity, ink);
-  const level = Math.abs(middle - y) < 3;
-  const d = level ? stroke(x, y, track.left, y) : straight([[x, y], [track.elbow, y], [track.left, middle]], false);
-  return group(key, [
-    path('halo', d, { fill: 'none', stroke: ink.paper, 'stroke-width': 2.6, 'stroke-opacity': 0.6 }),
-    path('line', d, { fill: 'none', stroke: colour, 'stroke-width': 1 }),
-    circle('dot', x, y, 2.3, { fill: ink.ink, stroke: ink.paper, 'stroke-width': 0.8 }),
-  ]);
+/** The leader's points: level to the shared elbow, then straight to the label; level throughout when it nearly is. */
+export function leaderPoints({ x, anchor, top, bottom }: Laid, track: Track): Point[] {
+  const middle = (top + bottom) / 2;
+  return Math.abs(middle - anchor) < 3 ? [[x, anchor], [track.left, anchor]] : [[x, anchor], [track.elbow, anchor], [track.left, middle]];
 }
 
-function drawBox(callout: Sized, middle: number, track: Track, ink: Ink): Shape {
-  const { key, name, note, lines, severity, lit } = callout;
-  const tall = lines === 2 ? TWO_LINES : ONE_LINE;
-  const top = middle - tall / 2;
-  const room = track.right - track.left - 2 * PAD;
-  const edge = severity === undefined ? ink.rule : severityInk(severity, ink);
-  return group(key, [
-    rect('box', track.left, top, track.right - track.left, tall, {
-      fill: ink.paper, rx: 4, stroke: lit === true ? ink.note : edge, 'stroke-width': severity === undefined && lit !== true ? 1 : 2,
-    }),
-    text('name', track.left + PAD, top + 14, shorten(name, room, NAME_SIZE, 600), { size: NAME_SIZE, weight: 600, fill: ink.ink }),
-    ...(lines === 2 ? [text('note', track.left + PAD, top + 26.5, shorten(note, room, NOTE_SIZE), {
-      size: NOTE_SIZE, fill: severity === 'danger' ? ink.danger : ink.ink2,
-    })] : []),
-  ]);
+/** All leaders of one ink are one path, and all dots are another: a detail has a dozen. */
+function drawLeaders(laid: readonly Laid[], track: Track, ink: Ink): Shape {
+  const lines = (some: readonly Laid[]): string => some.map((each) => straight(leaderPoints(each, track), false)).join('');
+  const plain = laid.filter(({ severity }) => severity === undefined);
+  const faulty = laid.filter(({ severity }) => severity !== undefined);
+  return group('leaders', [
+    path('halos', lines(laid), { stroke: ink.paper, 'stroke-width': 2.8, 'stroke-opacity': 0.6 }),
+    path('lines', lines(plain), { stroke: ink.hair }),
+    ...faulty.map((each) => path(`line/${each.key}`, lines([each]), { stroke: severityInk(each.severity ?? 'note', ink) })),
+    path('dots', strokes(laid.map(({ x, anchor }) => [x, anchor]), 0, 0), { stroke: ink.ink, 'stroke-width': 4.8, 'stroke-linecap': 'round' }),
+  ], { fill: 'none' });
+}
+
+function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
+  const box = ({ top, bottom }: Laid): string => roundBlock(track.left, top, track.right, bottom, 4);
+  const plain = laid.filter(({ severity, lit }) => severity === undefined && lit !== true);
+  return group('boxes', [
+    path('plain', plain.map(box).join(''), { stroke: ink.rule }),
+    ...laid.filter((each) => !plain.includes(each)).map((each) => path(each.key, box(each), {
+      stroke: each.lit === true ? ink.note : severityInk(each.severity ?? 'note', ink), 'stroke-width': each.severity === 'danger' || each.lit === true ? 2 : 1.4,
+    })),
+  ], { fill: ink.paper });
+}
+
+function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
+  const x = track.left + PAD;
+  const words: Shape[] = [];
+  for (const { key, name, note, lines, severity, number, top } of laid) {
+    // The finding's number stands in the label as it does at the fault.
+    const signs = severity === undefined || number === undefined ? 0 : SIGN_PX + 4;
+    const room = track.right - track.left - 2 * PAD - signs;
+    words.push({ key, tag: 'text', attrs: { x, y: top + 14 }, text: shorten(name, room, NAME_SIZE, 600) });
+    if (lines === 2) {
+      words.push(text(`${key}/note`, x, top + 26.5, shorten(note, room, NOTE_SIZE), { size: NOTE_SIZE, fill: severity === 'danger' ? ink.danger : ink.ink2 }));
+    }
+    if (severity !== undefined && number !== undefined) {
+      const sign = drawMark({ number, severity, x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX, ink });
+      words.push({ ...sign, key: `${key}/sign` });
+    }
+  }
+  return group('labels', words.map((each) => (each.attrs['font-size'] === undefined || each.tag !== 'text' ? each : { ...each, attrs: { ...each.attrs, 'font-weight': 400 } })), {
+    'font-size': NAME_SIZE, 'font-weight': 600, fill: ink.ink,
+  });
 }
 
 export function severityInk(severity: Severity, ink: Ink): string {

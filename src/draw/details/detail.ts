@@ -77,7 +77,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const middleDepth = (topDepth + bottomDepth) / 2;
   const drilled = drilledRadius(solution, Math.max(middleDepth, 0.5));
   const box = { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height };
-  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: box.right });
+  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: labelsFrom - 2 });
   const well = drawWell(solution, pen, ink, x + width);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, labelsFrom)];
   const context: DetailContext = { solution, frame, pen, placed, labelsFrom, severityOf: (key) => faults.get(key)?.severity };
@@ -87,7 +87,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const shapes = [crop(`detail/${frame.view}`, x, y, width, height, [
     rect('paper', x, y, width, height, { fill: ink.paper }),
     group('ground', ground),
-    group('well', well.shapes),
+    group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
     ...(extra?.shapes ?? []),
     ...drawHeld(frame, pen, box),
     ...drawLit(frame, placed),
@@ -102,12 +102,15 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
 interface Fault {
   readonly severity: Severity;
   readonly amount: string;
+  readonly number: number;
 }
 
 /** Findings come worst first, so the first one of a part is its worst. */
 function worstByPart({ findings }: Solution): Map<string, Fault> {
   const worst = new Map<string, Fault>();
-  for (const { part, severity, amount } of findings) if (!worst.has(part)) worst.set(part, { severity, amount });
+  findings.forEach(({ part, severity, amount }, i) => {
+    if (!worst.has(part)) worst.set(part, { severity, amount, number: i + 1 });
+  });
   return worst;
 }
 
@@ -121,7 +124,7 @@ function wordsOf(solution: Solution, frame: DetailFrame, key: string, faults: Ma
   if (fault === undefined) return { key, ...words, lit };
   // A note leaves the label's own figure; what is wrong takes its place.
   const note = fault.severity === 'note' || fault.amount === '' ? words.note : fault.amount;
-  return { key, name: words.name, note, weight: Math.max(words.weight, FAULT_WEIGHT[fault.severity]), severity: fault.severity, lit };
+  return { key, name: words.name, note, weight: Math.max(words.weight, FAULT_WEIGHT[fault.severity]), severity: fault.severity, number: fault.number, lit };
 }
 
 function calloutsOf(

@@ -8,7 +8,7 @@ import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { Ink } from '../theme.ts';
-import { stroke, tenth } from '../parts/outline.ts';
+import { stroke, strokes, tenth } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 
 export interface GroundPlace {
@@ -72,7 +72,7 @@ function drawFrost(pen: Pen, ink: Ink, { box, labelsFrom, holeLeft, holeRight }:
   const inside = line < box.bottom;
   let ticks = '';
   const row = inside ? line - 11 : box.bottom - 14;
-  for (let x = box.left + 13, i = 0; x < labelsFrom - 8; x += 24, i++) {
+  for (let x = box.left + 13, i = 0; x < labelsFrom - 8; x += 26, i++) {
     if ((x < holeLeft - 7 || x > holeRight + 7) && row > top + 8) ticks += sixArms(x, row - (i % 2) * 9, 4);
   }
   return group('frost', [
@@ -85,16 +85,20 @@ function drawFrost(pen: Pen, ink: Ink, { box, labelsFrom, holeLeft, holeRight }:
 function sixArms(x: number, y: number, r: number): string {
   const a = tenth(r * 0.5);
   const b = tenth(r * 0.87);
-  return `M${tenth(x - r)} ${tenth(y)}h${2 * r}M${tenth(x - a)} ${tenth(y - b)}l${2 * a} ${2 * b}M${tenth(x + a)} ${tenth(y - b)}l${-2 * a} ${2 * b}`;
+  return `M${tenth(x - r)} ${tenth(y)}h${2 * r}m${tenth(a - 2 * r)} ${-b}l${2 * a} ${2 * b}m0 ${-2 * b}l${-2 * a} ${2 * b}`;
 }
 
 /** The ground line with short blades of grass. */
 function drawTurf(pen: Pen, ink: Ink, { box }: GroundPlace): Shape {
   const y = pen.y(0);
-  let blades = '';
-  for (let x = box.left + 4, i = 0; x < box.right - 3; x += 9, i++) blades += `M${tenth(x)} ${tenth(y - 1)}l${i % 3 === 0 ? -2 : 1.5} ${-3 - (i % 2) * 2}`;
+  const leaning = (from: number): [number, number][] => {
+    const places: [number, number][] = [];
+    for (let x = box.left + from; x < box.right - 3; x += 27) places.push([x, y - 1]);
+    return places;
+  };
+  const blades = strokes(leaning(4), -2, -4) + strokes(leaning(7), 1, -6) + strokes(leaning(19), 2, -4);
   return group('turf', [
     path('line', stroke(box.left, y, box.right, y), { stroke: ink.grass, 'stroke-width': LINE.ground }),
-    path('blades', blades, { stroke: ink.grass, 'stroke-width': 1.1, fill: 'none' }),
+    path('blades', blades, { stroke: ink.grass, 'stroke-width': 1.1 }),
   ]);
 }

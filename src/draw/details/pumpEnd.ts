@@ -82,7 +82,7 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
 function drawBreak({ x, y, width, height, ink }: DetailFrame): Shape {
   const foot = y + height;
   let upper = `M${tenth(x)} ${tenth(foot - 5)}`;
-  for (let at = 0; at < width; at += 22) upper += `h7l4 -4l5 8l4 -4h2`;
+  for (let at = 0; at < width; at += 48) upper += 'h33l4-4 5 8 4-4h2';
   return group('break', [
     path('gap', `${upper}V${tenth(foot + 1)}H${tenth(x)}z`, { fill: ink.paper }),
     path('line', upper, { fill: 'none', stroke: ink.hair, 'stroke-width': 1 }),

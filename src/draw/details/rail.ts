@@ -4,7 +4,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
-import { stroke } from '../parts/outline.ts';
+import { stroke, tenth } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 
 export const RAIL_PX = 30;
@@ -29,19 +29,19 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace)
   const last = Math.floor(pen.bottom / unit / step);
   for (let n = first; n <= last; n++) {
     const at = pen.y(n * step * unit);
-    if (at < y + 7 || at > y + height - 5) continue;
+    if (at < y + 24 || at > y + height - 5) continue;
     const words = String(Math.round(n * step * 10) / 10);
     ticks += stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
-    texts.push(text(`at ${words}`, x + RAIL_PX - 8, at + 4, words, { size: 11, fill: ink.ink2, anchor: 'end' }));
+    texts.push({ key: `at ${words}`, tag: 'text', attrs: { x: tenth(x + RAIL_PX - 8), y: tenth(at + 4) }, text: words.replace('-', '\u2212') });
     const half = at + (step * unit * pen.down) / 2;
     if (half < y + height) ticks += stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
   }
   const unitWord = show(units).depth(0).replace(/^[\d.,\s\u00a0]+/, '');
   return group('rail', [
     rect('strip', x, y, RAIL_PX, height, { fill: ink.paper }),
-    path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair, 'stroke-width': 1 }),
-    path('ticks', ticks, { stroke: ink.ink, 'stroke-width': 1, fill: 'none' }),
-    ...texts,
+    path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair }),
+    path('ticks', ticks, { stroke: ink.ink }),
+    group('figures', texts, { 'font-size': 11, fill: ink.ink2, 'text-anchor': 'end' }),
     text('unit', x + 5, y + 13, unitWord, { size: 11, fill: ink.ink2 }),
   ]);
 }

@@ -75,7 +75,7 @@ function drawAnnulus(stage: Stage): Shape[] {
   if (facts.well.intake.kind === 'open hole' || facts.well.intake.kind === 'screen') {
     if (within(stage, 0, known ?? outer.bottom ?? pen.bottom)) {
       shapes.push(drawGrout('grout', pen, { ...ring, top: 0, bottom: known }));
-      stage.placed.push({ part: 'grout', kind: 'grout', left: pen.x(-ring.outsideRadius), right: pen.x(-ring.insideRadius), top: pen.y(0), bottom: pen.y(known ?? outer.bottom ?? pen.bottom) });
+      stage.placed.push({ part: 'grout', kind: 'grout', left: pen.x(ring.insideRadius), right: pen.x(ring.outsideRadius), top: pen.y(0), bottom: pen.y(known ?? outer.bottom ?? pen.bottom) });
     }
   }
   if (screen !== undefined && facts.well.intake.kind === 'screen') {
@@ -102,7 +102,7 @@ function drawBore(stage: Stage): Shape[] {
       const fill = wet ? pen.tones.water : pen.tones.bore;
       const key = `${stretch.kind}/${wet ? 'water' : 'air'}/${stretch === bore[0] ? 'first' : tenth(stretch.top)}`;
       if (stretch.kind === 'openHole') {
-        shapes.push(drawOpenHole(key, pen, { radius: stretch.insideRadius, top, bottom, known: stretch.known, fill, edge: ink.ground.rock.hatch }));
+        shapes.push(drawOpenHole(key, pen, { radius: stretch.insideRadius, top, bottom, known: stretch.known, last: i + 2 === cut.length && stretch === bore[bore.length - 1], fill, edge: ink.ground.rock.hatch }));
       } else {
         const from = pen.y(Math.max(top, pen.top - 0.1));
         const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
@@ -111,7 +111,7 @@ function drawBore(stage: Stage): Shape[] {
     }
     stage.placed.push({
       part: stretch.kind === 'casing' ? 'casing' : stretch.kind, kind: stretch.kind,
-      left: pen.x(-stretch.outsideRadius), right: pen.x(-stretch.insideRadius), top: pen.y(stretch.top), bottom: pen.y(stretch.bottom),
+      left: pen.x(stretch.insideRadius), right: pen.x(stretch.outsideRadius), top: pen.y(stretch.top), bottom: pen.y(stretch.bottom),
     });
   }
   return shapes;

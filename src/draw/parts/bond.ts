@@ -17,7 +17,7 @@ export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres
     path('wire', `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(top - 8)} ${tenth(x - 7)} ${tenth(pen.y(capBottom) + 4)} ${tenth(x - 1)} ${tenth(pen.y(capBottom))}`, {
       fill: 'none', stroke: bond, 'stroke-width': 2.2,
     }),
-    rect('clamp', wall - wide, top, wide, tall, { fill: brass.base, stroke: brass.edge, 'stroke-width': 1 }),
+    rect('clamp', wall - wide, top, wide, tall, { fill: brass.base, stroke: brass.edge }),
     path('screw', stroke(wall - wide - 3, top + tall / 2, wall - wide, top + tall / 2), { stroke: brass.edge, 'stroke-width': 2.4 }),
   ]);
 }

@@ -46,10 +46,10 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   const shapes: Shape[] = [];
   if (place.bedding) shapes.push(...drawBedding(place.from, place.to, top, bottom, bedding));
   shapes.push(
-    path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink, 'stroke-width': 1 }),
+    path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink }),
     path('bore', block(shoulder, middle - inside, place.to, middle + inside), { fill: water, stroke: place.wall.ink, 'stroke-width': 0.6 }),
     path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), { fill: '#fff', 'fill-opacity': 0.5 }),
-    path('flow', `M${tenth(place.to - 78)} ${tenth(middle)}h14m-4 -2.6l4 2.6l-4 2.6`, { fill: 'none', stroke: waterEdge, 'stroke-width': 1.2 }),
+    path('flow', `M${tenth(place.to - 78)} ${tenth(middle)}h14m-4 -2.6l4 2.6l-4 2.6`, { fill: 'none', stroke: waterEdge }),
   );
   if (place.fitting) {
     shapes.push(
@@ -75,7 +75,7 @@ function drawClamps(shoulder: number, tip: number, middle: number, half: number,
     const screwTop = up ? middle - reach - 4 : middle + reach - 1;
     return group(`clamp/line/${['first', 'second', 'third', 'fourth'][i] ?? 'further'}`, [
       path('band', block(centre - wide / 2, middle - reach, centre + wide / 2, middle + reach) + block(centre - wide * 0.75, screwTop, centre + wide * 0.75, screwTop + 5), {
-        fill: steel.base, stroke: steel.edge, 'stroke-width': 1,
+        fill: steel.base, stroke: steel.edge,
       }),
       path('shine', block(centre - wide * 0.3, middle - reach * 0.6, centre + wide * 0.3, middle - reach * 0.15), { fill: steel.shine }),
     ]);
@@ -88,7 +88,7 @@ function drawBedding(from: number, to: number, top: number, bottom: number, { fi
   for (let x = Math.ceil((from + 4) / 7) * 7, i = 0; x < to; x += 7, i++) dots += `M${x} ${tenth(bottom + 3.4 + (i % 2) * 3.2)}h1.2M${x + 3} ${tenth(top - 3.4)}h1.2`;
   return [
     path('bedding', block(from, top - 6, to, bottom + 10), { fill }),
-    path('beddingGrains', dots, { stroke: ink, 'stroke-width': 1.1, fill: 'none' }),
+    path('beddingGrains', dots, { stroke: ink,  fill: 'none' }),
   ];
 }
 

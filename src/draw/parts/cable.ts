@@ -20,7 +20,7 @@ export interface CablePlace {
   readonly splices: readonly PlacedPart[];
 }
 
-const PIECES = 5;
+const PIECES = 3;
 
 export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: CablePlace): Shape {
   const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
@@ -33,7 +33,7 @@ export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: C
   if (leaves < pen.bottom) d += toMotor(pen, x(pen.y(leaves)), leaves, place);
   const wide = Math.max(2.6, part.radius * 2 * pen.across);
   return group(part.key, [
-    path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(wide), 'stroke-linejoin': 'round' }),
+    path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(wide) }),
     path('glint', d, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(wide * 0.26) }),
   ]);
 }

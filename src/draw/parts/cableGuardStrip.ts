@@ -14,7 +14,7 @@ export function drawCableGuardStrip(part: PlacedPart, pen: Pen, pumpRadius: numb
   const width = Math.max(3, pumpRadius * COVERS * pen.across);
   const top = pen.y(part.top);
   const bottom = pen.y(part.bottom);
-  const edge = { stroke: steel.edge, 'stroke-width': 1 };
+  const edge = { stroke: steel.edge };
   return group(part.key, [
     rect('channel', left - width * 0.35, top, width, bottom - top, { fill: steel.base, rx: Math.min(2, width / 3), ...edge }),
     path('fold', stroke(left + width * 0.05, top + 2, left + width * 0.05, bottom - 2), { stroke: steel.shine, 'stroke-width': Math.max(1, width * 0.2) }),

@@ -43,7 +43,7 @@ export function drawVent(x: number, y: number, wide: number, pen: Pen): Shape[] 
   const foot = y + wide * 1.5;
   return [
     path('vent', `M${tenth(x)} ${tenth(y - wide / 2)}H${tenth(out)}Q${tenth(out - wide / 2)} ${tenth(y - wide / 2)} ${tenth(out - wide / 2)} ${tenth(y + wide * 0.2)}V${tenth(foot)}H${tenth(out + wide / 2)}V${tenth(y + wide / 2)}H${tenth(x)}z`, {
-      fill: cast.base, stroke: cast.edge, 'stroke-width': 1.1, 'stroke-linejoin': 'round',
+      fill: cast.base, stroke: cast.edge, 
     }),
     path('ventScreen', block(out - wide / 2, foot, out + wide / 2, foot + 3.4), { fill: air, stroke: cast.edge, 'stroke-width': 0.9 }),
     path('ventMesh', [0.25, 0.5, 0.75].map((share) => stroke(out - wide / 2 + wide * share, foot, out - wide / 2 + wide * share, foot + 3.4)).join('') + stroke(out - wide / 2, foot + 1.7, out + wide / 2, foot + 1.7), {

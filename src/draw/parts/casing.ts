@@ -3,7 +3,7 @@ import type { CasingFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { block, straight, tenth } from './outline.ts';
+import { block, straight, strokes } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Cut } from './tones.ts';
 
@@ -39,24 +39,19 @@ export function drawCasing(key: string, pen: Pen, place: CasingPlace): Shape {
   const d = walls.map(([left, right]) => block(left, top, right, bottom)).join('');
   const dashed = place.bottom === null ? { 'stroke-dasharray': '4 3' } : {};
   const shapes = [
-    path('walls', d, { fill: cut.fill, stroke: cut.ink, 'stroke-width': 1.2, ...dashed }),
-    path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), { stroke: cut.ink, 'stroke-width': 0.8, fill: 'none' }),
+    path('walls', d, { fill: cut.fill, stroke: cut.ink, ...dashed }),
+    path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), { stroke: cut.ink, 'stroke-width': 0.8 }),
   ];
   if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE) shapes.push(drawShoe(pen, centre, inside, outside, place.bottom));
   return group(key, shapes);
 }
 
-/** Slant strokes across a wall, clipped to it, at an even pitch that hangs on the sheet and not on the wall's end. */
-export function slants(left: number, right: number, top: number, bottom: number, pitch = 6): string {
-  const rise = right - left;
-  let d = '';
-  for (let y = Math.ceil(top / pitch) * pitch; y < bottom + rise; y += pitch) {
-    const fromY = Math.min(y, bottom);
-    const toY = Math.max(y - rise, top);
-    if (fromY - toY < 0.6) continue;
-    d += `M${tenth(left + (y - fromY))} ${tenth(fromY)}L${tenth(left + (y - toY))} ${tenth(toY)}`;
-  }
-  return d;
+/** Slant strokes across a wall, at an even pitch that hangs on the sheet and not on the wall's end. */
+export function slants(left: number, right: number, top: number, bottom: number, pitch = 8): string {
+  const rise = Math.min(right - left, 7);
+  const places: [number, number][] = [];
+  for (let y = Math.ceil((top + rise) / pitch) * pitch; y <= bottom; y += pitch) places.push([left, y]);
+  return strokes(places, right - left, -rise);
 }
 
 /** The shoe: a thick ring round the foot, bevelled to a cutting edge. */
@@ -69,5 +64,5 @@ function drawShoe(pen: Pen, centre: number, inside: number, outside: number, foo
     [centre + side * outside, top], [centre + side * (outside + thick), top + 2], [centre + side * (outside + thick), bottom - 3],
     [centre + side * inside, bottom + 2], [centre + side * outside, bottom - 1],
   ]);
-  return path('shoe', ring(-1) + ring(1), { fill: steel.edge, stroke: pen.tones.ink, 'stroke-width': 0.8, 'stroke-linejoin': 'round' });
+  return path('shoe', ring(-1) + ring(1), { fill: steel.edge, stroke: pen.tones.ink });
 }

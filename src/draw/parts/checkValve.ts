@@ -22,7 +22,7 @@ export function drawCheckValve(
     turned('body', centre, profile, ramp, attrs),
     ...inside(centre, half, at, arrow === 'down', pen),
     path('arrow', arrowPath(centre - half * 0.5, at(0.22), at(0.82), half, arrow), {
-      fill: pen.tones.ink, stroke: ramp.shine, 'stroke-width': 0.9, 'stroke-linejoin': 'round', 'paint-order': 'stroke',
+      fill: pen.tones.ink, stroke: ramp.shine, 'stroke-width': 0.9, 'paint-order': 'stroke',
     }),
   ]);
 }
@@ -47,7 +47,7 @@ function inside(centre: number, half: number, at: (share: number) => number, dow
   return [
     path('wall', wall, { fill: brassCut.fill, stroke: brassCut.ink, 'stroke-width': 0.9 }),
     path('way', way, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.7 }),
-    path('spring', straight(turns, false), { fill: 'none', stroke: ink, 'stroke-width': 1 }),
+    path('spring', straight(turns, false), { fill: 'none', stroke: ink }),
     path('poppet', poppet, { fill: rubber.shade, stroke: rubber.edge, 'stroke-width': 0.6 }),
   ];
 }

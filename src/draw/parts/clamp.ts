@@ -48,10 +48,10 @@ export function drawClamp({ key, top, bottom }: Bands, centre: number, half: num
   const far = centre + side * (reach + Math.max(4, half * 0.42));
   const swell = tall * 0.22;
   return group(key, [
-    rect('band', centre - reach, top, reach * 2, tall, { fill: steel.base, stroke: steel.edge, 'stroke-width': 1 }),
+    rect('band', centre - reach, top, reach * 2, tall, { fill: steel.base, stroke: steel.edge }),
     path('shine', block(centre - reach * 0.5, top + 0.5, centre - reach * 0.1, bottom - 0.5), { fill: steel.shine }),
     rect('screw', Math.min(near, far), top - swell, Math.abs(far - near), tall + swell * 2, {
-      fill: steel.shade, stroke: steel.edge, 'stroke-width': 1, rx: Math.min(1.4, tall / 3),
+      fill: steel.shade, stroke: steel.edge, rx: Math.min(1.4, tall / 3),
     }),
     path('slot', stroke(far - side * 1.6, top, far - side * 1.6, bottom), { stroke: steel.edge, 'stroke-width': 0.8 }),
   ]);

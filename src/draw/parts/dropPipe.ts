@@ -3,13 +3,13 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { curveDown, tenth } from './outline.ts';
+import { block, curveDown, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { StringAxis } from './stringAxis.ts';
 import type { Cut } from './tones.ts';
 
 /** Pieces of curve that follow the drift; the rest of the pipe hangs plumb. */
-const PIECES = 4;
+const PIECES = 2;
 
 export interface DropPipeTones {
   readonly wall: Cut;
@@ -25,7 +25,7 @@ export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones
   const to = Math.max(from, Math.min(part.bottom, pen.bottom + 0.1));
   const band = (left: Metres, right: Metres): string => ribbon(pen, axis, from, to, left, right);
   return group(part.key, [
-    path('wall', band(-outside, outside), { fill: tones.wall.fill, stroke: tones.wall.ink, 'stroke-width': 0.9 }),
+    path('wall', band(-outside, outside), { fill: tones.wall.fill, stroke: tones.wall.ink }),
     path('bore', band(-inside, inside), { fill: tones.bore, stroke: tones.wall.ink, 'stroke-width': 0.6 }),
     path('glint', band(inside * 0.2, inside * 0.62), { fill: tones.glint, 'fill-opacity': 0.55 }),
   ]);
@@ -37,7 +37,7 @@ function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metr
   const depth = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
   const edge = (offset: Metres) => (y: number): number => pen.x(axis.pipe(depth(y)) + offset);
   if (from >= axis.centredFrom) {
-    return `M${tenth(pen.x(left))} ${tenth(pen.y(from))}H${tenth(pen.x(right))}V${tenth(pen.y(to))}H${tenth(pen.x(left))}z`;
+    return block(pen.x(left), pen.y(from), pen.x(right), pen.y(to));
   }
   const downLeft = curveDown(edge(left), pen.y(from), pen.y(bend), PIECES);
   const upRight = curveDown(edge(right), pen.y(bend), pen.y(from), PIECES, 'L');

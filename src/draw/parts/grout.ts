@@ -2,7 +2,8 @@
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { block, tenth } from './outline.ts';
+import { block, strokes, tenth } from './outline.ts';
+import type { Point } from '../shapes.ts';
 import type { Pen } from './pen.ts';
 
 export interface AnnulusPlace {
@@ -22,6 +23,8 @@ const walls = (pen: Pen, place: AnnulusPlace): { readonly sides: readonly (reado
   bottom: pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1)),
 });
 
+const FLECK_PX = 13;
+
 /** Cement: fine crosswise strokes and flecks. */
 export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
   const { fill, ink } = pen.tones.grout;
@@ -29,16 +32,19 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
   if (bottom <= top) return group(key, []);
   const d = sides.map(([left, right]) => block(left, top, right, bottom)).join('');
   if (place.bottom === null) return group(key, [path('outline', d, { fill: 'none', stroke: ink, 'stroke-dasharray': '4 3' })]);
-  let flecks = '';
+  // Flecks of aggregate: two kinds, each one path.
+  const long: Point[] = [];
+  const short: Point[] = [];
   for (const [left, right] of sides) {
-    for (let y = Math.ceil(top / 9) * 9, i = 0; y < bottom - 3; y += 9, i++) {
-      const x = left + (right - left) * (0.2 + 0.45 * ((i * 5) % 3) / 2);
-      flecks += `M${tenth(x)} ${y}l3 -3m2 5l2 -1.5`;
+    for (let y = Math.ceil(top / FLECK_PX) * FLECK_PX, i = Math.round(y / FLECK_PX); y < bottom - 4; y += FLECK_PX, i++) {
+      const wide = right - left - 5;
+      long.push([left + 1 + wide * (((i * 5) % 7) / 7), y]);
+      if (wide > 9) short.push([left + 1 + wide * (((i * 3 + 4) % 7) / 7), y + FLECK_PX / 2]);
     }
   }
   return group(key, [
     path('fill', d, { fill, stroke: ink, 'stroke-width': 0.8 }),
-    path('flecks', flecks, { fill: 'none', stroke: ink, 'stroke-width': 0.8 }),
+    path('flecks', strokes(long, 3, -3) + strokes(short, 2, 1), { stroke: ink, 'stroke-width': 0.8 }),
   ]);
 }
 
@@ -48,19 +54,22 @@ export function drawGravelPack(key: string, pen: Pen, place: AnnulusPlace): Shap
   const { sides, top, bottom } = walls(pen, place);
   if (bottom <= top) return group(key, []);
   let grains = '';
-  const pitch = 6;
+  const pitch = 7;
   for (const [left, right] of sides) {
     const columns = Math.max(1, Math.floor((right - left) / pitch));
     const step = (right - left) / columns;
-    for (let y = Math.ceil(top / pitch) * pitch, row = 0; y < bottom - 2; y += pitch, row++) {
-      for (let i = 0; i < columns - (row % 2); i++) {
-        const x = left + step * (i + (row % 2 === 0 ? 0.5 : 1));
-        grains += `M${tenth(x - 2)} ${y + 2}a2 1.8 0 1 0 4 0a2 1.8 0 1 0 -4 0`;
+    for (let y = Math.ceil(top / pitch) * pitch, row = Math.round(y / pitch); y < bottom - 3; y += pitch, row++) {
+      const even = row % 2 === 0;
+      for (let i = 0; i < columns - (even ? 0 : 1); i++) {
+        const x = left + step * (i + (even ? 0.5 : 1));
+        // A grain is a zero-length stroke with round ends, drawn twice: rim and face.
+        grains += i === 0 ? `M${tenth(x)} ${y + 3}h0` : `m${tenth(step)} 0h0`;
       }
     }
   }
+  const dot = (name: string, colour: string, wide: number): Shape => path(name, grains, { stroke: colour, 'stroke-width': wide, 'stroke-linecap': 'round' });
   return group(key, [
     path('fill', sides.map(([left, right]) => block(left, top, right, bottom)).join(''), { fill, stroke: ink, 'stroke-width': 0.8 }),
-    path('grains', grains, { fill: 'none', stroke: ink, 'stroke-width': 0.7 }),
+    dot('rims', ink, 5.4), dot('grains', fill, 4),
   ]);
 }

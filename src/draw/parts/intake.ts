@@ -21,7 +21,7 @@ export function drawIntake(part: PlacedPart, pen: Pen): Shape {
     slots += stroke(x, top + inset, x, bottom - inset);
   }
   return group(part.key, [
-    rect('ring', centre - half, top, half * 2, bottom - top, { fill, stroke: pen.tones.pump.edge, 'stroke-width': 1.2 }),
+    rect('ring', centre - half, top, half * 2, bottom - top, { fill, stroke: pen.tones.pump.edge }),
     path('slots', slots, { stroke: ink, 'stroke-width': Math.min(2.4, Math.max(0.8, half * 0.075)), fill: 'none' }),
   ]);
 }

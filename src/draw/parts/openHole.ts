@@ -2,7 +2,8 @@
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { tenth } from './outline.ts';
+import type { Point } from '../shapes.ts';
+import { straight } from './outline.ts';
 import type { Pen } from './pen.ts';
 
 export interface OpenHolePlace {
@@ -10,13 +11,15 @@ export interface OpenHolePlace {
   readonly top: Metres;
   readonly bottom: Metres;
   readonly known: boolean;
+  /** Ends on the floor of the well. */
+  readonly last: boolean;
   readonly fill: string;
   readonly edge: string;
 }
 
 /** Depth between two kinks of the wall on paper. */
-const KINK_PX = 17;
-const ROUGH_PX = 3.2;
+const KINK_PX = 22;
+const ROUGH_PX = 3.6;
 
 /** A number from 0 to 1 that belongs to a whole number: the same for ever. */
 function rough(n: number): number {
@@ -25,11 +28,11 @@ function rough(n: number): number {
 }
 
 /** Points of one wall from the top down; the hole is never drawn narrower than it is. */
-export function wallPoints(pen: Pen, place: OpenHolePlace, side: 1 | -1): [number, number][] {
+export function wallPoints(pen: Pen, place: OpenHolePlace, side: 1 | -1): Point[] {
   const top = pen.y(Math.max(place.top, pen.top - 0.3));
   const bottom = pen.y(Math.min(place.bottom, pen.bottom + 0.3));
   const wall = pen.x(side * place.radius);
-  const points: [number, number][] = [[wall, top]];
+  const points: Point[] = [[wall, top]];
   // Kinks are numbered by depth, so that a window that moves shows the same wall.
   const firstKink = Math.ceil(((place.top > pen.top - 0.3 ? place.top : pen.top - 0.3) * pen.down) / KINK_PX);
   const zero = pen.y(0);
@@ -46,11 +49,14 @@ export function drawOpenHole(key: string, pen: Pen, place: OpenHolePlace): Shape
   const left = wallPoints(pen, place, -1);
   const right = wallPoints(pen, place, 1);
   if (pen.y(place.bottom) < pen.y(pen.top) || pen.y(place.top) > pen.y(pen.bottom)) return group(key, []);
-  const line = (points: readonly (readonly [number, number])[]): string => points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${tenth(x)} ${tenth(y)}`).join('');
-  const floor = place.bottom < pen.bottom ? `M${tenth(pen.x(-place.radius))} ${tenth(pen.y(place.bottom))}H${tenth(pen.x(place.radius))}` : '';
+  const ends = place.bottom < pen.bottom && place.last;
   const dashed = place.known ? {} : { 'stroke-dasharray': '4 3' };
+  // Left down, floor, right up: one outline, closed by the fill alone.
+  const up = [...right].reverse();
+  const outline = ends ? straight([...left, ...up], false) : straight(left, false) + straight(up, false);
+  const hole = ends ? [] : [path('hole', straight([...left, ...up]), { fill: place.fill })];
   return group(key, [
-    path('hole', `${line([...left, ...right.reverse()])}z`, { fill: place.fill }),
-    path('wall', line(left) + line(right) + floor, { fill: 'none', stroke: place.edge, 'stroke-width': 1.8, 'stroke-linejoin': 'round', ...dashed }),
+    ...hole,
+    path('wall', outline, { fill: ends ? place.fill : 'none', stroke: place.edge, 'stroke-width': 1.8, ...dashed }),
   ]);
 }

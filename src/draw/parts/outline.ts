@@ -1,22 +1,38 @@
-/** Path text for parts: rounded to a tenth of a pixel and written as short as it can be. */
+/**
+ * Path text for parts: tenths of a pixel, relative steps, no sign or space that is not needed. A detail holds some
+ * hundred outlines, so each byte of one counts.
+ */
 import type { Point } from '../shapes.ts';
 
 /** A tenth of a pixel is below what any of our screens or printers shows of a line. */
 export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
-/** A path of straight lines; level and plumb ones are written with one coordinate. */
+/** Whole tenths as text: "12", ".5", "-3.4". */
+function text(tenths: number): string {
+  const size = tenths < 0 ? -tenths : tenths;
+  const digit = size % 10;
+  const whole = (size - digit) / 10;
+  const sign = tenths < 0 ? '-' : '';
+  if (digit === 0) return sign + whole;
+  return whole === 0 ? `${sign}.${digit}` : `${sign}${whole}.${digit}`;
+}
+
+/** The next number of a pair: a minus sign separates by itself. */
+const next = (tenths: number): string => (tenths < 0 ? text(tenths) : ` ${text(tenths)}`);
+
+/** A path of straight lines; level and plumb ones are written with one step. */
 export function straight(points: readonly Point[], closed = true): string {
   let d = '';
-  let lastX = NaN;
-  let lastY = NaN;
+  let lastX = 0;
+  let lastY = 0;
   for (const [pointX, pointY] of points) {
-    const x = tenth(pointX);
-    const y = tenth(pointY);
-    if (d === '') d = `M${x} ${y}`;
-    else if (x === lastX && y === lastY) continue;
-    else if (x === lastX) d += `V${y}`;
-    else if (y === lastY) d += `H${x}`;
-    else d += `L${x} ${y}`;
+    const x = Math.round(pointX * 10);
+    const y = Math.round(pointY * 10);
+    if (d === '') d = `M${text(x)}${next(y)}`;
+    else if (y === lastY) {
+      if (x !== lastX) d += `h${text(x - lastX)}`;
+    } else if (x === lastX) d += `v${text(y - lastY)}`;
+    else d += `l${text(x - lastX)}${next(y - lastY)}`;
     lastX = x;
     lastY = y;
   }
@@ -24,24 +40,74 @@ export function straight(points: readonly Point[], closed = true): string {
 }
 
 /** A rectangle as a path, so that several can share one element. */
-export const block = (left: number, top: number, right: number, bottom: number): string =>
-  `M${tenth(left)} ${tenth(top)}H${tenth(right)}V${tenth(bottom)}H${tenth(left)}z`;
+export function block(left: number, top: number, right: number, bottom: number): string {
+  const x = Math.round(left * 10);
+  const y = Math.round(top * 10);
+  const wide = Math.round(right * 10) - x;
+  return `M${text(x)}${next(y)}h${text(wide)}v${text(Math.round(bottom * 10) - y)}h${text(-wide)}z`;
+}
+
+/** A rectangle with round corners, as a path. */
+export function roundBlock(left: number, top: number, right: number, bottom: number, r: number): string {
+  const wide = text(Math.round((right - left - 2 * r) * 10));
+  const tall = text(Math.round((bottom - top - 2 * r) * 10));
+  const back = wide === '0' ? '0' : `-${wide}`;
+  const up = tall === '0' ? '0' : `-${tall}`;
+  return `M${tenth(left + r)} ${tenth(top)}h${wide}q${r} 0 ${r} ${r}v${tall}q0 ${r}-${r} ${r}h${back}q-${r} 0-${r}-${r}v${up}q0-${r} ${r}-${r}z`;
+}
 
 /** One stroke from point to point. */
-export const stroke = (x1: number, y1: number, x2: number, y2: number): string =>
-  straight([[x1, y1], [x2, y2]], false);
+export function stroke(x1: number, y1: number, x2: number, y2: number): string {
+  const x = Math.round(x1 * 10);
+  const y = Math.round(y1 * 10);
+  const dx = Math.round(x2 * 10) - x;
+  const dy = Math.round(y2 * 10) - y;
+  const start = `M${text(x)}${next(y)}`;
+  if (dy === 0) return `${start}h${text(dx)}`;
+  return dx === 0 ? `${start}v${text(dy)}` : `${start}l${text(dx)}${next(dy)}`;
+}
 
 /** A smooth curve given as a function of y, as cubic pieces that keep its value and slope at the joints. */
 export function curveDown(x: (y: number) => number, from: number, to: number, pieces: number, start = 'M'): string {
   const step = (to - from) / pieces;
-  const h = Math.abs(step) / 50;
+  const h = step / 50;
   const slope = (y: number): number => (x(y + h) - x(y - h)) / (2 * h);
+  let lastX = Math.round(x(from) * 10);
+  let lastY = Math.round(from * 10);
+  let d = `${start}${text(lastX)}${next(lastY)}`;
   let y = from;
-  let d = `${start}${tenth(x(from))} ${tenth(from)}`;
+  let leaving = slope(from);
   for (let i = 1; i <= pieces; i++) {
-    const next = from + step * i;
-    d += `C${tenth(x(y) + (slope(y) * step) / 3)} ${tenth(y + step / 3)} ${tenth(x(next) - (slope(next) * step) / 3)} ${tenth(next - step / 3)} ${tenth(x(next))} ${tenth(next)}`;
-    y = next;
+    const below = from + step * i;
+    const arriving = slope(below);
+    const firstX = Math.round((x(y) + (leaving * step) / 3) * 10);
+    const secondX = Math.round((x(below) - (arriving * step) / 3) * 10);
+    const endX = Math.round(x(below) * 10);
+    const endY = Math.round(below * 10);
+    const third = Math.round((step * 10) / 3);
+    d += `c${text(firstX - lastX)}${next(third)}${next(secondX - lastX)}${next(endY - lastY - third)}${next(endX - lastX)}${next(endY - lastY)}`;
+    lastX = endX;
+    lastY = endY;
+    y = below;
+    leaving = arriving;
+  }
+  return d;
+}
+
+/** The same short stroke at every place: hatching that steps down or along. */
+export function strokes(places: readonly Point[], dx: number, dy: number): string {
+  let d = '';
+  let lastX = 0;
+  let lastY = 0;
+  const stepX = Math.round(dx * 10);
+  const stepY = Math.round(dy * 10);
+  const step = stepY === 0 ? `h${text(stepX)}` : stepX === 0 ? `v${text(stepY)}` : `l${text(stepX)}${next(stepY)}`;
+  for (const [pointX, pointY] of places) {
+    const x = Math.round(pointX * 10);
+    const y = Math.round(pointY * 10);
+    d += (d === '' ? `M${text(x)}${next(y)}` : `m${text(x - lastX)}${next(y - lastY)}`) + step;
+    lastX = x + stepX;
+    lastY = y + stepY;
   }
   return d;
 }

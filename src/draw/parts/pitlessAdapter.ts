@@ -68,7 +68,7 @@ function drawBody(m: Measures, pen: Pen, end: number): Shape[] {
   ]);
   const nutLeft = m.wallOut + m.gasket;
   const nutRight = nutLeft + nutWidth(pen);
-  const edge = { stroke: brass.edge, 'stroke-width': 1.1, 'stroke-linejoin': 'round' as const };
+  const edge = { stroke: brass.edge, 'stroke-width': 1.1 };
   return [
     path('body', saddle + block(saddleLeft, neckTop, end, neckBottom), { fill: brass.shade, ...edge }),
     path('bodyLight', block(nutRight, neckTop + 1.5, end - 1, neckTop + 3.5), { fill: brass.light }),
@@ -102,10 +102,10 @@ function drawSpool(m: Measures, pen: Pen): Shape[] {
     return stroke(m.centre - threadHalf, y + 0.8, m.centre + threadHalf, y - 0.8);
   }).join('');
   return [
-    path('spool', outline, { fill: brassCut.fill, stroke: brassCut.ink, 'stroke-width': 1.2, 'stroke-linejoin': 'round' }),
+    path('spool', outline, { fill: brassCut.fill, stroke: brassCut.ink }),
     path('spoolHatch', hatchIn(left, m.centre - way, shoulder + 2, m.bottom), { stroke: brassCut.ink, 'stroke-width': 0.7, fill: 'none', 'stroke-opacity': 0.8 }),
     path('waterway', elbow, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.8 }),
-    path('lift', block(m.centre - threadHalf, threadTop, m.centre + threadHalf, m.top), { fill: brass.light, stroke: brass.edge, 'stroke-width': 1.1 }),
+    path('lift', block(m.centre - threadHalf, threadTop, m.centre + threadHalf, m.top), { fill: brass.light, stroke: brass.edge }),
     path('liftBore', block(m.centre - threadHalf * 0.45, threadTop, m.centre + threadHalf * 0.45, m.top - 1), { fill: brass.shade }),
     path('liftThread', threads, { stroke: brass.edge, 'stroke-width': 0.8 }),
   ];

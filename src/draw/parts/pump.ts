@@ -63,9 +63,9 @@ function openStages(
     ]);
   }
   return [
-    rect('cut', centre, top, right - centre, room, { fill: tones.water, stroke: tones.edge, 'stroke-width': 1 }),
+    rect('cut', centre, top, right - centre, room, { fill: tones.water, stroke: tones.edge }),
     path('impellers', impellers, { fill: tones.edge }),
-    path('bowls', bowls, { fill: 'none', stroke: tones.edge, 'stroke-width': 1.1 }),
+    path('bowls', bowls, { fill: 'none', stroke: tones.edge }),
     path('shaft', block(centre - shaft * 0.2, top, centre + shaft, top + room), { fill: tones.lit, stroke: tones.edge, 'stroke-width': 0.7 }),
   ];
 }

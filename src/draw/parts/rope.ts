@@ -23,7 +23,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   const from = Math.max(part.top, pen.top - 0.2);
   const leaves = place.eye.depth - 0.25;
   const to = Math.min(leaves, pen.bottom + 0.2);
-  const pieces = Math.max(2, Math.min(14, Math.ceil((to - from) / 0.5)));
+  const pieces = Math.max(2, Math.min(12, Math.ceil((to - from) / 0.8)));
   let d = to > from ? curveDown(x, pen.y(from), pen.y(to), pieces) : '';
   if (leaves < pen.bottom) d += toEye(pen, x(pen.y(leaves)), leaves, place, d === '');
   const wide = Math.max(2.2, part.radius * 2 * pen.across);

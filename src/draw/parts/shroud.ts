@@ -18,5 +18,5 @@ export function drawShroud(part: PlacedPart, pen: Pen, pumpRadius: number): Shap
     [centre + side * neck, top], [centre + side * outside, top + slope], [centre + side * outside, bottom],
     [centre + side * inside, bottom], [centre + side * inside, top + slope + 1.6], [centre + side * neck, top + 2],
   ]);
-  return group(part.key, [path('walls', wall(-1) + wall(1), { fill, stroke: ink, 'stroke-width': 1, 'stroke-linejoin': 'round' })]);
+  return group(part.key, [path('walls', wall(-1) + wall(1), { fill, stroke: ink })]);
 }

@@ -24,10 +24,10 @@ export function drawTorqueArrestor(part: PlacedPart, pen: Pen, place: ArrestorPl
   const bandTall = Math.min(6, (bottom - top) * 0.14);
   const arms = arm(pen.x(-place.boreRadius), centre - hub, top, bottom, thick, 1) + arm(pen.x(place.boreRadius), centre + hub, top, bottom, thick, -1);
   const band = (key: string, y: number): Shape =>
-    rect(key, centre - hub * 1.24, y, hub * 2.48, bandTall, { fill: steel.base, stroke: steel.edge, 'stroke-width': 1 });
+    rect(key, centre - hub * 1.24, y, hub * 2.48, bandTall, { fill: steel.base, stroke: steel.edge });
   return group(part.key, [
-    path('arms', arms, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 1, 'stroke-linejoin': 'round', ...dash }),
-    path('front', lens(centre, hub * 0.5, top + bandTall, bottom - bandTall), { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 1, ...dash }),
+    path('arms', arms, { fill: rubber.base, stroke: rubber.edge, ...dash }),
+    path('front', lens(centre, hub * 0.5, top + bandTall, bottom - bandTall), { fill: rubber.base, stroke: rubber.edge, ...dash }),
     path('glint', lens(centre - hub * 0.14, hub * 0.16, top + bandTall + 3, bottom - bandTall - 3), { fill: rubber.shine }),
     band('hubTop', top), band('hubBottom', bottom - bandTall),
   ]);

@@ -49,7 +49,7 @@ export function turned(
   const widest = profile.reduce((most, [, half]) => Math.max(most, half), 0) * 2;
   const slim = widest < SLIM_WIDTH;
   const shapes = [path('outline', strip(profile, centre, -1, 1, lying), {
-    fill: slim ? ramp.shade : ramp.shadow, stroke: ramp.edge, 'stroke-width': 1.2, 'stroke-linejoin': 'round', ...attrs,
+    fill: slim ? ramp.shade : ramp.shadow, stroke: ramp.edge, ...attrs,
   })];
   for (const { key: name, tone, from, to } of slim ? SLIM : FULL) {
     shapes.push(path(name, strip(profile, centre, from, to, lying), { fill: ramp[tone] }));
