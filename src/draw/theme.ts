@@ -65,6 +65,8 @@ export interface Ink {
   readonly steel: Shade;
   readonly castIron: Shade;
   readonly rubber: Shade;
+  /** Tape, ties, arms of an arrestor: thin black things. */
+  readonly tape: string;
 }
 
 const light: Ink = {
@@ -110,6 +112,7 @@ const light: Ink = {
   steel: { light: '#E4E8EA', mid: '#B9C2C7', dark: '#8C979D', edge: '#3F474C' },
   castIron: { light: '#9AA3AB', mid: '#727C85', dark: '#555E67', edge: '#23282D' },
   rubber: { light: '#5A5F63', mid: '#3A3E41', dark: '#25282A', edge: '#151718' },
+  tape: '#1A1D1F',
 };
 
 const dark: Ink = {
@@ -155,6 +158,7 @@ const dark: Ink = {
   steel: { light: '#CDD5D9', mid: '#8E9AA1', dark: '#5E6A71', edge: '#E4EAED' },
   castIron: { light: '#8C979E', mid: '#616C73', dark: '#434C52', edge: '#C3CCD1' },
   rubber: { light: '#7A8287', mid: '#565E63', dark: '#3B4246', edge: '#BFC8CD' },
+  tape: '#DDE3E6',
 };
 
 /** One body of the print theme: white with a light grey side, black edges. No fill is darker than 12 %. */
@@ -205,6 +209,7 @@ const print: Ink = {
   steel: drawn,
   castIron: drawn,
   rubber: { ...drawn, dark: '#E1E1E1' },
+  tape: BLACK,
 };
 
 export const THEMES: Readonly<Record<View['theme'], Ink>> = { light, dark, print };

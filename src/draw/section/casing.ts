@@ -3,7 +3,7 @@ import type { CasingFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polygon, rect, type Point } from '../shapes.ts';
+import { group, line, path, polygon, polyline, rect, type Point } from '../shapes.ts';
 import { ANNULUS, within, type SectionFrame } from './frame.ts';
 
 /** A wall thinner than this cannot be told from a line [px]. */
@@ -111,8 +111,8 @@ function screen(stretch: BoreStretch, key: string, frame: SectionFrame): Shape[]
     const packX = side < 0 ? outer - pack : outer;
     return [
       rect(`${key}/pack/${name}`, packX, from, pack, to - from, { fill: ink.gravelPack }),
-      line(`${key}/grains/${name}`, packX + pack / 2, from + 2, packX + pack / 2, to, {
-        stroke: ink.ground.gravel.hatch, 'stroke-width': Math.min(3, pack / 2), 'stroke-dasharray': '1.4 3.2',
+      path(`${key}/grains/${name}`, polyline([[packX + pack * 0.3, from + 2], [packX + pack * 0.3, to]]) + polyline([[packX + pack * 0.72, from + 4.5], [packX + pack * 0.72, to]]), {
+        fill: 'none', stroke: ink.ground.gravel.hatch, 'stroke-width': 1.5, 'stroke-dasharray': '1.5 3.5',
       }),
       line(`${key}/slots/${name}`, middle, from, middle, to, { stroke: ink.casing, 'stroke-width': wall, 'stroke-dasharray': '1.6 1.8' }),
       line(`${key}/edge/${name}`, outer, from, outer, to, { stroke: ink.casing, 'stroke-width': 1 }),

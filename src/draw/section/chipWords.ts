@@ -39,7 +39,7 @@ function kindOf(id: string): string {
 function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipWords {
   const look = WORDS[kindOf(handle.id)];
   const finding = look === undefined ? null : worstAbout(look.parts, solution.findings);
-  const notes = look === undefined ? [] : look.notes(solution, show);
+  const notes = look === undefined || (!handle.known && handle.id === 'staticLevel') ? [] : look.notes(solution, show);
   const shown = finding !== null && finding.severity !== 'note' ? [finding.amount, ...notes.slice(0, 1)] : notes;
   return {
     handle: handle.id,

@@ -132,7 +132,7 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   if (step === 0) {
     words.notes.forEach((note, i) => {
       const fill = i === 0 && words.finding !== null && words.finding.severity !== 'note' ? (danger ? ink.danger : ink.ink) : ink.ink2;
-      shapes.push(text(`note/${i === 0 ? 'first' : 'second'}`, column.x + 12, top + tall + 11.5 + i * NOTE_LINE, shorten(note, column.width - 14, 11.5), { size: 11.5, fill, ...(danger && i === 0 ? { weight: 600 as const } : {}) }));
+      shapes.push(text(`note/${i === 0 ? 'first' : 'second'}`, column.x + 12, top + tall + 11.5 + i * NOTE_LINE, noteFor(note, column.width - 14), { size: 11.5, fill, ...(danger && i === 0 ? { weight: 600 as const } : {}) }));
     });
   }
   return group(words.handle, shapes);
@@ -141,6 +141,12 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
 /** The full name where there is room, the short one where there is not. */
 function nameFor({ name, short }: ChipWords, room: number, size: number): string {
   return textWidth(name, size) <= room ? name : shorten(short, room, size);
+}
+
+/** A note whose second half may go: "34 ft drawdown at 8 gpm". */
+function noteFor(note: string, room: number): string {
+  const whole = textWidth(note, 11.5) <= room;
+  return whole ? note : shorten(note.split(' at ')[0] ?? note, room, 11.5);
 }
 
 /** Three short bars: something to take hold of. */

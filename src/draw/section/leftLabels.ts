@@ -58,11 +58,13 @@ function isShown({ setting }: Band, { held }: SectionFrame): boolean {
 function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
   const { ink } = frame;
   const children = [
-    rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), { rx: 2.5, fill: ink.allowed, stroke: ink.paper, 'stroke-width': 1 }),
+    rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), { rx: 2.5, ...(frame.theme === 'print' ? { fill: ink.steel.dark, stroke: ink.ink } : { fill: ink.allowed, stroke: ink.paper }), 'stroke-width': 1 }),
   ];
   const now = band.setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : null;
   if (now !== null) {
     const y = within(frame, frame.y(now));
+    const end = y < from ? from : y > to ? to : null;
+    if (end !== null) children.push(line('away', x, end, x, y, { stroke: ink.ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' }));
     children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
   }
   return group(band.setting, children, { role: 'img', 'aria-label': `Allowed: ${band.fromLabel}; ${band.toLabel}` });
@@ -107,16 +109,17 @@ export function drawLayerNames(layers: readonly GroundLayer[], taken: readonly B
   const room = frame.axis - frame.holeHalf - 24 - x;
   for (const layer of layers) {
     const size = layer.bottom - layer.top < 19 ? 11 : 12;
-    const name = shorten(layer.material === null ? 'not reported' : sentence(layer.material), room, size);
-    const width = textWidth(name, size);
-    const height = size + 4;
+    const name = layer.material === null ? 'not reported' : sentence(layer.material);
+    const lines = layer.bottom - layer.top < 2 * size + 12 ? [shorten(name, room, size)] : wrap(name, room, size, 400, 2).map((each) => shorten(each, room, size));
+    const width = Math.max(...lines.map((each) => textWidth(each, size)));
+    const height = lines.length * (size + 1) + 3;
     const y = freeHeight(layer, x, width, height, taken, frostFoot);
     if (y === null) continue;
     const fill = layer.material === null ? frame.ink.ground.gravel.fill : frame.ink.ground[lookOf(layer.material).ground].fill;
     shapes.push(
       group(layer.key, [
         rect('paper', x - 3, y, width + 7, height, { rx: 2, fill }),
-        text('name', x, y + size - 0.5, name, { size, fill: frame.ink.ink, italic: true }),
+        ...lines.map((each, i) => text(i === 0 ? 'name' : 'name/more', x, y + size - 0.5 + i * (size + 1), each, { size, fill: frame.ink.ink, italic: true })),
       ]),
     );
   }

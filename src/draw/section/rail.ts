@@ -34,16 +34,19 @@ export function drawTrueExtents(extents: readonly { key: string; top: Metres; bo
 }
 
 /** Letters and brackets for what the details show. */
-export function drawBrackets(details: readonly FramePlace[], frame: SectionFrame, x: number): Shape[] {
+export function drawBrackets(details: readonly FramePlace[], frame: SectionFrame, besideRail: number): Shape[] {
   const { ink } = frame;
+  let lastEnd = -Infinity;
   return details.map(({ view, topDepth, bottomDepth }) => {
+    const x = frame.y(topDepth) < lastEnd + 4 ? besideRail - 13 : besideRail;
+    lastEnd = frame.y(bottomDepth);
     const from = within(frame, frame.y(topDepth));
     const to = within(frame, frame.y(bottomDepth));
     const middle = (from + to) / 2;
     const half = Math.max(6, (to - from) / 2);
     return group(`bracket/${view}`, [
       path('bracket', polyline([[x + 5, middle - half], [x, middle - half], [x, middle + half], [x + 5, middle + half]]), { fill: 'none', stroke: ink.hair, 'stroke-width': LINE.narrow }),
-      text('letter', x - 5, middle + 4.5, view, { size: 13, weight: 600, fill: ink.ink, anchor: 'end' }),
+      text('letter', x - 4, middle + 4.5, view, { size: 13, weight: 600, fill: ink.ink, anchor: 'end' }),
     ]);
   });
 }

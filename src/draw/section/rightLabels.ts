@@ -1,6 +1,6 @@
 /** Right of the hole: where water enters, the drawdown as a dimension, and the numbered findings on the spot. */
 import type { Metres } from '../../model/si.ts';
-import type { Finding, Solution } from '../../model/solution.ts';
+import type { Finding, Severity, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { drawMark } from '../mark.ts';
 import type { Shape } from '../scene.ts';
@@ -11,7 +11,7 @@ import { within, type SectionFrame } from './frame.ts';
 
 export const MARK_SIZE = 18;
 /** Middles of the two lanes, from the drilled wall [px]. */
-const MARK_LANE = 15;
+export const MARK_LANE = 15;
 const DIMENSION_LANE = 34;
 const WORDS_HEIGHT = 15;
 
@@ -19,7 +19,15 @@ interface Words {
   readonly key: string;
   readonly y: number;
   readonly words: string;
+  /** For a narrow sheet. */
+  readonly short: string;
   readonly fill: string;
+}
+
+/** The words, the short ones, or nothing: whatever the room takes. */
+function fitting(each: Words, room: number): Words[] {
+  if (textWidth(each.words, 11.5) <= room) return [each];
+  return textWidth(each.short, 11.5) <= room ? [{ ...each, words: each.short }] : [];
 }
 
 /** Inflows and dimensions; their words keep clear of each other and of every level line. */
@@ -28,7 +36,7 @@ export function drawRightLabels(solution: Solution, lines: readonly Metres[], fr
   const room = frame.right - 8 - x;
   const inflows = inflowWords(solution, frame);
   const dimension = drawdownWords(solution, frame);
-  const words = [...inflows, ...(dimension === null ? [] : [dimension])].filter((each) => textWidth(each.words, 11.5) <= room);
+  const words = [...inflows, ...(dimension === null ? [] : [dimension])].flatMap((each) => fitting(each, room));
   const shapes = [...inflowLines(solution, frame), ...drawdownDimension(solution, frame)];
   const items = [
     ...words.map((each) => ({ words: each as Words | null, anchor: each.y, height: WORDS_HEIGHT, weight: 1 })),
@@ -53,6 +61,7 @@ function inflowWords({ facts }: Solution, frame: SectionFrame): Words[] {
     key: `inflow/${i}/words`,
     y: frame.y(depth) + 2,
     words: share === null ? 'inflow, share not known' : `inflow ${hold(frame.show.percent(share))}`,
+    short: share === null ? '?' : hold(frame.show.percent(share)),
     fill: frame.ink.static,
   }));
 }
@@ -87,7 +96,7 @@ function drawdownWords(solution: Solution, frame: SectionFrame): Words | null {
   const span = drawdownSpan(solution, frame);
   const { drawdown } = solution.values;
   if (span === null || drawdown === null) return null;
-  return { key: 'drawdown/words', y: (span[0] + span[1]) / 2, words: `${hold(frame.show.depth(drawdown))} drawdown`, fill: frame.ink.ink2 };
+  return { key: 'drawdown/words', y: (span[0] + span[1]) / 2, words: `${hold(frame.show.depth(drawdown))} drawdown`, short: hold(frame.show.depth(drawdown)), fill: frame.ink.ink2 };
 }
 
 function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
@@ -104,6 +113,9 @@ function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
   ];
 }
 
+/** In a crowd the worst stays nearest to its place. */
+const WEIGHT: Readonly<Record<Severity, number>> = { danger: 8, warning: 3, note: 1 };
+
 export interface MarkDrawing {
   readonly shapes: readonly Shape[];
   readonly marks: readonly MarkPlace[];
@@ -114,14 +126,14 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame): Ma
   const placed = findings
     .flatMap((finding, i) => (finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }]))
     .sort((a, b) => a.anchor - b.anchor || a.number - b.number);
-  const middles = fitLabels(placed.map(({ anchor }) => ({ anchor, height: MARK_SIZE, weight: 1 })), 2, frame.top + 2, frame.bottom - 2);
+  const middles = fitLabels(placed.map(({ anchor, finding }) => ({ anchor, height: MARK_SIZE, weight: WEIGHT[finding.severity] })), 2, frame.top + 2, frame.bottom - 2);
   const x = frame.axis + frame.holeHalf + MARK_LANE;
   const shapes: Shape[] = [];
   const marks: MarkPlace[] = [];
   placed.forEach(({ number, finding, anchor }, i) => {
     const y = middles[i] ?? anchor;
     if (Math.abs(y - anchor) > 4) {
-      shapes.push(line(`tie/${number}`, frame.axis + frame.holeHalf + 2, anchor, x, y, { stroke: frame.ink.ink, 'stroke-width': 1 }));
+      shapes.push(line(`tie/${number}`, frame.axis + frame.holeHalf + 1, anchor, x, y, { stroke: frame.ink.hair, 'stroke-width': 0.8 }));
     }
     shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_SIZE, ink: frame.ink }));
     marks.push({ number, x, y, size: MARK_SIZE, view: 'O' });

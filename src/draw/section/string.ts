@@ -3,10 +3,11 @@
  * parts as symbols. Parts closer together than a symbol merge into one; the detail that shows them names it.
  */
 import type { Metres } from '../../model/si.ts';
+import type { Facts } from '../../model/facts.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf, type StringAxis } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, path, polyline, rect, type Point } from '../shapes.ts';
+import { digits, group, line, path, polyline, rect, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -15,6 +16,9 @@ export const SYMBOL = 10;
 
 /** Closer pitch than this [px] and ties are one texture, so they are left to the detail. */
 const LEAST_TIE_PITCH = 12;
+
+/** The same for the joints of rigid pipe [px]. */
+const LEAST_JOINT_PITCH = 26;
 
 const SMALL: ReadonlySet<PartKind> = new Set(['checkValve', 'torqueArrestor', 'splice', 'guard', 'coupling']);
 
@@ -36,7 +40,7 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
   const cable = partOf.get('cable');
   if (rope !== undefined) shapes.push(drawRope(rope, run, frame));
   if (cable !== undefined) shapes.push(drawCable(cable, run, frame));
-  if (pipe !== undefined) shapes.push(drawPipe(pipe, run, pump.top, frame));
+  if (pipe !== undefined) shapes.push(drawPipe(pipe, solution.facts, run, pump.top, frame));
   shapes.push(...drawTies(solution.parts, run, frame), ...small.map((part) => smallSymbol(part, run, frame)), pump.shape);
   const hits: HitPlace[] = [
     ...(pipe === undefined ? [] : [hitOf(pipe, 5, frame)]),
@@ -63,18 +67,19 @@ function runPoints(offset: (depth: Metres) => Metres, top: Metres, bottom: Metre
   }
 }
 
-function drawPipe(pipe: PlacedPart, run: StringAxis, pumpTop: number, frame: SectionFrame): Shape {
+function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: number, frame: SectionFrame): Shape {
   const { ink } = frame;
   const width = Math.max(6, 2 * pipe.radius * frame.kx);
   const points = runPoints((depth) => run.pipe(depth), pipe.top, pipe.bottom, run.centredFrom, frame);
   // The last inches of nipple and valve are merged into the pump's symbol: the pipe is drawn down to it.
   points.push([frame.x(0), pumpTop]);
   const d = polyline(points);
+  const tones = facts.dropPipe.material === 'PE' ? ink.pipeBody : ink.metalPipe;
   const joined = { fill: 'none', 'stroke-linejoin': 'round' };
   return group('dropPipe', [
-    path('wall', d, { ...joined, stroke: ink.pipeBody.edge, 'stroke-width': width }),
-    path('body', d, { ...joined, stroke: ink.pipeBody.mid, 'stroke-width': Math.max(1, width - 2.4) }),
-    path('shine', d, { ...joined, stroke: ink.pipeBody.light, 'stroke-width': Math.max(1, width * 0.24) }),
+    path('wall', d, { ...joined, stroke: tones.edge, 'stroke-width': width }),
+    path('body', d, { ...joined, stroke: tones.mid, 'stroke-width': Math.max(1, width - 2.4) }),
+    path('shine', d, { ...joined, stroke: tones.light, 'stroke-width': Math.max(1, width * 0.24) }),
   ]);
 }
 
@@ -107,7 +112,7 @@ function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionF
     last = y;
     const x = frame.x(run.pipe(middle));
     const half = Math.max(4, tie.radius * frame.kx) + 1;
-    kept.push(rect(tie.key, x - half - 5, y - 1.2, 2 * half + 5, 2.4, { fill: frame.ink.rubber.dark }));
+    kept.push(line(tie.key, x - half - 5, y, x + half, y, { stroke: frame.ink.tape, 'stroke-width': 2.4 }));
   }
   return kept;
 }
@@ -164,7 +169,11 @@ function body(key: string, x: number, y: number, width: number, height: number, 
 
 /** Small parts that stand clear of each other and of the pump, from the pump up; the others are merged into what is below. */
 function smallParts({ parts }: Solution, frame: SectionFrame, pumpTop: number): PlacedPart[] {
-  const small = parts.filter((part) => SMALL.has(part.kind)).sort((a, b) => b.bottom - a.bottom);
+  const joints = parts.filter((part) => part.kind === 'coupling' && part.key !== 'coupling/top');
+  const pitch = joints.length < 2 ? Infinity : ((joints[0]?.top ?? 0) - (joints[1]?.top ?? 0)) * frame.k;
+  const small = parts
+    .filter((part) => SMALL.has(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || pitch >= LEAST_JOINT_PITCH))
+    .sort((a, b) => b.bottom - a.bottom);
   const clear: PlacedPart[] = [];
   let above = pumpTop;
   for (const part of small) {
@@ -196,11 +205,11 @@ function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Sh
   if (part.kind === 'torqueArrestor' || part.kind === 'guard') {
     const half = part.radius * frame.kx - 1;
     const arms = `M${digits(frame.axis - half)} ${digits(y)}Q${digits(frame.axis - half)} ${digits(y - tall / 2)} ${digits(x)} ${digits(y - tall / 2)}T${digits(frame.axis + half)} ${digits(y)}Q${digits(frame.axis + half)} ${digits(y + tall / 2)} ${digits(x)} ${digits(y + tall / 2)}T${digits(frame.axis - half)} ${digits(y)}Z`;
-    return path(part.key, arms, { fill: 'none', stroke: ink.rubber.dark, 'stroke-width': part.kind === 'guard' ? 1.4 : 2.2 });
+    return path(part.key, arms, { fill: 'none', stroke: ink.tape, 'stroke-width': part.kind === 'guard' ? 1.4 : 2.2 });
   }
   if (part.kind === 'splice') {
     const cableX = frame.x(besides(frame, run, depth, run.cable(depth), 8.5));
-    return rect(part.key, cableX - 2.4, y - tall / 2, 4.8, tall, { rx: 2, fill: ink.rubber.dark });
+    return rect(part.key, cableX - 2.4, y - tall / 2, 4.8, tall, { rx: 2, fill: ink.tape });
   }
   return rect(part.key, x - pipe * 1.4, y - Math.min(tall, 5) / 2, pipe * 2.8, Math.min(tall, 5), { fill: ink.steel.mid, stroke: ink.steel.edge, 'stroke-width': 0.8 });
 }

@@ -3,7 +3,8 @@ import type { PlacedPart, Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { circle, group, line, path, polyline, rect, text } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { textWidth } from '../type/width.ts';
+import { hold, textWidth } from '../type/width.ts';
+import { MARK_LANE, MARK_SIZE } from './rightLabels.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 export interface TopDrawing {
@@ -84,11 +85,12 @@ function drawStandpipe(partOf: ReadonlyMap<string, PlacedPart>, frame: SectionFr
 /** The line to the house: across the ground it is not to scale, so it is broken once. */
 function drawLine({ facts }: Solution, from: number, y: number, width: number, frame: SectionFrame): Shape {
   const { ink, right } = frame;
+  const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
   const d = polyline([[from, y], [right, y]]);
   const shapes = [
-    path('wall', d, { fill: 'none', stroke: ink.pipeBody.edge, 'stroke-width': width }),
-    path('body', d, { fill: 'none', stroke: ink.pipeBody.mid, 'stroke-width': Math.max(1, width - 2.2) }),
-    path('shine', d, { fill: 'none', stroke: ink.pipeBody.light, 'stroke-width': Math.max(0.8, width * 0.24) }),
+    path('wall', d, { fill: 'none', stroke: tones.edge, 'stroke-width': width }),
+    path('body', d, { fill: 'none', stroke: tones.mid, 'stroke-width': Math.max(1, width - 2.2) }),
+    path('shine', d, { fill: 'none', stroke: tones.light, 'stroke-width': Math.max(0.8, width * 0.24) }),
   ];
   const room = right - from;
   if (room > 70) {
@@ -101,14 +103,17 @@ function drawLine({ facts }: Solution, from: number, y: number, width: number, f
     }
   }
   const distance = facts.house.distance;
-  if (distance !== null) shapes.push(...distanceWords(`${frame.show.depth(distance)} to the house`, from, y + width / 2, frame));
+  if (distance !== null) shapes.push(...distanceWords(frame.show.depth(distance), y + width / 2, frame));
   return group('buriedLine', shapes);
 }
 
-function distanceWords(words: string, from: number, y: number, frame: SectionFrame): Shape[] {
-  const width = textWidth(words, 11);
+/** Under the line, clear of the findings' lane; short or not at all where that is narrow. */
+function distanceWords(distance: string, y: number, frame: SectionFrame): Shape[] {
   const x = frame.right - 6;
-  if (x - width < from + 12) return [];
+  const room = x - 4 - (frame.axis + frame.holeHalf + MARK_LANE + MARK_SIZE / 2);
+  const words = [`${hold(distance)} to the house`, hold(distance)].find((each) => textWidth(each, 11) <= room);
+  if (words === undefined) return [];
+  const width = textWidth(words, 11);
   return [
     rect('distance/paper', x - width - 3, y + 2, width + 6, 14, { rx: 2, fill: frame.ink.paper, 'fill-opacity': 0.82 }),
     text('distance', x, y + 13, words, { size: 11, fill: frame.ink.ink2, anchor: 'end' }),
@@ -122,11 +127,12 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const { ink } = frame;
   const ground = frame.y(0);
   const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
-  const width = Math.min(64, (frame.right - frame.axis) * 0.42);
+  // A line above the ground needs a wall to go through.
+  const wall = Math.max(28, ground - arrives + 12);
+  const width = Math.min(Math.max(66, wall * 0.9), (frame.right - frame.axis - frame.holeHalf) * 0.5);
   const left = frame.right - width;
-  const wall = 26;
   const eaves = ground - wall;
-  const ridge = eaves - 14;
+  const ridge = eaves - width * 0.22;
   const tankX = left + width * 0.62;
   const pipeX = left + width * 0.3;
   const dash = { 'stroke-dasharray': '4 2.5' };

@@ -5,7 +5,7 @@ import { lookOf } from '../hatch/materials.ts';
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
-import { group, line, path, polygon, rect, text } from '../shapes.ts';
+import { digits, group, line, path, polygon, rect, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import { shorten, wrap } from '../type/width.ts';
 import type { FramePlace, View } from '../view.ts';
@@ -13,7 +13,7 @@ import { factorWords } from './frames.ts';
 import { titleOf } from './heading.ts';
 
 const ROW = 18;
-const SWATCH = 22;
+const SWATCH = 30;
 const SIZE = 11;
 
 interface Entry {
@@ -59,7 +59,7 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
   });
   const level = (key: string, words: string, color: string, filled: boolean): Entry => ({
     key, words,
-    swatch: (x, y) => [path('sign', polygon([[x + 11, y + 11], [x + 6, y + 2], [x + 16, y + 2]]), { fill: filled ? color : ink.paper, stroke: color, 'stroke-width': 1.3 })],
+    swatch: (x, y) => [path('sign', polygon([[x + 15, y + 12], [x + 9.5, y + 2.5], [x + 20.5, y + 2.5]]), { fill: filled ? color : ink.paper, stroke: color, 'stroke-width': 1.3 })],
   });
   const symbols = frames.some((frame) => frame.view === 'O');
   return [
@@ -71,7 +71,7 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
     ...(bands.some((band) => band.from !== null) ? [fill('band', 'where every rule holds', ink.allowed)] : []),
     ...(facts.well.groutBottom === null ? [] : [fill('grout', 'grout', ink.grout)]),
     ...(bore.some((stretch) => stretch.kind === 'screen') ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
-    ...(symbols ? [{ key: 'symbol', words: 'dashed outline: symbol, not size', swatch: (x: number, y: number) => [rect('box', x + 3, y + 2, 16, 10, { rx: 2, fill: 'none', stroke: ink.ink2, 'stroke-width': 1, 'stroke-dasharray': '3 2' })] }] : []),
+    ...(symbols ? [{ key: 'symbol', words: 'dashed outline: symbol, not size', swatch: (x: number, y: number) => [rect('box', x + 7, y + 2, 16, 10, { rx: 2, fill: 'none', stroke: ink.ink2, 'stroke-width': 1, 'stroke-dasharray': '3 2' })] }] : []),
   ];
 }
 
@@ -80,11 +80,12 @@ function materials({ facts }: Solution): string[] {
 }
 
 function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
-  const box: Box = { left: x, right: x + SWATCH, top: y + 1, bottom: y + 13 };
-  const pattern = hatchShape('hatch', material, [box], ink, view.theme);
+  // Cut from a piece of the grid where every pattern has something to show, and moved here.
+  const piece: Box = { left: 52, right: 52 + SWATCH, top: 25, bottom: 39 };
+  const pattern = hatchShape('hatch', material, [piece], ink, view.theme);
   return [
-    rect('tint', box.left, box.top, SWATCH, 12, { fill: ink.ground[lookOf(material).ground].fill, stroke: ink.hair, 'stroke-width': 0.7 }),
-    ...(pattern === null ? [] : [pattern]),
+    rect('tint', x, y, SWATCH, 14, { fill: ink.ground[lookOf(material).ground].fill, stroke: ink.hair, 'stroke-width': 0.7 }),
+    ...(pattern === null ? [] : [group('pattern', [pattern], { transform: `translate(${digits(x - piece.left)} ${digits(y - piece.top)})` })]),
   ];
 }
 
