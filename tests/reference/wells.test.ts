@@ -2,7 +2,12 @@
 import { expect, test } from 'vitest';
 import { airLineDepth, shutInHead } from '../../src/model/formulas/airLine.ts';
 import {
-  fitStraightLine, fitTheis, thiemTransmissivity, transmissivityByRule, transmissivityFromSlope, transmissivityFromSpecificCapacity,
+  fitStraightLine,
+  fitTheis,
+  thiemTransmissivity,
+  transmissivityByRule,
+  transmissivityFromSlope,
+  transmissivityFromSpecificCapacity,
 } from '../../src/model/formulas/aquiferTest.ts';
 import { boreStorageDrawdown, schaferTime, storageFadeTime } from '../../src/model/formulas/boreStorage.ts';
 import { chlorineGranules, chlorineProduct, chlorineStrength } from '../../src/model/formulas/disinfection.ts';
@@ -10,10 +15,21 @@ import { drawdownAt, drawdownWithLoss, specificCapacity, wellLossShare } from '.
 import { flowForMotorVelocity, screenEntranceVelocity, velocityPastMotor } from '../../src/model/formulas/flowPast.ts';
 import { residualDrawdown, steppedDrawdown } from '../../src/model/formulas/recovery.ts';
 import {
-  confinedEquivalent, cooperJacobDrawdown, radiusOfZeroDrawdown, theisArgument, theisDrawdown, unconfinedDrawdown, wellFunction,
+  confinedEquivalent,
+  cooperJacobDrawdown,
+  radiusOfZeroDrawdown,
+  theisArgument,
+  theisDrawdown,
+  unconfinedDrawdown,
+  wellFunction,
 } from '../../src/model/formulas/theis.ts';
 import { waterDensity } from '../../src/model/formulas/water.ts';
-import { boreVolumePerMetre, refillTime, timeToBreakSuction, usableStorage } from '../../src/model/formulas/wellStorage.ts';
+import {
+  boreVolumePerMetre,
+  refillTime,
+  timeToBreakSuction,
+  usableStorage,
+} from '../../src/model/formulas/wellStorage.ts';
 import { feet, gallons, gpm, inches, poundsMass, psi, toFeet, toGallons, toGpm } from '../../src/model/units.ts';
 import reference from './wells.json' with { type: 'json' };
 
@@ -42,7 +58,10 @@ function readingsOf(name: unknown, from = 0, to = Infinity) {
   return { flow: perDay(test.flow_m3_per_d), radius: test.radius_m, readings };
 }
 
-function bleachFor(waterVolume: number, { target_mg_per_L: target, available_chlorine_percent: strength }: Inputs): number {
+function bleachFor(
+  waterVolume: number,
+  { target_mg_per_L: target, available_chlorine_percent: strength }: Inputs,
+): number {
   return chlorineProduct({ waterVolume, target: milligramsPerLitre(target!), strength: strength! / 100 });
 }
 
@@ -56,14 +75,21 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   theis: (inputs) => ({ s_m: theisDrawdown({ ...aquifer(inputs), time: minutes(inputs.t_min!) }) }),
   theis_us: ({ Q_gpm, T_gpd_per_ft, S, r_ft, t_min }) => {
     const at = {
-      flow: gpm(Q_gpm!), transmissivity: T_gpd_per_ft! * gallonPerDayPerFoot, storativity: S!, radius: feet(r_ft!), time: minutes(t_min!),
+      flow: gpm(Q_gpm!),
+      transmissivity: T_gpd_per_ft! * gallonPerDayPerFoot,
+      storativity: S!,
+      radius: feet(r_ft!),
+      time: minutes(t_min!),
     };
     return { u: theisArgument(at), W: wellFunction(theisArgument(at)), s_ft: toFeet(theisDrawdown(at)) };
   },
   jacob_line: ({ dataset, t_from_min, t_to_min }) => {
     const line = fitStraightLine(readingsOf(dataset, t_from_min!, t_to_min!));
     return {
-      slope_m_per_log_cycle: line.slopePerCycle, t0_min: line.zeroTime / 60, T_m2_per_d: toPerDay(line.transmissivity), S: line.storativity,
+      slope_m_per_log_cycle: line.slopePerCycle,
+      t0_min: line.zeroTime / 60,
+      T_m2_per_d: toPerDay(line.transmissivity),
+      S: line.storativity,
     };
   },
   theis_fit: ({ datasets }) => {
@@ -74,13 +100,16 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   thiem: ({ Q_m3_per_d, r1_m, r2_m, s1_m, s2_m }) => ({
     T_m2_per_d: toPerDay(
       thiemTransmissivity({
-        flow: perDay(Q_m3_per_d!), near: { radius: r1_m!, drawdown: s1_m! }, far: { radius: r2_m!, drawdown: s2_m! },
+        flow: perDay(Q_m3_per_d!),
+        near: { radius: r1_m!, drawdown: s1_m! },
+        far: { radius: r2_m!, drawdown: s2_m! },
       }),
     ),
   }),
   stepped_theis: (inputs) => {
     const steps = (inputs.steps as unknown as { t_start_min: number; Q_m3_per_d: number }[]).map(
-      ({ t_start_min, Q_m3_per_d }) => ({ from: minutes(t_start_min), flow: perDay(Q_m3_per_d) }));
+      ({ t_start_min, Q_m3_per_d }) => ({ from: minutes(t_start_min), flow: perDay(Q_m3_per_d) }),
+    );
     const { transmissivity, storativity, radius } = aquifer({ ...inputs, Q_m3_per_d: 0 } as Inputs);
     return { s_m: steppedDrawdown({ transmissivity, storativity, radius }, steps, minutes(inputs.t_min!)) };
   },
@@ -96,16 +125,19 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   wellbore_storage: ({ Q_m3_per_d, T_m2_per_d, S, rw_m, rc_m, t_d }) => {
     const at = { flow: perDay(Q_m3_per_d!), transmissivity: perDay(T_m2_per_d!), storativity: S!, time: t_d! * 86400 };
     return {
-      s_m: boreStorageDrawdown({ ...at, wellRadius: rw_m!, casingRadius: rc_m! }), theis_s_m: theisDrawdown({ ...at, radius: rw_m! }),
+      s_m: boreStorageDrawdown({ ...at, wellRadius: rw_m!, casingRadius: rc_m! }),
+      theis_s_m: theisDrawdown({ ...at, radius: rw_m! }),
     };
   },
   storage_time: ({ rc_m, T_m2_per_d }) => ({
-    t25_min: storageFadeTime(rc_m!, perDay(T_m2_per_d!), 25) / 60, t250_min: storageFadeTime(rc_m!, perDay(T_m2_per_d!)) / 60,
+    t25_min: storageFadeTime(rc_m!, perDay(T_m2_per_d!), 25) / 60,
+    t250_min: storageFadeTime(rc_m!, perDay(T_m2_per_d!)) / 60,
   }),
   schafer_time: ({ casing_inside_diameter_in, drop_pipe_outside_diameter_in, specific_capacity_gpm_per_ft }) => ({
     t_min:
       schaferTime({
-        casingInsideDiameter: inches(casing_inside_diameter_in!), dropPipeOutsideDiameter: inches(drop_pipe_outside_diameter_in!),
+        casingInsideDiameter: inches(casing_inside_diameter_in!),
+        dropPipeOutsideDiameter: inches(drop_pipe_outside_diameter_in!),
         specificCapacity: gpm(specific_capacity_gpm_per_ft!) / feet(1),
       }) / 60,
   }),
@@ -114,13 +146,21 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
     const flow = gpm(Q_gpm!);
     const drawdown = toFeet(drawdownWithLoss(loss, flow));
     const share = wellLossShare(loss, flow);
-    return { s_ft: drawdown, aquifer_loss_ft: drawdown * (1 - share), well_loss_ft: drawdown * share, well_loss_share_percent: 100 * share };
+    return {
+      s_ft: drawdown,
+      aquifer_loss_ft: drawdown * (1 - share),
+      well_loss_ft: drawdown * share,
+      well_loss_share_percent: 100 * share,
+    };
   },
   specific_capacity: ({ Q_test_gpm, s_test_ft, Q_new_gpm }) => {
     const test = { flow: gpm(Q_test_gpm!), drawdown: feet(s_test_ft!) };
     const capacity = { sc_gpm_per_ft: toGpm(specificCapacity(test)) * feet(1) };
     if (Q_new_gpm === undefined) return capacity;
-    return { ...capacity, s_new_ft: toFeet(drawdownAt({ kind: 'test', ...test, after: null }, gpm(Q_new_gpm), null) ?? NaN) };
+    return {
+      ...capacity,
+      s_new_ft: toFeet(drawdownAt({ kind: 'test', ...test, after: null }, gpm(Q_new_gpm), null) ?? NaN),
+    };
   },
   t_from_sc_rule: ({ specific_capacity_gpm_per_ft }) => {
     const capacity = gpm(specific_capacity_gpm_per_ft!) / feet(1);
@@ -132,7 +172,11 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   t_from_sc: ({ Q_gpm, s_ft, t_min, rw_ft, S }) => {
     const transmissivity =
       transmissivityFromSpecificCapacity({
-        flow: gpm(Q_gpm!), drawdown: feet(s_ft!), time: minutes(t_min!), radius: feet(rw_ft!), storativity: S!,
+        flow: gpm(Q_gpm!),
+        drawdown: feet(s_ft!),
+        time: minutes(t_min!),
+        radius: feet(rw_ft!),
+        storativity: S!,
       }) ?? NaN;
     return { T_m2_per_d: toPerDay(transmissivity), T_gpd_per_ft: transmissivity / gallonPerDayPerFoot };
   },
@@ -143,7 +187,9 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   radius_zero: ({ T_m2_per_d, t_d, S }) => ({
     r0_m: radiusOfZeroDrawdown({ transmissivity: perDay(T_m2_per_d!), time: t_d! * 86400, storativity: S! }),
   }),
-  gallons_per_foot: ({ diameter_in }) => ({ gal_per_ft: toGallons(boreVolumePerMetre(inches(diameter_in!)) * feet(1)) }),
+  gallons_per_foot: ({ diameter_in }) => ({
+    gal_per_ft: toGallons(boreVolumePerMetre(inches(diameter_in!)) * feet(1)),
+  }),
   low_yield: (inputs) => {
     const [staticLevel, intakeDepth] = [feet(inputs.static_level_depth_ft!), feet(inputs.intake_depth_ft!)];
     const insideRadius = inches(inputs.casing_inside_diameter_in!) / 2;
@@ -165,7 +211,9 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
     granules_oz:
       (16 / poundsMass(1)) *
       chlorineGranules({
-        waterVolume: gallons(water_gal!), target: milligramsPerLitre(target_mg_per_L!), strength: available_chlorine_fraction!,
+        waterVolume: gallons(water_gal!),
+        target: milligramsPerLitre(target_mg_per_L!),
+        strength: available_chlorine_fraction!,
       }),
   }),
   bleach_well: (inputs) => {
@@ -178,8 +226,9 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   },
   chlorine_strength: (inputs) => {
     const strength = inputs.available_chlorine_percent! / 100;
-    const strengthIn = (bleachVolume: number, waterVolume: number) =>
-      ({ strength_mg_per_L: 1000 * chlorineStrength({ bleachVolume, waterVolume, strength }) });
+    const strengthIn = (bleachVolume: number, waterVolume: number) => ({
+      strength_mg_per_L: 1000 * chlorineStrength({ bleachVolume, waterVolume, strength }),
+    });
     if (inputs.water_gal !== undefined) return strengthIn(fluidOunces(inputs.bleach_fl_oz!), gallons(inputs.water_gal));
     const cups = inputs.bleach_cups_per_ft! * inputs.water_column_ft!;
     const water = boreVolumePerMetre(inches(inputs.diameter_in!)) * feet(inputs.water_column_ft!);
@@ -187,19 +236,30 @@ const computed: Record<string, (inputs: Inputs) => Record<string, number>> = {
   },
   motor_velocity: ({ Q_gpm, casing_inside_diameter_in, motor_diameter_in }) => ({
     v_ft_per_s: toFeet(
-      velocityPastMotor({ flow: gpm(Q_gpm!), insideDiameter: inches(casing_inside_diameter_in!), motorDiameter: inches(motor_diameter_in!) }),
+      velocityPastMotor({
+        flow: gpm(Q_gpm!),
+        insideDiameter: inches(casing_inside_diameter_in!),
+        motorDiameter: inches(motor_diameter_in!),
+      }),
     ),
   }),
   motor_velocity_inverse: ({ v_ft_per_s, casing_inside_diameter_in, motor_diameter_in }) => ({
     Q_gpm: toGpm(
       flowForMotorVelocity({
-        velocity: feet(v_ft_per_s!), insideDiameter: inches(casing_inside_diameter_in!), motorDiameter: inches(motor_diameter_in!),
+        velocity: feet(v_ft_per_s!),
+        insideDiameter: inches(casing_inside_diameter_in!),
+        motorDiameter: inches(motor_diameter_in!),
       }),
     ),
   }),
   screen_velocity: ({ Q_gpm, diameter_in, length_ft, open_fraction }) => ({
     v_ft_per_s: toFeet(
-      screenEntranceVelocity({ flow: gpm(Q_gpm!), diameter: inches(diameter_in!), length: feet(length_ft!), openArea: open_fraction! }),
+      screenEntranceVelocity({
+        flow: gpm(Q_gpm!),
+        diameter: inches(diameter_in!),
+        length: feet(length_ft!),
+        openArea: open_fraction!,
+      }),
     ),
   }),
   water_weight: ({ pipe_inside_diameter_in, length_ft }) => {
@@ -217,11 +277,16 @@ interface Expected {
 /** Kinds that ask for a whole well rather than one formula are checked with the model's other parts. */
 const WHOLE_WELL = ['placement', 'residential_case', 'drop_pipe'];
 
-test.each(reference.checks.filter(({ kind }) => !WHOLE_WELL.includes(kind)))('$id: $title ($source)', ({ kind, inputs, expected }) => {
-  const ours = computed[kind]?.(inputs as unknown as Inputs) ?? {};
-  expect(Object.keys(ours).sort()).toEqual(Object.keys(expected).sort());
-  for (const [quantity, { value, tolerance, within }] of Object.entries(expected as unknown as Record<string, Expected>)) {
-    const allowed = within === 'percent' ? (Math.abs(value) * tolerance) / 100 : tolerance;
-    expect(Math.abs((ours[quantity] ?? NaN) - value), quantity).toBeLessThanOrEqual(allowed);
-  }
-});
+test.each(reference.checks.filter(({ kind }) => !WHOLE_WELL.includes(kind)))(
+  '$id: $title ($source)',
+  ({ kind, inputs, expected }) => {
+    const ours = computed[kind]?.(inputs as unknown as Inputs) ?? {};
+    expect(Object.keys(ours).sort()).toEqual(Object.keys(expected).sort());
+    for (const [quantity, { value, tolerance, within }] of Object.entries(
+      expected as unknown as Record<string, Expected>,
+    )) {
+      const allowed = within === 'percent' ? (Math.abs(value) * tolerance) / 100 : tolerance;
+      expect(Math.abs((ours[quantity] ?? NaN) - value), quantity).toBeLessThanOrEqual(allowed);
+    }
+  },
+);

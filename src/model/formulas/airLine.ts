@@ -20,7 +20,8 @@ import { pressureAsHead } from './water.ts';
 export function airLineDepth(lineLength: Metres, pressure: Pascals, density: number): Metres {
   requireNotNegative('airLineDepth', 'pressure', pressure);
   const covered = pressureAsHead(pressure, density);
-  if (!(covered <= lineLength)) throw new RangeError(`airLineDepth: the gauge shows ${covered} m of water over a line of ${lineLength} m`);
+  if (!(covered <= lineLength))
+    throw new RangeError(`airLineDepth: the gauge shows ${covered} m of water over a line of ${lineLength} m`);
   return lineLength - covered;
 }
 

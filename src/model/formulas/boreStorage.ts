@@ -31,7 +31,8 @@ export function boreStorageDrawdown(input: {
 }): Metres {
   const { flow, transmissivity: T, storativity: S, wellRadius, casingRadius, time } = input;
   requireNotNegative('boreStorageDrawdown', 'flow', flow);
-  for (const [name, value] of Object.entries(input)) if (name !== 'flow') requirePositive('boreStorageDrawdown', name, value);
+  for (const [name, value] of Object.entries(input))
+    if (name !== 'flow') requirePositive('boreStorageDrawdown', name, value);
   let sum = 0;
   for (const [i, weight] of STEHFEST.entries()) {
     const p = ((i + 1) * Math.LN2) / time;
@@ -66,7 +67,9 @@ function stehfestWeights(terms: number): number[] {
     const i = index + 1;
     let sum = 0;
     for (let k = Math.floor((i + 1) / 2); k <= Math.min(i, half); k++) {
-      sum += (k ** half * factorial(2 * k)) / (factorial(half - k) * factorial(k) * factorial(k - 1) * factorial(i - k) * factorial(2 * k - i));
+      sum +=
+        (k ** half * factorial(2 * k)) /
+        (factorial(half - k) * factorial(k) * factorial(k - 1) * factorial(i - k) * factorial(2 * k - i));
     }
     return (-1) ** (half + i) * sum;
   });
@@ -85,7 +88,11 @@ function stehfestWeights(terms: number): number[] {
  * Throws   RangeError when an input is not positive
  * Source   Papadopulos & Cooper (1967), limit from memory; the percentages follow from `boreStorageDrawdown`
  */
-export function storageFadeTime(casingRadius: Metres, transmissivity: SquareMetresPerSecond, share: 25 | 250 = 250): Seconds {
+export function storageFadeTime(
+  casingRadius: Metres,
+  transmissivity: SquareMetresPerSecond,
+  share: 25 | 250 = 250,
+): Seconds {
   requirePositive('storageFadeTime', 'casing radius', casingRadius);
   requirePositive('storageFadeTime', 'transmissivity', transmissivity);
   return (share * casingRadius ** 2) / transmissivity;

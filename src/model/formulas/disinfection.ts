@@ -66,5 +66,6 @@ export function chlorineGranules(input: {
 }
 
 function requireStrength(where: string, strength: Ratio): void {
-  if (!(strength > 0 && strength <= 1)) throw new RangeError(`${where}: strength is ${strength}, must be above 0 and at most 1`);
+  if (!(strength > 0 && strength <= 1))
+    throw new RangeError(`${where}: strength is ${strength}, must be above 0 and at most 1`);
 }

@@ -18,9 +18,12 @@ export const GUESSED_STORATIVITY: Ratio = 1e-4;
  * Specific capacity Q/s [m²/s]: flow Q [m³/s] per drawdown s [m], after some time of pumping.
  *
  * Throws   RangeError when flow or drawdown is not positive
- * Source   MIL-HDBK-1164 (1997), Operation and Maintenance of Water Supply Systems, definition
+ * Source   definition
  */
-export function specificCapacity(input: { readonly flow: CubicMetresPerSecond; readonly drawdown: Metres }): SquareMetresPerSecond {
+export function specificCapacity(input: {
+  readonly flow: CubicMetresPerSecond;
+  readonly drawdown: Metres;
+}): SquareMetresPerSecond {
   requirePositive('specificCapacity', 'flow', input.flow);
   requirePositive('specificCapacity', 'drawdown', input.drawdown);
   return input.flow / input.drawdown;
@@ -109,7 +112,11 @@ export function fitWellLoss(
  * Range    up to the tested flow or little more; scaling promises too little drawdown beyond it
  * Throws   RangeError when the flow is negative or a tested flow is not positive
  */
-export function drawdownAt(pumping: PumpingFacts, flow: CubicMetresPerSecond, staticLevel: Metres | null): Metres | null {
+export function drawdownAt(
+  pumping: PumpingFacts,
+  flow: CubicMetresPerSecond,
+  staticLevel: Metres | null,
+): Metres | null {
   requireNotNegative('drawdownAt', 'flow', flow);
   switch (pumping.kind) {
     case 'test':
@@ -186,7 +193,11 @@ function estimatedAquifer(
 
 function timeOf(pumping: Exclude<PumpingFacts, { kind: 'aquifer' | 'yield only' }>): Seconds {
   const after =
-    pumping.kind === 'test' ? pumping.after : pumping.kind === 'steps' ? (pumping.steps[pumping.steps.length - 1]?.after ?? null) : null;
+    pumping.kind === 'test'
+      ? pumping.after
+      : pumping.kind === 'steps'
+        ? (pumping.steps[pumping.steps.length - 1]?.after ?? null)
+        : null;
   return after !== null && after > 0 ? after : USUAL_PUMPING_TIME;
 }
 
@@ -194,7 +205,9 @@ function timeOf(pumping: Exclude<PumpingFacts, { kind: 'aquifer' | 'yield only' 
 export function coneDistances(wellRadius: Metres, farthest: Metres, count: number): Metres[] {
   requirePositive('coneDistances', 'well radius', wellRadius);
   if (!(farthest > wellRadius && count >= 2)) {
-    throw new RangeError('coneDistances: the farthest distance must lie outside the well, and two points are the least');
+    throw new RangeError(
+      'coneDistances: the farthest distance must lie outside the well, and two points are the least',
+    );
   }
   return Array.from({ length: count }, (_, i) => wellRadius * (farthest / wellRadius) ** (i / (count - 1)));
 }

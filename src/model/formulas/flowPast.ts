@@ -66,7 +66,8 @@ export function screenEntranceVelocity(input: {
   requireNotNegative('screenEntranceVelocity', 'flow', flow);
   requirePositive('screenEntranceVelocity', 'diameter', diameter);
   requirePositive('screenEntranceVelocity', 'length', length);
-  if (!(openArea > 0 && openArea <= 1)) throw new RangeError(`screenEntranceVelocity: open area is ${openArea}, must be above 0 and at most 1`);
+  if (!(openArea > 0 && openArea <= 1))
+    throw new RangeError(`screenEntranceVelocity: open area is ${openArea}, must be above 0 and at most 1`);
   return flow / (Math.PI * diameter * length * openArea);
 }
 

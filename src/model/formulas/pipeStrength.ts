@@ -86,16 +86,25 @@ export function pvcRating(input: {
  * Source   PE: AWWA M55 (2006), Table 4-6. PVC: PPFA User Bulletin 3-96 at 73 and 80 degF; warmer rows from memory
  */
 export function deratingFactor(material: 'PE' | 'PVC', temperature: Celsius): Ratio | null {
-  if (!Number.isFinite(temperature)) throw new RangeError(`deratingFactor: temperature is ${temperature}, must be finite`);
+  if (!Number.isFinite(temperature))
+    throw new RangeError(`deratingFactor: temperature is ${temperature}, must be finite`);
   const fahrenheit = temperature * 1.8 + 32 - 1e-9; // so that 80 degF stays 80 after the trip through Celsius
   if (material === 'PE') return fahrenheit <= 80 ? 1 : fahrenheit <= 90 ? 0.9 : fahrenheit <= 100 ? 0.8 : null;
   let [cooler, more] = [-Infinity, 1];
   for (const [warmer, less] of PVC_DERATING) {
-    if (fahrenheit <= warmer) return less === more ? less : more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
+    if (fahrenheit <= warmer)
+      return less === more ? less : more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
     [cooler, more] = [warmer, less];
   }
   return null;
 }
 
 /** degF and factor. */
-const PVC_DERATING: readonly (readonly [number, number])[] = [[73, 1], [80, 0.88], [90, 0.75], [100, 0.62], [110, 0.5], [120, 0.4]];
+const PVC_DERATING: readonly (readonly [number, number])[] = [
+  [73, 1],
+  [80, 0.88],
+  [90, 0.75],
+  [100, 0.62],
+  [110, 0.5],
+  [120, 0.4],
+];

@@ -10,7 +10,11 @@ export { operatingPoint } from './operatingPoint.ts';
 export { pointsCurve, pumpPointsFault } from './pointsCurve.ts';
 
 /** Flow [m³/s] and efficiency of the pump end. */
-const EFFICIENCIES: readonly (readonly [CubicMetresPerSecond, Ratio])[] = [[gpm(5), 0.4], [gpm(10), 0.5], [gpm(20), 0.6]];
+const EFFICIENCIES: readonly (readonly [CubicMetresPerSecond, Ratio])[] = [
+  [gpm(5), 0.4],
+  [gpm(10), 0.5],
+  [gpm(20), 0.6],
+];
 
 /**
  * Efficiency of a small multi-stage well pump designed for a flow.
@@ -72,7 +76,10 @@ export function genericDesignHead(input: {
  * Throws   RangeError when an input is not positive
  * Source   EPANET 2.2 User Manual, ch. 3, single-point pump curve
  */
-export function genericCurve(input: { readonly designFlow: CubicMetresPerSecond; readonly designHead: Metres }): PumpCurve {
+export function genericCurve(input: {
+  readonly designFlow: CubicMetresPerSecond;
+  readonly designHead: Metres;
+}): PumpCurve {
   const { designFlow, designHead } = input;
   requirePositive('genericCurve', 'design flow', designFlow);
   requirePositive('genericCurve', 'design head', designHead);

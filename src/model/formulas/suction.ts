@@ -17,7 +17,13 @@ import { atmosphericPressure, pressureAsHead, vapourPressure, waterDensity } fro
  * Throws   RangeError outside the ranges of `atmosphericPressure` and `vapourPressure`
  * Source   hydrostatics
  */
-export function columnHeldByAir({ altitude, temperature }: { readonly altitude: Metres; readonly temperature: Celsius }): Metres {
+export function columnHeldByAir({
+  altitude,
+  temperature,
+}: {
+  readonly altitude: Metres;
+  readonly temperature: Celsius;
+}): Metres {
   return pressureAsHead(atmosphericPressure(altitude) - vapourPressure(temperature), waterDensity(temperature));
 }
 

@@ -30,7 +30,8 @@ export function drawdownFactor({ precharge, cutIn, cutOut, atmosphere }: TankPre
   if (!(cutIn >= 0 && cutOut > cutIn && cutOut < Infinity)) {
     throw new RangeError(`drawdownFactor: cut-in is ${cutIn} and cut-out ${cutOut}, cut-out must be the higher`);
   }
-  const airAt = (pressure: Pascals): Ratio => (pressure <= precharge ? 1 : (precharge + atmosphere) / (pressure + atmosphere));
+  const airAt = (pressure: Pascals): Ratio =>
+    pressure <= precharge ? 1 : (precharge + atmosphere) / (pressure + atmosphere);
   return airAt(cutIn) - airAt(cutOut);
 }
 
@@ -51,7 +52,9 @@ export function tankDrawdown(input: TankPressures & { readonly volume: CubicMetr
  *
  * Throws   RangeError as `drawdownFactor`, or when flow or time is not positive, or the tank gives nothing at all
  */
-export function smallestTank(input: TankPressures & { readonly flow: CubicMetresPerSecond; readonly runTime: Seconds }): CubicMetres {
+export function smallestTank(
+  input: TankPressures & { readonly flow: CubicMetresPerSecond; readonly runTime: Seconds },
+): CubicMetres {
   requirePositive('smallestTank', 'flow', input.flow);
   requirePositive('smallestTank', 'running time', input.runTime);
   const factor = drawdownFactor(input);
@@ -80,7 +83,8 @@ export function startsPerSecond(input: {
   const { demand, flow, tankDrawdown: drawdown } = input;
   requirePositive('startsPerSecond', 'flow', flow);
   requirePositive('startsPerSecond', 'tank drawdown', drawdown);
-  if (!(demand >= 0 && demand <= flow)) throw new RangeError(`startsPerSecond: demand is ${demand}, must be between 0 and ${flow}`);
+  if (!(demand >= 0 && demand <= flow))
+    throw new RangeError(`startsPerSecond: demand is ${demand}, must be between 0 and ${flow}`);
   return (demand * (flow - demand)) / (flow * drawdown);
 }
 

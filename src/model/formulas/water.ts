@@ -68,7 +68,12 @@ export function vapourPressure(temperature: Celsius): Pascals {
   const T = temperature + 273.15;
   const v = 1 - T / 647.096;
   const sum =
-    -7.85951783 * v + 1.84408259 * v ** 1.5 - 11.7866497 * v ** 3 + 22.6807411 * v ** 3.5 - 15.9618719 * v ** 4 + 1.80122502 * v ** 7.5;
+    -7.85951783 * v +
+    1.84408259 * v ** 1.5 -
+    11.7866497 * v ** 3 +
+    22.6807411 * v ** 3.5 -
+    15.9618719 * v ** 4 +
+    1.80122502 * v ** 7.5;
   return 22.064e6 * Math.exp((647.096 / T) * sum);
 }
 

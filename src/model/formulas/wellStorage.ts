@@ -22,7 +22,8 @@ type Stretch = Pick<BoreStretch, 'top' | 'bottom' | 'insideRadius'>;
  * Throws   RangeError when a depth is not a finite number
  */
 export function wellVolume(bore: readonly Stretch[], from: Metres, to: Metres): CubicMetres {
-  if (!Number.isFinite(from) || !Number.isFinite(to)) throw new RangeError(`wellVolume: depths are ${from} and ${to}, must be finite`);
+  if (!Number.isFinite(from) || !Number.isFinite(to))
+    throw new RangeError(`wellVolume: depths are ${from} and ${to}, must be finite`);
   let volume = 0;
   for (const { top, bottom, insideRadius } of bore) {
     const length = Math.min(bottom, to) - Math.max(top, from);

@@ -84,7 +84,9 @@ export function findCasing({ material, size, schedule }: CasingQuery): CasingSiz
   if (!row) return null;
   const [, outsideDiameter, walls] = row;
   const asked = plainSchedule(schedule ?? usual);
-  const found = Object.entries(walls).find(([name]) => plainSchedule(name) === asked || plainSchedule(name) === `${asked}S`);
+  const found = Object.entries(walls).find(
+    ([name]) => plainSchedule(name) === asked || plainSchedule(name) === `${asked}S`,
+  );
   if (!found) return null;
   const [name, wall] = found;
   return {

@@ -22,6 +22,7 @@ export const FIXTURE_UNITS = {
 export type Fixture = keyof typeof FIXTURE_UNITS;
 
 /** wsfu and gpm. Source: International Plumbing Code (2018), Table E103.3(3), supply systems mainly of flush tanks. */
+// prettier-ignore
 export const FLUSH_TANK_DEMAND: readonly (readonly [units: number, gpm: number])[] = [
   [1, 3], [2, 5], [3, 6.5], [4, 8], [5, 9.4], [6, 10.7], [7, 11.8], [8, 12.8], [9, 13.7], [10, 14.6], [11, 15.4],
   [12, 16], [13, 16.5], [14, 17], [15, 17.5], [16, 18], [17, 18.4], [18, 18.8], [19, 19.2], [20, 19.6], [25, 21.5],

@@ -7,7 +7,20 @@ export interface NominalSize {
 
 /** Diameter nominal of the inch sizes, as ISO 6708 and ASME B36.10M pair them. */
 const INCH_OF_DN: Readonly<Record<number, number>> = {
-  20: 0.75, 25: 1, 32: 1.25, 40: 1.5, 50: 2, 65: 2.5, 80: 3, 100: 4, 125: 5, 150: 6, 200: 8, 250: 10, 300: 12, 400: 16,
+  20: 0.75,
+  25: 1,
+  32: 1.25,
+  40: 1.5,
+  50: 2,
+  65: 2.5,
+  80: 3,
+  100: 4,
+  125: 5,
+  150: 6,
+  200: 8,
+  250: 10,
+  300: 12,
+  400: 16,
 };
 
 const FRACTIONS: Readonly<Record<string, string>> = { '¼': ' 1/4', '½': ' 1/2', '¾': ' 3/4' };
@@ -21,7 +34,10 @@ export function readNominalSize(text: string): NominalSize | null {
     .trim();
   const dn = /^dn\s*(\d+)$/.exec(plain);
   if (dn) return { system: 'DN', number: Number(dn[1]) };
-  const inch = /^(?:nps\s*)?(?:(\d+(?:\.\d+)?)(?:[-\s]+(\d+)\/(\d+))?|(\d+)\/(\d+))\s*-?\s*(?:in|inch|inches|"|″|'')?\.?$/.exec(plain);
+  const inch =
+    /^(?:nps\s*)?(?:(\d+(?:\.\d+)?)(?:[-\s]+(\d+)\/(\d+))?|(\d+)\/(\d+))\s*-?\s*(?:in|inch|inches|"|″|'')?\.?$/.exec(
+      plain,
+    );
   if (!inch) return null;
   const [, whole, above, below, top, bottom] = inch;
   const fraction = (a: string | undefined, b: string | undefined) => (a && b ? Number(a) / Number(b) : 0);

@@ -42,6 +42,7 @@ interface PipeStandard {
   readonly rows: readonly (readonly [size: number, diameter: number, walls: readonly number[]])[];
 }
 
+// prettier-ignore
 const STANDARDS: readonly PipeStandard[] = [
   {
     name: 'ASTM D2239', materials: ['PE'], controlled: 'inside', hasDnNames: false,
@@ -185,14 +186,23 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
 function findStandard({ material, standard: asked }: PipeQuery): PipeStandard | undefined {
   const ours = STANDARDS.filter((standard) => standard.materials.includes(material));
   if (asked === null || asked === undefined) return ours[0];
-  const plain = (name: string) => name.toUpperCase().replace(/^AS(?:TM|ME)/, '').replace(/[^A-Z0-9.]/g, '');
+  const plain = (name: string) =>
+    name
+      .toUpperCase()
+      .replace(/^AS(?:TM|ME)/, '')
+      .replace(/[^A-Z0-9.]/g, '');
   return ours.find(({ name }) => plain(name) === plain(asked));
 }
 
 type Row = PipeStandard['rows'][number];
 
 /** A class, null when nobody can know it, undefined when the standard does not have the one asked for. */
-function findClass(standard: PipeStandard, row: Row, resin: string | null, query: PipeQuery): string | null | undefined {
+function findClass(
+  standard: PipeStandard,
+  row: Row,
+  resin: string | null,
+  query: PipeQuery,
+): string | null | undefined {
   if (query.ratio !== null && query.ratio !== undefined) {
     const asked = readClass(String(query.ratio));
     return standard.classes.find((name) => name === asked || name === `${asked}S`);
@@ -221,7 +231,9 @@ function computedRating(standard: PipeStandard, row: Row, wallClass: string, res
   const stress = PE_DESIGN_STRESS_PSI[(resin ?? '').toUpperCase().replace(/[^A-Z0-9]/g, '')];
   if (stress === undefined) return null;
   const ratio = Number(wallClass);
-  return standard.controlled === 'inside' ? ratingFromSidr(psi(stress), ratio) : ratingFromDimensionRatio(psi(stress), ratio);
+  return standard.controlled === 'inside'
+    ? ratingFromSidr(psi(stress), ratio)
+    : ratingFromDimensionRatio(psi(stress), ratio);
 }
 
 function dimensions(standard: PipeStandard, [, diameter, walls]: Row, wallClass: string) {

@@ -1,0 +1,162 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import {
+  efficiencyAt,
+  genericCurve,
+  genericDesignHead,
+  operatingPoint,
+  pointsCurve,
+  pumpPointsFault,
+} from '../../../src/model/formulas/pumpCurve.ts';
+import { feet, gpm, horsepower, toFeet, toGpm } from '../../../src/model/units.ts';
+import { between, SEED } from '../laws.ts';
+
+/** Falling points such as a maker prints: two to eight of them, the first at no flow or not. */
+const makersPoints = fc
+  .record({
+    firstFlow: fc.oneof(fc.constant(0), between(1e-5, 5e-4)),
+    lowest: between(0, 60),
+    steps: fc.array(fc.record({ wider: between(2e-5, 5e-4), fall: between(0.01, 60) }), { minLength: 1, maxLength: 7 }),
+  })
+  .map(({ firstFlow, lowest, steps }) => {
+    let [flow, head] = [firstFlow, lowest + steps.reduce((sum, { fall }) => sum + fall, 0)];
+    const points = [{ flow, head }];
+    for (const { wider, fall } of steps) {
+      flow += wider;
+      head = Math.max(head - fall, 0);
+      points.push({ flow, head });
+    }
+    return points;
+  })
+  .filter((points) => pumpPointsFault(points) === null);
+
+test('the curve runs through every point of the maker', () => {
+  fc.assert(
+    fc.property(makersPoints, (points) => {
+      const curve = pointsCurve([...points].reverse());
+      for (const { flow, head } of points) expect(curve.headAt(flow)).toBeCloseTo(head, 9);
+    }),
+    SEED,
+  );
+});
+
+test('between two points the curve never leaves the heads of the two', () => {
+  fc.assert(
+    fc.property(makersPoints, fc.nat(), between(0, 1), (points, pick, share) => {
+      const i = pick % (points.length - 1);
+      const [left, right] = [points[i]!, points[i + 1]!];
+      const head = pointsCurve(points).headAt(left.flow + share * (right.flow - left.flow));
+      expect(head).toBeLessThanOrEqual(left.head + 1e-9);
+      expect(head).toBeGreaterThanOrEqual(right.head - 1e-9);
+    }),
+    SEED,
+  );
+});
+
+test('the curve falls from shut-off to run-out, where the head is gone', () => {
+  fc.assert(
+    fc.property(makersPoints, (points) => {
+      const curve = pointsCurve(points);
+      expect(curve.headAt(0)).toBeCloseTo(curve.shutOffHead, 9);
+      expect(curve.headAt(curve.runOutFlow)).toBeCloseTo(0, 9);
+      let before = curve.shutOffHead;
+      for (let i = 1; i <= 50; i++) {
+        const head = curve.headAt((i / 50) * curve.runOutFlow);
+        expect(head).toBeLessThan(before + 1e-9);
+        before = head;
+      }
+    }),
+    SEED,
+  );
+});
+
+test('points taken from a parabola give its heads back between them, and its shut-off head where it is not among them', () => {
+  const parabola = genericCurve({ designFlow: gpm(10), designHead: feet(250) });
+  const points = [4, 6, 8, 10, 12, 14, 16, 18].map((flow) => ({ flow: gpm(flow), head: parabola.headAt(gpm(flow)) }));
+  const curve = pointsCurve(points);
+  for (const flow of [5, 7, 9, 11, 13, 15, 17]) {
+    expect(Math.abs(curve.headAt(gpm(flow)) / parabola.headAt(gpm(flow)) - 1)).toBeLessThan(0.002);
+  }
+  expect(Math.abs(curve.shutOffHead / parabola.shutOffHead - 1)).toBeLessThan(0.001);
+});
+
+test('points that are no pump curve are refused with the reason', () => {
+  const [low, high] = [
+    { flow: gpm(5), head: feet(200) },
+    { flow: gpm(10), head: feet(150) },
+  ];
+  expect(pumpPointsFault([low, high])).toBeNull();
+  expect(pumpPointsFault([low])).toBe('a curve needs two points or more');
+  expect(pumpPointsFault([low, { ...high, head: feet(210) }])).toBe(
+    'the head must fall from each point to the next larger flow',
+  );
+  expect(pumpPointsFault([low, { ...high, flow: low.flow }])).toBe('two points have the same flow');
+  expect(pumpPointsFault([{ ...low, flow: NaN }, high])).toBe('a flow is negative or not a number');
+  expect(() => pointsCurve([low])).toThrow('pointsCurve: a curve needs two points or more');
+});
+
+// From memory: the efficiencies of small multi-stage well pumps that the generic curve rests on.
+test.each([
+  [3, 0.4],
+  [5, 0.4],
+  [7.5, 0.45],
+  [10, 0.5],
+  [15, 0.55],
+  [20, 0.6],
+  [30, 0.6],
+])('a pump designed for %d gpm has an efficiency of %d', (flow, efficiency) => {
+  expect(efficiencyAt(gpm(flow))).toBeCloseTo(efficiency, 12);
+});
+
+test('water power at the design point is the efficient share of the shaft power', () => {
+  const [power, flow, density] = [horsepower(1), gpm(10), 999.7];
+  const head = genericDesignHead({ power, flow, density });
+  expect(density * 9.80665 * flow * head).toBeCloseTo(0.5 * power, 9);
+  // 3960 gpm ft of water are one horsepower (handbook constant, water of 62.4 lb/ft³, four digits).
+  expect(Math.abs(toFeet(head) / ((0.5 * 3960) / 10) - 1)).toBeLessThan(0.002);
+});
+
+test('the operating point lies on the pump curve and on the system curve', () => {
+  fc.assert(
+    fc.property(
+      between(2, 30),
+      between(20, 200),
+      between(0, 1.2),
+      between(0, 4),
+      between(0, 3),
+      (flow, head, lift, linear, square) => {
+        const curve = genericCurve({ designFlow: gpm(flow), designHead: head });
+        const design = gpm(flow);
+        const system = (q: number) => head * (lift + linear * (q / design) + square * (q / design) ** 1.852);
+        const point = operatingPoint(curve, system);
+        expect(point.flow).toBeGreaterThan(0);
+        if (toGpm(point.flow) >= 2 * flow) expect(system(curve.runOutFlow)).toBeLessThanOrEqual(1e-9);
+        else {
+          expect(Math.abs(point.head - curve.headAt(point.flow))).toBeLessThan(1e-6);
+          expect(Math.abs(point.head - system(point.flow))).toBeLessThan(1e-6);
+        }
+      },
+    ),
+    SEED,
+  );
+});
+
+test('the search asks for the system head a dozen times at the most in an ordinary well', () => {
+  let asked = 0;
+  const curve = genericCurve({ designFlow: gpm(10), designHead: feet(250) });
+  operatingPoint(curve, (flow) => {
+    asked++;
+    return feet(200) + feet(30) * (flow / gpm(10)) ** 1.8 + feet(20) * (flow / gpm(10));
+  });
+  expect(asked).toBeLessThanOrEqual(12);
+});
+
+test('a pump too weak for the lift gives no flow at its shut-off head', () => {
+  const curve = genericCurve({ designFlow: gpm(10), designHead: feet(150) });
+  expect(operatingPoint(curve, () => feet(201))).toEqual({ flow: 0, head: curve.shutOffHead });
+});
+
+test('a pump with nothing to lift against runs out to the end of its curve', () => {
+  const curve = genericCurve({ designFlow: gpm(10), designHead: feet(150) });
+  expect(operatingPoint(curve, () => -1)).toEqual({ flow: curve.runOutFlow, head: 0 });
+});
