@@ -36,3 +36,6 @@ export const DEFAULTS = {
   strength: '5.25 %',
   target: '100 mg/L',
 } as const;
+
+/** Typed where a fact of the place is not known; the same as leaving it out, but on purpose. */
+export const UNKNOWN = 'unknown';

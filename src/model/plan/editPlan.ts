@@ -1,9 +1,8 @@
 /** Changes one field of a plan and leaves every other as typed. Plans are never mutated. */
 import type { Metres } from '../si.ts';
 import { parseQuantity, writeQuantity } from '../units.ts';
-import { DEFAULTS } from './defaults.ts';
+import { DEFAULTS, UNKNOWN } from './defaults.ts';
 import { casingPlans } from './facts/well.ts';
-import { UNKNOWN } from './field.ts';
 import type { Plan } from './schema.ts';
 
 type Keys = readonly string[];

@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import { parseQuantity } from '../units.ts';
 import type { QuantityKind } from '../units.ts';
+import { UNKNOWN } from './defaults.ts';
 
 export interface FieldMeta {
   readonly kind: QuantityKind | 'text' | 'choice' | 'flag' | 'count' | 'group' | 'list';
@@ -28,8 +29,6 @@ export interface FieldMeta {
 
 /** Every field's and group's metadata, by schema. */
 export const fieldMeta = z.registry<FieldMeta>();
-
-export const UNKNOWN = 'unknown';
 
 type Extra = Partial<Omit<FieldMeta, 'kind' | 'label' | 'help'>>;
 

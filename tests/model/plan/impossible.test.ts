@@ -14,7 +14,6 @@ describe('numbers that cannot be true together', () => {
     ['well.casing.bottom', '-17 in', undefined, /^well.casing.bottom: not below its top/],
     ['well.casing.bottom', '221 ft', undefined, /^well.casing.bottom: below the bottom of the well/],
     ['well.inflows.1.share', '71 %', undefined, /^well.inflows: shares that add up to more than 100 %/],
-    ['well.inflows.1.depth', '221 ft', undefined, /^well.inflows.1.depth: below the bottom/],
     ['well.layers.1.bottom', '27 ft', undefined, /^well.layers.1.bottom: above the bottom of the layer before it/],
     ['house.cutOut', '40 psi', undefined, /^house.cutOut: not above cut-in/],
     ['pump.setting', '7 ft', undefined, /^pump.setting: so high/],

@@ -92,34 +92,11 @@ function screensOf(intake: Fields): { path: string; fields: Fields }[] {
 }
 
 export function inflows(well: Fields): Problem[] {
-  const problems: Problem[] = [];
-  const depth = wellDepth(well);
-  let sum = 0;
-  list(well['inflows']).forEach((inflow, index) => {
-    sum += number(inflow['share'], 'ratio') ?? 0;
-    const at = length(inflow['depth']);
-    if (at !== null && depth !== null && at > depth + GRACE) {
-      problems.push(
-        value(
-          `well.inflows.${index}.depth`,
-          inflow['depth'],
-          `below the bottom of the well (well.depth is ${shortJson(well['depth'])})`,
-          'a depth within the well',
-        ),
-      );
-    }
-  });
-  if (sum > 1 + 1e-9) {
-    problems.push(
-      value(
-        'well.inflows',
-        list(well['inflows']).map((inflow) => inflow['share']),
-        'shares that add up to more than 100 %',
-        'shares of at most 100 % together',
-      ),
-    );
-  }
-  return problems;
+  const shares = list(well['inflows']).map((inflow) => inflow['share']);
+  const sum = shares.reduce<number>((total, share) => total + (number(share, 'ratio') ?? 0), 0);
+  return sum > 1 + 1e-9
+    ? [value('well.inflows', shares, 'shares that add up to more than 100 %', 'shares of at most 100 % together')]
+    : [];
 }
 
 export function layers(well: Fields): Problem[] {

@@ -9,7 +9,7 @@ export const top = z.discriminatedUnion('kind', [
       'length',
       'Depth of the pitless adapter',
       'From the ground down to the top of the outlet pipe, which freezes first.',
-      { to: '50 ft', example: '"6 ft" or "1.8 m"' },
+      { example: '"6 ft" or "1.8 m"' },
     ),
     protrusion: z.optional(
       fact(
