@@ -1,4 +1,4 @@
-/** One detail from its window to its shapes: ground, well, rail, dimensions, marks and labels, cropped to the frame. */
+/** One detail from its window to its shapes: ground, well, rail, dimensions, marks and labels. The sheet crops it to the frame. */
 import type { PartKind, Severity, Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { drawMark } from '../mark.ts';
@@ -7,7 +7,7 @@ import type { Pen } from '../parts/pen.ts';
 import { tonesOf } from '../parts/tones.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { crop, group, path, rect } from '../shapes.ts';
+import { group, path, rect } from '../shapes.ts';
 import type { HitPlace, MarkPlace } from '../view.ts';
 import { calloutWidth, drawCallouts, severityInk } from './callouts.ts';
 import type { Callout } from './callouts.ts';
@@ -62,8 +62,10 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const bottomDepth = frame.frozen?.bottomDepth ?? plan.bottomDepth;
   const down = height / (bottomDepth - topDepth);
   const faults = worstByPart(solution);
-  const wanted = plan.wanted.map((each) => ({ ...each, ...wordsOf(solution, frame, each.key, faults) }));
-  const labelWidth = Math.min(calloutWidth(wanted.map((each) => ({ ...each, x: 0, y: 0 }))), Math.round(width * LABELS_MOST));
+  const wanted = plan.wanted
+    .filter(({ key }) => isWithin(solution, key, topDepth, bottomDepth))
+    .map((want) => calloutFor(solution, frame, want, faults));
+  const labelWidth = Math.min(calloutWidth(wanted), Math.round(width * LABELS_MOST));
   const labelsRight = x + width - EDGE_PX;
   const labelsFrom = labelsRight - labelWidth;
   const room = labelsFrom - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
@@ -82,20 +84,20 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, labelsFrom)];
   const context: DetailContext = { solution, frame, pen, placed, labelsFrom, severityOf: (key) => faults.get(key)?.severity };
   const extra = plan.extra?.(context);
-  const callouts = [...calloutsOf(wanted, placed, box, labelsFrom), ...(extra?.callouts ?? [])];
+  const callouts = [...touching(wanted, placed, box, labelsFrom), ...(extra?.callouts ?? [])];
   const { shapes: markShapes, marks } = drawMarks(context, box);
-  const shapes = [crop(`detail/${frame.view}`, x, y, width, height, [
+  const shapes = [
     rect('paper', x, y, width, height, { fill: ink.paper }),
     group('ground', ground),
     group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
     ...(extra?.shapes ?? []),
     ...drawHeld(frame, pen, box),
-    ...drawLit(frame, placed),
+    ...drawLit(context),
     ...faultBoxes(context),
     drawRail(pen, ink, { x, y, height, units }),
     ...drawCallouts(callouts, { left: labelsFrom, right: labelsRight, top: y + EDGE_PX, bottom: y + height - EDGE_PX, elbow: labelsFrom - LEADER_PX + 4 }, ink),
     group('marks', markShapes),
-  ])];
+  ];
   return { topDepth, bottomDepth, widthFactor: factor, k: down, shapes, marks, hits: hitsOf(placed, box, frame) };
 }
 
@@ -116,31 +118,53 @@ function worstByPart({ findings }: Solution): Map<string, Fault> {
 
 const FAULT_WEIGHT: Readonly<Record<Severity, number>> = { danger: 8, warning: 5, note: 3 };
 
-function wordsOf(solution: Solution, frame: DetailFrame, key: string, faults: Map<string, Fault>): Omit<Callout, 'x' | 'y'> {
-  const kind = key.split('/')[0] ?? key;
-  const words = wordsFor(solution, frame.units, key, kind);
-  const fault = faults.get(key);
-  const lit = frame.lit === key;
-  if (fault === undefined) return { key, ...words, lit };
-  // A note leaves the label's own figure; what is wrong takes its place.
-  const note = fault.severity === 'note' || fault.amount === '' ? words.note : fault.amount;
-  return { key, name: words.name, note, weight: Math.max(words.weight, FAULT_WEIGHT[fault.severity]), severity: fault.severity, number: fault.number, lit };
+/** A label that waits for its part's place. */
+interface Waiting extends Callout {
+  readonly want: Wanted;
 }
 
-function calloutsOf(
-  wanted: readonly (Wanted & Omit<Callout, 'x' | 'y'>)[], placed: readonly Placed[],
+function calloutFor(solution: Solution, frame: DetailFrame, want: Wanted, faults: ReadonlyMap<string, Fault>): Waiting {
+  const { key } = want;
+  const { name, note, weight } = wordsFor(solution, frame.units, key, key.split('/')[0] ?? key);
+  const fault = faults.get(key);
+  const lit = isLit(solution, frame, key);
+  if (fault === undefined) return { key, want, x: 0, y: 0, name, note, weight, lit };
+  const { severity, number } = fault;
+  // A note leaves the label's own figure; what is wrong takes its place.
+  const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
+  return { key, want, x: 0, y: 0, name, note: said, weight: Math.max(weight, FAULT_WEIGHT[severity]), severity, number, lit };
+}
+
+/** `lit` is the key of a part or the number of a finding. */
+function isLit({ findings }: Solution, { lit }: DetailFrame, key: string): boolean {
+  return lit !== undefined && (lit === key || findings[Number(lit) - 1]?.part === key);
+}
+
+/** Could this part show between these depths? What is no part of the string is asked for when all is placed. */
+function isWithin({ parts, levels, values, bore }: Solution, key: string, top: Metres, bottom: Metres): boolean {
+  const part = parts.find((each) => each.key === key);
+  if (part !== undefined) return part.bottom > top && part.top < bottom;
+  const level = key === 'staticLevel' ? levels.static : key === 'pumpingLevel' ? levels.pumping : key === 'frost' ? values.frostDepth : undefined;
+  if (level !== undefined) return level !== null && level > top && level < bottom;
+  return key === 'grout' || bore.some((each) => each.kind === key && each.bottom > top && each.top < bottom);
+}
+
+/** Labels with the point where their leader touches the part. */
+function touching(
+  waiting: readonly Waiting[], placed: readonly Placed[],
   box: { readonly left: number; readonly top: number; readonly bottom: number }, labelsFrom: number,
 ): Callout[] {
   const callouts: Callout[] = [];
-  for (const want of wanted) {
-    const part = placed.find((each) => each.part === want.key);
+  for (const each of waiting) {
+    const part = placed.find(({ part: key }) => key === each.key);
     if (part === undefined) continue;
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
     if (bottom <= top) continue;
-    const at = top + (bottom - top) * want.down;
-    const side = Math.min(part.left + (part.right - part.left) * want.across, labelsFrom - LEADER_PX);
-    callouts.push({ ...want, x: Math.max(side, box.left + 4), y: Math.min(Math.max(at, box.top + 8), box.bottom - 8) });
+    const { across, down } = each.want;
+    const x = Math.max(Math.min(part.left + (part.right - part.left) * across, labelsFrom - LEADER_PX), box.left + 4);
+    const y = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
+    callouts.push({ ...each, x, y });
   }
   return callouts;
 }
@@ -152,12 +176,14 @@ function frostPlace({ values }: Solution, pen: Pen, left: number, right: number)
 }
 
 /** A mark at every fault that this window shows, left of the part; two at one part stand side by side. */
-function drawMarks({ solution, frame, placed }: DetailContext, box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }): { shapes: Shape[]; marks: MarkPlace[] } {
+function drawMarks({ solution, frame, placed, pen }: DetailContext, box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }): { shapes: Shape[]; marks: MarkPlace[] } {
   const marks: MarkPlace[] = [];
   const shapes: Shape[] = [];
   const edge = MARK_PX / 2 + 2;
   solution.findings.forEach((finding, i) => {
     const part = placeOf(placed, finding.part, finding.partKind);
+    // A fault with a depth is marked where it is; the rope's or the cable's own run is long.
+    if (finding.depth !== null && (finding.depth < pen.top || finding.depth > pen.bottom)) return;
     if (part === undefined || part.bottom < box.top + 4 || part.top > box.bottom - 4) return;
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
@@ -195,11 +221,13 @@ function faultBoxes({ solution, frame, placed, pen }: DetailContext): Shape[] {
 }
 const BOXED: ReadonlySet<PartKind> = new Set(['pitlessAdapter', 'motor', 'intake', 'pump', 'checkValve', 'torqueArrestor', 'splice', 'insertFitting', 'clamp', 'seal', 'cap']);
 
-function drawLit({ lit, ink }: DetailFrame, placed: readonly Placed[]): Shape[] {
-  const part = lit === undefined ? undefined : placed.find((each) => each.part === lit);
+function drawLit({ solution, frame, placed }: DetailContext): Shape[] {
+  if (frame.lit === undefined) return [];
+  const part = placed.find((each) => isLit(solution, frame, each.part));
   if (part === undefined) return [];
+  const { note } = frame.ink;
   return [rect('lit', part.left - 3, part.top - 3, part.right - part.left + 6, part.bottom - part.top + 6, {
-    fill: ink.note, 'fill-opacity': 0.14, rx: 4, stroke: ink.note, 'stroke-width': 2,
+    fill: note, 'fill-opacity': 0.14, rx: 4, stroke: note, 'stroke-width': 2,
   })];
 }
 
