@@ -34,7 +34,7 @@ import electrical from './electrical.json' with { type: 'json' };
 
 const ohmsPerMetre = (perThousandFeet: number) => perThousandFeet / feet(1000);
 const perThousandFeet = (ohms: number) => ohms * feet(1000);
-const phaseOf = (inputs: Inputs) => (inputs.number('phase') === 3 ? 3 : 1);
+const phaseOf = (inputs: Inputs): 1 | 3 => (inputs.number('phase') === 3 ? 3 : 1);
 const lengthOf = (inputs: Inputs) => feet(inputs.number('length_one_way_ft'));
 const motorOf = (inputs: Inputs) => ({
   phase: phaseOf(inputs),

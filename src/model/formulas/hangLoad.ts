@@ -1,7 +1,6 @@
 import type { Kilograms, Metres, Newtons, Ratio, SquareMetres } from '../si.ts';
 import { feet, poundsMass } from '../units.ts';
-
-const STANDARD_GRAVITY = 9.80665;
+import { STANDARD_GRAVITY } from './water.ts';
 
 /** Fresh water as weights are figured with: 62.4 pounds per cubic foot, in kilograms per cubic metre. */
 export const WATER_DENSITY = poundsMass(62.4) / feet(1) ** 3;

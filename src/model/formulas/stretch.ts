@@ -3,8 +3,8 @@ import { CREEP_MODULUS, EXPANSION_PER_FAHRENHEIT, YOUNGS_MODULUS } from '../tabl
 import { psi } from '../units.ts';
 import { levelAlong, pumpWeight, WATER_WEIGHT } from './hangLoad.ts';
 import type { HangingString } from './hangLoad.ts';
+import { STANDARD_GRAVITY } from './water.ts';
 
-const STANDARD_GRAVITY = 9.80665;
 const HOUR: Seconds = 3600;
 
 /** Load times the creep table covers. Beyond them `apparentModulus` carries its last slope on. */
