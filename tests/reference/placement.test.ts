@@ -71,7 +71,12 @@ function planFrom(given: Inputs): unknown {
         height: inch(given.casing_stickup_in),
       },
       intake: screened
-        ? { kind: 'screen', diameter: '4 in', top: ft(given.screen_top_depth_ft), bottom: ft(given.screen_bottom_depth_ft) }
+        ? {
+            kind: 'screen',
+            diameter: '4 in',
+            top: ft(given.screen_top_depth_ft),
+            bottom: ft(given.screen_bottom_depth_ft),
+          }
         : { kind: 'open hole', diameter: '6 in' },
       inflows: given.inflow_depths_ft?.map((depth) => ({ depth: ft(depth) })),
       yield: given.well_yield_gpm === undefined ? undefined : `${given.well_yield_gpm} gpm`,
@@ -79,7 +84,10 @@ function planFrom(given: Inputs): unknown {
     },
     water: {
       staticLevel: ft(given.static_level_depth_ft) ?? 'unknown',
-      pumping: given.pumping_level_depth_ft === undefined ? undefined : { kind: 'level', level: ft(given.pumping_level_depth_ft) },
+      pumping:
+        given.pumping_level_depth_ft === undefined
+          ? undefined
+          : { kind: 'level', level: ft(given.pumping_level_depth_ft) },
     },
     house: { demand: '7 gpm' },
     top: { kind: 'pitless', depth: ft(given.pitless_depth_ft ?? 5) },
@@ -113,7 +121,13 @@ function figuresFrom(given: Inputs): Partial<Values> {
 }
 
 const cases = reference.checks.flatMap(({ id, title, inputs, expected }) =>
-  Object.entries(expected as Readonly<Record<string, string>>).map(([rule, verdict]) => ({ id, title, inputs: inputs as Inputs, rule, verdict: WORDS[verdict] })),
+  Object.entries(expected as Readonly<Record<string, string>>).map(([rule, verdict]) => ({
+    id,
+    title,
+    inputs: inputs as Inputs,
+    rule,
+    verdict: WORDS[verdict],
+  })),
 );
 
 test.each(cases)('$id $title: $rule is $verdict', ({ inputs, rule, verdict }) => {

@@ -28,28 +28,49 @@ export const torqueArrestor = defineRule({
     const { solved, facts, show } = case_;
     const height = facts.string.torqueArrestor;
     const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
-    const mend = change(facts, [{ path: 'string.torqueArrestor', to: heightText(facts, 2, 0.6) }], `Put it ${heightText(facts, 2, 0.6)} above the pump`);
+    const mend = change(
+      facts,
+      [{ path: 'string.torqueArrestor', to: heightText(facts, 2, 0.6) }],
+      `Put it ${heightText(facts, 2, 0.6)} above the pump`,
+    );
     if (height === null) {
       const plastic = facts.dropPipe.material === 'PE' || facts.dropPipe.material === 'PVC';
       return breaks({
-        severity: plastic ? 'warning' : 'note', depth: discharge, part: 'dropPipe', partKind: 'dropPipe',
+        severity: plastic ? 'warning' : 'note',
+        depth: discharge,
+        part: 'dropPipe',
+        partKind: 'dropPipe',
         title: 'No torque arrestor is planned',
         amount: 'none fitted',
         message: `Nothing takes the twist of each start off the ${facts.dropPipe.material} pipe.`,
-        mend: { ...mend, label: mend.changes === null ? 'Add a torque arrestor' : `Add one ${heightText(facts, 2, 0.6)} above the pump` },
+        mend: {
+          ...mend,
+          label:
+            mend.changes === null ? 'Add a torque arrestor' : `Add one ${heightText(facts, 2, 0.6)} above the pump`,
+        },
       });
     }
     if (exceeds(height - ARRESTOR_ABOVE, 'length') && meets(ARRESTOR_BELOW - height, 'length')) {
-      const rough = solved.bore.some(({ kind, top, bottom }) => kind === 'openHole' && top < discharge - height && bottom > discharge - height);
-      return holds(`${gap(height, show)} above the pump`, rough
-        ? `It stands ${gap(height, show)} above the pump; in rough rock its arms can hang up when pulled.`
-        : `It stands ${gap(height, show)} above the pump’s discharge.`);
+      const rough = solved.bore.some(
+        ({ kind, top, bottom }) => kind === 'openHole' && top < discharge - height && bottom > discharge - height,
+      );
+      return holds(
+        `${gap(height, show)} above the pump`,
+        rough
+          ? `It stands ${gap(height, show)} above the pump; in rough rock its arms can hang up when pulled.`
+          : `It stands ${gap(height, show)} above the pump’s discharge.`,
+      );
     }
     const high = height > ARRESTOR_BELOW;
     const limit = high ? ARRESTOR_BELOW : ARRESTOR_ABOVE;
     const margin = high ? limit - height : height - limit;
     return breaks({
-      severity: 'warning', measured: height, limit, margin, quantity: 'length', depth: discharge - height,
+      severity: 'warning',
+      measured: height,
+      limit,
+      margin,
+      quantity: 'length',
+      depth: discharge - height,
       amount: exceeds(-margin, 'length') ? `${gap(margin, show)} too ${high ? 'high' : 'low'}` : 'too low',
       message: `It stands ${gap(height, show)} above the pump; right is over ${gap(ARRESTOR_ABOVE, show)} and up to ${show.depth(ARRESTOR_BELOW)}.`,
       mend,
@@ -67,11 +88,20 @@ export const cableTies = defineRule({
   caution: ELECTRIC_CAUTION,
   judge({ facts, show }) {
     const { ties } = facts.string;
-    const mend = change(facts, [{ path: 'string.ties', to: heightText(facts, 10, 3) }], `Tie every ${heightText(facts, 10, 3)}`);
+    const mend = change(
+      facts,
+      [{ path: 'string.ties', to: heightText(facts, 10, 3) }],
+      `Tie every ${heightText(facts, 10, 3)}`,
+    );
     const depth = facts.pump.setting - facts.pump.intakeToDischarge - ties;
     if (!meets(TIES_AT_MOST - ties, 'length')) {
       return breaks({
-        severity: 'warning', measured: ties, limit: TIES_AT_MOST, margin: TIES_AT_MOST - ties, quantity: 'length', depth,
+        severity: 'warning',
+        measured: ties,
+        limit: TIES_AT_MOST,
+        margin: TIES_AT_MOST - ties,
+        quantity: 'length',
+        depth,
         amount: `${gap(TIES_AT_MOST - ties, show)} too far`,
         message: `One tie every ${gap(ties, show)}; ${show.depth(TIES_AT_MOST)} is the most, ${show.depth(feet(10))} is usual.`,
         mend,
@@ -79,14 +109,22 @@ export const cableTies = defineRule({
     }
     if (!meets(ties - TIES_AT_LEAST, 'length')) {
       return breaks({
-        severity: 'note', measured: ties, limit: TIES_AT_LEAST, margin: ties - TIES_AT_LEAST, quantity: 'length', depth,
+        severity: 'note',
+        measured: ties,
+        limit: TIES_AT_LEAST,
+        margin: ties - TIES_AT_LEAST,
+        quantity: 'length',
+        depth,
         title: 'The cable ties are closer than needed',
         amount: `${gap(ties - TIES_AT_LEAST, show)} too close`,
         message: `One tie every ${gap(ties, show)}; plastic pipe stretches and wants some slack between ties.`,
         mend,
       });
     }
-    return holds(`every ${gap(ties, show)}`, `One tie every ${gap(ties, show)}; ${show.depth(TIES_AT_LEAST)} to ${show.depth(TIES_AT_MOST)} is asked.`);
+    return holds(
+      `every ${gap(ties, show)}`,
+      `One tie every ${gap(ties, show)}; ${show.depth(TIES_AT_LEAST)} to ${show.depth(TIES_AT_MOST)} is asked.`,
+    );
   },
 });
 
@@ -101,19 +139,29 @@ export const cableGuards = defineRule({
     const { guards } = facts.string;
     const length = values.dropPipeCutLength ?? 0;
     if (guards === null && meets(GUARDS_AT_MOST - length, 'length')) {
-      return holds('short string', `On ${gap(length, show)} of pipe the torque arrestor keeps the cable off the casing.`);
+      return holds(
+        'short string',
+        `On ${gap(length, show)} of pipe the torque arrestor keeps the cable off the casing.`,
+      );
     }
-    if (guards !== null && meets(GUARDS_AT_MOST - guards, 'length')) return holds(`every ${gap(guards, show)}`, `One guard every ${gap(guards, show)} of pipe.`);
+    if (guards !== null && meets(GUARDS_AT_MOST - guards, 'length'))
+      return holds(`every ${gap(guards, show)}`, `One guard every ${gap(guards, show)} of pipe.`);
     const text = heightText(facts, 40, 12);
     return breaks({
-      severity: 'note', measured: guards ?? length, limit: GUARDS_AT_MOST, margin: GUARDS_AT_MOST - (guards ?? length), quantity: 'length',
+      severity: 'note',
+      measured: guards ?? length,
+      limit: GUARDS_AT_MOST,
+      margin: GUARDS_AT_MOST - (guards ?? length),
+      quantity: 'length',
       depth: facts.pump.setting - facts.pump.intakeToDischarge - Math.min(guards ?? GUARDS_AT_MOST, length),
-      part: 'cable', partKind: 'cable',
+      part: 'cable',
+      partKind: 'cable',
       ...(guards === null ? { title: 'No cable guards are planned' } : {}),
       amount: guards === null ? 'none planned' : `${gap(GUARDS_AT_MOST - guards, show)} too far`,
-      message: guards === null
-        ? `${gap(length, show)} of pipe hangs without a guard; one every ${show.depth(GUARDS_AT_MOST)} is the usual least.`
-        : `One guard every ${gap(guards, show)}; ${show.depth(GUARDS_AT_MOST)} is the usual most.`,
+      message:
+        guards === null
+          ? `${gap(length, show)} of pipe hangs without a guard; one every ${show.depth(GUARDS_AT_MOST)} is the usual least.`
+          : `One guard every ${gap(guards, show)}; ${show.depth(GUARDS_AT_MOST)} is the usual most.`,
       mend: change(facts, [{ path: 'string.guards', to: text }], `Add one every ${text}`),
     });
   },
@@ -131,20 +179,39 @@ export const splice = defineRule({
     const { splices } = facts.string;
     const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
     const only = splices[0];
-    if (only === undefined) return holds('no splice', 'The motor’s own lead reaches the top; there is no splice in the well.');
+    if (only === undefined)
+      return holds('no splice', 'The motor’s own lead reaches the top; there is no splice in the well.');
     const wrong = splices.find((height) => !exceeds(height, 'length') || !meets(SPLICE_BELOW - height, 'length'));
     const arms = splices.length === 1 && wrong === undefined && insideArms(solved);
     if (splices.length === 1 && wrong === undefined && !arms) {
-      return holds(`${gap(only, show)} above the pump`, `One splice, ${gap(only, show)} above the pump and clear of the torque arrestor.`);
+      return holds(
+        `${gap(only, show)} above the pump`,
+        `One splice, ${gap(only, show)} above the pump and clear of the torque arrestor.`,
+      );
     }
     const to = clearHeight(facts.string.torqueArrestor);
     const text = facts.units === 'us' ? `${to} ft` : `${Math.floor(feet(to) * 10) / 10} m`;
     const mend = change(facts, [{ path: 'string.splices', to: [text] }], `One splice, ${text} above the pump`);
     const at = wrong ?? splices[1] ?? only;
     return breaks({
-      severity: 'warning', measured: at, limit: SPLICE_BELOW, margin: wrong === undefined ? null : SPLICE_BELOW - at, quantity: 'length', depth: discharge - at,
-      ...(arms ? { title: 'The splice sits in the arrestor’s arms' } : splices.length > 1 ? { title: 'There is more than one splice' } : {}),
-      amount: arms ? 'inside the arms' : splices.length > 1 ? `${splices.length} splices` : at > 0 ? `${gap(SPLICE_BELOW - at, show)} too high` : 'too low',
+      severity: 'warning',
+      measured: at,
+      limit: SPLICE_BELOW,
+      margin: wrong === undefined ? null : SPLICE_BELOW - at,
+      quantity: 'length',
+      depth: discharge - at,
+      ...(arms
+        ? { title: 'The splice sits in the arrestor’s arms' }
+        : splices.length > 1
+          ? { title: 'There is more than one splice' }
+          : {}),
+      amount: arms
+        ? 'inside the arms'
+        : splices.length > 1
+          ? `${splices.length} splices`
+          : at > 0
+            ? `${gap(SPLICE_BELOW - at, show)} too high`
+            : 'too low',
       message: arms
         ? 'The arrestor’s arms rub the splice; it belongs above or below them.'
         : splices.length > 1

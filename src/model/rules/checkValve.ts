@@ -57,7 +57,8 @@ export const firstCheckValve = defineRule({
   part: 'checkValve',
   broken: 'No check valve near the pump',
   holds: 'A check valve holds the water up',
-  source: 'N.H. Admin. Rules We 702.05(a) and W. Va. Code of State Rules 64-46-7.3 ask for two; distances: common practice, no source',
+  source:
+    'N.H. Admin. Rules We 702.05(a) and W. Va. Code of State Rules 64-46-7.3 ask for two; distances: common practice, no source',
   why: 'Without a check valve the pipe drains, the pump spins backwards and the next start strikes it.',
   judge(case_) {
     const { solved, facts, show } = case_;
@@ -66,15 +67,25 @@ export const firstCheckValve = defineRule({
     const lowest = heights[0];
     if (lowest === undefined) {
       return breaks({
-        severity: 'danger', measured: 0, limit: 1, margin: -1, quantity: 'count', depth: discharge,
+        severity: 'danger',
+        measured: 0,
+        limit: 1,
+        margin: -1,
+        quantity: 'count',
+        depth: discharge,
         title: 'No check valve holds the water up',
-        amount: 'none fitted', message: 'No check valve is planned, in the pump or in the drop pipe.',
+        amount: 'none fitted',
+        message: 'No check valve is planned, in the pump or in the drop pipe.',
         mend: valves(solved, [heightText(facts, 0, 0)], 'Add a check valve at the pump'),
       });
     }
     if (!meets(FIRST_VALVE_WITHIN - lowest, 'length')) {
       return breaks({
-        severity: 'warning', measured: lowest, limit: FIRST_VALVE_WITHIN, margin: FIRST_VALVE_WITHIN - lowest, quantity: 'length',
+        severity: 'warning',
+        measured: lowest,
+        limit: FIRST_VALVE_WITHIN,
+        margin: FIRST_VALVE_WITHIN - lowest,
+        quantity: 'length',
         depth: discharge - lowest,
         amount: `${gap(FIRST_VALVE_WITHIN - lowest, show)} too high`,
         message: `The lowest check valve is ${gap(lowest, show)} above the pump; ${show.depth(FIRST_VALVE_WITHIN)} is the usual most.`,
@@ -85,7 +96,11 @@ export const firstCheckValve = defineRule({
     const limit = valveAboveWaterLimit(solved);
     if (heights.length > 1 && above !== null && !meets(limit - above, 'length')) {
       return breaks({
-        severity: 'warning', measured: above, limit, margin: limit - above, quantity: 'length',
+        severity: 'warning',
+        measured: above,
+        limit,
+        margin: limit - above,
+        quantity: 'length',
         depth: discharge - (heights[heights.length - 1] ?? 0),
         title: 'The upper check valve is too high',
         amount: `${gap(limit - above, show)} too high`,
@@ -96,14 +111,22 @@ export const firstCheckValve = defineRule({
     const stretch = longestStretch(solved, heights);
     if (!meets(VALVE_SPACING - stretch, 'length')) {
       return breaks({
-        severity: 'note', measured: stretch, limit: VALVE_SPACING, margin: VALVE_SPACING - stretch, quantity: 'length', depth: discharge - lowest,
+        severity: 'note',
+        measured: stretch,
+        limit: VALVE_SPACING,
+        margin: VALVE_SPACING - stretch,
+        quantity: 'length',
+        depth: discharge - lowest,
         title: 'A long pipe hangs on one check valve',
         amount: `${gap(VALVE_SPACING - stretch, show)} over`,
         message: `${show.depth(stretch)} of pipe stands on one valve; every ${show.depth(VALVE_SPACING)} is usual.`,
         mend: words('Ask whether the state wants a second valve; each is two more joints.'),
       });
     }
-    return holds(exceeds(lowest, 'length') ? `${gap(lowest, show)} above the pump` : 'at the pump', 'A check valve at the pump keeps the drop pipe full; spring type, not swing.');
+    return holds(
+      exceeds(lowest, 'length') ? `${gap(lowest, show)} above the pump` : 'at the pump',
+      'A check valve at the pump keeps the drop pipe full; spring type, not swing.',
+    );
   },
   limits(solved) {
     const heights = valveHeights(solved);
@@ -118,7 +141,9 @@ export const firstCheckValve = defineRule({
 /** The valves as typed that stay within the air's reach, with one at the pump. */
 function lowerOnes(solved: Solved, limit: Metres): string[] {
   const { facts } = solved;
-  const kept = facts.string.checkValves.filter((height) => meets(limit - (highestAboveWater(solved, [height]) ?? 0), 'length'));
+  const kept = facts.string.checkValves.filter((height) =>
+    meets(limit - (highestAboveWater(solved, [height]) ?? 0), 'length'),
+  );
   if (kept.length === 0 && !facts.pump.checkValveInside) return [heightText(facts, 0, 0)];
   return kept.map((height) => (facts.units === 'us' ? `${round(height / feet(1))} ft` : `${round(height)} m`));
 }
@@ -139,9 +164,14 @@ export const noValveBeyondTop = defineRule({
   source: 'Wis. Adm. Code NR 812.42(6)(f); 77 Ill. Adm. Code 920.40(f) and 925.40(c)',
   why: 'Beyond that valve the buried line loses its pressure and can draw in ground water.',
   judge({ facts }) {
-    if (!facts.string.valveBetweenTopAndTank) return holds('none in the line', 'No check valve between the well and the tank: the line is under pressure.');
+    if (!facts.string.valveBetweenTopAndTank)
+      return holds('none in the line', 'No check valve between the well and the tank: the line is under pressure.');
     return breaks({
-      severity: 'warning', measured: 1, limit: 0, margin: -1, quantity: 'count',
+      severity: 'warning',
+      measured: 1,
+      limit: 0,
+      margin: -1,
+      quantity: 'count',
       depth: facts.top.kind === 'pitless' ? facts.top.depth : 0,
       amount: 'one too many',
       message: 'A valve between well and tank cuts the line off from the tank’s pressure.',
@@ -159,9 +189,11 @@ export const arrowUp = defineRule({
   why: 'A reversed valve lets no water up, and the pump works against a closed end.',
   caution: ELECTRIC_CAUTION,
   judge({ solved, facts }) {
-    if (facts.string.arrow === 'up') return holds('arrow up', 'The arrow points up the drop pipe, the way the water goes.');
+    if (facts.string.arrow === 'up')
+      return holds('arrow up', 'The arrow points up the drop pipe, the way the water goes.');
     return breaks({
-      severity: 'danger', depth: placed(solved, 'checkValve')?.bottom ?? facts.pump.setting - facts.pump.intakeToDischarge,
+      severity: 'danger',
+      depth: placed(solved, 'checkValve')?.bottom ?? facts.pump.setting - facts.pump.intakeToDischarge,
       amount: 'wrong way round',
       message: 'The arrow points down, towards the pump; it must point up the drop pipe.',
       mend: change(facts, [{ path: 'string.arrow', to: 'up' }], 'Turn it: arrow up'),

@@ -18,7 +18,8 @@ function narrowest(solved: Solved): BoreStretch | null {
   const down = pump.setting + pump.intakeToMotorBottom;
   let found: BoreStretch | null = null;
   for (const stretch of solved.bore) {
-    if (stretch.known && stretch.top < down && (found === null || stretch.insideRadius < found.insideRadius)) found = stretch;
+    if (stretch.known && stretch.top < down && (found === null || stretch.insideRadius < found.insideRadius))
+      found = stretch;
   }
   return found;
 }
@@ -42,7 +43,10 @@ export const pumpPassesCasing = defineRule({
     if (meets(margin, 'length')) return holds(`${show.bore(measured)} free`, message);
     return breaks({
       severity: meets(measured - TOO_TIGHT, 'length') ? 'warning' : 'danger',
-      measured, limit: TIGHT_FIT, margin, quantity: 'length',
+      measured,
+      limit: TIGHT_FIT,
+      margin,
+      quantity: 'length',
       depth: Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge),
       amount: `${show.bore(-margin)} too tight`,
       message,
@@ -51,9 +55,17 @@ export const pumpPassesCasing = defineRule({
   },
   limits(solved) {
     const widest = widestPart(solved);
-    const tight = solved.bore.find((stretch) => stretch.known && !meets(2 * stretch.insideRadius - widest - TIGHT_FIT, 'length'));
+    const tight = solved.bore.find(
+      (stretch) => stretch.known && !meets(2 * stretch.insideRadius - widest - TIGHT_FIT, 'length'),
+    );
     if (tight === undefined) return [];
-    return [{ setting: 'pump.setting', to: tight.top - solved.facts.pump.intakeToMotorBottom, label: () => 'above the narrow part' }];
+    return [
+      {
+        setting: 'pump.setting',
+        to: tight.top - solved.facts.pump.intakeToMotorBottom,
+        label: () => 'above the narrow part',
+      },
+    ];
   },
 });
 

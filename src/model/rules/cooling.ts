@@ -18,8 +18,10 @@ export const LARGE_MOTOR = inches(5);
 /** The lowest place where water enters: a screen's bottom, a fracture, or all of the hole under the casing. */
 function deepestInflow(solved: Solved): Metres | null {
   const { intake, inflows, casings, bottom } = solved.facts.well;
-  if (screenTop(solved) !== null) return intake.screens.reduce((most, screen) => Math.max(most, screen.bottom), -Infinity);
-  if (inflows !== null && inflows.length > 0) return inflows.reduce((most, { depth }) => Math.max(most, depth), -Infinity);
+  if (screenTop(solved) !== null)
+    return intake.screens.reduce((most, screen) => Math.max(most, screen.bottom), -Infinity);
+  if (inflows !== null && inflows.length > 0)
+    return inflows.reduce((most, { depth }) => Math.max(most, depth), -Infinity);
   const casingBottom = casings[casings.length - 1]?.bottom ?? null;
   const motorBottom = solved.facts.pump.setting + solved.facts.pump.intakeToMotorBottom;
   // A motor inside the casing gets all of its water from below, wherever the hole gives it.
@@ -52,12 +54,18 @@ export const inflowFromBelow = defineRule({
     if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
     const severity = severityWithoutShroud(solved);
     return breaks({
-      severity, measured: motorBottom, limit: inflow, margin, quantity: 'length', depth: motorBottom,
+      severity,
+      measured: motorBottom,
+      limit: inflow,
+      margin,
+      quantity: 'length',
+      depth: motorBottom,
       amount: `${gap(margin, show)} too low`,
       message,
-      mend: severity === 'note'
-        ? words('A shroud round the pump leads the water past the motor.')
-        : moveIntoBand(case_, 'PR-05', 'pump.setting', 'Fit a shroud: it leads the water past the motor.'),
+      mend:
+        severity === 'note'
+          ? words('A shroud round the pump leads the water past the motor.')
+          : moveIntoBand(case_, 'PR-05', 'pump.setting', 'Fit a shroud: it leads the water past the motor.'),
     });
   },
   limits(solved) {
@@ -66,7 +74,14 @@ export const inflowFromBelow = defineRule({
     if (!named || pump.shroudDiameter !== null || severityWithoutShroud(solved) === 'note') return [];
     const inflow = deepestInflow(solved);
     if (inflow === null || solved.facts.water.pumping?.kind === 'yield only') return [];
-    return [{ setting: 'pump.setting', to: inflow - pump.intakeToMotorBottom, label: () => 'motor above the lowest inflow', givesWay: true }];
+    return [
+      {
+        setting: 'pump.setting',
+        to: inflow - pump.intakeToMotorBottom,
+        label: () => 'motor above the lowest inflow',
+        givesWay: true,
+      },
+    ];
   },
 });
 
@@ -79,13 +94,20 @@ export const coolingVelocity = defineRule({
   why: 'Slow water carries little heat away, and a hot motor ages early.',
   judge({ facts, values, show }) {
     const measured = values.velocityPastMotor;
-    if (measured === null) return missing(facts.house.demand === null ? 'the flow that the house needs' : 'the width of the hole round the motor');
+    if (measured === null)
+      return missing(
+        facts.house.demand === null ? 'the flow that the house needs' : 'the width of the hole round the motor',
+      );
     const limit = facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_VELOCITY_LARGE : LEAST_VELOCITY;
     const margin = measured - limit;
     const message = `Water passes the motor at ${slow(measured, show)}; ${slow(limit, show)} is the usual least.`;
     if (meets(margin, 'velocity')) return holds(`${slow(margin, show)} over the least`, message);
     return breaks({
-      severity: 'note', measured, limit, margin, quantity: 'velocity',
+      severity: 'note',
+      measured,
+      limit,
+      margin,
+      quantity: 'velocity',
       depth: facts.pump.setting + facts.pump.intakeToMotorBottom,
       amount: `${slow(-margin, show)} short`,
       message,

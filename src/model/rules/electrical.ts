@@ -45,11 +45,17 @@ export const voltageDropRule = defineRule({
     const message = `${show.depth(length)} from the panel, ${show.percent(measured)} of ${show.voltage(facts.pump.voltage)} is lost on ${facts.wire.gauge} AWG.`;
     if (meets(margin, 'ratio')) return holds(`${show.percent(margin)} to spare`, message);
     return breaks({
-      severity: over ? 'warning' : 'note', measured, limit, margin, quantity: 'ratio',
+      severity: over ? 'warning' : 'note',
+      measured,
+      limit,
+      margin,
+      quantity: 'ratio',
       depth: cableDepth(solved),
       amount: `${show.percent(-margin)} over`,
       message,
-      mend: over ? thickerWire(solved, length) : words('Within 5 %, which is usual for pumps; thicker wire runs cooler.'),
+      mend: over
+        ? thickerWire(solved, length)
+        : words('Within 5 %, which is usual for pumps; thicker wire runs cooler.'),
     });
   },
   limits(solved) {
@@ -57,10 +63,14 @@ export const voltageDropRule = defineRule({
     const length = wireLength(solved);
     if (measured === null || length === null || measured <= 0) return [];
     const most = (DROP_WARNING / measured) * length;
-    return [{
-      setting: 'pump.setting', to: solved.facts.pump.setting + (most - length) / WIRE_PER_DEPTH, givesWay: true,
-      label: (show) => `${show.percent(DROP_WARNING)} drop on ${solved.facts.wire.gauge} AWG`,
-    }];
+    return [
+      {
+        setting: 'pump.setting',
+        to: solved.facts.pump.setting + (most - length) / WIRE_PER_DEPTH,
+        givesWay: true,
+        label: (show) => `${show.percent(DROP_WARNING)} drop on ${solved.facts.wire.gauge} AWG`,
+      },
+    ];
   },
 });
 
@@ -76,17 +86,25 @@ export const wireCarriesCurrent = defineRule({
     const { gauge } = facts.wire;
     const current = tableCurrent(solved) ?? facts.pump.current;
     if (current === null) return missing('the motor’s power or current');
-    if (!GAUGES.includes(gauge) && gauge !== 3) return missing(`the ampacity of ${gauge} AWG, which is not in the table`);
+    if (!GAUGES.includes(gauge) && gauge !== 3)
+      return missing(`the ampacity of ${gauge} AWG, which is not in the table`);
     const limit = requiredAmpacity(current);
     const cold = ampacity(gauge, 60);
     const warm = ampacity(gauge, 75);
     if (meets(cold - limit, 'current')) {
-      return holds(`${show.current(cold - limit)} to spare`, `${gauge} AWG carries ${show.current(cold)}; ${show.current(limit)} is asked, 125 % of the motor’s.`);
+      return holds(
+        `${show.current(cold - limit)} to spare`,
+        `${gauge} AWG carries ${show.current(cold)}; ${show.current(limit)} is asked, 125 % of the motor’s.`,
+      );
     }
     const short = !meets(warm - limit, 'current');
     const measured = short ? warm : cold;
     return breaks({
-      severity: short ? 'danger' : 'warning', measured, limit, margin: measured - limit, quantity: 'current',
+      severity: short ? 'danger' : 'warning',
+      measured,
+      limit,
+      margin: measured - limit,
+      quantity: 'current',
       depth: cableDepth(solved),
       ...(short ? {} : { title: 'The wire fits hot terminals only' }),
       amount: `${show.current(limit - measured)} short`,
@@ -108,7 +126,8 @@ function thickerWire(solved: Solved, length: Metres): Mend {
   const { phase, voltage } = facts.pump;
   const forDrop = chooseGauge({ phase, voltage, current: drop, length, share: DROP_WARNING });
   const forHeat = GAUGES.find((gauge) => ampacity(gauge, 60) >= requiredAmpacity(carry)) ?? null;
-  if (forDrop === null || forHeat === null) return words('No usual pump cable is thick enough: a higher voltage, or a shorter way.');
+  if (forDrop === null || forHeat === null)
+    return words('No usual pump cable is thick enough: a higher voltage, or a shorter way.');
   const gauge = Math.min(forDrop, forHeat);
   return change(facts, [{ path: 'wire.size', to: `${gauge} AWG` }], `Use ${gauge} AWG`);
 }

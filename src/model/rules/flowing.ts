@@ -15,11 +15,16 @@ export const flowingWell = defineRule({
   judge({ solved, facts, show }) {
     const level = highestStaticLevel(solved);
     if (level === null) return missing('the static water level');
-    if (exceeds(level, 'length')) return holds(toSpare(level, show), `At its highest the water stands ${show.depth(level)} below the ground.`);
+    if (exceeds(level, 'length'))
+      return holds(toSpare(level, show), `At its highest the water stands ${show.depth(level)} below the ground.`);
     const controlled = facts.well.flowControl === true;
     return breaks({
       severity: controlled ? 'warning' : 'danger',
-      measured: level, limit: 0, margin: level, quantity: 'length', depth: level,
+      measured: level,
+      limit: 0,
+      margin: level,
+      quantity: 'length',
+      depth: level,
       amount: level < 0 ? `${gap(level, show)} above ground` : 'at the ground',
       message: `The water stands ${level < 0 ? `${gap(level, show)} above the ground` : 'at the ground'}; ${controlled ? 'flow control is reported' : 'no flow control is reported'}.`,
       mend: words('Stop here: this is work for a licensed contractor.'),

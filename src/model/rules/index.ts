@@ -22,24 +22,43 @@ export function judge(solved: Solved): Judgement {
     const outcome = rule.judge(case_);
     if (outcome.kind === 'holds') {
       verdicts[rule.number] = 'ok';
-      holding.push({ rule: rule.number, title: outcome.title ?? rule.holds, message: outcome.message, amount: outcome.amount });
+      holding.push({
+        rule: rule.number,
+        title: outcome.title ?? rule.holds,
+        message: outcome.message,
+        amount: outcome.amount,
+      });
     } else if (outcome.kind === 'breaks') {
       verdicts[rule.number] = outcome.severity;
       found[outcome.severity].push(findingOf(rule, outcome, solved));
     } else if (outcome.kind === 'missing') {
-      notJudged.push({ rule: rule.number, title: rule.holds, missing: outcome.missing });
+      notJudged.push({ rule: rule.number, title: whether(rule.holds), missing: outcome.missing });
     }
   }
   const bands: Band[] = [];
   for (const range of [ranges['pump.setting'], ranges['top.depth']]) {
     if (range !== null && range.known) bands.push(bandOf(range, show));
   }
-  return { findings: [...found.danger, ...found.warning, ...found.note], holding, verdicts, notJudged, bands, advice: adviceFor(facts) };
+  return {
+    findings: [...found.danger, ...found.warning, ...found.note],
+    holding,
+    verdicts,
+    notJudged,
+    bands,
+    advice: adviceFor(facts),
+  };
+}
+
+/** "The pump passes the casing" as what nobody can tell yet: "Whether the pump passes the casing". */
+function whether(title: string): string {
+  return `Whether ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
 /** Every rule number in order, as a plan that says nothing would be judged. */
 const NOT_JUDGED: Readonly<Record<string, Verdict>> = Object.fromEntries(
-  [...RULES.map(({ number }) => number), ...ADVICE.map(({ rule }) => rule)].sort().map((number) => [number, 'not judged' as const]),
+  [...RULES.map(({ number }) => number), ...ADVICE.map(({ rule }) => rule)]
+    .sort()
+    .map((number) => [number, 'not judged' as const]),
 );
 
 function findingOf(rule: Rule, outcome: Breaks, solved: Solved): Finding {

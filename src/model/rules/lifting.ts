@@ -18,7 +18,8 @@ export const hookLoad = defineRule({
   part: 'dropPipe',
   broken: 'The string is too heavy for two people',
   holds: 'Two people can hold the string',
-  source: '51 lb a person: NIOSH Applications Manual, DHHS 94-110; team of two: from memory; 150 lb and 300 ft: common practice, no source',
+  source:
+    '51 lb a person: NIOSH Applications Manual, DHHS 94-110; team of two: from memory; 150 lb and 300 ft: common practice, no source',
   why: 'A wet string pulled hand over hand hurts backs and hands, and one slip drops it.',
   caution: `${LIFTING_CAUTION} Keep pipe and hoist away from power lines.`,
   judge({ facts, values, show }) {
@@ -27,7 +28,12 @@ export const hookLoad = defineRule({
     const depth = facts.top.kind === 'pitless' ? facts.top.depth : -facts.well.casingHeight;
     if (rigid) {
       return breaks({
-        severity: 'warning', measured: load, limit: null, margin: null, quantity: 'force', depth,
+        severity: 'warning',
+        measured: load,
+        limit: null,
+        margin: null,
+        quantity: 'force',
+        depth,
         title: 'Threaded pipe needs a hoist',
         amount: load === null ? 'hoist' : show.force(load),
         message: 'Threaded pipe comes up length by length: a hoist and two pipe holders at any depth.',
@@ -40,7 +46,12 @@ export const hookLoad = defineRule({
       const hoist = !meets(BY_HAND - load, 'force');
       const limit = hoist ? BY_HAND : TWO_PEOPLE;
       return breaks({
-        severity: 'warning', measured: load, limit, margin: limit - load, quantity: 'force', depth,
+        severity: 'warning',
+        measured: load,
+        limit,
+        margin: limit - load,
+        quantity: 'force',
+        depth,
         ...(hoist ? { title: 'The string needs a hoist' } : {}),
         amount: show.force(load),
         message: hoist
@@ -51,14 +62,22 @@ export const hookLoad = defineRule({
     }
     if (!meets(HAND_DEPTH - facts.pump.setting, 'length')) {
       return breaks({
-        severity: 'note', measured: facts.pump.setting, limit: HAND_DEPTH, margin: HAND_DEPTH - facts.pump.setting, quantity: 'length', depth,
+        severity: 'note',
+        measured: facts.pump.setting,
+        limit: HAND_DEPTH,
+        margin: HAND_DEPTH - facts.pump.setting,
+        quantity: 'length',
+        depth,
         title: 'The pump hangs deep for pulling by hand',
         amount: show.depth(facts.pump.setting),
         message: `The pump hangs at ${show.depth(facts.pump.setting)}; by hand few pull from below ${show.depth(HAND_DEPTH)}.`,
         mend: words('A hoist is the easier way at this depth.'),
       });
     }
-    return holds(`${show.force(margin)} to spare`, `Up to ${show.force(load)} hangs on the hook, full of water and with none round it.`);
+    return holds(
+      `${show.force(margin)} to spare`,
+      `Up to ${show.force(load)} hangs on the hook, full of water and with none round it.`,
+    );
   },
   limits(solved) {
     if (solved.facts.dropPipe.material !== 'PE') return [];

@@ -5,6 +5,7 @@ import { clearanceRules } from './clearance.ts';
 import { coolingRules } from './cooling.ts';
 import { electricalRules } from './electrical.ts';
 import { flowingRules } from './flowing.ts';
+import { inflowRules } from './inflow.ts';
 import { liftingRules } from './lifting.ts';
 import { materialRules } from './materials.ts';
 import { pipeRules } from './pipe.ts';
@@ -21,6 +22,7 @@ export const RULES: readonly Rule[] = [
   ...flowingRules,
   ...pitlessRules,
   ...pumpDepthRules,
+  ...inflowRules,
   ...clearanceRules,
   ...tankRules,
   ...electricalRules,

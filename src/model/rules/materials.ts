@@ -30,7 +30,8 @@ interface Pair {
   readonly mend: (facts: Facts) => Mend;
 }
 
-const stainlessFittings = (facts: Facts): Mend => change(facts, [{ path: 'string.fittings', to: 'stainless steel' }], 'Use stainless steel fittings');
+const stainlessFittings = (facts: Facts): Mend =>
+  change(facts, [{ path: 'string.fittings', to: 'stainless steel' }], 'Use stainless steel fittings');
 const plasticLength = (): Mend => words('Use plastic drop pipe, or break the metal path with a plastic length.');
 const isBrass = ({ string }: Facts) => string.fittings === 'brass' || string.fittings === 'bronze';
 
@@ -38,33 +39,40 @@ const isBrass = ({ string }: Facts) => string.fittings === 'brass' || string.fit
 const PAIRS: readonly Pair[] = [
   {
     met: ({ string, dropPipe }) => string.fittings === 'galvanized steel' && dropPipe.material !== 'galvanized steel',
-    mild: 'warning', aggressive: 'warning',
+    mild: 'warning',
+    aggressive: 'warning',
     title: 'Galvanized fittings meet stainless steel',
     message: 'A small galvanized fitting beside stainless pump or pipe loses its zinc, then its thread.',
     mend: stainlessFittings,
   },
   {
     met: ({ string, dropPipe }) => string.fittings === 'stainless steel' && dropPipe.material === 'galvanized steel',
-    mild: 'note', aggressive: 'warning',
+    mild: 'note',
+    aggressive: 'warning',
     title: 'Stainless fittings meet galvanized pipe',
     message: 'Stainless steel on galvanized pipe eats the cut threads, where the zinc is gone.',
     mend: plasticLength,
   },
   {
     met: (facts) => isBrass(facts) && facts.dropPipe.material === 'galvanized steel',
-    mild: 'note', aggressive: 'warning',
+    mild: 'note',
+    aggressive: 'warning',
     title: 'Brass fittings meet galvanized pipe',
     message: 'Brass on galvanized pipe eats the cut threads, where the zinc is gone.',
     mend: plasticLength,
   },
   {
-    met: isBrass, mild: 'ok', aggressive: 'note',
+    met: isBrass,
+    mild: 'ok',
+    aggressive: 'note',
     title: 'Brass meets the stainless pump in sharp water',
     message: 'In sour or salty water brass wears away beside the stainless pump.',
     mend: stainlessFittings,
   },
   {
-    met: ({ well }) => well.casings.some(({ material }) => material === 'steel'), mild: 'ok', aggressive: 'note',
+    met: ({ well }) => well.casings.some(({ material }) => material === 'steel'),
+    mild: 'ok',
+    aggressive: 'note',
     title: 'Stainless motor and steel casing in sharp water',
     message: 'In sour or salty water the steel casing wears near the stainless motor, slowly.',
     mend: () => words('Ask a corrosion engineer; never take a required ground wire off.'),
@@ -73,7 +81,8 @@ const PAIRS: readonly Pair[] = [
 
 function waterKind({ water }: Facts): Water {
   const { acidity, conductivity } = water;
-  if ((acidity !== null && acidity < ACID_BELOW) || (conductivity !== null && conductivity > AGGRESSIVE_CONDUCTIVITY)) return 'aggressive';
+  if ((acidity !== null && acidity < ACID_BELOW) || (conductivity !== null && conductivity > AGGRESSIVE_CONDUCTIVITY))
+    return 'aggressive';
   if (acidity === null || conductivity === null) return 'unknown';
   return conductivity < MILD_CONDUCTIVITY ? 'mild' : 'between';
 }
@@ -99,8 +108,12 @@ export const materialsMatch = defineRule({
       const loose = gap > 0;
       const closed = gap < CLOSED_BARB;
       return breaks({
-        severity: 'warning', measured: gap, limit: loose ? LOOSE_BARB : FORCED_BARB, margin: loose ? LOOSE_BARB - gap : gap - FORCED_BARB,
-        quantity: 'length', depth,
+        severity: 'warning',
+        measured: gap,
+        limit: loose ? LOOSE_BARB : FORCED_BARB,
+        margin: loose ? LOOSE_BARB - gap : gap - FORCED_BARB,
+        quantity: 'length',
+        depth,
         title: 'The fittings do not match the pipe',
         amount: loose ? `${show.bore(gap)} loose` : `${show.bore(-gap)} tight`,
         message: `Insert fittings are made for ASTM D2239 pipe; in ${facts.dropPipe.standard} they ${loose ? 'sit loose' : closed ? 'do not go in' : 'must be forced'}.`,
@@ -110,17 +123,28 @@ export const materialsMatch = defineRule({
     const water = waterKind(facts);
     let worst: Pair | null = null;
     for (const pair of PAIRS) {
-      if (pair.met(facts) && (worst === null || ORDER.indexOf(severityIn(pair, water)) < ORDER.indexOf(severityIn(worst, water)))) worst = pair;
+      if (
+        pair.met(facts) &&
+        (worst === null || ORDER.indexOf(severityIn(pair, water)) < ORDER.indexOf(severityIn(worst, water)))
+      )
+        worst = pair;
     }
     const severity = worst === null ? 'ok' : severityIn(worst, water);
     if (worst !== null && severity !== 'ok') {
       return breaks({
-        severity, depth, title: worst.title, amount: water === 'aggressive' ? 'in sharp water' : 'unlike metals', message: worst.message,
+        severity,
+        depth,
+        title: worst.title,
+        amount: water === 'aggressive' ? 'in sharp water' : 'unlike metals',
+        message: worst.message,
         mend: worst.mend(facts),
       });
     }
     if (worst !== null && water === 'unknown') return missing('the water’s pH and conductivity');
-    return holds('they match', `${capital(facts.string.fittings)} fittings and ${facts.dropPipe.material} pipe go together in this water.`);
+    return holds(
+      'they match',
+      `${capital(facts.string.fittings)} fittings and ${facts.dropPipe.material} pipe go together in this water.`,
+    );
   },
 });
 

@@ -33,7 +33,12 @@ export function moveIntoBand(case_: Case, rule: string, setting: BandSetting, in
   const range = case_.ranges[setting];
   if (range === null || !range.heeded.includes(rule)) return words(instead);
   if (range.ends === null) return words(clashWords(range, case_));
-  const now = setting === 'pump.setting' ? case_.facts.pump.setting : case_.facts.top.kind === 'pitless' ? case_.facts.top.depth : 0;
+  const now =
+    setting === 'pump.setting'
+      ? case_.facts.pump.setting
+      : case_.facts.top.kind === 'pitless'
+        ? case_.facts.top.depth
+        : 0;
   const down = now < range.ends.from;
   if (!down && meets(range.ends.to - now, 'length')) return words(instead);
   const to = writtenInside(case_, setting, down ? 'from' : 'to', range.ends);
@@ -45,7 +50,12 @@ function clashWords(range: Range, { show }: Case): string {
 }
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
-function writtenInside({ solved, facts }: Case, setting: BandSetting, which: 'from' | 'to', ends: { from: Metres; to: Metres }): string {
+function writtenInside(
+  { solved, facts }: Case,
+  setting: BandSetting,
+  which: 'from' | 'to',
+  ends: { from: Metres; to: Metres },
+): string {
   const shift = setting === 'pump.setting' && facts.depthsFrom === 'casing top' ? facts.well.casingHeight : 0;
   const unit = unitAt(solved.plan, setting, facts.units === 'us' ? (setting === 'top.depth' ? 'in' : 'ft') : 'm');
   const exact = ends[which] + shift;
@@ -65,7 +75,12 @@ function stepOf(unit: string, setting: BandSetting): Metres {
 }
 
 /** The unit that a field was typed in; `otherwise` where it is empty. */
-export function unitAt(plan: Plan, path: string, otherwise: string, kind: 'length' | 'flow' | 'pressure' = 'length'): string {
+export function unitAt(
+  plan: Plan,
+  path: string,
+  otherwise: string,
+  kind: 'length' | 'flow' | 'pressure' = 'length',
+): string {
   const text = valueAt(plan, path);
   if (typeof text !== 'string') return otherwise;
   const read = parseQuantity(text, kind);

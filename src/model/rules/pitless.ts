@@ -32,12 +32,19 @@ export const pitlessBelowFrost = defineRule({
     const margin = measured - limit;
     const from = facts.site.frostDepth === null ? 'the estimate' : 'the depth you entered';
     if (meets(margin, 'length')) {
-      return holds(toSpare(measured, show), `The outlet’s top is at ${gap(facts.top.depth, show)}: meets ${from}, with ${gap(measured, show)} to spare.`);
+      return holds(
+        toSpare(measured, show),
+        `The outlet’s top is at ${gap(facts.top.depth, show)}: meets ${from}, with ${gap(measured, show)} to spare.`,
+      );
     }
     const inFrost = !meets(measured, 'length');
     return breaks({
       severity: inFrost ? 'danger' : 'warning',
-      measured, limit, margin, quantity: 'length', depth: facts.top.depth,
+      measured,
+      limit,
+      margin,
+      quantity: 'length',
+      depth: facts.top.depth,
       ...(inFrost ? {} : { title: 'The pitless adapter is close to the frost' }),
       amount: inFrost ? `${gap(measured, show)} too high` : `${gap(margin, show)} short`,
       message: inFrost
@@ -49,7 +56,9 @@ export const pitlessBelowFrost = defineRule({
   limits({ facts, values }) {
     if (values.frostDepth === null) return [];
     const margin = facts.site.frostMargin;
-    return [{ setting: 'top.depth', from: values.frostDepth + margin, label: (show) => `${gap(margin, show)} below frost` }];
+    return [
+      { setting: 'top.depth', from: values.frostDepth + margin, label: (show) => `${gap(margin, show)} below frost` },
+    ];
   },
 });
 
@@ -72,12 +81,21 @@ export const pitlessAboveWater = defineRule({
     const made = facts.top.submergedUse === true;
     return breaks({
       severity: made ? 'note' : 'danger',
-      measured: facts.top.depth, limit: level, margin, quantity: 'length', depth: facts.top.depth,
+      measured: facts.top.depth,
+      limit: level,
+      margin,
+      quantity: 'length',
+      depth: facts.top.depth,
       amount: `${gap(margin, show)} too deep`,
       message: made ? 'This adapter is made for use under water; the local code still decides.' : message,
       mend: made
         ? words('Ask the local code whether this adapter may stand under water.')
-        : moveIntoBand(case_, 'PR-20', 'top.depth', 'Use an adapter made for submerged use, or ask the driller for another top.'),
+        : moveIntoBand(
+            case_,
+            'PR-20',
+            'top.depth',
+            'Use an adapter made for submerged use, or ask the driller for another top.',
+          ),
     });
   },
   limits(solved) {
@@ -107,7 +125,11 @@ export const pitlessLetsPumpPass = defineRule({
     if (meets(margin, 'length')) return holds(`${show.bore(measured)} free`, message);
     return breaks({
       severity: meets(measured - TOO_TIGHT, 'length') ? 'warning' : 'danger',
-      measured, limit: TIGHT_FIT, margin, quantity: 'length', depth,
+      measured,
+      limit: TIGHT_FIT,
+      margin,
+      quantity: 'length',
+      depth,
       amount: `${show.bore(-margin)} too tight`,
       message,
       mend: words('Choose an adapter that stands less far into the casing, or a slimmer pump.'),

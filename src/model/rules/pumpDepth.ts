@@ -13,7 +13,6 @@ export const LEAST_SUBMERGENCE = feet(10);
 export const LEAST_SUBMERGENCE_WITHOUT_CUT_OFF = feet(5);
 /** A low-level cut-off stops the pump this far above its intake. */
 export const CUT_OFF_ABOVE_INTAKE = feet(2);
-export const LEVEL_ABOVE_SCREEN = feet(5);
 
 /** Top of the uppermost screen; null in a well without one. */
 export function screenTop({ facts }: Solved): Metres | null {
@@ -30,7 +29,8 @@ export function lowestPumpingLevel({ levels }: Solved): { readonly depth: Metres
 /** What is missing where nothing is known of the drawdown. */
 export function drawdownMissing({ facts }: Solved): string {
   if (facts.water.staticLevel === null) return 'the static water level';
-  if (facts.water.pumping === null || facts.water.pumping.kind === 'yield only') return 'the pumping level: a test with flow and drawdown';
+  if (facts.water.pumping === null || facts.water.pumping.kind === 'yield only')
+    return 'the pumping level: a test with flow and drawdown';
   return 'the flow that the house needs';
 }
 
@@ -53,18 +53,26 @@ export const offTheBottom = defineRule({
     const measured = facts.well.bottom - motorBottom;
     const margin = measured - CLEAR_OF_BOTTOM;
     if (meets(margin, 'length')) {
-      return holds(toSpare(margin, show), `The motor ends ${show.depth(measured)} above the bottom; ${show.depth(CLEAR_OF_BOTTOM)} is usual.`);
+      return holds(
+        toSpare(margin, show),
+        `The motor ends ${show.depth(measured)} above the bottom; ${show.depth(CLEAR_OF_BOTTOM)} is usual.`,
+      );
     }
     const top = screenTop(solved);
     const aboveScreen = top !== null && meets(top - motorBottom, 'length');
     const severity = aboveScreen ? 'note' : meets(measured - BURIED_SOON, 'length') ? 'warning' : 'danger';
     return breaks({
-      severity, measured, limit: CLEAR_OF_BOTTOM, margin, quantity: 'length',
+      severity,
+      measured,
+      limit: CLEAR_OF_BOTTOM,
+      margin,
+      quantity: 'length',
       depth: motorBottom,
       amount: `${gap(margin, show)} too low`,
-      message: measured < 0
-        ? `The motor would end ${gap(measured, show)} below the bottom of the well.`
-        : `The motor ends ${gap(measured, show)} above the bottom; common practice keeps ${show.depth(CLEAR_OF_BOTTOM)}.`,
+      message:
+        measured < 0
+          ? `The motor would end ${gap(measured, show)} below the bottom of the well.`
+          : `The motor ends ${gap(measured, show)} above the bottom; common practice keeps ${show.depth(CLEAR_OF_BOTTOM)}.`,
       mend: aboveScreen
         ? words('Leave it: above the screen the sump below does not matter much.')
         : moveIntoBand(case_, 'PR-01', 'pump.setting', 'Raise the pump, or have the well cleaned out by a contractor.'),
@@ -74,7 +82,13 @@ export const offTheBottom = defineRule({
     const { pump, well } = solved.facts;
     // Above a screen the clearance is at most a note, and the screen ends the band sooner.
     if (screenTop(solved) !== null) return [];
-    return [{ setting: 'pump.setting', to: well.bottom - CLEAR_OF_BOTTOM - pump.intakeToMotorBottom, label: (show) => `${show.depth(CLEAR_OF_BOTTOM)} off the bottom` }];
+    return [
+      {
+        setting: 'pump.setting',
+        to: well.bottom - CLEAR_OF_BOTTOM - pump.intakeToMotorBottom,
+        label: (show) => `${show.depth(CLEAR_OF_BOTTOM)} off the bottom`,
+      },
+    ];
   },
 });
 
@@ -93,24 +107,34 @@ export const intakeUnderWater = defineRule({
     const limit = held === null ? LEAST_SUBMERGENCE : CUT_OFF_ABOVE_INTAKE;
     const measured = facts.pump.setting - (held ?? level.depth);
     const margin = measured - limit;
-    const season = held !== null ? 'the cut-off stops it' : level.dry ? 'the dry-season pumping level' : 'the pumping level';
-    const spoken = held !== null
-      ? `The cut-off stops the pump with ${gap(measured, show)} of water above the intake`
-      : `The intake is ${gap(measured, show)} under ${season}`;
+    const season =
+      held !== null ? 'the cut-off stops it' : level.dry ? 'the dry-season pumping level' : 'the pumping level';
+    const spoken =
+      held !== null
+        ? `The cut-off stops the pump with ${gap(measured, show)} of water above the intake`
+        : `The intake is ${gap(measured, show)} under ${season}`;
     if (meets(margin, 'length')) return holds(toSpare(margin, show), `${spoken}; ${show.depth(limit)} is usual.`);
     const protectedRun = facts.pump.lowLevelCutOff !== null && facts.pump.lowLevelCutOff !== false;
     const bare = held === null && !protectedRun && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
     const dry = !exceeds(measured, 'length');
     return breaks({
       severity: dry || bare ? 'danger' : 'warning',
-      measured, limit, margin, quantity: 'length',
+      measured,
+      limit,
+      margin,
+      quantity: 'length',
       depth: facts.pump.setting,
       ...(dry ? { title: 'The pump runs dry' } : {}),
       amount: `${gap(margin, show)} too high`,
       message: dry
         ? `While pumping, water falls to ${show.depth(held ?? level.depth)}; the intake is at ${show.depth(facts.pump.setting)}.`
         : `${spoken}; ${show.depth(limit)} is usual.`,
-      mend: moveIntoBand(case_, 'PR-02', 'pump.setting', 'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.'),
+      mend: moveIntoBand(
+        case_,
+        'PR-02',
+        'pump.setting',
+        'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.',
+      ),
     });
   },
   limits(solved) {
@@ -118,10 +142,22 @@ export const intakeUnderWater = defineRule({
     if (level === null) return [];
     const held = cutOffLevel(solved, level.depth);
     if (held !== null) {
-      return [{ setting: 'pump.setting', from: held + CUT_OFF_ABOVE_INTAKE, label: (show) => `${show.depth(CUT_OFF_ABOVE_INTAKE)} under the cut-off` }];
+      return [
+        {
+          setting: 'pump.setting',
+          from: held + CUT_OFF_ABOVE_INTAKE,
+          label: (show) => `${show.depth(CUT_OFF_ABOVE_INTAKE)} under the cut-off`,
+        },
+      ];
     }
     const name = level.dry ? 'dry level' : 'pumping level';
-    return [{ setting: 'pump.setting', from: level.depth + LEAST_SUBMERGENCE, label: (show) => `${show.depth(LEAST_SUBMERGENCE)} under the ${name}` }];
+    return [
+      {
+        setting: 'pump.setting',
+        from: level.depth + LEAST_SUBMERGENCE,
+        label: (show) => `${show.depth(LEAST_SUBMERGENCE)} under the ${name}`,
+      },
+    ];
   },
 });
 
@@ -130,76 +166,51 @@ export const motorAboveScreen = defineRule({
   part: 'motor',
   broken: 'The pump hangs in the screen',
   holds: 'The pump hangs above the screen',
-  source: 'common practice, no source; 35 Ill. Adm. Code 604.240 keeps the water level above the screen of public wells',
+  source:
+    'common practice, no source; 35 Ill. Adm. Code 604.240 keeps the water level above the screen of public wells',
   why: 'A pump inside the screen pulls sand through the slots and gets no water past its motor.',
   judge(case_) {
     const { solved, facts, show } = case_;
     const top = screenTop(solved);
-    if (top === null) return facts.well.intake.kind === 'screen' ? missing('where the screen begins and ends') : doesNotApply;
+    if (top === null)
+      return facts.well.intake.kind === 'screen' ? missing('where the screen begins and ends') : doesNotApply;
     const motorBottom = facts.pump.setting + facts.pump.intakeToMotorBottom;
     const margin = top - motorBottom;
-    if (meets(margin, 'length')) return holds(toSpare(margin, show), `The motor ends at ${show.depth(motorBottom)}, the screen begins at ${show.depth(top)}.`);
+    if (meets(margin, 'length'))
+      return holds(
+        toSpare(margin, show),
+        `The motor ends at ${show.depth(motorBottom)}, the screen begins at ${show.depth(top)}.`,
+      );
     const shroud = facts.pump.shroudDiameter !== null;
     return breaks({
       severity: shroud ? 'warning' : 'danger',
-      measured: motorBottom, limit: top, margin, quantity: 'length',
+      measured: motorBottom,
+      limit: top,
+      margin,
+      quantity: 'length',
       depth: motorBottom,
       amount: `${gap(margin, show)} too low`,
       message: `The motor ends at ${show.depth(motorBottom)}, the screen begins at ${show.depth(top)}${shroud ? '; a shroud helps, but not enough' : ''}.`,
-      mend: moveIntoBand(case_, 'PR-03', 'pump.setting', 'Raise the pump above the screen; where that leaves too little water, fit a shroud.'),
+      mend: moveIntoBand(
+        case_,
+        'PR-03',
+        'pump.setting',
+        'Raise the pump above the screen; where that leaves too little water, fit a shroud.',
+      ),
     });
   },
   limits(solved) {
     const top = screenTop(solved);
-    return top === null ? [] : [{ setting: 'pump.setting', to: top - solved.facts.pump.intakeToMotorBottom, label: () => 'motor above the screen' }];
+    return top === null
+      ? []
+      : [
+          {
+            setting: 'pump.setting',
+            to: top - solved.facts.pump.intakeToMotorBottom,
+            label: () => 'motor above the screen',
+          },
+        ];
   },
 });
 
-/** A fracture that gives less than this share of the water is a minor one. */
-export const MINOR_SHARE = 1 / 3;
-
-export const levelAboveInflow = defineRule({
-  number: 'PR-04',
-  part: 'pumpingLevel',
-  broken: 'Pumping uncovers where the water comes in',
-  holds: 'Water covers the places where it comes in',
-  source: '35 Ill. Adm. Code 604.240(g)(4) for screens of public wells; margin and fractures: common practice, no source',
-  why: 'Water that falls into the well carries air and sand and clogs the openings it came through.',
-  judge({ solved, facts, show }) {
-    const level = lowestPumpingLevel(solved);
-    const top = screenTop(solved);
-    if (top === null && facts.well.inflows === null) return missing('where water enters the well');
-    if (level === null) return missing(drawdownMissing(solved));
-    const mend = words('Pump less, or fit a flow-limiting valve: a deeper pump does not raise the water.');
-    if (top !== null) {
-      const measured = top - level.depth;
-      const margin = measured - LEVEL_ABOVE_SCREEN;
-      const message = `While pumping, water stands ${gap(measured, show)} ${measured < 0 ? 'below' : 'above'} the top of the screen at ${show.depth(top)}.`;
-      if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
-      return breaks({
-        severity: meets(measured, 'length') ? 'warning' : 'danger',
-        measured, limit: LEVEL_ABOVE_SCREEN, margin, quantity: 'length', depth: level.depth,
-        title: measured < 0 ? 'Pumping uncovers the screen' : 'Pumping almost uncovers the screen',
-        amount: `${gap(margin, show)} too deep`, message, mend,
-      });
-    }
-    const inflows = facts.well.inflows ?? [];
-    const shallowest = inflows.reduce((least, { depth }) => Math.min(least, depth), Infinity);
-    if (shallowest === Infinity) return missing('where water enters the well');
-    const margin = shallowest - level.depth;
-    if (meets(margin, 'length')) return holds(toSpare(margin, show), `While pumping, water stands at ${show.depth(level.depth)}; the first inflow is at ${show.depth(shallowest)}.`);
-    const uncovered = inflows.filter(({ depth }) => depth < level.depth);
-    const share = uncovered.reduce<number | null>((sum, inflow) => (sum === null || inflow.share === null ? null : sum + inflow.share), 0);
-    const minor = share !== null && share < MINOR_SHARE;
-    return breaks({
-      severity: minor ? 'note' : 'warning',
-      measured: level.depth, limit: shallowest, margin, quantity: 'length', depth: shallowest,
-      ...(minor ? { title: 'Pumping uncovers a minor inflow' } : {}),
-      amount: `${gap(margin, show)} uncovered`,
-      message: `While pumping, water falls to ${show.depth(level.depth)}, below the inflow at ${show.depth(shallowest)}${share === null ? '' : ` (${show.percent(share)})`}.`,
-      mend,
-    });
-  },
-});
-
-export const pumpDepthRules = [intakeUnderWater, offTheBottom, motorAboveScreen, levelAboveInflow];
+export const pumpDepthRules = [intakeUnderWater, offTheBottom, motorAboveScreen];

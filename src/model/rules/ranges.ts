@@ -68,7 +68,11 @@ function pitlessRoom({ facts, values }: Solved): Room {
   const casingBottom = well.casings[0]?.bottom ?? well.bottom;
   return {
     from: { depth: 0, rule: '', label: () => 'at the ground' },
-    to: { depth: Math.min(casingBottom, pump.setting - pump.intakeToDischarge - LEAST_PIPE), rule: '', label: () => 'end of the casing' },
+    to: {
+      depth: Math.min(casingBottom, pump.setting - pump.intakeToDischarge - LEAST_PIPE),
+      rule: '',
+      label: () => 'end of the casing',
+    },
     known: values.frostDepth !== null,
   };
 }
@@ -95,7 +99,14 @@ function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[],
       }
     }
   }
-  return { setting, from, to, heeded, known: room.known, ends: roundInward(setting, from.depth, to.depth, solved.facts.units) };
+  return {
+    setting,
+    from,
+    to,
+    heeded,
+    known: room.known,
+    ends: roundInward(setting, from.depth, to.depth, solved.facts.units),
+  };
 }
 
 /** Whole feet or tenths of a metre for the pump, inches or centimetres for the adapter; finer where that leaves nothing. */

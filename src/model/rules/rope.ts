@@ -26,18 +26,24 @@ export const rope = defineRule({
     const at = { depth: -facts.well.casingHeight, caution: `Never lift or lower by the rope. ${LIFTING_CAUTION}` };
     if (line.tied === 'through cap') {
       return breaks({
-        severity: 'danger', ...at, title: 'The rope is led through the cap', amount: 'through the cap',
-        message: 'The rope leaves the well through the cap; it must end inside, on a hook.', mend: tieInside,
+        severity: 'danger',
+        ...at,
+        title: 'The rope is led through the cap',
+        amount: 'through the cap',
+        message: 'The rope leaves the well through the cap; it must end inside, on a hook.',
+        mend: tieInside,
       });
     }
     if (line.tied !== 'casing hook') {
       return breaks({
-        severity: 'warning', ...at,
+        severity: 'warning',
+        ...at,
         ...(line.tied === 'loose' ? { title: 'The rope is tied to nothing' } : {}),
         amount: line.tied === 'loose' ? 'loose' : 'on the cap',
-        message: line.tied === 'loose'
-          ? 'A loose rope slides down and can jam the pump; tie it to a hook on the casing.'
-          : 'The rope hangs on the cap and comes off with it; tie it to a hook on the casing.',
+        message:
+          line.tied === 'loose'
+            ? 'A loose rope slides down and can jam the pump; tie it to a hook on the casing.'
+            : 'The rope hangs on the cap and comes off with it; tie it to a hook on the casing.',
         mend: tieInside,
       });
     }
@@ -49,10 +55,18 @@ export const rope = defineRule({
     const limit = load * ROPE_FACTOR;
     const margin = measured - limit;
     if (meets(margin, 'force')) {
-      return holds(`${show.force(margin)} to spare`, `Knotted it holds ${show.force(measured)}; may catch a slip once, never for lifting.`);
+      return holds(
+        `${show.force(margin)} to spare`,
+        `Knotted it holds ${show.force(measured)}; may catch a slip once, never for lifting.`,
+      );
     }
     return breaks({
-      severity: 'warning', ...at, measured, limit, margin, quantity: 'force',
+      severity: 'warning',
+      ...at,
+      measured,
+      limit,
+      margin,
+      quantity: 'force',
       title: 'The rope is too weak for the string',
       amount: `${show.force(-margin)} short`,
       message: `Knotted it holds ${show.force(measured)}; 1.5 times the hanging ${show.force(load)} is asked.`,

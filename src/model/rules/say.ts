@@ -36,5 +36,6 @@ export const LIFTING_CAUTION =
 export const DIGGING_CAUTION =
   'Have buried lines marked before digging; a deep trench can bury a person: shore it as the local code asks.';
 export const PRESSURE_CAUTION = 'A burst tank or pipe throws parts: shut the pump off and let the pressure out first.';
-export const FLOWING_CAUTION = 'Do not open a flowing well: it can run away. A licensed contractor decides what is done.';
+export const FLOWING_CAUTION =
+  'Do not open a flowing well: it can run away. A licensed contractor decides what is done.';
 export const PIT_CAUTION = 'Do not climb into a well pit: bad air there has killed. Ask a licensed contractor.';

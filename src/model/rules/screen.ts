@@ -20,16 +20,27 @@ export const screenEntrance = defineRule({
     const flow = largestPumpFlow(solved) ?? facts.house.demand;
     const across = diameter ?? facts.well.casings[facts.well.casings.length - 1]?.outsideDiameter ?? null;
     if (flow === null) return missing('the flow of the pump');
-    if (across === null || screens.some(({ openArea }) => openArea === null)) return missing('the open area of the screen');
-    const open = screens.reduce((sum, { top, bottom, openArea }) => sum + Math.PI * across * (bottom - top) * (openArea ?? 0), 0);
+    if (across === null || screens.some(({ openArea }) => openArea === null))
+      return missing('the open area of the screen');
+    const open = screens.reduce(
+      (sum, { top, bottom, openArea }) => sum + Math.PI * across * (bottom - top) * (openArea ?? 0),
+      0,
+    );
     if (!(open > 0)) return missing('the open area of the screen');
     const measured = flow / open;
     const margin = ENTRANCE_VELOCITY - measured;
     const message = `${show.flow(flow)} enters the slots at ${slow(measured, show)}; ${slow(ENTRANCE_VELOCITY, show)} is the most.`;
-    if (meets(margin, 'velocity')) return holds(`${Math.round((margin / ENTRANCE_VELOCITY) * 100)} % to spare`, message);
+    if (meets(margin, 'velocity'))
+      return holds(`${Math.round((margin / ENTRANCE_VELOCITY) * 100)} % to spare`, message);
     return breaks({
-      severity: 'warning', measured, limit: ENTRANCE_VELOCITY, margin, quantity: 'velocity', depth: screens[0]?.top ?? null,
-      amount: `${slow(-margin, show)} too fast`, message,
+      severity: 'warning',
+      measured,
+      limit: ENTRANCE_VELOCITY,
+      margin,
+      quantity: 'velocity',
+      depth: screens[0]?.top ?? null,
+      amount: `${slow(-margin, show)} too fast`,
+      message,
       mend: words('Pump less; the screen itself cannot be changed.'),
     });
   },

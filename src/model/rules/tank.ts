@@ -3,6 +3,7 @@ import { valueAt } from '../plan/editPlan.ts';
 import type { Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { psi, writeQuantity } from '../units.ts';
+import type { Show } from '../units.ts';
 import { meets } from './grace.ts';
 import { change, unitAt, words } from './mend.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
@@ -16,6 +17,11 @@ const LEAST_CUT_IN: Pascals = psi(20);
 function shutOffMissing({ facts, values }: Solved): string {
   if (values.shutOffPressureAtPump === null) return 'the pump’s power or curve';
   return facts.water.staticLevel === null ? 'the static water level' : 'the rise from the well to the tank';
+}
+
+/** A pump too weak to lift water to the tank reaches nothing there. */
+function reached(pressure: Pascals, show: Show): string {
+  return pressure > 0 ? show.pressure(pressure) : 'no pressure';
 }
 
 export const tankHolds = defineRule({
@@ -32,12 +38,18 @@ export const tankHolds = defineRule({
     const measured = values.shutOffPressureAtTank;
     if (measured === null) return missing(shutOffMissing(solved));
     const margin = house.tankRating - measured;
-    const message = `At no flow the pump reaches ${show.pressure(measured)} at a tank rated ${show.pressure(house.tankRating)}.`;
+    const message = `At no flow the pump reaches ${reached(measured, show)} at a tank rated ${show.pressure(house.tankRating)}.`;
     if (meets(margin, 'pressure')) return holds(`${show.pressure(margin)} to spare`, message);
-    if (house.reliefValve === true) return holds('relief valve fitted', 'The relief valve must pass the whole flow of the pump; check its size.');
+    if (house.reliefValve === true)
+      return holds('relief valve fitted', 'The relief valve must pass the whole flow of the pump; check its size.');
     if (house.reliefValve === null) return missing('whether a relief valve stands at the tank');
     return breaks({
-      severity: 'danger', measured, limit: house.tankRating, margin, quantity: 'pressure', depth: null,
+      severity: 'danger',
+      measured,
+      limit: house.tankRating,
+      margin,
+      quantity: 'pressure',
+      depth: null,
       amount: `${show.pressure(-margin)} over`,
       message: `${message.slice(0, -1)}, and no relief valve is planned.`,
       mend: change(facts, [{ path: 'house.reliefValve', to: true }], 'Add a relief valve'),
@@ -59,14 +71,21 @@ export const pumpReachesCutOut = defineRule({
     if (reach === null) return missing(shutOffMissing(solved));
     const measured = reach - house.cutOut;
     const margin = measured - CUT_OUT_SPARE;
-    const message = `At no flow the pump reaches ${reach > 0 ? show.pressure(reach) : 'no pressure'} at the tank; cut-out is ${show.pressure(house.cutOut)}.`;
+    const message = `At no flow the pump reaches ${reached(reach, show)} at the tank; cut-out is ${show.pressure(house.cutOut)}.`;
     if (meets(margin, 'pressure')) return holds(`${show.pressure(measured)} to spare`, message);
     const never = !meets(measured, 'pressure');
     return breaks({
-      severity: never ? 'danger' : 'warning', measured, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null,
+      severity: never ? 'danger' : 'warning',
+      measured,
+      limit: CUT_OUT_SPARE,
+      margin,
+      quantity: 'pressure',
+      depth: null,
       ...(never ? {} : { title: 'The pump barely reaches cut-out' }),
       amount: never ? `${show.pressure(-measured)} short` : `${show.pressure(measured)} to spare`,
-      message: never ? message : `At no flow the pump reaches ${show.pressure(reach)} at the tank, barely over the cut-out of ${show.pressure(house.cutOut)}.`,
+      message: never
+        ? message
+        : `At no flow the pump reaches ${show.pressure(reach)} at the tank, barely over the cut-out of ${show.pressure(house.cutOut)}.`,
       mend: lowerSwitch(solved, reach),
     });
   },
@@ -78,12 +97,16 @@ function lowerSwitch({ facts, plan }: Solved, reach: Pascals): Mend {
   const steps = Math.ceil((cutOut + CUT_OUT_SPARE - reach - 1) / psi(5));
   const down = steps * psi(5);
   const typedPrecharge = valueAt(plan, 'house.precharge') !== undefined;
-  if (!Number.isFinite(steps) || typedPrecharge || cutIn - down < LEAST_CUT_IN - 1) return words('Choose a stronger pump, or a lower cut-out pressure with its cut-in.');
+  if (!Number.isFinite(steps) || typedPrecharge || cutIn - down < LEAST_CUT_IN - 1)
+    return words('Choose a stronger pump, or a lower cut-out pressure with its cut-in.');
   const unit = unitAt(plan, 'house.cutOut', 'psi', 'pressure');
   const write = (pressure: Pascals) => writeQuantity(pressure, 'pressure', unit, unit === 'psi' ? psi(1) : undefined);
   return change(
     facts,
-    [{ path: 'house.cutOut', to: write(cutOut - down) }, { path: 'house.cutIn', to: write(cutIn - down) }],
+    [
+      { path: 'house.cutOut', to: write(cutOut - down) },
+      { path: 'house.cutIn', to: write(cutIn - down) },
+    ],
     `Set the switch to ${write(cutIn - down)} / ${write(cutOut - down)}`,
   );
 }

@@ -18,7 +18,8 @@ export const casingHighEnough = defineRule({
   part: 'casing',
   broken: 'The casing stands too low',
   holds: 'The casing stands high enough',
-  source: '12 in in most state codes (N.Y. App. 5-B, Wis. NR 812, 12 Va. Admin. Code 5-630), 6 to 18 in in others; the plan names the local figure',
+  source:
+    '12 in in most state codes (N.Y. App. 5-B, Wis. NR 812, 12 Va. Admin. Code 5-630), 6 to 18 in in others; the plan names the local figure',
   why: 'Rain and melt water must not run into the well.',
   judge({ facts, show }) {
     const measured = facts.well.casingHeight;
@@ -27,8 +28,14 @@ export const casingHighEnough = defineRule({
     const message = `The casing stands ${gap(measured, show)} ${measured < 0 ? 'below' : 'above'} the ground; ${gap(limit, show)} is asked.`;
     if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
     return breaks({
-      severity: 'danger', measured, limit, margin, quantity: 'length', depth: -measured,
-      amount: `${gap(margin, show)} too low`, message,
+      severity: 'danger',
+      measured,
+      limit,
+      margin,
+      quantity: 'length',
+      depth: -measured,
+      amount: `${gap(margin, show)} too low`,
+      message,
       mend: words('Have the casing lengthened by a licensed contractor.'),
     });
   },
@@ -49,8 +56,14 @@ export const casingAboveFlood = defineRule({
     const message = `The casing top is ${gap(measured, show)} ${measured < 0 ? 'below' : 'above'} the flood; ${show.depth(ABOVE_FLOOD)} above it is asked.`;
     if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
     return breaks({
-      severity: 'danger', measured, limit: ABOVE_FLOOD, margin, quantity: 'length', depth: -facts.well.casingHeight,
-      amount: `${gap(margin, show)} too low`, message,
+      severity: 'danger',
+      measured,
+      limit: ABOVE_FLOOD,
+      margin,
+      quantity: 'length',
+      depth: -facts.well.casingHeight,
+      amount: `${gap(margin, show)} too low`,
+      message,
       mend: words('Have the casing lengthened, or the ground raised, by a licensed contractor.'),
     });
   },
@@ -68,7 +81,12 @@ export const noPit = defineRule({
     if (facts.well.inPit === null) return missing('whether the well top is in a pit');
     if (!facts.well.inPit) return holds('no pit', 'The well top stands in the open, not in a pit.');
     return breaks({
-      severity: 'danger', measured: 1, limit: 0, margin: -1, quantity: 'count', depth: 0,
+      severity: 'danger',
+      measured: 1,
+      limit: 0,
+      margin: -1,
+      quantity: 'count',
+      depth: 0,
       amount: 'in a pit',
       message: 'The well top is in a pit; most codes ask for it above the ground.',
       mend: words('Have the casing brought above the ground by a licensed contractor.'),
@@ -81,7 +99,8 @@ export const farFromSources = defineRule({
   part: 'well',
   broken: 'The well is too near a source of dirt',
   holds: 'The well keeps its distances',
-  source: '50, 100 and 5 ft as in Wash. Admin. Code 173-160-171; other states differ, and the plan may name the local figure',
+  source:
+    '50, 100 and 5 ft as in Wash. Admin. Code 173-160-171; other states differ, and the plan may name the local figure',
   why: 'Soil needs distance to clean waste water before it reaches the well.',
   judge({ facts, show }) {
     const { septicTank, drainField, building } = facts.site;
@@ -102,9 +121,15 @@ export const farFromSources = defineRule({
     const message = `The ${name} is ${show.depth(distance)} away; ${show.depth(required)} is asked.`;
     if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
     return breaks({
-      severity: 'warning', measured: distance, limit: required, margin, quantity: 'length', depth: 0,
+      severity: 'warning',
+      measured: distance,
+      limit: required,
+      margin,
+      quantity: 'length',
+      depth: 0,
       title: `The ${name} is too near the well`,
-      amount: `${gap(margin, show)} too near`, message,
+      amount: `${gap(margin, show)} too near`,
+      message,
       mend: words('Ask the health department, and have the water tested.'),
     });
   },
@@ -126,7 +151,11 @@ export const sealInFrost = defineRule({
     const light = meets(LIGHT_FROST - frost, 'length');
     return breaks({
       severity: kept ? 'note' : light ? 'warning' : 'danger',
-      measured: frost, limit: 0, margin: -frost, quantity: 'length', depth: -facts.well.casingHeight,
+      measured: frost,
+      limit: 0,
+      margin: -frost,
+      quantity: 'length',
+      depth: -facts.well.casingHeight,
       ...(kept ? { title: 'The well top depends on shelter' } : {}),
       amount: `${gap(frost, show)} of frost`,
       message: kept
@@ -135,7 +164,12 @@ export const sealInFrost = defineRule({
       mend: kept
         ? words('Look after heat and insulation, and mind power cuts.')
         : light
-          ? change(facts, [{ path: 'top.heated', to: true }], 'Insulate and heat the top', 'Insulate and heat the top, and mind power cuts.')
+          ? change(
+              facts,
+              [{ path: 'top.heated', to: true }],
+              'Insulate and heat the top',
+              'Insulate and heat the top, and mind power cuts.',
+            )
           : words('Use a pitless adapter below the frost, or a heated well house.'),
     });
   },

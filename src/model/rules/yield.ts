@@ -52,10 +52,16 @@ export const pumpWithinYield = defineRule({
     const guarded = hasCutOff(solved) || facts.pump.flowLimiter === true;
     return breaks({
       severity: guarded ? 'note' : 'warning',
-      measured: flow, limit, margin, quantity: 'flow', depth: facts.pump.setting,
+      measured: flow,
+      limit,
+      margin,
+      quantity: 'flow',
+      depth: facts.pump.setting,
       amount: `${show.flow(-margin)} too much`,
       message,
-      mend: guarded ? words('The cut-off or the flow-limiting valve guards the pump; check its setting.') : limitFlow(solved, limit),
+      mend: guarded
+        ? words('The cut-off or the flow-limiting valve guards the pump; check its setting.')
+        : limitFlow(solved, limit),
     });
   },
 });
@@ -81,7 +87,8 @@ export const lowLevelCutOff = defineRule({
   source: 'common practice, no source',
   why: 'A pump that runs dry can be ruined in minutes.',
   judge({ solved, facts, values, show }) {
-    if (hasCutOff(solved)) return holds('cut-off fitted', 'A low-level cut-off stops the pump before the intake runs dry.');
+    if (hasCutOff(solved))
+      return holds('cut-off fitted', 'A low-level cut-off stops the pump before the intake runs dry.');
     const submergence = values.submergenceDry ?? values.submergence;
     const flow = largestPumpFlow(solved);
     const limit = provenYield(solved);
@@ -89,18 +96,34 @@ export const lowLevelCutOff = defineRule({
     const shallow = submergence !== null && !meets(submergence - SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
     if (!over && !shallow) {
       if (submergence === null) return missing('the pumping level');
-      return holds(`${gap(submergence, show)} of water`, `Pumping leaves ${gap(submergence, show)} of water over the intake; no cut-off is needed.`);
+      return holds(
+        `${gap(submergence, show)} of water`,
+        `Pumping leaves ${gap(submergence, show)} of water over the intake; no cut-off is needed.`,
+      );
     }
     return breaks({
       severity: 'note',
       ...(shallow && submergence !== null
-        ? { measured: submergence, limit: SUBMERGENCE_WITHOUT_CUT_OFF, margin: submergence - SUBMERGENCE_WITHOUT_CUT_OFF, quantity: 'length' as const }
-        : { measured: flow, limit, margin: flow !== null && limit !== null ? limit - flow : null, quantity: 'flow' as const }),
+        ? {
+            measured: submergence,
+            limit: SUBMERGENCE_WITHOUT_CUT_OFF,
+            margin: submergence - SUBMERGENCE_WITHOUT_CUT_OFF,
+            quantity: 'length' as const,
+          }
+        : {
+            measured: flow,
+            limit,
+            margin: flow !== null && limit !== null ? limit - flow : null,
+            quantity: 'flow' as const,
+          }),
       depth: facts.pump.setting,
       amount: 'no cut-off',
-      message: shallow && submergence !== null
-        ? submergence > 0 ? `Only ${gap(submergence, show)} of water covers the intake, and no low-level cut-off is planned.` : 'The water falls below the intake, and no low-level cut-off is planned.'
-        : `The pump takes ${show.flow(flow ?? 0)} of ${show.flow(limit ?? 0)}, and no low-level cut-off is planned.`,
+      message:
+        shallow && submergence !== null
+          ? submergence > 0
+            ? `Only ${gap(submergence, show)} of water covers the intake, and no low-level cut-off is planned.`
+            : 'The water falls below the intake, and no low-level cut-off is planned.'
+          : `The pump takes ${show.flow(flow ?? 0)} of ${show.flow(limit ?? 0)}, and no low-level cut-off is planned.`,
       mend: change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'Add a low-level cut-off'),
     });
   },
@@ -116,15 +139,24 @@ export const yieldFromAirLift = defineRule({
   judge({ solved, facts, show }) {
     const { pumping } = facts.water;
     const blown = pumping?.kind === 'yield only' || (pumping === null && facts.well.yieldFrom === 'air lift');
-    if (!blown) return pumping === null ? doesNotApply : holds('measured', 'The driller measured how far the water falls while pumping.');
+    if (!blown)
+      return pumping === null
+        ? doesNotApply
+        : holds('measured', 'The driller measured how far the water falls while pumping.');
     const given = provenYield(solved);
     return breaks({
-      severity: 'note', depth: facts.water.staticLevel,
+      severity: 'note',
+      depth: facts.water.staticLevel,
       amount: 'not measured',
       message: `The report gives a yield${given === null ? '' : ` of ${show.flow(given)}`} and no drawdown: the water’s depth while pumping is unknown.`,
       mend: hasCutOff(solved)
         ? words('Run a pumping test, and write flow, level and hours down.')
-        : change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'Add a low-level cut-off', 'Run a pumping test; until then a low-level cut-off is advised.'),
+        : change(
+            facts,
+            [{ path: 'pump.lowLevelCutOff', to: true }],
+            'Add a low-level cut-off',
+            'Run a pumping test; until then a low-level cut-off is advised.',
+          ),
     });
   },
 });

@@ -34,7 +34,12 @@ const SOUND = {
     yieldFrom: 'pump',
     inPit: false,
   },
-  water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '82 ft', flow: '10 gpm' }, pH: '7.5', conductivity: '300 uS/cm' },
+  water: {
+    staticLevel: '40 ft',
+    pumping: { kind: 'level', level: '82 ft', flow: '10 gpm' },
+    pH: '7.5',
+    conductivity: '300 uS/cm',
+  },
   house: {
     demand: '10 gpm',
     tank: '44 gal',

@@ -1,7 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ADVICE } from '../../../src/model/rules/advice.ts';
 import { judge } from '../../../src/model/rules/index.ts';
+import type { Judgement } from '../../../src/model/rules/index.ts';
 import { RULES } from '../../../src/model/rules/list.ts';
+import { solve } from '../../../src/model/solve.ts';
+import { anyPlan } from '../../plans/anyPlan.ts';
 import { changed, judged, solvedPlan, verdictOf } from './fixture.ts';
 import { CASES } from './cases.ts';
 
@@ -17,8 +21,14 @@ describe.each(RULES)('$number', (rule) => {
   });
 
   test('has a plan that breaks it and one in which it holds', () => {
-    expect(own.some(({ verdict }) => verdict !== 'ok' && verdict !== 'not judged'), `${rule.number} is never broken`).toBe(true);
-    expect(own.some(({ verdict }) => verdict === 'ok'), `${rule.number} never holds`).toBe(true);
+    expect(
+      own.some(({ verdict }) => verdict !== 'ok' && verdict !== 'not judged'),
+      `${rule.number} is never broken`,
+    ).toBe(true);
+    expect(
+      own.some(({ verdict }) => verdict === 'ok'),
+      `${rule.number} never holds`,
+    ).toBe(true);
   });
 
   test.each(own)('$says: $verdict', ({ changes, values, verdict }) => {
@@ -33,7 +43,9 @@ test('the sound plan has nothing but its weight against it', () => {
 test('every number from 1 to 53 has a verdict, and none twice', () => {
   const numbers = [...RULES.map(({ number }) => number), ...ADVICE.map(({ rule }) => rule)];
   expect(new Set(numbers).size).toBe(numbers.length);
-  expect(Object.keys(judged({}).verdicts)).toEqual(Array.from({ length: 53 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`));
+  expect(Object.keys(judged({}).verdicts)).toEqual(
+    Array.from({ length: 53 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`),
+  );
 });
 
 test('advice is shown with its source and judged by nobody', () => {
@@ -45,32 +57,60 @@ test('advice is shown with its source and judged by nobody', () => {
   }
 });
 
-// Every case once in each system of units: what is said must be complete, short and calm in both.
+/** What is said must be complete, short and calm. */
+function expectPlainWords({ findings, holding, notJudged }: Judgement): void {
+  for (const said of [...findings, ...holding]) {
+    expect(words(said.title), said.title).toBeLessThanOrEqual(20);
+    expect(words(said.message), said.message).toBeLessThanOrEqual(20);
+    expect(words(said.amount), said.amount).toBeLessThanOrEqual(6);
+    expect(said.message).toMatch(/\.$/);
+    expect(`${said.title} ${said.amount} ${said.message}`).not.toMatch(UNFIT);
+  }
+  for (const finding of findings) {
+    expect(words(finding.mendLabel), finding.mendLabel).toBeGreaterThan(0);
+    for (const figure of [finding.depth, finding.measured, finding.limit, finding.margin])
+      expect(Number.isFinite(figure ?? 0)).toBe(true);
+    // A margin is negative when its limit is broken.
+    expect(finding.margin ?? 0, finding.rule).toBeLessThanOrEqual(1e-3);
+  }
+  for (const { missing } of notJudged) expect(missing).not.toBe('');
+}
+
+/** A hole in a sentence, a bare negative, or a promise that nobody can keep. */
+const UNFIT = /undefined|null|NaN|Infinity|\bsafe\b|will not freeze|(?<![\d.])-\d/;
+
 describe.each(['us', 'metric'] as const)('what is said in %s units', (units) => {
   test.each(CASES)('$rule, $says', ({ rule, changes, values }) => {
-    const { findings, holding, notJudged } = judge(solvedPlan(changed({ ...changes, units }), values));
-    for (const said of [...findings, ...holding]) {
-      expect(words(said.title), said.title).toBeLessThanOrEqual(20);
-      expect(words(said.message), said.message).toBeLessThanOrEqual(20);
-      expect(words(said.amount), said.amount).toBeLessThanOrEqual(6);
-      expect(said.message).toMatch(/\.$/);
-      expect(`${said.title} ${said.amount} ${said.message}`).not.toMatch(/undefined|null|NaN|Infinity|\bsafe\b|will not freeze|(?<![\d.])-\d/);
-    }
-    for (const finding of findings) expect(words(finding.mendLabel), finding.mendLabel).toBeGreaterThan(0);
-    for (const { missing } of notJudged) expect(missing).not.toBe('');
-    expect([...findings, ...holding, ...notJudged].filter((each) => each.rule === rule).length).toBeLessThanOrEqual(1);
+    const judgement = judge(solvedPlan(changed({ ...changes, units }), values));
+    expectPlainWords(judgement);
+    const all = [...judgement.findings, ...judgement.holding, ...judgement.notJudged];
+    expect(all.filter((each) => each.rule === rule).length).toBeLessThanOrEqual(1);
   });
 });
 
+test('what is said of 300 plans made at random is complete, short and calm', () => {
+  fc.assert(
+    fc.property(anyPlan, (plan) => expectPlainWords(solve(plan))),
+    { seed: 24, numRuns: 300 },
+  );
+});
+
 test('dangers come first, then warnings, then notes', () => {
-  const { findings } = judged({ 'pump.setting': '196 ft', 'top.depth': '30 in', 'string.ties': '30 ft', 'string.guards': undefined });
+  const { findings } = judged({
+    'pump.setting': '196 ft',
+    'top.depth': '30 in',
+    'string.ties': '30 ft',
+    'string.guards': undefined,
+  });
   const severities = findings.map(({ severity }) => severity);
   expect(severities).toEqual([...severities].sort((one, other) => 'dwn'.indexOf(one[0]!) - 'dwn'.indexOf(other[0]!)));
   expect(new Set(severities)).toEqual(new Set(['danger', 'warning', 'note']));
 });
 
 test('work that can hurt someone carries its caution', () => {
-  for (const rule of RULES.filter(({ part }) => ['cable', 'splice', 'tie', 'rope', 'tank', 'staticLevel'].includes(part))) {
+  for (const rule of RULES.filter(({ part }) =>
+    ['cable', 'splice', 'tie', 'rope', 'tank', 'staticLevel'].includes(part),
+  )) {
     expect(rule.caution, rule.number).not.toBe('');
   }
 });
