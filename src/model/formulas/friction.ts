@@ -51,6 +51,9 @@ export function darcyFactor(reynolds: number, relativeRoughness: Ratio): number 
   return 1 / (x * x);
 }
 
+/** 2 log10(y) is this times ln(y). */
+const TWO_BY_LN10 = 2 / Math.LN10;
+
 /** x = 1/√f of the Colebrook-White equation: from Haaland, then two Newton steps, which leave 1e-12. */
 function colebrookRoot(reynolds: number, relativeRoughness: Ratio): number {
   const rough = relativeRoughness / 3.7;
@@ -58,7 +61,7 @@ function colebrookRoot(reynolds: number, relativeRoughness: Ratio): number {
   let x = -1.8 * Math.log10(rough ** 1.11 + 6.9 / reynolds);
   for (let step = 0; step < 2; step++) {
     const inside = rough + smooth * x;
-    x -= (x + 2 * Math.log10(inside)) / (1 + (2 / Math.LN10) * (smooth / inside));
+    x -= (x + TWO_BY_LN10 * Math.log(inside)) / (1 + TWO_BY_LN10 * (smooth / inside));
   }
   return x;
 }
@@ -67,7 +70,7 @@ function colebrookRoot(reynolds: number, relativeRoughness: Ratio): number {
 function between(reynolds: number, relativeRoughness: Ratio): number {
   const x = colebrookRoot(TURBULENT_FROM, relativeRoughness);
   const smooth = 2.51 / TURBULENT_FROM;
-  const k = ((2 / Math.LN10) * smooth) / (relativeRoughness / 3.7 + smooth * x);
+  const k = (TWO_BY_LN10 * smooth) / (relativeRoughness / 3.7 + smooth * x);
   const FA = 1 / (x * x);
   const FB = (2 * FA) / (1 + k);
   const R = reynolds / 2000;
