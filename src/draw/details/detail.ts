@@ -145,7 +145,7 @@ function isWithin({ parts, levels, values, bore }: Solution, key: string, top: M
   const part = parts.find((each) => each.key === key);
   if (part !== undefined) return part.bottom > top && part.top < bottom;
   const level = key === 'staticLevel' ? levels.static : key === 'pumpingLevel' ? levels.pumping : key === 'frost' ? values.frostDepth : undefined;
-  if (level !== undefined) return level !== null && level > top && level < bottom;
+  if (level !== undefined) return level !== null && level > top && level < bottom && (key !== 'frost' || level > 0);
   return key === 'grout' || bore.some((each) => each.kind === key && each.bottom > top && each.top < bottom);
 }
 
@@ -171,7 +171,7 @@ function touching(
 
 function frostPlace({ values }: Solution, pen: Pen, left: number, right: number): Placed[] {
   const depth = values.frostDepth;
-  if (depth === null || depth <= pen.top || depth >= pen.bottom) return [];
+  if (depth === null || depth <= 0 || depth <= pen.top || depth >= pen.bottom) return [];
   return [{ part: 'frost', kind: 'frost', left, right: right - LEADER_PX, top: pen.y(depth) - 5, bottom: pen.y(depth) + 5 }];
 }
 
@@ -189,7 +189,9 @@ function drawMarks({ solution, frame, placed, pen }: DetailContext, box: { reado
     const bottom = Math.min(part.bottom, box.bottom);
     const y = Math.min(Math.max((top + bottom) / 2, box.top + edge), box.bottom - edge);
     let x = Math.max(part.left - MARK_PX * 0.75, box.left + edge);
-    while (marks.some((each) => Math.hypot(each.x - x, each.y - y) < MARK_PX + 1) && x < box.right - edge) x += MARK_PX + 2;
+    const taken = (): boolean => marks.some((each) => Math.hypot(each.x - x, each.y - y) < MARK_PX + 1);
+    while (taken() && x - MARK_PX - 2 > box.left + edge) x -= MARK_PX + 2;
+    while (taken() && x < box.right - edge) x += MARK_PX + 2;
     const number = i + 1;
     marks.push({ number, x, y, size: MARK_PX, view: frame.view });
     shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_PX, ink: frame.ink }));

@@ -18,10 +18,13 @@ export interface DimensionPlace {
 const SIZE = 12;
 const ARROW = 4.5;
 
+/** Of the figure's patch [px]. */
+export const dimensionWidth = (words: string): number => textWidth(words, SIZE, 600) + 6;
+
 export function drawDimension(key: string, { x, from, to, words, ink, patch, reach }: DimensionPlace): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
-  const width = textWidth(words, SIZE, 600) + 6;
+  const width = dimensionWidth(words);
   const tight = bottom - top < ARROW * 2 + 15;
   // Where there is no room between, arrows point in from outside and the figure stands beside.
   const heads = tight
@@ -30,9 +33,10 @@ export function drawDimension(key: string, { x, from, to, words, ink, patch, rea
   const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
   const middle = (top + bottom) / 2;
   const textX = tight ? x + 5 + width / 2 : x;
-  const ends = reach === undefined ? '' : stroke(reach, top, x + 3, top) + stroke(reach, bottom, x + 3, bottom);
+  const ends = reach === undefined ? '' : stroke(reach, top, x - 4, top) + stroke(reach, bottom, x - 4, bottom);
   return group(key, [
-    path('shaft', shaft + ends, { stroke: ink, 'stroke-width': 1, fill: 'none' }),
+    path('shaft', shaft, { stroke: ink }),
+    ...(ends === '' ? [] : [path('ends', ends, { stroke: ink, 'stroke-width': 0.8, 'stroke-dasharray': '5 2' })]),
     path('heads', heads, { fill: ink }),
     rect('patch', textX - width / 2, middle - 8, width, 16, { fill: patch, rx: 2 }),
     text('figure', textX, middle + 4.2, words, { size: SIZE, weight: 600, fill: ink, anchor: 'middle' }),

@@ -11,20 +11,22 @@ export interface Words {
 
 type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined) => Words;
 
-const pipeName = ({ nominalSize, material }: { readonly nominalSize: string; readonly material: string }): string => `${nominalSize} ${material}`;
+/** "1 in PE"; the kind of steel is told by the parts list. */
+const pipeName = ({ nominalSize, material }: { readonly nominalSize: string; readonly material: string }): string =>
+  `${nominalSize} ${material.includes('steel') ? 'steel' : material}`;
 
 const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;
 
 /** By part key, or by kind where all parts of a kind say the same. */
 const SAYINGS: Readonly<Record<string, Saying>> = {
-  cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', note: `${small(facts.well.casingHeight)} above the ground`, weight: 2 }),
+  cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', note: `${small(facts.well.casingHeight)} above ground`, weight: 2 }),
   bond: () => ({ name: 'Bond to the casing', note: 'clamp and ground wire', weight: 1.4 }),
   rope: ({ facts }) => ({ name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope', note: 'slack, never lifts', weight: 1.6 }),
-  cable: ({ facts }) => ({ name: 'Cable, spare loop above', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} wires and ground`, weight: 1.8 }),
-  conduit: (_, { small }, part) => ({ name: 'Conduit to the house', note: part === undefined ? '' : `${small(part.bottom)} deep, cable inside`, weight: 1.5 }),
+  cable: ({ facts }) => ({ name: 'Cable, spare loop', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} + ground`, weight: 1.8 }),
+  conduit: (_, { small }, part) => ({ name: 'Conduit to the house', note: part === undefined ? '' : `cable inside, ${small(part.bottom)} deep`, weight: 1.5 }),
   buriedLine: ({ facts }, { depth }, part) => {
     const line = facts.house.line ?? facts.dropPipe;
-    return { name: `Line to the house, ${pipeName(line)}`, note: part !== undefined && part.top > 0 ? `top at ${depth(part.top)}, on firm bedding` : 'above the ground', weight: 2 };
+    return { name: 'Line to the house', note: `${pipeName(line)}, ${part !== undefined && part.top > 0 ? `top at ${depth(part.top)}` : 'above ground'}`, weight: 2 };
   },
   pitlessAdapter: ({ facts, values }, { depth, small }) => {
     const top = facts.top.kind === 'pitless' ? facts.top.depth : 0;
@@ -33,14 +35,14 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
     const side = below >= 0 ? 'below' : 'above';
     return { name: 'Pitless adapter', note: `${depth(top)}, ${small(Math.abs(below))} ${side} frost`, weight: 4 };
   },
-  seal: ({ facts }, { small }) => ({ name: 'Sanitary seal', note: `plates and rubber, ${small(facts.well.casingHeight)} up`, weight: 4 }),
-  tee: () => ({ name: 'Tee, plug for lifting', note: 'branch to the house', weight: 2 }),
+  seal: ({ facts }, { small }) => ({ name: 'Sanitary seal', note: `rubber, ${small(facts.well.casingHeight)} above ground`, weight: 4 }),
+  tee: () => ({ name: 'Tee with plug', note: 'plug out, lift pipe in', weight: 2 }),
   frost: ({ values, facts }, { small }) => ({
     name: 'Frost line', weight: 4,
     note: values.frostDepth === null ? '' : `${small(values.frostDepth)}, ${facts.site.frostFrom ?? 'estimate'}`,
   }),
   'insertFitting/top': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: 'carries the whole string', weight: 3 }),
-  'insertFitting/pump': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: `${facts.string.fittings}, screws opposed`, weight: 2 }),
+  'insertFitting/pump': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: `${facts.string.fittings.includes('steel') ? 'steel' : facts.string.fittings}, screws opposed`, weight: 2 }),
   insertFitting: ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: facts.string.fittings, weight: 1.5 }),
   dropPipe: ({ facts, values }, { length, pressure }) => ({
     name: `Drop pipe, ${pipeName(facts.dropPipe)}`, weight: 2,
@@ -48,7 +50,7 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   }),
   splice: (solution, { depth }, part) => {
     const pump = solution.parts.find(({ kind }) => kind === 'pump');
-    const above = part !== undefined && pump !== undefined ? `, ${depth(pump.top - (part.top + part.bottom) / 2)} above the pump` : '';
+    const above = part !== undefined && pump !== undefined ? `, ${depth(pump.top - (part.top + part.bottom) / 2)} up` : '';
     return { name: 'Splice, staggered', note: `${solution.facts.pump.wires + 1} joints${above}`, weight: 2 };
   },
   torqueArrestor: ({ facts }, { depth }) => ({
@@ -60,10 +62,10 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   tie: ({ facts }, { depth }) => ({ name: 'Tie', note: `every ${depth(facts.string.ties)}`, weight: 0.7 }),
   guard: () => ({ name: 'Cable guard', note: 'keeps the cable off the wall', weight: 1 }),
   cableGuardStrip: () => ({ name: 'Guard strip', note: 'over the motor leads', weight: 0.8 }),
-  shroud: (_, { bore }, part) => ({ name: 'Flow sleeve', note: part === undefined ? '' : `${bore(part.radius * 2)}, water passes the motor first`, weight: 2 }),
-  pump: ({ facts, values, curves }, { power, flow }) => ({
+  shroud: (_, { bore }, part) => ({ name: 'Flow sleeve', note: part === undefined ? '' : `${bore(part.radius * 2)}, past the motor first`, weight: 2 }),
+  pump: ({ facts, values }, { power, flow }) => ({
     name: facts.pump.power === null ? 'Pump' : `Pump, ${power(facts.pump.power)}`, weight: 4,
-    note: values.operatingFlowAtCutOut === null ? '' : `${flow(values.operatingFlowAtCutOut)} at cut-out${curves.generic ? ', generic' : ''}`,
+    note: values.operatingFlowAtCutOut === null ? '' : `${flow(values.operatingFlowAtCutOut)} at cut-out`,
   }),
   intake: ({ values, facts }, { depth }) => {
     const water = values.submergence;

@@ -98,7 +98,7 @@ function drawLine(stage: Stage, line: PlacedPart, from: number, to: number, bedd
 function drawWayOut(stage: Stage, conduit: PlacedPart, from: readonly [number, number], lineTop: number, reach: Metres): Shape {
   const { pen, right } = stage;
   const wide = conduitWidth(conduit, pen);
-  const plumb = Math.max(pen.x(reach), pen.x(casingRadii(stage).outside)) + wide * 0.5 + 8;
+  const plumb = Math.max(pen.x(reach), pen.x(casingRadii(stage).outside)) + wide * 0.5 + 4;
   const deepest = pen.y(conduit.bottom);
   // Bedded over the line, never inside it.
   const trench = Number.isFinite(lineTop) && Math.abs(deepest - lineTop) < wide * 2 ? Math.min(deepest, lineTop - wide / 2 - 7) : deepest;
@@ -144,7 +144,7 @@ function drawSealTop(stage: Stage): Shape[] {
   if (seal === undefined) return [];
   const shapes: Shape[] = [];
   const cableX = axis.cable(seal.bottom);
-  const ventX = pen.x(-radii.inside * 0.62);
+  const ventX = pen.x(-radii.inside * 0.64);
   const sealTop = pen.y(seal.top);
   const stub = Math.max(4, 0.5 * inch * pen.across);
   shapes.push(group('vent', [

@@ -4,8 +4,9 @@ import type { Solution } from '../../model/solution.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
 import type { DetailContext, Wanted } from './detail.ts';
-import { drawDimension } from './dimension.ts';
+import { dimensionWidth, drawDimension } from './dimension.ts';
 import type { Shape } from '../scene.ts';
+import { stringAxisOf } from '../parts/stringAxis.ts';
 import { wellTopDepths } from './windows.ts';
 
 const inch = 0.0254;
@@ -35,26 +36,33 @@ export function drawWellTop(solution: Solution, frame: DetailFrame): DetailScene
   return drawDetail(solution, frame, {
     ...wellTopDepths(solution),
     roomLeft: outer + 1.6 * inch,
-    roomRight: outer + 2.6 * inch,
-    sparePx: 26,
+    roomRight: outer + 1.9 * inch,
+    sparePx: 24,
     trueProportion: false,
     wanted: WANTED,
     extra: (context) => ({ shapes: frostClearance(context), callouts: [] }),
   });
 }
 
-/** How far the outlet is under the frost, or in it. */
-function frostClearance({ solution, frame, pen, labelsFrom, severityOf }: DetailContext): Shape[] {
-  const { values, facts } = solution;
+/** How far the outlet is under the frost, or in it: a dimension in the free bore between cable and pipe. */
+function frostClearance({ solution, frame, pen, severityOf }: DetailContext): Shape[] {
+  const { values, facts, parts } = solution;
   const frost = values.frostDepth;
   if (frost === null || frost <= 0 || facts.top.kind !== 'pitless') return [];
   const gap = facts.top.depth - frost;
   if (Math.abs(gap) < 0.02) return [];
   const { ink } = frame;
+  const axis = stringAxisOf(solution);
   const severity = severityOf('pitlessAdapter');
-  const bad = severity === 'danger' || severity === 'warning';
+  const adapter = parts.find(({ kind }) => kind === 'pitlessAdapter');
+  const beside = adapter === undefined ? facts.top.depth : adapter.bottom;
+  const middle = (axis.cable(beside) + axis.pipe(beside) - facts.dropPipe.outsideDiameter / 2) / 2;
+  const words = show(frame.units).small(Math.abs(gap));
+  // Its figure keeps clear of the cable.
+  const clear = pen.x(axis.cable(beside)) + 7 + dimensionWidth(words) / 2;
   return [drawDimension('frostClearance', {
-    x: labelsFrom - 40, from: pen.y(frost), to: pen.y(facts.top.depth), words: show(frame.units).small(Math.abs(gap)),
-    ink: bad ? ink.danger : ink.ink, patch: ink.paper,
+    x: Math.max(pen.x(middle), clear), from: pen.y(frost), to: pen.y(facts.top.depth), words,
+    ink: severity === 'danger' || severity === 'warning' ? ink.danger : ink.ink, patch: pen.tones.bore,
+    reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
   })];
 }

@@ -1,10 +1,9 @@
 /** The line to the house: pipe cut open, on firm bedding, joined with an insert fitting and two clamps. */
 import type { PlacedPart } from '../../model/solution.ts';
-import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { barbProfile } from './insertFitting.ts';
-import { block, tenth } from './outline.ts';
+import { block, stroke, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Cut, Ramp } from './tones.ts';
 import { turned } from './turned.ts';
@@ -30,7 +29,7 @@ export interface BuriedLinePlace {
   readonly fitting: Ramp | null;
   readonly clamps: number;
   readonly bedding: boolean;
-  /** Depth of the trench's floor, if there is one to draw. */
+  /** Inside diameter as a share of the outside one. */
   readonly shareOfBore: number;
 }
 
@@ -84,11 +83,10 @@ function drawClamps(shoulder: number, tip: number, middle: number, half: number,
 
 /** Firm, even bedding under and round the line. */
 function drawBedding(from: number, to: number, top: number, bottom: number, { fill, ink }: Cut): Shape[] {
-  let dots = '';
-  for (let x = Math.ceil((from + 4) / 7) * 7, i = 0; x < to; x += 7, i++) dots += `M${x} ${tenth(bottom + 3.4 + (i % 2) * 3.2)}h1.2M${x + 3} ${tenth(top - 3.4)}h1.2`;
+  const grains = stroke(from + 5, bottom + 3.4, to, bottom + 3.4) + stroke(from + 2, bottom + 6.6, to, bottom + 6.6) + stroke(from + 4, top - 3.4, to, top - 3.4);
   return [
     path('bedding', block(from, top - 6, to, bottom + 10), { fill }),
-    path('beddingGrains', dots, { stroke: ink,  fill: 'none' }),
+    path('beddingGrains', grains, { stroke: ink, 'stroke-dasharray': '1.3 6' }),
   ];
 }
 
@@ -97,5 +95,3 @@ export const lineMiddle = (part: PlacedPart, pen: Pen): number => {
   const { top, bottom } = lineOnPaper(part, pen);
   return (top + bottom) / 2;
 };
-
-export type { Metres };

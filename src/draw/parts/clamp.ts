@@ -1,7 +1,7 @@
 /** Two hose clamps side by side over the barb, their screws on opposite sides. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, path } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 
@@ -48,11 +48,10 @@ export function drawClamp({ key, top, bottom }: Bands, centre: number, half: num
   const far = centre + side * (reach + Math.max(4, half * 0.42));
   const swell = tall * 0.22;
   return group(key, [
-    rect('band', centre - reach, top, reach * 2, tall, { fill: steel.base, stroke: steel.edge }),
-    path('shine', block(centre - reach * 0.5, top + 0.5, centre - reach * 0.1, bottom - 0.5), { fill: steel.shine }),
-    rect('screw', Math.min(near, far), top - swell, Math.abs(far - near), tall + swell * 2, {
-      fill: steel.shade, stroke: steel.edge, rx: Math.min(1.4, tall / 3),
+    path('band', block(centre - reach, top, centre + reach, bottom) + block(Math.min(near, far), top - swell, Math.max(near, far), bottom + swell), {
+      fill: steel.base, stroke: steel.edge,
     }),
-    path('slot', stroke(far - side * 1.6, top, far - side * 1.6, bottom), { stroke: steel.edge, 'stroke-width': 0.8 }),
+    path('shine', block(centre - reach * 0.5, top + 0.5, centre - reach * 0.1, bottom - 0.5), { fill: steel.shine }),
+    path('slot', stroke(far - side * 1.8, top - swell, far - side * 1.8, bottom + swell), { stroke: steel.edge }),
   ]);
 }

@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { tenth } from './outline.ts';
+import { block, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 
 export interface ConduitPlace {
@@ -31,5 +31,7 @@ export function drawConduit(part: PlacedPart, pen: Pen, { from, plumb, trench, t
     along('shade', conduit.shade, wide - 2),
     along('base', conduit.light, Math.max(1.5, wide * 0.55)),
     along('shine', conduit.shine, Math.max(0.8, wide * 0.2)),
+    // The locknut where it leaves the cap.
+    path('nut', block(from[0] - 1, from[1] - wide * 0.62, from[0] + 4, from[1] + wide * 0.62), { fill: conduit.base, stroke: conduit.edge }),
   ]);
 }

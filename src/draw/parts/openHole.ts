@@ -19,7 +19,7 @@ export interface OpenHolePlace {
 
 /** Depth between two kinks of the wall on paper. */
 const KINK_PX = 22;
-const ROUGH_PX = 3.6;
+const ROUGH_PX = 2.6;
 
 /** A number from 0 to 1 that belongs to a whole number: the same for ever. */
 function rough(n: number): number {

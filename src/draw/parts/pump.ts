@@ -4,18 +4,19 @@ import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Ramp } from './tones.ts';
 import { turned } from './turned.ts';
 
 /** Below this height the stages would be a smear: the shell stays closed. */
 const OPEN_FROM_PX = 34;
-const STAGE_PX = 8;
+const STAGE_PX = 9;
 
 /** Shares of the pump's height: the discharge neck, its shoulder, the foot of the shell. */
 const NECK = 0.07;
 const SHOULDER = 0.17;
 
 export function drawPump(part: PlacedPart, pen: Pen): Shape {
-  const { pump, water, ink } = pen.tones;
+  const { pump, steel, water } = pen.tones;
   const centre = pen.x(0);
   const half = part.radius * pen.across;
   const top = pen.y(part.top);
@@ -30,7 +31,7 @@ export function drawPump(part: PlacedPart, pen: Pen): Shape {
     }),
   ];
   const room = bottom - 3 - (shoulder + 4);
-  if (height >= OPEN_FROM_PX) shapes.push(...openStages(centre, half, shoulder + 4, room, { edge: pump.edge, lit: pump.shine, water, ink }));
+  if (height >= OPEN_FROM_PX) shapes.push(...openStages(centre, half, shoulder + 4, room, { shell: pump, metal: steel, water }));
   shapes.push(drawEye(centre - half * 0.66, (neck + shoulder) / 2, Math.min(3.2, half * 0.14), pump.edge));
   return group(part.key, shapes);
 }
@@ -44,28 +45,31 @@ function drawEye(x: number, y: number, r: number, edge: string): Shape {
   return { key: 'eye', tag: 'circle', attrs: { cx: x, cy: y, r, fill: 'none', stroke: edge, 'stroke-width': 1.6 } };
 }
 
-/** Right half cut open: the shaft, and on it one impeller a stage under its bowl. */
+/** Right half cut open: the shaft, and on it one impeller a stage, each under the bowl that turns its water up to the next. */
 function openStages(
   centre: number, half: number, top: number, room: number,
-  tones: { readonly edge: string; readonly lit: string; readonly water: string; readonly ink: string },
+  tones: { readonly shell: Ramp; readonly metal: Ramp; readonly water: string },
 ): Shape[] {
-  const right = centre + half * 0.84;
+  const { shell, metal, water } = tones;
+  const right = centre + half * 0.86;
   const count = Math.max(3, Math.round(room / STAGE_PX));
   const step = room / count;
-  const shaft = Math.max(1, half * 0.09);
+  const shaft = Math.max(1.2, half * 0.1);
+  const reach = right - centre;
   let bowls = '';
   let impellers = '';
   for (let i = 0; i < count; i++) {
     const y = top + step * i;
-    bowls += straight([[right, y + step * 0.1], [right - half * 0.2, y + step * 0.34], [centre + half * 0.24, y + step * 0.34]], false);
-    impellers += straight([
-      [centre + shaft, y + step * 0.5], [right - half * 0.14, y + step * 0.62], [right - half * 0.14, y + step * 0.84], [centre + shaft, y + step * 0.94],
+    const x = (share: number): number => centre + reach * share;
+    bowls += straight([
+      [right, y + step * 0.02], [x(0.8), y + step * 0.1], [x(0.42), y + step * 0.24], [x(0.42), y + step * 0.36], [x(0.86), y + step * 0.24], [right, y + step * 0.3],
     ]);
+    impellers += straight([[centre + shaft, y + step * 0.5], [x(0.8), y + step * 0.6], [x(0.8), y + step * 0.88], [centre + shaft, y + step * 0.88]]);
   }
   return [
-    rect('cut', centre, top, right - centre, room, { fill: tones.water, stroke: tones.edge }),
-    path('impellers', impellers, { fill: tones.edge }),
-    path('bowls', bowls, { fill: 'none', stroke: tones.edge }),
-    path('shaft', block(centre - shaft * 0.2, top, centre + shaft, top + room), { fill: tones.lit, stroke: tones.edge, 'stroke-width': 0.7 }),
+    rect('cut', centre, top, reach, room, { fill: water, stroke: shell.edge }),
+    path('bowls', bowls, { fill: shell.base, stroke: shell.edge, 'stroke-width': 0.6 }),
+    path('impellers', impellers, { fill: metal.light, stroke: metal.edge, 'stroke-width': 0.7 }),
+    path('shaft', block(centre, top, centre + shaft, top + room), { fill: metal.shine, stroke: metal.edge, 'stroke-width': 0.8 }),
   ];
 }

@@ -29,7 +29,7 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
   const lower = block(centre - inside, bottom - plate, centre + inside, bottom);
   const filling = block(centre - inside, rim, centre + inside, bottom - plate);
   const boltHalf = Math.max(1.2, 0.14 * 0.0254 * pen.across);
-  const bolts = [-0.86, -0.42, 0.42, 0.86].map((share) => centre + inside * share);
+  const bolts = [-0.88, -0.4, 0.4, 0.88].map((share) => centre + inside * share);
   const heads = bolts.map((x) => block(x - boltHalf * 2.2, rim - plate - 3.4, x + boltHalf * 2.2, rim - plate)
     + block(x - boltHalf * 2, bottom, x + boltHalf * 2, bottom + 2.6)).join('');
   const shanks = bolts.map((x) => block(x - boltHalf, rim - plate, x + boltHalf, bottom)).join('');

@@ -23,8 +23,8 @@ export function drawSplice(part: PlacedPart, pen: Pen, place: SplicePlace, dash:
   const top = pen.y(part.top);
   const bottom = pen.y(part.bottom);
   const tall = bottom - top;
-  const pitch = Math.max(3.4, place.cableRadius * pen.across * 0.72);
-  const wide = Math.max(2.6, pitch * 0.86);
+  const pitch = Math.max(4.4, place.cableRadius * pen.across * 0.72);
+  const wide = Math.max(2.8, pitch * 0.8);
   const count = Math.min(4, Math.max(2, place.conductors));
   const neck = Math.min(5, tall * 0.12);
   const shapes: Shape[] = [];

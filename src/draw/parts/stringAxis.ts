@@ -54,13 +54,14 @@ export function makeStringAxis(input: AxisInput): StringAxis {
   const pipe = (depth: Metres): Metres => start * (1 - ease((depth - hangsFrom) / drift));
   const beside = (depth: Metres): Metres =>
     Math.max(cableRadius - boreInsideRadius, pipe(depth) - pipeRadius - cableRadius - CABLE_GAP);
-  const farWall = -(casingInsideRadius - cableRadius) * 0.62;
+  // Under a seal it passes the house's side of the plate, behind the pipe, to the conduit there.
+  const farWall = (casingInsideRadius - cableRadius) * (atWall ? -0.62 : 0.62);
   const cable = (depth: Metres): Metres => {
     const t = ease((depth - hangsFrom) / crosses);
-    return Math.min(farWall, beside(depth)) * (1 - t) + beside(depth) * t;
+    return (atWall ? Math.min(farWall, beside(depth)) : farWall) * (1 - t) + beside(depth) * t;
   };
   const ropeWall = -(Math.min(casingInsideRadius, boreInsideRadius) - cableRadius) * 0.86;
-  const rope = (depth: Metres): Metres => Math.min(ropeWall, cable(depth) - 1.6 * cableRadius);
+  const rope = (depth: Metres): Metres => Math.min(ropeWall, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius);
   return { pipe, cable, rope, centredFrom: hangsFrom + drift };
 }
 

@@ -28,7 +28,7 @@ const SLIM: readonly Strip[] = [
   { key: 'base', tone: 'base', from: -0.78, to: 0.52 },
   { key: 'shine', tone: 'shine', from: -0.5, to: -0.1 },
 ];
-const SLIM_WIDTH = 13;
+const SLIM_WIDTH = 20;
 
 /** The strip between two fractions of a profile as one closed path. */
 function strip(profile: Profile, centre: number, from: number, to: number, lying: boolean): string {
