@@ -6,7 +6,7 @@ import { planSchema } from './schema.ts';
 import { bare, branchesOf, definition, isOptional, membersOf, metaOf } from './shape.ts';
 
 export interface FieldInfo {
-  /** "pump.setting"; an item of a list by its first: "well.layers.0.bottom". */
+  /** "pump.setting"; "*" stands for the number of an item: "well.layers.*.bottom". */
   readonly path: string;
   /** First word of the path; empty for the plan's own fields. */
   readonly group: string;
@@ -50,9 +50,9 @@ export const groups: readonly GroupInfo[] = Object.entries(planSchema.shape).fla
 /** The field at a path of a plan ("well.layers.2.bottom"), or null. */
 export function fieldAt(path: string, where: (when: NonNullable<When>) => boolean = () => true): FieldInfo | null {
   const plain = path
-    .replace(/^well\.casing\./, 'well.casings.0.')
+    .replace(/^well\.casing\./, 'well.casings.*.')
     // Of two numbers in a row the second is the place in a pair: flow or head of a point.
-    .replace(/\.\d+(\.\d+)?(?=\.|$)/g, '.0$1');
+    .replace(/\.\d+(\.\d+)?(?=\.|$)/g, '.*$1');
   const found = fields.filter((field) => field.path === plain);
   return found.find((field) => !field.when || where(field.when)) ?? found[0] ?? null;
 }
@@ -81,7 +81,7 @@ function fieldsOf(path: string, schema: Schema, required: boolean, when: When): 
   const members = membersOf(inner, null);
   if (members) return membersFields(path, members, required, when, false);
   const def = definition(inner);
-  if (def.type === 'array') return fieldsOf(`${path}.0`, def.element, false, when);
+  if (def.type === 'array') return fieldsOf(`${path}.*`, def.element, false, when);
   if (def.type === 'tuple')
     return def.items.flatMap((item, index) => fieldsOf(`${path}.${index}`, item, required, when));
   if (def.type === 'record' || !meta || meta.kind === 'group' || meta.kind === 'list') return [];

@@ -32,7 +32,7 @@ test('fields of one kind of pumping, top or curve say when they count', () => {
 
 test('items of lists are found under any number', () => {
   expect(fieldAt('well.layers.7.bottom')?.label).toBe('Bottom of the layer');
-  expect(fieldAt('well.casing.bottom')?.path).toBe('well.casings.0.bottom');
+  expect(fieldAt('well.casing.bottom')?.path).toBe('well.casings.*.bottom');
   expect(fieldAt('pump.curve.points.3.1')?.label).toBe('Head');
   expect(fieldAt('pump.depth')).toBeNull();
 });

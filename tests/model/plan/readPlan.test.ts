@@ -125,7 +125,7 @@ test('a plan nested ten thousand deep is refused, not fallen over', () => {
 
 test('whatever stands in any one field, reading answers with the plan or with sentences', () => {
   const anything = fc.oneof(fc.jsonValue(), fc.constantFrom('1e400 ft', '0 ft', '-1 ft', 'unknown', '12 AWG', '1 in', 'PE'));
-  const paths = fields.map(({ path }) => path).filter((path) => !/\.\d/.test(path));
+  const paths = fields.map(({ path }) => path).filter((path) => !/[*\d]/.test(path));
   fc.assert(
     fc.property(fc.constantFrom(...paths), anything, (path, value) => {
       const plan = structuredClone(sample()) as unknown as Record<string, unknown>;

@@ -39,7 +39,7 @@ export const string = group(
         'length',
         'Spacing of cable guards',
         'How far apart the spacers are that keep pipe and cable off the casing.',
-        { above: true },
+        { from: '1 ft' },
       ),
     ),
     ties: z.optional(
