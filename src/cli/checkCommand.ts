@@ -7,9 +7,14 @@ const WORD = { danger: 'Danger', warning: 'Warning', note: 'Note' } as const;
 
 /** `wellcut check PLAN.json [--json]`: exits 0 without a danger and 1 with one. */
 export function checkCommand(args: readonly string[]): number {
-  const { values, positionals } = parseArgs({ args: [...args], allowPositionals: true, options: { json: { type: 'boolean', default: false } } });
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: { json: { type: 'boolean', default: false } },
+  });
   const path = positionals[0];
-  if (path === undefined || positionals.length > 1) throw new Unreadable('check needs one plan: wellcut check PLAN.json');
+  if (path === undefined || positionals.length > 1)
+    throw new Unreadable('check needs one plan: wellcut check PLAN.json');
   const solution = solve(readInput(path));
   process.stdout.write(values.json ? `${JSON.stringify(reportOf(solution), null, 2)}\n` : sayReport(solution));
   return solution.findings.some((finding) => finding.severity === 'danger') ? EXIT.danger : EXIT.good;
@@ -24,7 +29,16 @@ export function reportOf(solution: Solution) {
     unknown,
     verdicts,
     findings: findings.map(({ rule, severity, part, depth, measured, limit, margin, message, source, mend }) => ({
-      rule, severity, part, depth, measured, limit, margin, message, source, mend,
+      rule,
+      severity,
+      part,
+      depth,
+      measured,
+      limit,
+      margin,
+      message,
+      source,
+      mend,
     })),
   };
 }
@@ -32,14 +46,20 @@ export function reportOf(solution: Solution) {
 function sayReport({ findings, holding, notJudged, assumed, unknown, notUsed }: Solution): string {
   const lines: string[] = [];
   findings.forEach((finding, i) => {
-    lines.push(`${i + 1}  ${WORD[finding.severity]}: ${finding.title} (${finding.amount}) [${finding.rule}]`, `   ${finding.message}`, `   ${finding.why}`);
+    lines.push(
+      `${i + 1}  ${WORD[finding.severity]}: ${finding.title} (${finding.amount}) [${finding.rule}]`,
+      `   ${finding.message}`,
+      `   ${finding.why}`,
+    );
     if (finding.mendLabel) lines.push(`   To mend it: ${finding.mendLabel}`);
     if (finding.caution) lines.push(`   Caution: ${finding.caution}`);
     lines.push(`   Source: ${finding.source}`, '');
   });
   if (findings.length === 0) lines.push('No danger, warning or note among the rules that could be judged.', '');
-  if (holding.length > 0) lines.push('Checked and holds:', ...holding.map((each) => `   ${each.title} (${each.amount}) [${each.rule}]`), '');
-  if (notJudged.length > 0) lines.push('Not judged:', ...notJudged.map((each) => `   ${each.title}: ${each.missing} [${each.rule}]`), '');
+  if (holding.length > 0)
+    lines.push('Checked and holds:', ...holding.map((each) => `   ${each.title} (${each.amount}) [${each.rule}]`), '');
+  if (notJudged.length > 0)
+    lines.push('Not judged:', ...notJudged.map((each) => `   ${each.title}: ${each.missing} [${each.rule}]`), '');
   if (assumed.length > 0) lines.push('Assumed:', ...assumed.map((each) => `   ${each.path} ${each.value}`), '');
   if (unknown.length > 0) lines.push(`Not known: ${unknown.join(', ')}`, '');
   if (notUsed.length > 0) lines.push(`Kept, and not used yet: ${notUsed.join(', ')}`, '');

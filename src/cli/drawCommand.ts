@@ -28,7 +28,8 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
     },
   });
   const path = positionals[0];
-  if (path === undefined || positionals.length > 1) throw new Unreadable('draw needs one plan: wellcut draw PLAN.json -o out.svg');
+  if (path === undefined || positionals.length > 1)
+    throw new Unreadable('draw needs one plan: wellcut draw PLAN.json -o out.svg');
   const plan = readInput(path);
   const dated = values.date === undefined ? plan : { ...plan, date: values.date };
   const view = viewOf(values.view, values.theme, dated.units ?? 'us');
@@ -46,7 +47,8 @@ function viewOf(sheet: string, theme: string, units: 'us' | 'metric'): View {
   const chosen = THEMES.find((each) => each === theme);
   if (!chosen) throw new Unreadable(`--theme is "${theme}"; use ${THEMES.join(', ')}`);
   const common = { theme: chosen, units, caption: true };
-  if (sheet === 'all' || sheet === 'section' || sheet === 'top' || sheet === 'pump') return { ...common, sheet, ...SHEETS[sheet] };
+  if (sheet === 'all' || sheet === 'section' || sheet === 'top' || sheet === 'pump')
+    return { ...common, sheet, ...SHEETS[sheet] };
   if (sheet.startsWith('at:')) {
     const depth = parseQuantity(sheet.slice(3), 'length');
     if (depth.ok) return { ...common, sheet: { at: depth.si }, ...SHEETS.at };

@@ -27,7 +27,9 @@ function explain(fault: unknown): number {
     process.stderr.write(`${(fault as Error).message}\n`);
     return EXIT.unreadable;
   }
-  process.stderr.write(`A mistake of ours; the plan is not to blame. Please report it with the plan.\n${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`);
+  process.stderr.write(
+    `A mistake of ours; the plan is not to blame. Please report it with the plan.\n${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`,
+  );
   return EXIT.ourFault;
 }
 

@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { Unreadable } from './exits.ts';
 import { woffToSfnt } from './woff.ts';
 
@@ -15,7 +14,9 @@ const PIXELS_PER_UNIT = 2;
  */
 export async function toPng(svg: string): Promise<Uint8Array> {
   const { Resvg } = await import('@resvg/resvg-js').catch(() => {
-    throw new Unreadable('PNG needs the package @resvg/resvg-js (npm install @resvg/resvg-js); SVG needs nothing: -o out.svg');
+    throw new Unreadable(
+      'PNG needs the package @resvg/resvg-js (npm install @resvg/resvg-js); SVG needs nothing: -o out.svg',
+    );
   });
   // The renderer takes fonts as files only, and reads no compressed ones.
   const folder = mkdtempSync(join(tmpdir(), 'wellcut-fonts-'));
@@ -25,13 +26,25 @@ export async function toPng(svg: string): Promise<Uint8Array> {
       writeFileSync(file, woffToSfnt(readFileSync(fontFile(weight))));
       return file;
     });
-    const renderer = new Resvg(svg, { fitTo: { mode: 'zoom', value: PIXELS_PER_UNIT }, font: { fontFiles, loadSystemFonts: false, defaultFontFamily: 'Barlow Semi Condensed' } });
+    const renderer = new Resvg(namingFaces(svg), {
+      fitTo: { mode: 'zoom', value: PIXELS_PER_UNIT },
+      font: { fontFiles, loadSystemFonts: false, defaultFontFamily: 'Barlow Semi Condensed' },
+    });
     return renderer.render().asPng();
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
+/** The shipped files carry their weight in the family's name, which browsers need not know and this renderer must. */
+function namingFaces(svg: string): string {
+  return svg
+    .replaceAll('font-weight="500"', 'font-family="Barlow Semi Condensed Medium" font-weight="500"')
+    .replaceAll('font-weight="600"', 'font-family="Barlow Semi Condensed SemiBold" font-weight="600"');
+}
+
 function fontFile(weight: number): string {
-  return createRequire(import.meta.url).resolve(`@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-${weight}-normal.woff`);
+  return createRequire(import.meta.url).resolve(
+    `@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-${weight}-normal.woff`,
+  );
 }

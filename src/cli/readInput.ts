@@ -13,5 +13,7 @@ export function readInput(path: string): Plan {
   }
   const reading = readPlanText(text);
   if (reading.ok) return reading.plan;
-  throw new Unreadable([`${name} is not a plan yet:`, ...reading.problems.map((problem) => `  ${sayProblem(problem)}`)].join('\n'));
+  throw new Unreadable(
+    [`${name} is not a plan yet:`, ...reading.problems.map((problem) => `  ${sayProblem(problem)}`)].join('\n'),
+  );
 }

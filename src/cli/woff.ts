@@ -12,7 +12,8 @@ const SFNT_ENTRY = 16;
  * Source  W3C Recommendation "WOFF File Format 1.0", sections 3 to 5
  */
 export function woffToSfnt(woff: Buffer): Buffer {
-  if (woff.toString('latin1', 0, 4) !== 'wOFF') throw new Error('woffToSfnt: no WOFF signature at the start of the file');
+  if (woff.toString('latin1', 0, 4) !== 'wOFF')
+    throw new Error('woffToSfnt: no WOFF signature at the start of the file');
   const count = woff.readUInt16BE(12);
   const sfnt = Buffer.alloc(woff.readUInt32BE(16));
   const largestPower = 2 ** Math.floor(Math.log2(count));
