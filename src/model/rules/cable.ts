@@ -24,8 +24,8 @@ export const torqueArrestor = defineRule({
   holds: 'The torque arrestor is just above the pump',
   source: 'N.H. Admin. Rules We 702.05(l) asks for one; height: common practice, no source',
   why: 'Each start twists the pipe and rubs the cable; the arrestor’s arms take the twist.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const height = facts.string.torqueArrestor;
     const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
     const mend = change(

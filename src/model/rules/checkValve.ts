@@ -1,6 +1,6 @@
 /** Check valves: the first near the pump, none too high above the water, none beyond the well, arrow up. */
-import { atmosphericPressure, STANDARD_GRAVITY, vapourPressure, waterDensity } from '../formulas/water.ts';
-import type { Celsius, Metres } from '../si.ts';
+import { columnHeldByAir } from '../formulas/suction.ts';
+import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
@@ -14,17 +14,12 @@ export const FIRST_VALVE_WITHIN = feet(25);
 export const VALVE_SPACING = feet(200);
 /** Highest place of a valve above the pumping level at sea level. */
 export const VALVE_ABOVE_WATER = feet(25);
-const SEA_LEVEL: Metres = 0;
-const STANDARD_AIR: Celsius = 15;
-
-/** Height of water that the air holds up under a closed valve. */
-function airHolds(altitude: Metres, temperature: Celsius): Metres {
-  return (atmosphericPressure(altitude) - vapourPressure(temperature)) / (waterDensity(temperature) * STANDARD_GRAVITY);
-}
+const HELD_AT_SEA_LEVEL: Metres = columnHeldByAir({ altitude: 0, temperature: 15 });
 
 /** 25 ft at sea level leaves about 8 ft for cold and weather; the same is kept where thin air holds up less. */
 export function valveAboveWaterLimit({ facts }: Solved): Metres {
-  const lost = airHolds(SEA_LEVEL, STANDARD_AIR) - airHolds(facts.site.altitude, facts.site.waterTemperature);
+  const { altitude, waterTemperature } = facts.site;
+  const lost = HELD_AT_SEA_LEVEL - columnHeldByAir({ altitude, temperature: waterTemperature });
   return Math.min(VALVE_ABOVE_WATER, VALVE_ABOVE_WATER - lost);
 }
 
@@ -60,8 +55,8 @@ export const firstCheckValve = defineRule({
   source:
     'N.H. Admin. Rules We 702.05(a) and W. Va. Code of State Rules 64-46-7.3 ask for two; distances: common practice, no source',
   why: 'Without a check valve the pipe drains, the pump spins backwards and the next start strikes it.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const heights = valveHeights(solved);
     const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
     const lowest = heights[0];

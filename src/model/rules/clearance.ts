@@ -31,8 +31,8 @@ export const pumpPassesCasing = defineRule({
   holds: 'The pump passes the casing',
   source: 'common practice, no source; casing bores as their standards print them',
   why: 'Pump, cable, splice and clamps must pass every joint on the way down and up.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const stretch = narrowest(solved);
     if (stretch === null) return missing('the inside diameter of the casing');
     const bore = 2 * stretch.insideRadius;
@@ -50,7 +50,7 @@ export const pumpPassesCasing = defineRule({
       depth: Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge),
       amount: `${show.bore(-margin)} too tight`,
       message,
-      mend: moveIntoBand(case_, 'PR-17', 'pump.setting', 'Choose a slimmer pump, or measure the bore once more.'),
+      mend: moveIntoBand(given, 'PR-17', 'pump.setting', 'Choose a slimmer pump, or measure the bore once more.'),
     });
   },
   limits(solved) {

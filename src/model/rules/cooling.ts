@@ -41,8 +41,8 @@ export const inflowFromBelow = defineRule({
   holds: 'Water reaches the pump past its motor',
   source: 'common practice, no source',
   why: 'A motor is cooled by the water that flows past it; water from above never gets there.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const { pump, water } = facts;
     if (pump.shroudDiameter !== null) return holds('shroud fitted', 'The shroud leads all the water past the motor.');
     const inflow = deepestInflow(solved);
@@ -65,7 +65,7 @@ export const inflowFromBelow = defineRule({
       mend:
         severity === 'note'
           ? words('A shroud round the pump leads the water past the motor.')
-          : moveIntoBand(case_, 'PR-05', 'pump.setting', 'Fit a shroud: it leads the water past the motor.'),
+          : moveIntoBand(given, 'PR-05', 'pump.setting', 'Fit a shroud: it leads the water past the motor.'),
     });
   },
   limits(solved) {

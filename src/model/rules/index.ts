@@ -4,7 +4,7 @@ import { show as showIn } from '../units.ts';
 import { ADVICE, adviceFor } from './advice.ts';
 import { RULES } from './list.ts';
 import { bandOf, rangesOf } from './ranges.ts';
-import type { Breaks, Case, Rule } from './rule.ts';
+import type { Breaks, Given, Rule } from './rule.ts';
 import { placed } from './say.ts';
 
 export type Judgement = Pick<Solution, 'findings' | 'holding' | 'verdicts' | 'notJudged' | 'bands' | 'advice'>;
@@ -13,13 +13,13 @@ export function judge(solved: Solved): Judgement {
   const { facts, values } = solved;
   const show = showIn(facts.units);
   const ranges = rangesOf(solved, RULES);
-  const case_: Case = { solved, facts, values, show, ranges };
+  const given: Given = { solved, facts, values, show, ranges };
   const found: Record<Severity, Finding[]> = { danger: [], warning: [], note: [] };
   const holding: Holding[] = [];
   const notJudged: Judgement['notJudged'][number][] = [];
   const verdicts: Record<string, Verdict> = { ...NOT_JUDGED };
   for (const rule of RULES) {
-    const outcome = rule.judge(case_);
+    const outcome = rule.judge(given);
     if (outcome.kind === 'holds') {
       verdicts[rule.number] = 'ok';
       holding.push({

@@ -1,15 +1,12 @@
 /** What hangs on the hook: hands, more hands, or a hoist. */
-import type { Newtons } from '../si.ts';
-import { feet, poundsForce } from '../units.ts';
+import { HOIST_LOAD, LIFT_TWO_PEOPLE } from '../formulas/lifting.ts';
+import { feet } from '../units.ts';
 import { meets } from './grace.ts';
 import { hangLimit } from './hangLimit.ts';
 import { words } from './mend.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import { LIFTING_CAUTION } from './say.ts';
 
-/** Two people together, by the orientation value of 2/3 of twice 51 lb. */
-export const TWO_PEOPLE: Newtons = poundsForce(68);
-export const BY_HAND: Newtons = poundsForce(150);
 /** What self-installers pull by hand at most. */
 export const HAND_DEPTH = feet(300);
 
@@ -41,10 +38,10 @@ export const hookLoad = defineRule({
       });
     }
     if (load === null) return missing('the weight or the power of the pump');
-    const margin = TWO_PEOPLE - load;
+    const margin = LIFT_TWO_PEOPLE - load;
     if (!meets(margin, 'force')) {
-      const hoist = !meets(BY_HAND - load, 'force');
-      const limit = hoist ? BY_HAND : TWO_PEOPLE;
+      const hoist = !meets(HOIST_LOAD - load, 'force');
+      const limit = hoist ? HOIST_LOAD : LIFT_TWO_PEOPLE;
       return breaks({
         severity: 'warning',
         measured: load,
@@ -55,8 +52,8 @@ export const hookLoad = defineRule({
         ...(hoist ? { title: 'The string needs a hoist' } : {}),
         amount: show.force(load),
         message: hoist
-          ? `Up to ${show.force(load)} hangs on the hook; over ${show.force(BY_HAND)} take a hoist.`
-          : `Up to ${show.force(load)} hangs on the hook; two people hold about ${show.force(TWO_PEOPLE)}.`,
+          ? `Up to ${show.force(load)} hangs on the hook; over ${show.force(HOIST_LOAD)} take a hoist.`
+          : `Up to ${show.force(load)} hangs on the hook; two people hold about ${show.force(LIFT_TWO_PEOPLE)}.`,
         mend: words(hoist ? 'Use a hoist rated for twice that load.' : 'Have more than two people, or a hoist.'),
       });
     }
@@ -81,7 +78,7 @@ export const hookLoad = defineRule({
   },
   limits(solved) {
     if (solved.facts.dropPipe.material !== 'PE') return [];
-    return hangLimit(solved, TWO_PEOPLE, (show) => `${show.force(TWO_PEOPLE)} for two people`);
+    return hangLimit(solved, LIFT_TWO_PEOPLE, (show) => `${show.force(LIFT_TWO_PEOPLE)} for two people`);
   },
 });
 

@@ -7,7 +7,7 @@ import type { BandSetting, Change } from '../solution.ts';
 import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
-import type { Case, Mend, Range } from './rule.ts';
+import type { Given, Mend, Range } from './rule.ts';
 
 /** Nothing to click: what to do instead. */
 export function words(label: string): Mend {
@@ -29,29 +29,29 @@ export function mayMove({ status }: Facts, path: string): boolean {
 }
 
 /** Moves the pump or the adapter to the near end of its band, where that mends the rule. */
-export function moveIntoBand(case_: Case, rule: string, setting: BandSetting, instead: string): Mend {
-  const range = case_.ranges[setting];
+export function moveIntoBand(given: Given, rule: string, setting: BandSetting, instead: string): Mend {
+  const range = given.ranges[setting];
   if (range === null || !range.heeded.includes(rule)) return words(instead);
-  if (range.ends === null) return words(clashWords(range, case_));
+  if (range.ends === null) return words(clashWords(range, given));
   const now =
     setting === 'pump.setting'
-      ? case_.facts.pump.setting
-      : case_.facts.top.kind === 'pitless'
-        ? case_.facts.top.depth
+      ? given.facts.pump.setting
+      : given.facts.top.kind === 'pitless'
+        ? given.facts.top.depth
         : 0;
   const down = now < range.ends.from;
   if (!down && meets(range.ends.to - now, 'length')) return words(instead);
-  const to = writtenInside(case_, setting, down ? 'from' : 'to', range.ends);
-  return change(case_.facts, [{ path: setting, to }], `${down ? 'Lower' : 'Raise'} to ${to}`, instead);
+  const to = writtenInside(given, setting, down ? 'from' : 'to', range.ends);
+  return change(given.facts, [{ path: setting, to }], `${down ? 'Lower' : 'Raise'} to ${to}`, instead);
 }
 
-function clashWords(range: Range, { show }: Case): string {
+function clashWords(range: Range, { show }: Given): string {
   return `No depth meets both: ${range.from.label(show)}, and ${range.to.label(show)}.`;
 }
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
 function writtenInside(
-  { solved, facts }: Case,
+  { solved, facts }: Given,
   setting: BandSetting,
   which: 'from' | 'to',
   ends: { from: Metres; to: Metres },

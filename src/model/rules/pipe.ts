@@ -1,9 +1,9 @@
 /** Drop pipe and line: rating and joints, running pressure, velocity. */
 import { velocityIn } from '../formulas/friction.ts';
-import { deratingFactor } from '../formulas/pipeStrength.ts';
+import { deratingFactor, WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
 import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
 import type { Facts, PipeFacts } from '../facts.ts';
-import type { Pascals, Ratio } from '../si.ts';
+import type { Pascals } from '../si.ts';
 import { psi } from '../units.ts';
 import { meets } from './grace.ts';
 import { jointFaults } from './joints.ts';
@@ -14,8 +14,6 @@ import { PRESSURE_CAUTION } from './say.ts';
 
 /** Least printed rating of plastic drop pipe. */
 export const LEAST_RATING: Pascals = psi(160);
-/** Share of the rating that running pressure may take without a surge study. */
-export const RUNNING_SHARE: Ratio = 0.72;
 
 /** The rating in water of this temperature; null for metal, or where nobody knows the rating or the heat is too much. */
 export function warmRating(pipe: PipeFacts, { site }: Facts): Pascals | null {
@@ -108,7 +106,7 @@ export const runningPressure = defineRule({
     if (rating === null) return missing('a rating for water this warm');
     if (head === null) return missing('the pump’s operating point, which needs levels, pipes and pump');
     const pressure = head * waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY;
-    const limit = rating * RUNNING_SHARE;
+    const limit = rating * WORKING_SHARE_WITHOUT_SURGE;
     const margin = limit - pressure;
     const message = `At cut-out ${show.pressure(pressure)} press on the pipe; 72 % of its rating is ${show.pressure(limit)}.`;
     if (meets(margin, 'pressure')) return holds(`${show.pressure(margin)} to spare`, message);
@@ -121,7 +119,7 @@ export const runningPressure = defineRule({
       depth: facts.pump.setting - facts.pump.intakeToDischarge,
       amount: `${show.pressure(-margin)} over`,
       message,
-      mend: strongerPipe(solved, 'dropPipe', pressure / RUNNING_SHARE, []),
+      mend: strongerPipe(solved, 'dropPipe', pressure / WORKING_SHARE_WITHOUT_SURGE, []),
     });
   },
 });

@@ -22,8 +22,8 @@ export const pitlessBelowFrost = defineRule({
   source: '77 Ill. Adm. Code 920.40(f); N.H. Admin. Rules We 702.05(k); margin: International Plumbing Code 305.4.1',
   why: 'Ice closes the line, cracks fittings and the adapter, and the pump runs against ice.',
   caution: DIGGING_CAUTION,
-  judge(case_) {
-    const { facts, values, show } = case_;
+  judge(given) {
+    const { facts, values, show } = given;
     if (facts.top.kind !== 'pitless') return doesNotApply;
     const frost = values.frostDepth;
     if (frost === null) return missing('the frost depth');
@@ -50,7 +50,7 @@ export const pitlessBelowFrost = defineRule({
       message: inFrost
         ? `The outlet’s top is at ${gap(facts.top.depth, show)}; frost reaches ${gap(frost, show)}, and ${gap(limit, show)} more is asked.`
         : `The outlet’s top is ${gap(measured, show)} below the frost; ${gap(limit, show)} is asked.`,
-      mend: moveIntoBand(case_, 'PR-19', 'top.depth', 'Lower the adapter and the line, or insulate and heat the line.'),
+      mend: moveIntoBand(given, 'PR-19', 'top.depth', 'Lower the adapter and the line, or insulate and heat the line.'),
     });
   },
   limits({ facts, values }) {
@@ -70,8 +70,8 @@ export const pitlessAboveWater = defineRule({
   source: 'Wash. Admin. Code 173-160-291(5); Minn. Rules 4725.4850',
   why: 'A hole under water cannot be sealed dry, and nobody sees it leak.',
   caution: DIGGING_CAUTION,
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     if (facts.top.kind !== 'pitless') return doesNotApply;
     const level = highestStaticLevel(solved);
     if (level === null) return missing('the static water level');
@@ -91,7 +91,7 @@ export const pitlessAboveWater = defineRule({
       mend: made
         ? words('Ask the local code whether this adapter may stand under water.')
         : moveIntoBand(
-            case_,
+            given,
             'PR-20',
             'top.depth',
             'Use an adapter made for submerged use, or ask the driller for another top.',

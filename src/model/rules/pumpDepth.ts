@@ -47,8 +47,8 @@ export const offTheBottom = defineRule({
   holds: 'The motor hangs clear of the bottom',
   source: 'common practice, no source; inspectors’ training in North Carolina asks for 20 ft where possible',
   why: 'Sediment gathers at the bottom; a pump near it draws sand, and a buried motor overheats.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const motorBottom = facts.pump.setting + facts.pump.intakeToMotorBottom;
     const measured = facts.well.bottom - motorBottom;
     const margin = measured - CLEAR_OF_BOTTOM;
@@ -75,7 +75,7 @@ export const offTheBottom = defineRule({
           : `The motor ends ${gap(measured, show)} above the bottom; common practice keeps ${show.depth(CLEAR_OF_BOTTOM)}.`,
       mend: aboveScreen
         ? words('Leave it: above the screen the sump below does not matter much.')
-        : moveIntoBand(case_, 'PR-01', 'pump.setting', 'Raise the pump, or have the well cleaned out by a contractor.'),
+        : moveIntoBand(given, 'PR-01', 'pump.setting', 'Raise the pump, or have the well cleaned out by a contractor.'),
     });
   },
   limits(solved) {
@@ -99,8 +99,8 @@ export const intakeUnderWater = defineRule({
   holds: 'The intake stays under water',
   source: 'common practice, no source; the pump’s own instructions overrule it',
   why: 'A pump that draws air loses its flow and the water that cools it.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const level = lowestPumpingLevel(solved);
     if (level === null) return missing(drawdownMissing(solved));
     const held = cutOffLevel(solved, level.depth);
@@ -130,7 +130,7 @@ export const intakeUnderWater = defineRule({
         ? `While pumping, water falls to ${show.depth(held ?? level.depth)}; the intake is at ${show.depth(facts.pump.setting)}.`
         : `${spoken}; ${show.depth(limit)} is usual.`,
       mend: moveIntoBand(
-        case_,
+        given,
         'PR-02',
         'pump.setting',
         'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.',
@@ -169,8 +169,8 @@ export const motorAboveScreen = defineRule({
   source:
     'common practice, no source; 35 Ill. Adm. Code 604.240 keeps the water level above the screen of public wells',
   why: 'A pump inside the screen pulls sand through the slots and gets no water past its motor.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const top = screenTop(solved);
     if (top === null)
       return facts.well.intake.kind === 'screen' ? missing('where the screen begins and ends') : doesNotApply;
@@ -192,7 +192,7 @@ export const motorAboveScreen = defineRule({
       amount: `${gap(margin, show)} too low`,
       message: `The motor ends at ${show.depth(motorBottom)}, the screen begins at ${show.depth(top)}${shroud ? '; a shroud helps, but not enough' : ''}.`,
       mend: moveIntoBand(
-        case_,
+        given,
         'PR-03',
         'pump.setting',
         'Raise the pump above the screen; where that leaves too little water, fit a shroud.',

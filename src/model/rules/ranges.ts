@@ -55,7 +55,12 @@ function pumpRoom({ facts, levels }: Solved): Room {
     from: {
       depth: underWater && levels.static !== null ? levels.static : underTop,
       rule: '',
-      label: () => (underWater ? 'under the static level' : 'under the well top'),
+      label: () =>
+        !underWater
+          ? 'under the well top'
+          : levels.pumping === null
+            ? 'pumping level unknown'
+            : 'under the static level',
     },
     to: { depth: well.bottom - pump.intakeToMotorBottom, rule: '', label: () => 'motor on the bottom' },
     known: levels.static !== null,

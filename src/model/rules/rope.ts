@@ -1,4 +1,5 @@
 /** The safety rope, where one hangs in the well. */
+import { KNOT_EFFICIENCY } from '../formulas/rope.ts';
 import type { Newtons } from '../si.ts';
 import { meets } from './grace.ts';
 import { change, words } from './mend.ts';
@@ -6,8 +7,6 @@ import { breaks, defineRule, holds } from './rule.ts';
 import { LIFTING_CAUTION } from './say.ts';
 import { hangLimit } from './hangLimit.ts';
 
-/** Knots take up to half of a rope's strength (Cordage Institute CI 1401-06). */
-export const KNOT_EFFICIENCY = 0.5;
 /** Knotted strength over the load that comes on the rope when the top joint fails. */
 export const ROPE_FACTOR = 1.5;
 

@@ -20,13 +20,13 @@ export interface Rule {
   readonly why: string;
   /** The usual caution where the work can hurt someone; empty where it cannot. */
   readonly caution: string;
-  readonly judge: (case_: Case) => Outcome;
+  readonly judge: (given: Given) => Outcome;
   /** What it allows of the settings that can be dragged, from the same constants as the judgement. */
   readonly limits: (solved: Solved) => readonly Limit[];
 }
 
 /** What the rules read, put together once for all of them. */
-export interface Case {
+export interface Given {
   readonly solved: Solved;
   readonly facts: Facts;
   readonly values: Values;

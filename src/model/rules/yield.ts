@@ -40,8 +40,8 @@ export const pumpWithinYield = defineRule({
   holds: 'The well gives what the pump takes',
   source: '15A N.C. Admin. Code 02C .0109(a); W. Va. Code of State Rules 64-46-7; Wis. Adm. Code NR 812.32',
   why: 'A pump that takes more than flows in empties the well and then draws air.',
-  judge(case_) {
-    const { solved, facts, show } = case_;
+  judge(given) {
+    const { solved, facts, show } = given;
     const flow = largestPumpFlow(solved);
     const limit = provenYield(solved);
     if (limit === null) return missing('the yield of the well');

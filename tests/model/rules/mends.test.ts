@@ -5,6 +5,7 @@ import { readPlan } from '../../../src/model/plan/readPlan.ts';
 import type { Plan } from '../../../src/model/plan/schema.ts';
 import type { Finding } from '../../../src/model/solution.ts';
 import { solve } from '../../../src/model/solve.ts';
+import { gpm, psi } from '../../../src/model/units.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { CASES } from './cases.ts';
 import { changed, findingOf, judged } from './fixture.ts';
@@ -124,5 +125,48 @@ describe('the button', () => {
         for (const { path } of mend ?? []) expect(path).not.toMatch(/^(?:well|water|site)\./);
       }
     }
+  });
+});
+
+describe('the smallest change', () => {
+  test('of a weak pipe is the next class that carries the pump, by SIDR and PE4710', () => {
+    // 2 x 1000 psi / (SIDR + 1), ASTM D2239: SIDR 9 is 200 psi, SIDR 7 is 250 psi.
+    expect(findingOf('PR-18', {}, { shutOffPressureAtPump: psi(230) }).mend).toEqual([
+      { path: 'dropPipe.rating', to: '250 psi' },
+    ]);
+  });
+
+  test('of bad joints mends all that is wrong with them at once', () => {
+    const { mend } = findingOf('PR-18', {
+      'string.fittings': 'nylon',
+      'string.clampsPerJoint': 1,
+      'string.clampScrew': 'carbon steel',
+    });
+    expect(mend?.map(({ path }) => path)).toEqual(['string.fittings', 'string.clampsPerJoint', 'string.clampScrew']);
+  });
+
+  test('of a narrow pipe is the next size', () => {
+    expect(findingOf('PR-47', { 'house.demand': '16 gpm' }).mend).toEqual([{ path: 'dropPipe.size', to: '1-1/4 in' }]);
+  });
+
+  test('of a switch set too high lowers cut-in and cut-out alike, by steps of 5 psi', () => {
+    expect(findingOf('PR-46', {}, { shutOffPressureAtTank: psi(61) }).mend).toEqual([
+      { path: 'house.cutOut', to: '50 psi' },
+      { path: 'house.cutIn', to: '30 psi' },
+    ]);
+  });
+
+  test('of a switch is words where the house would be left with less than 20 psi', () => {
+    expect(findingOf('PR-46', {}, { shutOffPressureAtTank: psi(45) }).mend).toBeNull();
+  });
+
+  test('of a pump too strong for the well is a valve for its yield, or a cut-off where the house wants more', () => {
+    const strong = { operatingFlowAtCutIn: gpm(20) };
+    expect(findingOf('PR-07', { 'pump.lowLevelCutOff': undefined }, strong).mend).toEqual([
+      { path: 'pump.flowLimiter', to: '15 gpm' },
+    ]);
+    expect(findingOf('PR-07', { 'pump.lowLevelCutOff': undefined, 'well.yield': '5 gpm' }, strong).mend).toEqual([
+      { path: 'pump.lowLevelCutOff', to: true },
+    ]);
   });
 });
