@@ -1,8 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  UNITS, feet, gallons, gpm, horsepower, inBothUnits, inches, parseQuantity, poundsForce, poundsMass, psi, show, toFeet,
-  toGallons, toGpm, toHorsepower, toInches, toPoundsForce, toPoundsMass, toPsi, writeQuantity,
+  UNITS,
+  feet,
+  gallons,
+  gpm,
+  horsepower,
+  inBothUnits,
+  inches,
+  parseQuantity,
+  poundsForce,
+  poundsMass,
+  psi,
+  show,
+  toFeet,
+  toGallons,
+  toGpm,
+  toHorsepower,
+  toInches,
+  toPoundsForce,
+  toPoundsMass,
+  toPsi,
+  writeQuantity,
 } from '../../src/model/units.ts';
 import type { QuantityKind } from '../../src/model/units.ts';
 
@@ -38,7 +57,12 @@ describe('factors', () => {
   });
 
   // NIST SP 811, Appendix B.8: (degF - 32) / 1.8. Fixed points: ice and steam.
-  test.each([['32 degF', 0], ['212 degF', 100], ['50 degF', 10], ['-40 degF', -40]])('%s is %d degC', (text, celsius) => {
+  test.each([
+    ['32 degF', 0],
+    ['212 degF', 100],
+    ['50 degF', 10],
+    ['-40 degF', -40],
+  ])('%s is %d degC', (text, celsius) => {
     expect(si(text, 'temperature')).toBeCloseTo(celsius, 12);
   });
 
@@ -60,8 +84,14 @@ describe('factors', () => {
 
   test('each number converter undoes the other', () => {
     const pairs: [(n: number) => number, (n: number) => number][] = [
-      [feet, toFeet], [inches, toInches], [gpm, toGpm], [psi, toPsi], [gallons, toGallons],
-      [poundsForce, toPoundsForce], [poundsMass, toPoundsMass], [horsepower, toHorsepower],
+      [feet, toFeet],
+      [inches, toInches],
+      [gpm, toGpm],
+      [psi, toPsi],
+      [gallons, toGallons],
+      [poundsForce, toPoundsForce],
+      [poundsMass, toPoundsMass],
+      [horsepower, toHorsepower],
     ];
     for (const [there, back] of pairs) expect(back(there(7.25))).toBeCloseTo(7.25, 12);
     expect(feet(1)).toBe(si('1 ft', 'length'));
@@ -72,13 +102,18 @@ describe('factors', () => {
 describe('the ways people write lengths', () => {
   const SIXTY_SIX_INCHES = 66 * 0.0254;
   test.each([`5' 6"`, `5'6"`, '5 ft 6 in', '5 ft 6', '5ft 6in', '5 feet, 6 inches', '5′ 6″', `5' 6`, '5.5 ft', '66"'])(
-    '%s is 66 inches', (text) => {
+    '%s is 66 inches',
+    (text) => {
       expect(si(text, 'length')).toBeCloseTo(SIXTY_SIX_INCHES, 12);
-    });
+    },
+  );
 
-  test.each(['1-1/4 in', '1 1/4 in', '1¼ in', '1.25 in', '1,25 in', '1-1/4"'])('%s is an inch and a quarter', (text) => {
-    expect(si(text, 'length')).toBe(1.25 * 0.0254);
-  });
+  test.each(['1-1/4 in', '1 1/4 in', '1¼ in', '1.25 in', '1,25 in', '1-1/4"'])(
+    '%s is an inch and a quarter',
+    (text) => {
+      expect(si(text, 'length')).toBe(1.25 * 0.0254);
+    },
+  );
 
   test('half inches stand after feet too', () => {
     expect(si(`5' 6-1/2"`, 'length')).toBeCloseTo(66.5 * 0.0254, 12);
@@ -97,7 +132,9 @@ describe('the ways people write lengths', () => {
 });
 
 test('gauges thicker than 1 AWG count down through zero', () => {
-  expect([si('12 AWG', 'gauge'), si('#12 AWG', 'gauge'), si('1/0 AWG', 'gauge'), si('2/0 AWG', 'gauge')]).toEqual([12, 12, 0, -1]);
+  expect([si('12 AWG', 'gauge'), si('#12 AWG', 'gauge'), si('1/0 AWG', 'gauge'), si('2/0 AWG', 'gauge')]).toEqual([
+    12, 12, 0, -1,
+  ]);
   expect(writeQuantity(-1, 'gauge', 'AWG')).toBe('2/0 AWG');
 });
 
@@ -126,10 +163,21 @@ describe('what cannot be read', () => {
     expect(complaint('60 psi', 'length')).toContain('"psi"');
   });
 
-  test.each(['', '  ', 'abc', 'ft', '1/0 ft', '5.5.5 ft', '5 6 ft', '--3 ft', `${'9'.repeat(400)} ft`, 'Infinity ft', 'NaN m'])(
-    '"%s" is no length', (text) => {
-      expect(parseQuantity(text, 'length').ok).toBe(false);
-    });
+  test.each([
+    '',
+    '  ',
+    'abc',
+    'ft',
+    '1/0 ft',
+    '5.5.5 ft',
+    '5 6 ft',
+    '--3 ft',
+    `${'9'.repeat(400)} ft`,
+    'Infinity ft',
+    'NaN m',
+  ])('"%s" is no length', (text) => {
+    expect(parseQuantity(text, 'length').ok).toBe(false);
+  });
 
   test('twelve inches or more after feet are answered with the feet they make', () => {
     expect(complaint('5 ft 14 in', 'length')).toContain('"6 ft 2 in"');
@@ -137,7 +185,24 @@ describe('what cannot be read', () => {
 
   test('whatever is typed gives a finite number or a complaint', () => {
     const kinds = Object.keys(UNITS) as QuantityKind[];
-    const pieces = fc.constantFrom('1', '25', '.', ',', '-', '/', ' ', "'", '"', 'ft', 'in', 'e9', '%', 'gpm', '½', 'x');
+    const pieces = fc.constantFrom(
+      '1',
+      '25',
+      '.',
+      ',',
+      '-',
+      '/',
+      ' ',
+      "'",
+      '"',
+      'ft',
+      'in',
+      'e9',
+      '%',
+      'gpm',
+      '½',
+      'x',
+    );
     fc.assert(
       fc.property(fc.array(pieces, { maxLength: 8 }), fc.constantFrom(...kinds), (typed, kind) => {
         const parsed = parseQuantity(typed.join(''), kind);
@@ -157,7 +222,7 @@ describe('writing', () => {
     const decimal = fc.tuple(fc.integer({ min: 0, max: 1e8 }), fc.integer({ min: 0, max: 5 }));
     fc.assert(
       fc.property(kindAndUnit, decimal, ([kind, unit], [whole, places]) => {
-        const first = si(`${(kind === 'gauge' ? whole % 20 : whole / 10 ** places)} ${unit}`.trim(), kind);
+        const first = si(`${kind === 'gauge' ? whole % 20 : whole / 10 ** places} ${unit}`.trim(), kind);
         expect(si(writeQuantity(first, kind, unit), kind)).toBe(first);
       }),
       { seed: 12, numRuns: 3000 },
@@ -190,7 +255,9 @@ describe('writing', () => {
     fc.assert(
       fc.property(fc.double({ min: -300, max: 300, noNaN: true }), (length) => {
         const written = writeQuantity(length, 'length', 'ft in', inches(0.25));
-        return !/\b12(\.0*)? in/.test(`${/ft/.test(written) ? written : ''} ${spoken.length(length).replace(/^-?12 in$/, '')}`);
+        return !/\b12(\.0*)? in/.test(
+          `${/ft/.test(written) ? written : ''} ${spoken.length(length).replace(/^-?12 in$/, '')}`,
+        );
       }),
       { seed: 14, numRuns: 2000 },
     );
@@ -224,12 +291,21 @@ describe('figures for the reader', () => {
   });
 
   test('ratios, times and electricity are the same in both', () => {
-    expect([us.percent(0.0525), us.time(4 * 3600), us.time(5400), us.voltage(230), us.current(10)]).toEqual(
-      ['5.3 %', '4 h', '90 min', '230 V', '10 A'],
-    );
+    expect([us.percent(0.0525), us.time(4 * 3600), us.time(5400), us.voltage(230), us.current(10)]).toEqual([
+      '5.3 %',
+      '4 h',
+      '90 min',
+      '230 V',
+      '10 A',
+    ]);
   });
 
   test('nothing reads minus zero', () => {
-    expect([us.depth(-1e-9), us.length(-1e-9), metric.depth(-0.01), metric.small(-1e-9)]).toEqual(['0 ft', '0 in', '0 m', '0 cm']);
+    expect([us.depth(-1e-9), us.length(-1e-9), metric.depth(-0.01), metric.small(-1e-9)]).toEqual([
+      '0 ft',
+      '0 in',
+      '0 m',
+      '0 cm',
+    ]);
   });
 });

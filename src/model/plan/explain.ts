@@ -53,6 +53,7 @@ export function judge(
         `${meta?.example ?? exampleOf(schema)}`,
       );
     case 'list':
+      if (meta.example !== undefined) return notA('a pair', `it as ${meta.example}`);
       return Array.isArray(value)
         ? { problem: `a list of ${value.length}`, write: `from ${meta.from ?? 0} to ${meta.to ?? 'many'} of them` }
         : notA('a list', `it in square brackets: [ ${shortJson(value)} ]`);

@@ -101,6 +101,17 @@ export function list<Item extends z.core.$ZodType>(label: string, help: string, 
     .register(fieldMeta, { kind: 'list', label, help, ...extra, from, to });
 }
 
+export function pair<const Items extends readonly [z.core.$ZodType, z.core.$ZodType]>(
+  label: string,
+  help: string,
+  items: Items,
+  example: string,
+) {
+  const schema = z.tuple([...items]);
+  fieldMeta.add(schema, { kind: 'list', label, help, from: 2, to: 2, example });
+  return schema;
+}
+
 export const LONGEST_TEXT = 4000;
 const LONGEST_LIST = 100;
 

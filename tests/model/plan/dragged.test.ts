@@ -7,7 +7,10 @@ import { solve } from '../../../src/model/solve.ts';
 import { SAMPLES, sample } from './sample.ts';
 
 test('whatever is dragged wherever it lets itself be, the plan that comes of it can be opened again', () => {
-  const drags = fc.array(fc.tuple(fc.nat(), fc.double({ min: 0, max: 1, noNaN: true })), { minLength: 1, maxLength: 6 });
+  const drags = fc.array(fc.tuple(fc.nat(), fc.double({ min: 0, max: 1, noNaN: true })), {
+    minLength: 1,
+    maxLength: 6,
+  });
   fc.assert(
     fc.property(fc.constantFrom(...SAMPLES), drags, (name, moves) => {
       let plan = sample(name);

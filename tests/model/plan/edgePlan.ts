@@ -28,7 +28,14 @@ function valueOf(field: FieldInfo, share: number, pick: number): unknown {
 export const edgePlan: fc.Arbitrary<Plan> = fc
   .tuple(
     fc.constantFrom(...SAMPLES),
-    fc.array(fc.tuple(fc.constantFrom(...fields), fc.oneof(fc.constantFrom(0, 1), fc.double({ min: 0, max: 1, noNaN: true })), fc.nat()), { maxLength: 12 }),
+    fc.array(
+      fc.tuple(
+        fc.constantFrom(...fields),
+        fc.oneof(fc.constantFrom(0, 1), fc.double({ min: 0, max: 1, noNaN: true })),
+        fc.nat(),
+      ),
+      { maxLength: 12 },
+    ),
   )
   .map(([name, changes]) =>
     changes.reduce((plan, [field, share, pick]) => {

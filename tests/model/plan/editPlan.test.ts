@@ -12,7 +12,10 @@ describe('one field changes and no other', () => {
     expect(withValue(plan, 'pump.setting', '170 ft')).toEqual({ ...plan, pump: { ...plan.pump, setting: '170 ft' } });
     expect(valueAt(withValue(plan, 'well.layers.1.bottom', '60 ft'), 'well.layers.1.bottom')).toBe('60 ft');
     expect(withValue(plan, 'disinfection.strength', '6 %').disinfection).toEqual({ strength: '6 %' });
-    expect(valueAt(withValue(plan, 'string.checkValves.1', '100 ft'), 'string.checkValves')).toEqual(['0 ft', '100 ft']);
+    expect(valueAt(withValue(plan, 'string.checkValves.1', '100 ft'), 'string.checkValves')).toEqual([
+      '0 ft',
+      '100 ft',
+    ]);
     expect(plan).toEqual(sample());
   });
 
@@ -40,7 +43,12 @@ describe('short forms', () => {
   });
 
   test('a second casing turns the short form into a list', () => {
-    const two = withValue(sample(), 'well.casings.1', { material: 'PVC', size: '4 in', top: '60 ft', bottom: '150 ft' });
+    const two = withValue(sample(), 'well.casings.1', {
+      material: 'PVC',
+      size: '4 in',
+      top: '60 ft',
+      bottom: '150 ft',
+    });
     expect(two.well).not.toHaveProperty('casing');
     expect(two.well.casings?.map(({ size }) => size)).toEqual(['6 in', '4 in']);
     expect(readPlan(two).ok).toBe(true);

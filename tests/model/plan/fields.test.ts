@@ -14,7 +14,10 @@ test('limits and defaults of quantities are written as one would type them', () 
   const unreadable = fields
     .filter(({ kind }) => !WORDS.includes(kind))
     .flatMap(({ path, kind, from, to, default: otherwise }) =>
-      [from, to, otherwise].filter((text) => text !== undefined && !parseQuantity(String(text), kind as QuantityKind).ok).map((text) => `${path} ${text}`));
+      [from, to, otherwise]
+        .filter((text) => text !== undefined && !parseQuantity(String(text), kind as QuantityKind).ok)
+        .map((text) => `${path} ${text}`),
+    );
   expect(unreadable).toEqual([]);
 });
 
@@ -38,7 +41,16 @@ test('items of lists are found under any number', () => {
 });
 
 test('the groups stand in the record’s order', () => {
-  expect(groups.map(({ path }) => path)).toEqual(
-    ['site', 'well', 'water', 'house', 'pump', 'dropPipe', 'string', 'wire', 'rope', 'disinfection'],
-  );
+  expect(groups.map(({ path }) => path)).toEqual([
+    'site',
+    'well',
+    'water',
+    'house',
+    'pump',
+    'dropPipe',
+    'string',
+    'wire',
+    'rope',
+    'disinfection',
+  ]);
 });

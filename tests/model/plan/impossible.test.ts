@@ -29,14 +29,21 @@ describe('numbers that cannot be true together', () => {
   });
 
   test('screens are told from the top down', () => {
-    const screens = [{ top: '34 m', bottom: '36 m' }, { top: '32 m', bottom: '33 m' }];
+    const screens = [
+      { top: '34 m', bottom: '36 m' },
+      { top: '32 m', bottom: '33 m' },
+    ];
     expect(faults(spoiled(SCREENS, screens, 'heron-flats'))).toEqual([
       'well.intake.screens.1.top: above the bottom of the screen before it',
     ]);
   });
 
   test('a pump curve rises in flow and falls in head', () => {
-    const points = [['0 gpm', '300 ft'], ['5 gpm', '310 ft'], ['4 gpm', '200 ft']];
+    const points = [
+      ['0 gpm', '300 ft'],
+      ['5 gpm', '310 ft'],
+      ['4 gpm', '200 ft'],
+    ];
     expect(faults(spoiled('pump.curve', { kind: 'points', points }))).toEqual([
       'pump.curve.points.1.1: not below the head of the point before it',
       'pump.curve.points.2.0: not above the flow of the point before it',
@@ -44,14 +51,19 @@ describe('numbers that cannot be true together', () => {
   });
 
   test('steps of a test rise in flow', () => {
-    const steps = [{ flow: '5 gpm', drawdown: '10 ft' }, { flow: '5 gpm', drawdown: '12 ft' }];
+    const steps = [
+      { flow: '5 gpm', drawdown: '10 ft' },
+      { flow: '5 gpm', drawdown: '12 ft' },
+    ];
     expect(faults(spoiled('water.pumping', { kind: 'steps', steps }))).toEqual([
       'water.pumping.steps.1.flow: not above the flow of the step before it',
     ]);
   });
 
   test('a well has one casing or a list of them, not both and not neither', () => {
-    expect(faults(spoiled('well.casings', [{ material: 'steel', size: '6 in' }]))).toEqual(['well.casing: beside well.casings']);
+    expect(faults(spoiled('well.casings', [{ material: 'steel', size: '6 in' }]))).toEqual([
+      'well.casing: beside well.casings',
+    ]);
     expect(faults(spoiled('well.casing', undefined))).toEqual(['well.casing: missing']);
   });
 

@@ -90,7 +90,18 @@ describe('what nobody said', () => {
     expect(facts.well.casings[0]!.bottom).toBeNull();
     expect(facts.well.inflows).toBeNull();
     expect(facts.dropPipe).toMatchObject({ wallClass: null, rating: null });
-    for (const path of ['site.frostDepth', 'water.staticLevel', 'water.pumping', 'house.demand', 'house.distance', 'house.rise', 'well.casing.bottom', 'well.intake.diameter', 'pump.power', 'dropPipe.rating']) {
+    for (const path of [
+      'site.frostDepth',
+      'water.staticLevel',
+      'water.pumping',
+      'house.demand',
+      'house.distance',
+      'house.rise',
+      'well.casing.bottom',
+      'well.intake.diameter',
+      'pump.power',
+      'dropPipe.rating',
+    ]) {
       expect(unknown).toContain(path);
     }
   });
@@ -143,13 +154,19 @@ describe('what nobody said', () => {
       let owner = plan as Record<string, unknown>;
       for (const key of keys) owner = (owner[key] ??= {}) as Record<string, unknown>;
       const kind = fields.find((field) => field.path === path)?.kind;
-      const json = kind === 'flag' || kind === 'count' || /^(\d|\[)/.test(value) && kind === 'choice' ? JSON.parse(value) as unknown : value;
+      const json =
+        kind === 'flag' || kind === 'count' || (/^(\d|\[)/.test(value) && kind === 'choice')
+          ? (JSON.parse(value) as unknown)
+          : value;
       owner[last] = json;
     }
     const again = readPlan(plan);
     expect(again.ok ? [] : again.problems).toEqual([]);
     const typed = factsOf(plan).facts;
-    expect({ ...typed, pump: { ...typed.pump, current: null, mass: 0 } }).toEqual({ ...facts, pump: { ...facts.pump, current: null, mass: 0 } });
+    expect({ ...typed, pump: { ...typed.pump, current: null, mass: 0 } }).toEqual({
+      ...facts,
+      pump: { ...facts.pump, current: null, mass: 0 },
+    });
   });
 });
 
@@ -168,7 +185,8 @@ test('an aquifer without a radius takes half the hole', () => {
 test('several screens and a single one in its short form read alike', () => {
   const short = factsOf(sample('palo-amargo')).facts.well.intake.screens;
   const { top, bottom, ...intake } = sample('palo-amargo').well.intake;
-  const long = factsOf(spoiled('well.intake', { ...intake, screens: [{ top, bottom }] }, 'palo-amargo')).facts.well.intake.screens;
+  const long = factsOf(spoiled('well.intake', { ...intake, screens: [{ top, bottom }] }, 'palo-amargo')).facts.well
+    .intake.screens;
   expect(long).toEqual(short);
 });
 

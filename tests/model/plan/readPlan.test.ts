@@ -46,18 +46,59 @@ describe('each fault is said with its path, what was read and what to write', ()
     ['wire.size', 12, 'wire.size is 12, without a unit; write it as "12 AWG".'],
     ['house.reliefValve', 'yes', 'house.reliefValve is "yes", not yes or no; write true or false, without quotes.'],
     ['pump.phase', 2, 'pump.phase is 2, which is not one of the choices; write 1 or 3.'],
-    ['dropPipe.material', 'lead', 'dropPipe.material is "lead", which is not one of the choices; write "PE", "PVC", "galvanized steel" or "stainless steel".'],
-    ['pump.curve.kind', 'pionts', 'pump.curve.kind is "pionts", which is not one of the choices; write "generic" or "points".'],
+    [
+      'dropPipe.material',
+      'lead',
+      'dropPipe.material is "lead", which is not one of the choices; write "PE", "PVC", "galvanized steel" or "stainless steel".',
+    ],
+    [
+      'pump.curve.kind',
+      'pionts',
+      'pump.curve.kind is "pionts", which is not one of the choices; write "generic" or "points".',
+    ],
     ['top.kind', undefined, 'top.kind is missing; write it as "pitless" or "seal".'],
     ['water.staticLevel', undefined, 'water.staticLevel is missing; write it as "62 ft", "18.9 m" or "unknown".'],
     ['house.demand', undefined, 'house.demand is missing; write it as "8 gpm", "30 L/min" or "unknown".'],
-    ['string.checkValves', '0 ft', 'string.checkValves is "0 ft", not a list; write it in square brackets: [ "0 ft" ].'],
-    ['well.depth', '0 ft', 'well.depth is "0 ft", which is not possible: it must be more than 0 ft; write a value above "0 ft" and up to "5000 ft".'],
-    ['pump.diameter', '-4 in', 'pump.diameter is "-4 in", which is not possible: it must be at least 1 in; write a value from "1 in" to "40 in".'],
-    ['water.pumping.drawdown', '5,400 ft', 'water.pumping.drawdown is "5,400 ft", either thousands or a decimal comma; write "5400 ft" or "5.4 ft".'],
-    ['dropPipe.size', '1-3/4 in', 'dropPipe.size is "1-3/4 in", not a size of ASTM D2239 in the tables; write one of "3/4 in", "1 in", "1-1/4 in", "1-1/2 in", "2 in".'],
-    ['wire.size', '13 AWG', 'wire.size is "13 AWG", not a size in the tables; write one of "14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG", "4 AWG", "3 AWG", "2 AWG".'],
-    ['status', { 'pump.seting': 'installed' }, 'status.pump.seting is "installed", said of no field of the plan; did you mean "pump.setting"?'],
+    [
+      'string.checkValves',
+      '0 ft',
+      'string.checkValves is "0 ft", not a list; write it in square brackets: [ "0 ft" ].',
+    ],
+    [
+      'well.depth',
+      '0 ft',
+      'well.depth is "0 ft", which is not possible: it must be more than 0 ft; write a value above "0 ft" and up to "5000 ft".',
+    ],
+    [
+      'pump.diameter',
+      '-4 in',
+      'pump.diameter is "-4 in", which is not possible: it must be at least 1 in; write a value from "1 in" to "40 in".',
+    ],
+    [
+      'water.pumping.drawdown',
+      '5,400 ft',
+      'water.pumping.drawdown is "5,400 ft", either thousands or a decimal comma; write "5400 ft" or "5.4 ft".',
+    ],
+    [
+      'dropPipe.size',
+      '1-3/4 in',
+      'dropPipe.size is "1-3/4 in", not a size of ASTM D2239 in the tables; write one of "3/4 in", "1 in", "1-1/4 in", "1-1/2 in", "2 in".',
+    ],
+    [
+      'wire.size',
+      '13 AWG',
+      'wire.size is "13 AWG", not a size in the tables; write one of "14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG", "4 AWG", "3 AWG", "2 AWG".',
+    ],
+    [
+      'pump.curve',
+      { kind: 'points', points: [['0 gpm', '300 ft'], ['5 gpm']] },
+      'pump.curve.points.1 is ["5 gpm"], not a pair; write it as [ "10 gpm", "200 ft" ].',
+    ],
+    [
+      'status',
+      { 'pump.seting': 'installed' },
+      'status.pump.seting is "installed", said of no field of the plan; did you mean "pump.setting"?',
+    ],
   ])('%s %j', (path, value, sentence) => {
     expect(said(spoiled(path, value))).toEqual([sentence]);
   });
@@ -85,7 +126,14 @@ describe('each fault is said with its path, what was read and what to write', ()
     delete plan['wire'];
     const problems = readPlan(plan);
     const paths = problems.ok ? [] : problems.problems.map(({ path }) => path);
-    expect(paths.sort()).toEqual(['house.cutOut', 'house.rise', 'pump.curve.kind', 'well.colour', 'well.depth', 'wire']);
+    expect(paths.sort()).toEqual([
+      'house.cutOut',
+      'house.rise',
+      'pump.curve.kind',
+      'well.colour',
+      'well.depth',
+      'wire',
+    ]);
   });
 });
 
@@ -124,7 +172,10 @@ test('a plan nested ten thousand deep is refused, not fallen over', () => {
 });
 
 test('whatever stands in any one field, reading answers with the plan or with sentences', () => {
-  const anything = fc.oneof(fc.jsonValue(), fc.constantFrom('1e400 ft', '0 ft', '-1 ft', 'unknown', '12 AWG', '1 in', 'PE'));
+  const anything = fc.oneof(
+    fc.jsonValue(),
+    fc.constantFrom('1e400 ft', '0 ft', '-1 ft', 'unknown', '12 AWG', '1 in', 'PE'),
+  );
   const paths = fields.map(({ path }) => path).filter((path) => !/[*\d]/.test(path));
   fc.assert(
     fc.property(fc.constantFrom(...paths), anything, (path, value) => {
@@ -135,7 +186,12 @@ test('whatever stands in any one field, reading answers with the plan or with se
       for (const key of keys) owner = (owner[key] ??= {}) as Record<string, unknown>;
       owner[last] = value;
       const reading = readPlan(plan);
-      return reading.ok || reading.problems.every((problem) => /[.?]$/.test(sayProblem(problem)) && !sayProblem(problem).includes('undefined'));
+      return (
+        reading.ok ||
+        reading.problems.every(
+          (problem) => /[.?]$/.test(sayProblem(problem)) && !sayProblem(problem).includes('undefined'),
+        )
+      );
     }),
     { seed: 21, numRuns: 1500 },
   );

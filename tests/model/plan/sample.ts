@@ -17,7 +17,10 @@ export function spoiled(path: string, value: unknown, name: (typeof SAMPLES)[num
   const plan: unknown = sample(name);
   const keys = path.split('.');
   const last = keys.pop() ?? '';
-  const owner = keys.reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], plan) as Record<string, unknown>;
+  const owner = keys.reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], plan) as Record<
+    string,
+    unknown
+  >;
   if (value === undefined) Reflect.deleteProperty(owner, last);
   else owner[last] = value;
   return plan;

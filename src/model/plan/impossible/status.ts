@@ -26,6 +26,6 @@ export function strangeStatus(status: Fields): Problem[] {
 
 /** A field, or a group that holds fields: "pump" speaks for all of the pump. */
 function isPath(path: string): boolean {
-  const group = `${path.replace(/^well\.casing$/, 'well.casings')}.`;
+  const group = `${path.replace(/^well\.casing$/, 'well.casings').replace(/\.\d+(?=\.|$)/g, '.*')}.`;
   return fieldAt(path) !== null || fields.some((field) => field.path.startsWith(group));
 }

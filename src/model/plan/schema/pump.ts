@@ -1,7 +1,7 @@
 /** Pump and motor. */
 import * as z from 'zod/mini';
 import { DEFAULTS } from '../defaults.ts';
-import { choice, fact, flag, group, list, quantity, quantityOrFlag, words } from '../field.ts';
+import { choice, fact, flag, group, list, pair, quantity, quantityOrFlag, words } from '../field.ts';
 
 const curve = z.discriminatedUnion('kind', [
   group('A generic curve', 'A usual pump of that flow and power.', {
@@ -15,10 +15,15 @@ const curve = z.discriminatedUnion('kind', [
     points: list(
       'Points',
       'Flow and head, flow rising.',
-      z.tuple([
-        quantity('flow', 'Flow', 'What the pump gives at that head.', { above: false }),
-        quantity('length', 'Head', 'How high it lifts that flow.', { to: '10000 ft' }),
-      ]),
+      pair(
+        'Point',
+        'A flow and its head.',
+        [
+          quantity('flow', 'Flow', 'What the pump gives at that head.', { above: false }),
+          quantity('length', 'Head', 'How high it lifts that flow.', { to: '10000 ft' }),
+        ],
+        '[ "10 gpm", "200 ft" ]',
+      ),
       { from: 2, to: 40 },
     ),
   }),
