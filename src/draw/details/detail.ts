@@ -79,7 +79,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const middleDepth = (topDepth + bottomDepth) / 2;
   const drilled = drilledRadius(solution, Math.max(middleDepth, 0.5));
   const box = { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height };
-  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: labelsFrom - 2 });
+  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: plan.trueProportion ? box.right : labelsFrom - 2 });
   const well = drawWell(solution, pen, ink, x + width);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, labelsFrom)];
   const context: DetailContext = { solution, frame, pen, placed, labelsFrom, severityOf: (key) => faults.get(key)?.severity };

@@ -13,6 +13,8 @@ export interface DimensionPlace {
   readonly patch: string;
   /** Extension lines reach from here to the dimension [px], where given. */
   readonly reach?: number;
+  /** Where the figure stands between the two, from 0 at the top; half way unless said. */
+  readonly share?: number;
 }
 
 const SIZE = 12;
@@ -21,7 +23,7 @@ const ARROW = 4.5;
 /** Of the figure's patch [px]. */
 export const dimensionWidth = (words: string): number => textWidth(words, SIZE, 600) + 6;
 
-export function drawDimension(key: string, { x, from, to, words, ink, patch, reach }: DimensionPlace): Shape {
+export function drawDimension(key: string, { x, from, to, words, ink, patch, reach, share = 0.5 }: DimensionPlace): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
   const width = dimensionWidth(words);
@@ -31,7 +33,7 @@ export function drawDimension(key: string, { x, from, to, words, ink, patch, rea
     ? `${head(x, top, -1)}${head(x, bottom, 1)}`
     : `${head(x, top, 1)}${head(x, bottom, -1)}`;
   const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
-  const middle = (top + bottom) / 2;
+  const middle = top + (bottom - top) * share;
   const textX = tight ? x + 5 + width / 2 : x;
   const ends = reach === undefined ? '' : stroke(reach, top, x - 4, top) + stroke(reach, bottom, x - 4, bottom);
   return group(key, [

@@ -32,10 +32,12 @@ function wantedIn({ parts }: Solution, top: Metres, bottom: Metres): Wanted[] {
   for (const part of parts) {
     if (part.bottom <= top || part.top >= bottom || SILENT.has(part.kind) || kinds.has(part.kind)) continue;
     kinds.add(part.kind);
-    wanted.push({ key: part.key, across: 0.7, down: 0.5 });
+    wanted.push({ key: part.key, across: 0.7, down: LONG[part.kind] ?? 0.5 });
   }
-  return [...wanted, ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key) => ({ key, across: 0.6, down: 0.24 }))];
+  return [...wanted, ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key, i) => ({ key, across: 0.6, down: 0.86 - i * 0.05 }))];
 }
+/** Long parts are pointed at where the short ones are not. */
+const LONG: Readonly<Record<string, number>> = { dropPipe: 0.7, cable: 0.12, rope: 0.2, conduit: 0.3 };
 const SILENT: ReadonlySet<string> = new Set(['clamp', 'tank', 'gauge', 'switch', 'reliefValve', 'plug']);
 
 /** A bar of a round length: on a screen no ratio holds, a bar does. */

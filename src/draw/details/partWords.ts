@@ -22,7 +22,7 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', note: `${small(facts.well.casingHeight)} above ground`, weight: 2 }),
   bond: () => ({ name: 'Bond to the casing', note: 'clamp and ground wire', weight: 1.4 }),
   rope: ({ facts }) => ({ name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope', note: 'slack, never lifts', weight: 1.6 }),
-  cable: ({ facts }) => ({ name: 'Cable, spare loop', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} + ground`, weight: 1.8 }),
+  cable: ({ facts }) => ({ name: 'Drop cable', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} + ground`, weight: 1.8 }),
   conduit: (_, { small }, part) => ({ name: 'Conduit to the house', note: part === undefined ? '' : `cable inside, ${small(part.bottom)} deep`, weight: 1.5 }),
   buriedLine: ({ facts }, { depth }, part) => {
     const line = facts.house.line ?? facts.dropPipe;

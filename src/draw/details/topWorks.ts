@@ -61,18 +61,25 @@ function drawPitlessTop(stage: Stage): Shape[] {
     place(stage, adapter, pen.x(at.offset - at.pipeRadius * 1.3), pen.x(radii.outside) + 14, Math.min(pen.y(adapter.top), paper.top - 15), Math.max(pen.y(adapter.bottom), paper.bottom + 10));
     place(stage, line, end, right, paper.top, paper.bottom);
   }
+  if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, line));
+  shapes.push(...drawBondOf(stage, radii, cap?.bottom ?? radii.top));
+  return shapes;
+}
+
+/** Cap, conduit out of it and loop under it; what hangs out of a cap over the window's edge is drawn all the same. */
+function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, line: PlacedPart | undefined): Shape[] {
+  const { pen } = stage;
   const conduit = find(stage, 'conduit');
-  if (cap !== undefined && cap.bottom > pen.top && cap.top < pen.bottom) {
-    const exit: readonly [number, number] = [pen.x(cap.radius) - 2, pen.y(cap.top) + (cap.bottom - cap.top) * pen.down * 0.45];
-    const lineTop = line === undefined ? Infinity : lineOnPaper(line, pen).top;
-    if (conduit !== undefined) shapes.push(drawWayOut(stage, conduit, exit, lineTop, cap.radius));
+  const exit: readonly [number, number] = [pen.x(cap.radius) - 2, pen.y(cap.top) + (cap.bottom - cap.top) * pen.down * 0.45];
+  const shapes: Shape[] = [];
+  if (conduit !== undefined && conduit.top < pen.bottom && conduit.bottom > pen.top) {
+    shapes.push(drawWayOut(stage, conduit, exit, line === undefined ? Infinity : lineOnPaper(line, pen).top, cap.radius));
+  }
+  if (cap.bottom > pen.top && cap.top < pen.bottom) {
     shapes.push(drawCap(cap, pen, { casingTop: radii.top, casingOutsideRadius: radii.outside }));
     place(stage, cap, pen.x(-cap.radius), pen.x(cap.radius));
-    shapes.push(drawSpareLoop(stage, radii, exit));
-  } else if (conduit !== undefined && conduit.bottom > pen.top) {
-    shapes.push(drawWayOut(stage, conduit, [pen.x(radii.outside), pen.y(radii.top)], line === undefined ? Infinity : lineOnPaper(line, pen).top, radii.outside));
   }
-  shapes.push(...drawBondOf(stage, radii, cap?.bottom ?? radii.top));
+  if (radii.top + LOOP > pen.top && cap.top < pen.bottom) shapes.push(drawSpareLoop(stage, radii, exit));
   return shapes;
 }
 

@@ -159,6 +159,9 @@ function fittingRamp(solution: Solution, tones: Tones): Ramp {
   return material === 'plastic' || material === 'nylon' ? tones.rubber : tones.steel;
 }
 
+/** Drawn with the seal that they pass. */
+const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
+
 function drawString(stage: Stage): Shape[] {
   const { solution, pen, axis } = stage;
   const { facts, parts } = solution;
@@ -167,7 +170,7 @@ function drawString(stage: Stage): Shape[] {
   const pipe = parts.find((part) => part.kind === 'dropPipe');
   const pump = parts.find((part) => part.kind === 'pump');
   const strip = parts.find((part) => part.kind === 'cableGuardStrip');
-  const shown = parts.filter(({ kind, top, bottom }) => kind !== 'cable' && kind !== 'rope' && within(stage, top, bottom));
+  const shown = parts.filter(({ key, kind, top, bottom }) => kind !== 'cable' && kind !== 'rope' && !OF_THE_TOP.has(key) && within(stage, top, bottom));
   const of = (...kinds: readonly PartKind[]): PlacedPart[] => shown.filter(({ kind }) => kinds.includes(kind));
   const offset = (part: PlacedPart): Metres => axis.pipe((part.top + part.bottom) / 2);
   const note = (part: PlacedPart, reach = part.radius): void =>

@@ -61,7 +61,8 @@ function frostClearance({ solution, frame, pen, severityOf }: DetailContext): Sh
   // Its figure keeps clear of the cable.
   const clear = pen.x(axis.cable(beside)) + 7 + dimensionWidth(words) / 2;
   return [drawDimension('frostClearance', {
-    x: Math.max(pen.x(middle), clear), from: pen.y(frost), to: pen.y(facts.top.depth), words,
+    // Above the frost the adapter's own sign stands by its upper end.
+    x: gap < 0 ? pen.x(middle) : Math.max(pen.x(middle), clear), ...(gap < 0 ? { share: 0.76 } : {}), from: pen.y(frost), to: pen.y(facts.top.depth), words,
     ink: severity === 'danger' || severity === 'warning' ? ink.danger : ink.ink, patch: pen.tones.bore,
     reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
   })];

@@ -1,5 +1,6 @@
 /** The pump's wet end: shell seen on the left, cut open on the right to its stack of stages; above it the discharge head with the rope's eye. */
 import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
@@ -9,7 +10,9 @@ import { turned } from './turned.ts';
 
 /** Below this height the stages would be a smear: the shell stays closed. */
 const OPEN_FROM_PX = 34;
-const STAGE_PX = 9;
+/** A stage of a 4 in pump is about this tall (common practice, no source), and never so small on paper that it blurs. */
+const STAGE: Metres = 0.035;
+const LEAST_STAGE_PX = 9;
 
 /** Shares of the pump's height: the discharge neck, its shoulder, the foot of the shell. */
 const NECK = 0.07;
@@ -31,7 +34,7 @@ export function drawPump(part: PlacedPart, pen: Pen): Shape {
     }),
   ];
   const room = bottom - 3 - (shoulder + 4);
-  if (height >= OPEN_FROM_PX) shapes.push(...openStages(centre, half, shoulder + 4, room, { shell: pump, metal: steel, water }));
+  if (height >= OPEN_FROM_PX) shapes.push(...openStages(centre, half, shoulder + 4, room, pen.down, { shell: pump, metal: steel, water }));
   shapes.push(drawEye(centre - half * 0.66, (neck + shoulder) / 2, Math.min(3.2, half * 0.14), pump.edge));
   return group(part.key, shapes);
 }
@@ -48,11 +51,11 @@ function drawEye(x: number, y: number, r: number, edge: string): Shape {
 /** Right half cut open: the shaft, and on it one impeller a stage, each under the bowl that turns its water up to the next. */
 function openStages(
   centre: number, half: number, top: number, room: number,
-  tones: { readonly shell: Ramp; readonly metal: Ramp; readonly water: string },
+  down: number, tones: { readonly shell: Ramp; readonly metal: Ramp; readonly water: string },
 ): Shape[] {
   const { shell, metal, water } = tones;
   const right = centre + half * 0.86;
-  const count = Math.max(3, Math.round(room / STAGE_PX));
+  const count = Math.max(3, Math.round(room / Math.max(LEAST_STAGE_PX, STAGE * down)));
   const step = room / count;
   const shaft = Math.max(1.2, half * 0.1);
   const reach = right - centre;

@@ -27,7 +27,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   let d = to > from ? curveDown(x, pen.y(from), pen.y(to), pieces) : '';
   if (leaves < pen.bottom) d += toEye(pen, x(pen.y(leaves)), leaves, place, d === '');
   const wide = Math.max(2.2, part.radius * 2 * pen.across);
-  const hook = part.top > pen.top && place.tied === 'casing hook' ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.edge) : [];
+  const hook = part.top > pen.top && place.tied === 'casing hook' ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.shade) : [];
   return group(part.key, [
     path('rope', d, { fill: 'none', stroke: rope, 'stroke-width': tenth(wide) }),
     path('twist', d, { fill: 'none', stroke: ropeTwist, 'stroke-width': tenth(wide * 0.5), 'stroke-dasharray': '2 3.4' }),
