@@ -8,6 +8,7 @@ import { change, words } from './mend.ts';
 import { waterOf, waterUnknown, worstPair } from './metalPairs.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Mend } from './rule.ts';
+import { capital } from './say.ts';
 
 export const materialsMatch = defineRule({
   number: 'PR-52',
@@ -69,10 +70,6 @@ function sizedForBarbs({ facts, plan }: Solved): Mend {
   // Galvanized fittings would break the rule again.
   const also = facts.string.fittings === 'galvanized steel' ? [{ path: 'string.fittings', to: 'stainless steel' }] : [];
   return change(facts, [...changes, ...also], 'Use ASTM D2239 pipe', otherwise);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 export const materialRules = [materialsMatch];

@@ -4,13 +4,14 @@ import { deratingFactor, WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStr
 import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
 import type { Facts, PipeFacts } from '../facts.ts';
 import type { Pascals } from '../si.ts';
-import { psi } from '../units.ts';
+import { gpm, psi } from '../units.ts';
+import type { Show } from '../units.ts';
 import { meets } from './grace.ts';
 import { jointFaults } from './joints.ts';
 import { change } from './mend.ts';
 import { MOST_VELOCITY, strongerPipe, widerPipes } from './pipeMends.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
-import { PRESSURE_CAUTION } from './say.ts';
+import { capital, PRESSURE_CAUTION } from './say.ts';
 
 /** Least printed rating of plastic drop pipe. */
 export const LEAST_RATING: Pascals = psi(160);
@@ -65,7 +66,7 @@ export const dropPipeHolds = defineRule({
       });
     }
     if (!isPlastic(pipe))
-      return holds('metal pipe', `${pipe.material} pipe carries far more than this pump can reach.`);
+      return holds('metal pipe', `${capital(pipe.material)} pipe carries far more than this pump can reach.`);
     if (pipe.rating === null) return missing('the pressure rating of the drop pipe');
     if (!meets(pipe.rating - LEAST_RATING, 'pressure')) {
       return breaks({
@@ -124,6 +125,11 @@ export const runningPressure = defineRule({
   },
 });
 
+/** What installers go by, beside the velocity. */
+function usualFlows(show: Show): string {
+  return `about ${show.flow(gpm(15))} suit 1 in, ${show.flow(gpm(25))} 1-1/4 in`;
+}
+
 export const pipeWideEnough = defineRule({
   number: 'PR-47',
   part: 'dropPipe',
@@ -144,7 +150,7 @@ export const pipeWideEnough = defineRule({
     if (meets(margin, 'velocity')) {
       return holds(
         `${show.velocity(margin)} to spare`,
-        `${show.flow(flow)} runs at ${show.velocity(measured)} in the ${where}; about 15 gpm suit 1 in, 25 suit 1-1/4 in.`,
+        `${show.flow(flow)} runs at ${show.velocity(measured)} in the ${where}; ${usualFlows(show)}.`,
       );
     }
     const path = lineFaster ? 'house.line' : 'dropPipe';
@@ -159,7 +165,7 @@ export const pipeWideEnough = defineRule({
         : { title: 'The drop pipe is too small for the flow' }),
       depth: facts.top.kind === 'pitless' ? facts.top.depth : 0,
       amount: `${show.velocity(-margin)} too fast`,
-      message: `${show.flow(flow)} runs at ${show.velocity(measured)}; about 15 gpm suit 1 in, 25 suit 1-1/4 in.`,
+      message: `${show.flow(flow)} runs at ${show.velocity(measured)}; ${usualFlows(show)}.`,
       mend: widerPipes(solved, flow, path),
     });
   },

@@ -14,6 +14,11 @@ export function toSpare(length: Metres, show: Show): string {
   return `${gap(Math.max(length, 0), show)} to spare`;
 }
 
+/** For the first word of a sentence. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** The first part of a kind as it is placed; undefined where none is. */
 export function placed({ parts }: Solved, kind: PartKind): PlacedPart | undefined {
   for (const part of parts) if (part.kind === kind) return part;

@@ -78,7 +78,7 @@ export const noPit = defineRule({
   why: 'A pit floods, holds bad air, and lets surface water into the well.',
   caution: PIT_CAUTION,
   judge({ facts }) {
-    if (facts.well.inPit === null) return missing('whether the well top is in a pit');
+    if (facts.well.inPit === null) return missing('how the top of the well was built');
     if (!facts.well.inPit) return holds('no pit', 'The well top stands in the open, not in a pit.');
     return breaks({
       severity: 'danger',

@@ -98,7 +98,7 @@ export const lowLevelCutOff = defineRule({
       if (submergence === null) return missing('the pumping level');
       return holds(
         `${gap(submergence, show)} of water`,
-        `Pumping leaves ${gap(submergence, show)} of water over the intake; no cut-off is needed.`,
+        `Pumping leaves ${gap(submergence, show)} over the intake; below ${show.depth(SUBMERGENCE_WITHOUT_CUT_OFF)} a cut-off is advised.`,
       );
     }
     return breaks({
