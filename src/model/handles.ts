@@ -31,6 +31,8 @@ const ROOM = inches(1);
 /** A pump's joint at the top takes about this much between outlet and discharge. */
 const TOP_JOINT = feet(1.5);
 const DEEPEST_WELL = feet(2000);
+/** An adapter is fitted from a hole dug beside the casing. */
+const DEEPEST_DIG = feet(20);
 const DEEPEST_FROST = feet(12);
 const TALLEST_CASING = feet(10);
 const NOT_KNOWN = 'not known yet: type it in the record';
@@ -63,7 +65,9 @@ function topHandles({ plan, facts, values }: Solution): Handle[] {
     handles.push({
       id: 'pitlessDepth', label: 'Pitless adapter', path: 'top.depth', depth: top.depth, known: true, locked: null,
       min: inches(2), minWhy: 'a pitless adapter is below the ground',
-      max: Math.max(discharge - TOP_JOINT, inches(2)), maxWhy: 'the pump hangs below it', ink: 'pitless',
+      max: Math.max(Math.min(discharge - TOP_JOINT, Math.max(DEEPEST_DIG, top.depth)), inches(2)),
+      maxWhy: discharge - TOP_JOINT < DEEPEST_DIG ? 'the pump hangs below it' : 'nobody digs down to it',
+      ink: 'pitless',
     });
   }
   return handles;

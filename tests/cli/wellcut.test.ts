@@ -75,13 +75,16 @@ describe('check', () => {
     expect(stdout).toMatch(/^1 {2}Danger: .*\[PR-19\]/);
   });
   test('--json gives values, assumed, unknown, a verdict for every rule, and findings', () => {
-    const report = JSON.parse(wellcut(['check', planFile('dangerous', dangerous), '--json']).stdout) as Record<string, never>;
+    const report = JSON.parse(wellcut(['check', planFile('dangerous', dangerous), '--json']).stdout) as {
+      verdicts: Record<string, string>;
+      findings: { rule: string; margin: number; mend: unknown }[];
+    };
     expect(Object.keys(report)).toEqual(['values', 'assumed', 'unknown', 'verdicts', 'findings']);
-    expect(Object.keys(report['verdicts']!)).toHaveLength(53);
-    const frost = (report['findings'] as Record<string, unknown>[]).find((finding) => finding['rule'] === 'PR-19')!;
+    expect(Object.keys(report.verdicts)).toHaveLength(53);
+    const frost = report.findings.find((finding) => finding.rule === 'PR-19')!;
     expect(Object.keys(frost)).toEqual(['rule', 'severity', 'part', 'depth', 'measured', 'limit', 'margin', 'message', 'source', 'mend']);
-    expect(frost['margin']).toBeLessThan(0);
-    expect(frost['mend']).toEqual([{ path: 'top.depth', to: expect.any(String) }]);
+    expect(frost.margin).toBeLessThan(0);
+    expect(frost.mend).toEqual([{ path: 'top.depth', to: expect.any(String) }]);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { solve, type Plan, type Solution } from '../../src/model/index.ts';
 import { toFeet, toGallons, toGpm, toPoundsForce, toPsi } from '../../src/model/units.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
+import { edgePlan } from './plan/edgePlan.ts';
 import { SAMPLES, planOf, rockWell, sample } from '../plans/build.ts';
 
 const near = (measured: number | null, expected: number, relative: number) => {
@@ -98,6 +99,12 @@ describe('laws', () => {
         expect(Object.keys(solution.verdicts)).toHaveLength(53);
       }),
       { numRuns: 400, seed: 7 },
+    );
+  });
+  test('so does any plan whose fields stand at the ends of their limits', () => {
+    fc.assert(
+      fc.property(edgePlan, (plan) => finite({ ...solve(plan), plan: null }, 'solution')),
+      { numRuns: 400, seed: 8 },
     );
   });
 

@@ -156,10 +156,11 @@ function volumes({ facts, levels, bore, curves }: Worked) {
   const { disinfection, dropPipe, house, pump, site, well, water } = facts;
   const staticLevel = levels.static;
   const stands = staticLevel === null ? null : wellVolume(bore, staticLevel, well.bottom);
+  // A hole narrower than the pipe stores nothing; that nothing fits is for the rules to say.
   const stored =
     staticLevel === null
       ? null
-      : usableStorage({ bore, staticLevel, intakeDepth: pump.setting, dropPipeOutsideDiameter: dropPipe.outsideDiameter });
+      : Math.max(usableStorage({ bore, staticLevel, intakeDepth: pump.setting, dropPipeOutsideDiameter: dropPipe.outsideDiameter }), 0);
   const wellYield = well.yield ?? (water.pumping?.kind === 'test' ? water.pumping.flow : null);
   const pumpFlow = curves.atCutIn?.flow ?? null;
   const { target, strength } = disinfection;
