@@ -28,34 +28,37 @@ export function mayMove({ status }: Facts, path: string): boolean {
   return true;
 }
 
-/** Moves the pump or the adapter to the near end of its band, where that mends the rule. */
+/**
+ * Moves the pump or the adapter as little as mends the rule: to the near end of where the firm limits let it stand. A
+ * limit that gives way (thicker wire, a hoist) has a mend of its own and does not push the part further, unless it is
+ * the very one to be mended.
+ */
 export function moveIntoBand(given: Given, rule: string, setting: BandSetting, instead: string): Mend {
   const range = given.ranges[setting];
   if (range === null || !range.heeded.includes(rule)) return words(instead);
-  if (range.ends === null) return words(clashWords(range, given));
+  if (range.ends === null || range.firm === null) return words(clashWords(range, given));
   const now =
     setting === 'pump.setting'
       ? given.facts.pump.setting
       : given.facts.top.kind === 'pitless'
         ? given.facts.top.depth
         : 0;
-  const down = now < range.ends.from;
-  if (!down && meets(range.ends.to - now, 'length')) return words(instead);
-  const to = writtenInside(given, setting, down ? 'from' : 'to', range.ends);
+  const outside = ({ from, to }: Ends) => now < from || !meets(to - now, 'length');
+  const ends = outside(range.firm) ? range.firm : range.ends;
+  if (!outside(ends)) return words(instead);
+  const down = now < ends.from;
+  const to = writtenInside(given, setting, down ? 'from' : 'to', ends);
   return change(given.facts, [{ path: setting, to }], `${down ? 'Lower' : 'Raise'} to ${to}`, instead);
 }
+
+type Ends = NonNullable<Range['ends']>;
 
 function clashWords(range: Range, { show }: Given): string {
   return `No depth meets both: ${range.from.label(show)}, and ${range.to.label(show)}.`;
 }
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
-function writtenInside(
-  { solved, facts }: Given,
-  setting: BandSetting,
-  which: 'from' | 'to',
-  ends: { from: Metres; to: Metres },
-): string {
+function writtenInside({ solved, facts }: Given, setting: BandSetting, which: 'from' | 'to', ends: Ends): string {
   const shift = setting === 'pump.setting' && facts.depthsFrom === 'casing top' ? facts.well.casingHeight : 0;
   const unit = unitAt(solved.plan, setting, facts.units === 'us' ? (setting === 'top.depth' ? 'in' : 'ft') : 'm');
   const exact = ends[which] + shift;

@@ -46,6 +46,9 @@ interface Room {
 /** Between the top works and the pump some pipe is left for the fittings. */
 const LEAST_PIPE = feet(1);
 
+/** An adapter is fitted from a hole dug beside the casing. Common practice, no source. */
+const DEEPEST_DIG = feet(20);
+
 /** The pump hangs under the top works and the standing water, and its motor above the bottom. */
 function pumpRoom({ facts, levels }: Solved): Room {
   const { pump, top, well } = facts;
@@ -71,12 +74,13 @@ function pumpRoom({ facts, levels }: Solved): Room {
 function pitlessRoom({ facts, values }: Solved): Room {
   const { pump, well } = facts;
   const casingBottom = well.casings[0]?.bottom ?? well.bottom;
+  const aboveThePump = pump.setting - pump.intakeToDischarge - LEAST_PIPE;
   return {
     from: { depth: 0, rule: '', label: () => 'at the ground' },
     to: {
-      depth: Math.min(casingBottom, pump.setting - pump.intakeToDischarge - LEAST_PIPE),
+      depth: Math.min(casingBottom, aboveThePump, DEEPEST_DIG),
       rule: '',
-      label: () => 'end of the casing',
+      label: () => (Math.min(casingBottom, aboveThePump) > DEEPEST_DIG ? 'as deep as one digs' : 'end of the casing'),
     },
     known: values.frostDepth !== null,
   };
@@ -89,7 +93,9 @@ function pitlessRoom({ facts, values }: Solved): Room {
 function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[], solved: Solved): Range {
   let { from, to } = room;
   const heeded: string[] = [];
+  let firm: Range['ends'] = null;
   for (const givesWay of [false, true]) {
+    if (givesWay) firm = roundInward(setting, from.depth, to.depth, solved.facts.units);
     for (const { rule, limit } of limits) {
       if (limit.setting !== setting || (limit.givesWay ?? false) !== givesWay) continue;
       const least = givesWay ? from.depth : room.from.depth;
@@ -110,6 +116,7 @@ function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[],
     to,
     heeded,
     known: room.known,
+    firm,
     ends: roundInward(setting, from.depth, to.depth, solved.facts.units),
   };
 }

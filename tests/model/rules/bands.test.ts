@@ -80,17 +80,22 @@ describe('the band of the pump', () => {
 
 describe('the band of the pitless adapter', () => {
   test('runs from the margin below frost to the static level, which it does not reach', () => {
-    const found = band('top.depth', { 'water.staticLevel': '30 ft' });
+    const found = band('top.depth', { 'water.staticLevel': '15 ft' });
     expect([toInches(found.from!), found.fromRule, found.fromLabel]).toEqual([
       expect.closeTo(48, 6),
       'PR-19',
       '6 in below frost',
     ]);
     expect([toInches(found.to!), found.toRule, found.toLabel]).toEqual([
-      expect.closeTo(359, 6),
+      expect.closeTo(179, 6),
       'PR-20',
       'above the static level',
     ]);
+  });
+
+  test('ends where nobody digs any deeper', () => {
+    const found = band('top.depth', { 'water.staticLevel': '60 ft' });
+    expect([toInches(found.to!), found.toLabel]).toEqual([expect.closeTo(240, 6), 'as deep as one digs']);
   });
 
   test('names frost and water where they exclude each other', () => {
