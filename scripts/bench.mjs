@@ -9,7 +9,8 @@ import './ensure-packages.mjs';
 
 const root = new URL('..', import.meta.url);
 const only = process.argv[2];
-if (spawnSync('npm', ['run', '-s', 'build'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0) process.exit(1);
+if (spawnSync('npm', ['run', '-s', 'build'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0)
+  process.exit(1);
 
 const { readPlanText, solve, draw, toSvg } = await import(new URL('dist/node/lib.js', root));
 const samples = readdirSync(new URL('static/samples', root)).filter((name) => name.endsWith('.json'));
@@ -76,15 +77,25 @@ async function nodeSide() {
     const reading = readPlanText(readFileSync(new URL(`static/samples/${name}`, root), 'utf8'));
     if (!reading.ok) throw new Error(`${name} cannot be read`);
     const { plan } = reading;
-    const solving = quantile(time(() => solve(plan)), 0.5);
+    const solving = quantile(
+      time(() => solve(plan)),
+      0.5,
+    );
     const solution = solve(plan);
     const view = { sheet: 'all', width: 1040, height: 1000, units: plan.units ?? 'us', theme: 'light' };
-    const drawing = quantile(time(() => toSvg(draw(solution, view))), 0.5);
+    const drawing = quantile(
+      time(() => toSvg(draw(solution, view))),
+      0.5,
+    );
     const svg = toSvg(draw(solution, view));
     const beside = epanet === null ? '' : `, ${(solving / epanet).toFixed(2)} of EPANET's ${ms(epanet)}`;
     row(`${name}: solve, median`, `${ms(solving)}${beside}`, 'under 0.1 ms (0.3 ms with the whole computation)');
     row(`${name}: draw and write SVG, median`, ms(drawing), 'under 0.7 ms');
-    row(`${name}: SVG, section and both details`, `${(svg.length / 1000).toFixed(1)} kB, ${(gzipSync(svg).length / 1000).toFixed(1)} kB gzipped`, 'under 60 kB');
+    row(
+      `${name}: SVG, section and both details`,
+      `${(svg.length / 1000).toFixed(1)} kB, ${(gzipSync(svg).length / 1000).toFixed(1)} kB gzipped`,
+      'under 60 kB',
+    );
   }
 }
 
@@ -93,7 +104,12 @@ async function pageSide() {
   const { chromium } = await import('@playwright/test');
   const { launchOptions } = await import('./browser.mjs');
   const { preview } = await import('vite');
-  const server = await preview({ logLevel: 'silent', root: root.pathname, preview: { port: 4199, host: '127.0.0.1' }, build: { outDir: 'dist/app' } });
+  const server = await preview({
+    logLevel: 'silent',
+    root: root.pathname,
+    preview: { port: 4199, host: '127.0.0.1' },
+    build: { outDir: 'dist/app' },
+  });
   const browser = await chromium.launch(launchOptions());
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 1000 } });
@@ -118,9 +134,18 @@ async function pageSide() {
         return { script: of('drag frame'), whole: of('drag frame with layout') };
       });
       const slowed = rate === 1 ? 'bare' : 'slowed four times';
-      const say = (times) => (times.length ? `median ${ms(quantile(times, 0.5))}, p95 ${ms(quantile(times, 0.95))}` : 'not measured');
-      row(`one dragged frame, ${slowed}, pointer to attributes (${frames.script.length})`, say(frames.script), rate === 1 ? 'p95 under 2 ms' : 'p95 under 8.3 ms');
-      row(`one dragged frame, ${slowed}, with style and layout`, say(frames.whole), rate === 1 ? 'p95 under 8.3 ms' : 'p95 under 16.7 ms');
+      const say = (times) =>
+        times.length ? `median ${ms(quantile(times, 0.5))}, p95 ${ms(quantile(times, 0.95))}` : 'not measured';
+      row(
+        `one dragged frame, ${slowed}, pointer to attributes (${frames.script.length})`,
+        say(frames.script),
+        rate === 1 ? 'p95 under 2 ms' : 'p95 under 8.3 ms',
+      );
+      row(
+        `one dragged frame, ${slowed}, with style and layout`,
+        say(frames.whole),
+        rate === 1 ? 'p95 under 8.3 ms' : 'p95 under 16.7 ms',
+      );
     }
   } finally {
     await browser.close();

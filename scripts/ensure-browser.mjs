@@ -16,7 +16,9 @@ if (!haveBrowser()) {
   ];
   if (debianRoot) ways.reverse();
   if (!ways.some((way) => way() && haveBrowser())) {
-    console.error('No Chromium for the browser tests. Set CHROMIUM_PATH to one, or run "npx playwright install chromium".');
+    console.error(
+      'No Chromium for the browser tests. Set CHROMIUM_PATH to one, or run "npx playwright install chromium".',
+    );
     process.exit(1);
   }
 }

@@ -23,7 +23,11 @@ function upToDate() {
 
 if (!upToDate()) {
   console.log('Installing packages …');
-  const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
+  const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], {
+    cwd: root,
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  });
   if (status !== 0) {
     console.error('npm ci failed; the lines above say why. It needs the npm registry the first time.');
     process.exit(status ?? 1);

@@ -14,7 +14,8 @@ const file = (weight) =>
   `${root}node_modules/@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-${weight}-normal.woff`;
 
 const combining = (code) => code >= 0x300 && code < 0x370;
-const unused = (code) => code < 0x20 || code === 0xad || code > 0xfff0 || '¢£¤¥¦§¨©ª¬®¯¸ºʻʼˆ˚˜‚„‹›⁄€™'.includes(String.fromCodePoint(code));
+const unused = (code) =>
+  code < 0x20 || code === 0xad || code > 0xfff0 || '¢£¤¥¦§¨©ª¬®¯¸ºʻʼˆ˚˜‚„‹›⁄€™'.includes(String.fromCodePoint(code));
 const fonts = weights.map((weight) => fontkit.openSync(file(weight)));
 const characters = fonts[0].characterSet
   .filter((code) => !combining(code) && !unused(code))
@@ -43,7 +44,10 @@ function tableOf(font) {
   return { advances, left: rows.names, right: columns.names, kerning };
 }
 
-const lines = (numbers) => JSON.stringify(numbers).replace(/(.{1,110},)/g, '$1\n    ').replace(/ +$/gm, '');
+const lines = (numbers) =>
+  JSON.stringify(numbers)
+    .replace(/(.{1,110},)/g, '$1\n    ')
+    .replace(/ +$/gm, '');
 const tables = weights.map((weight, i) => {
   const { advances, left, right, kerning } = tableOf(fonts[i]);
   return `  ${weight}: {

@@ -18,7 +18,11 @@ const steps = [
   ['types', 'npm', ['run', '-s', 'check']],
   ['build', 'npm', ['run', '-s', 'build']],
   ['size', 'npx', ['--no', 'size-limit']],
-  ['model, drawing and page', 'npx', ['--no', 'vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json']],
+  [
+    'model, drawing and page',
+    'npx',
+    ['--no', 'vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'],
+  ],
   ['page in the browser', 'npx', ['--no', 'playwright', 'test']],
 ];
 
@@ -26,7 +30,12 @@ let failed = null;
 for (const [name, command, args] of steps) {
   const begun = Date.now();
   console.log(`\n== ${name}`);
-  const { status } = spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, FORCE_COLOR: '0' }, shell: process.platform === 'win32' });
+  const { status } = spawnSync(command, args, {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, FORCE_COLOR: '0' },
+    shell: process.platform === 'win32',
+  });
   console.log(`== ${name}: ${status === 0 ? 'good' : 'FAILED'}, ${Math.round((Date.now() - begun) / 1000)} s`);
   if (status !== 0) {
     failed = name;
@@ -48,5 +57,7 @@ const broken = (unit?.numFailedTests ?? 0) + (page?.unexpected ?? 0) + (page?.fl
 const skipped = (unit?.numPendingTests ?? 0) + (page?.skipped ?? 0);
 
 if (failed) console.log(`\nStopped at: ${failed}`);
-console.log(`\n${passed} passed, ${broken + (failed && broken === 0 ? 1 : 0)} failed${skipped ? `, ${skipped} skipped` : ''}`);
+console.log(
+  `\n${passed} passed, ${broken + (failed && broken === 0 ? 1 : 0)} failed${skipped ? `, ${skipped} skipped` : ''}`,
+);
 process.exit(failed ? 1 : 0);

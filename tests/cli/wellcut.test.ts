@@ -16,11 +16,17 @@ const folder = mkdtempSync(join(tmpdir(), 'wellcut-test-'));
 const program = join(root, 'dist/node-test/wellcut.js');
 
 beforeAll(async () => {
-  await build({ root, configFile: join(root, 'vite.cli.config.ts'), logLevel: 'error', build: { outDir: 'dist/node-test' } });
+  await build({
+    root,
+    configFile: join(root, 'vite.cli.config.ts'),
+    logLevel: 'error',
+    build: { outDir: 'dist/node-test' },
+  });
 }, 60_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const wellcut = (args: string[], input?: string) => spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', ...(input === undefined ? {} : { input }) });
+const wellcut = (args: string[], input?: string) =>
+  spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', ...(input === undefined ? {} : { input }) });
 const samplePath = (name: string) => join(root, 'static/samples', `${name}.json`);
 const planFile = (name: string, plan: unknown) => {
   const path = join(folder, `${name}.json`);
@@ -33,7 +39,14 @@ describe('draw', () => {
   test.each(SAMPLES)('prints the very bytes that the library draws of %s', (name) => {
     const { status, stdout } = wellcut(['draw', samplePath(name)]);
     const plan = planOf(sample(name));
-    const scene = draw(solve(plan), { sheet: 'all', width: 1040, height: 1000, units: plan.units ?? 'us', theme: 'light', caption: true });
+    const scene = draw(solve(plan), {
+      sheet: 'all',
+      width: 1040,
+      height: 1000,
+      units: plan.units ?? 'us',
+      theme: 'light',
+      caption: true,
+    });
     expect(status).toBe(0);
     expect(stdout).toBe(`${toSvg(scene)}\n`);
   });
@@ -82,7 +95,18 @@ describe('check', () => {
     expect(Object.keys(report)).toEqual(['values', 'assumed', 'unknown', 'verdicts', 'findings']);
     expect(Object.keys(report.verdicts)).toHaveLength(53);
     const frost = report.findings.find((finding) => finding.rule === 'PR-19')!;
-    expect(Object.keys(frost)).toEqual(['rule', 'severity', 'part', 'depth', 'measured', 'limit', 'margin', 'message', 'source', 'mend']);
+    expect(Object.keys(frost)).toEqual([
+      'rule',
+      'severity',
+      'part',
+      'depth',
+      'measured',
+      'limit',
+      'margin',
+      'message',
+      'source',
+      'mend',
+    ]);
     expect(frost.margin).toBeLessThan(0);
     expect(frost.mend).toEqual([{ path: 'top.depth', to: expect.any(String) }]);
   });
@@ -95,7 +119,11 @@ describe('what cannot be read ends with 2 and says what to write', () => {
     ['an unknown command', ['paint', 'x.json'], /no command "paint"/],
     ['an unknown option', ['check', 'x.json', '--colour'], /--colour/],
     ['an unknown theme', ['draw', samplePath('tamarack-ridge'), '--theme', 'sepia'], /light, dark, print/],
-    ['an unknown view', ['draw', samplePath('tamarack-ridge'), '--view', 'side'], /all, section, top, pump or at:DEPTH/],
+    [
+      'an unknown view',
+      ['draw', samplePath('tamarack-ridge'), '--view', 'side'],
+      /all, section, top, pump or at:DEPTH/,
+    ],
     ['a depth without a unit', ['draw', samplePath('tamarack-ridge'), '--view', 'at:62'], /62/],
   ])('%s', (_, args, words) => {
     const { status, stderr, stdout } = wellcut(args);

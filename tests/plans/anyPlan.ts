@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import type { Plan } from '../../src/model/plan/schema.ts';
 
-const ft = (least: number, most: number) => fc.integer({ min: Math.round(least * 4), max: Math.round(most * 4) }).map((n) => n / 4);
+const ft = (least: number, most: number) =>
+  fc.integer({ min: Math.round(least * 4), max: Math.round(most * 4) }).map((n) => n / 4);
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined, freq: 3 });
 const text = (unit: string) => (n: number) => `${n} ${unit}`;
 
@@ -41,9 +42,22 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
       staticLevel: fc.option(fc.constant(`${level} ft`), { nil: 'unknown', freq: 3 }),
       pumping: maybe(
         fc.oneof(
-          fc.record({ kind: fc.constant('test' as const), flow: fc.integer({ min: 1, max: 30 }).map(text('gpm')), drawdown: ft(0.25, 300).map(text('ft')), after: fc.constant('4 h') }),
-          fc.record({ kind: fc.constant('level' as const), level: fc.integer({ min: Math.max(level, 1), max: Math.max(level, 1) + 200 }).map(text('ft')), flow: fc.constant('8 gpm') }),
-          fc.record({ kind: fc.constant('aquifer' as const), transmissivity: fc.integer({ min: 1, max: 500 }).map(text('m2/d')), storativity: fc.constant('0.0002') }),
+          fc.record({
+            kind: fc.constant('test' as const),
+            flow: fc.integer({ min: 1, max: 30 }).map(text('gpm')),
+            drawdown: ft(0.25, 300).map(text('ft')),
+            after: fc.constant('4 h'),
+          }),
+          fc.record({
+            kind: fc.constant('level' as const),
+            level: fc.integer({ min: Math.max(level, 1), max: Math.max(level, 1) + 200 }).map(text('ft')),
+            flow: fc.constant('8 gpm'),
+          }),
+          fc.record({
+            kind: fc.constant('aquifer' as const),
+            transmissivity: fc.integer({ min: 1, max: 500 }).map(text('m2/d')),
+            storativity: fc.constant('0.0002'),
+          }),
           fc.constant({ kind: 'yield only' as const }),
         ),
       ),
@@ -53,7 +67,9 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
       tank: maybe(fc.integer({ min: 10, max: 120 }).map(text('gal'))),
       line: maybe(fc.constant({ material: 'PE' as const, size: '1 in', rating: '200 psi' })),
       top: fc.oneof(
-        fc.integer({ min: 12, max: 110 }).map((n) => ({ kind: 'pitless' as const, depth: `${Math.min(n, Math.floor((setting - 3) * 12))} in` })),
+        fc
+          .integer({ min: 12, max: 110 })
+          .map((n) => ({ kind: 'pitless' as const, depth: `${Math.min(n, Math.floor((setting - 3) * 12))} in` })),
         fc.constant({ kind: 'seal' as const }),
       ),
       power: maybe(fc.constantFrom('1/2 hp', '3/4 hp', '1 hp', '1-1/2 hp', '2 hp', '3 hp', '5 hp')),
@@ -77,13 +93,32 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
         site: said({ frostDepth: each.frostDepth, septicTank: each.septic }),
         well: said({
           depth: `${well.depth} ft`,
-          casing: { material: dug ? 'concrete' : 'steel', size: dug ? '36 in' : '6 in', bottom: `${casingBottom} ft`, height: '12 in' },
-          intake: said({ kind: well.intake, diameter: each.diameter, ...(screened ? { top: `${screenTop} ft`, bottom: `${screenBottom} ft` } : {}) }),
+          casing: {
+            material: dug ? 'concrete' : 'steel',
+            size: dug ? '36 in' : '6 in',
+            bottom: `${casingBottom} ft`,
+            height: '12 in',
+          },
+          intake: said({
+            kind: well.intake,
+            diameter: each.diameter,
+            ...(screened ? { top: `${screenTop} ft`, bottom: `${screenBottom} ft` } : {}),
+          }),
           yield: each.yields,
-          layers: [{ material: 'clay', bottom: `${Math.max(casingBottom / 2, 1)} ft` }, { material: 'limestone', bottom: `${well.depth} ft` }],
+          layers: [
+            { material: 'clay', bottom: `${Math.max(casingBottom / 2, 1)} ft` },
+            { material: 'limestone', bottom: `${well.depth} ft` },
+          ],
         }),
         water: said({ staticLevel: each.staticLevel, dryFall: each.dryFall, pumping: each.pumping }),
-        house: said({ demand: each.demand, distance: each.distance, rise: each.rise, tank: each.tank, line: each.line, reliefValve: true }),
+        house: said({
+          demand: each.demand,
+          distance: each.distance,
+          rise: each.rise,
+          tank: each.tank,
+          line: each.line,
+          reliefValve: true,
+        }),
         top: each.top,
         pump: said({ setting: `${setting} ft`, power: each.power, curve: { kind: 'generic', flow: each.rated } }),
         dropPipe: each.pipe,

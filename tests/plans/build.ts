@@ -3,7 +3,10 @@ import { readPlan, sayProblem, type Plan } from '../../src/model/index.ts';
 
 /** A sample plan by its file's name, as typed. */
 export function sample(name: string): Record<string, unknown> & { [section: string]: unknown } {
-  return JSON.parse(readFileSync(new URL(`../../static/samples/${name}.json`, import.meta.url), 'utf8')) as Record<string, unknown>;
+  return JSON.parse(readFileSync(new URL(`../../static/samples/${name}.json`, import.meta.url), 'utf8')) as Record<
+    string,
+    unknown
+  >;
 }
 
 /** Reads a plan or fails with every fault in words. */
@@ -21,9 +24,20 @@ export function rockWell(change: Record<string, unknown> = {}): Plan {
     format: 'wellcut-plan/1',
     units: 'us',
     site: { frostDepth: '36 in' },
-    well: { depth: '200 ft', casing: { material: 'steel', size: '6 in', bottom: '200 ft', height: '12 in' }, intake: { kind: 'open hole', diameter: '6 in' } },
+    well: {
+      depth: '200 ft',
+      casing: { material: 'steel', size: '6 in', bottom: '200 ft', height: '12 in' },
+      intake: { kind: 'open hole', diameter: '6 in' },
+    },
     water: { staticLevel: '40 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '60 ft', after: '4 h' } },
-    house: { demand: '7 gpm', distance: '120 ft', rise: '10 ft', line: { material: 'PE', size: '1-1/4 in', rating: '200 psi' }, reliefValve: true, tank: '44 gal' },
+    house: {
+      demand: '7 gpm',
+      distance: '120 ft',
+      rise: '10 ft',
+      line: { material: 'PE', size: '1-1/4 in', rating: '200 psi' },
+      reliefValve: true,
+      tank: '44 gal',
+    },
     top: { kind: 'pitless', depth: '5 ft' },
     pump: { setting: '140 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } },
     dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' },

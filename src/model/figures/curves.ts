@@ -25,7 +25,11 @@ export interface System {
 }
 
 /** Head that well and pipes ask for at a flow and a tank pressure; null while something of it is unknown. */
-export function systemHead(facts: Facts, { water, dropPipeLength }: System, tankPressure: Pascals): ((flow: CubicMetresPerSecond) => Metres) | null {
+export function systemHead(
+  facts: Facts,
+  { water, dropPipeLength }: System,
+  tankPressure: Pascals,
+): ((flow: CubicMetresPerSecond) => Metres) | null {
   const { house, water: level, dropPipe } = facts;
   const { staticLevel, pumping } = level;
   const { line, distance, rise } = house;
@@ -33,7 +37,10 @@ export function systemHead(facts: Facts, { water, dropPipeLength }: System, tank
   if (line === null || distance === null || rise === null) return null;
   const still = staticLevel + rise + tankPressure / (water.density * STANDARD_GRAVITY);
   return (flow) => {
-    if (!(flow > 0)) return still + (pumping.kind === 'level' && pumping.flow === null ? (drawdownAt(pumping, 0, staticLevel) ?? 0) : 0);
+    if (!(flow > 0))
+      return (
+        still + (pumping.kind === 'level' && pumping.flow === null ? (drawdownAt(pumping, 0, staticLevel) ?? 0) : 0)
+      );
     return (
       still +
       (drawdownAt(pumping, flow, staticLevel) ?? 0) +
@@ -53,7 +60,8 @@ export function curvesOf(facts: Facts, system: System): Curves & { readonly curv
   const generic = facts.pump.curve.kind === 'generic';
   if (curve === null) return { generic, pump: [], system: [], atCutOut: null, atCutIn: null, curve };
   const flows = Array.from({ length: SAMPLES + 1 }, (_, i) => (curve.runOutFlow * i) / SAMPLES);
-  const sample = (headAt: (flow: number) => Metres): CurvePoint[] => flows.map((flow) => ({ flow, head: headAt(flow) }));
+  const sample = (headAt: (flow: number) => Metres): CurvePoint[] =>
+    flows.map((flow) => ({ flow, head: headAt(flow) }));
   return {
     generic,
     pump: sample(curve.headAt),

@@ -12,6 +12,9 @@ export function frostDepthOf(facts: Facts): { readonly depth: Metres | null; rea
   if (site.frostDepth !== null) return { depth: site.frostDepth, assumed: null };
   const estimate = site.freezing === null ? null : siteFrostEstimate(site.freezing);
   if (estimate === null || 'reason' in estimate) return { depth: null, assumed: null };
-  const text = units === 'us' ? writeQuantity(estimate.depth, 'length', 'in', inches(1)) : writeQuantity(estimate.depth, 'length', 'cm', 0.01);
+  const text =
+    units === 'us'
+      ? writeQuantity(estimate.depth, 'length', 'in', inches(1))
+      : writeQuantity(estimate.depth, 'length', 'cm', 0.01);
   return { depth: estimate.depth, assumed: { path: 'site.frostDepth', value: `${text} (estimate)` } };
 }

@@ -39,7 +39,8 @@ export function hangLoads(
   pumpingLevel: Metres | null,
 ): HangLoads {
   if (string === null) return { lowering: null, atRest: null, pumping: null, dry: null };
-  const at = (level: Metres, columnHeld: boolean) => hangLoad({ ...string, waterDepth: level - suspension, columnHeld });
+  const at = (level: Metres, columnHeld: boolean) =>
+    hangLoad({ ...string, waterDepth: level - suspension, columnHeld });
   return {
     lowering: staticLevel === null ? null : at(staticLevel, false),
     atRest: staticLevel === null ? null : at(staticLevel, true),
@@ -49,7 +50,12 @@ export function hangLoads(
 }
 
 /** How much longer the drop pipe is after fifty years at rest; wire and rope need that slack. */
-export function fiftyYearStretch(facts: Facts, string: HangingString | null, suspension: Metres, staticLevel: Metres | null): Metres | null {
+export function fiftyYearStretch(
+  facts: Facts,
+  string: HangingString | null,
+  suspension: Metres,
+  staticLevel: Metres | null,
+): Metres | null {
   if (string === null || staticLevel === null) return null;
   const { material, resin } = facts.dropPipe;
   const modulus = apparentModulus(material === 'PE' ? (resin ?? 'PE') : material, FIFTY_YEARS);

@@ -18,7 +18,12 @@ export interface Water {
   readonly kinematicViscosity: number;
 }
 
-export function pipeFriction(pipe: PipeFacts, flow: CubicMetresPerSecond, length: Metres, { kinematicViscosity }: Water): Metres {
+export function pipeFriction(
+  pipe: PipeFacts,
+  flow: CubicMetresPerSecond,
+  length: Metres,
+  { kinematicViscosity }: Water,
+): Metres {
   const { insideDiameter, roughness } = pipe;
   return darcyHead({ flow, length, insideDiameter, roughness, kinematicViscosity });
 }

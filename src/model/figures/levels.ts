@@ -13,5 +13,12 @@ export function levelsOf({ water, house }: Facts): LevelFigures {
   const known = staticLevel !== null && house.demand !== null && pumping !== null;
   const drawdown = known ? drawdownAt(pumping, house.demand, staticLevel) : null;
   const below = (level: Metres | null) => (level === null || drawdown === null ? null : level + drawdown);
-  return { static: staticLevel, staticHighest, staticLowest, drawdown, pumping: below(staticLevel), pumpingDry: below(staticLowest) };
+  return {
+    static: staticLevel,
+    staticHighest,
+    staticLowest,
+    drawdown,
+    pumping: below(staticLevel),
+    pumpingDry: below(staticLowest),
+  };
 }

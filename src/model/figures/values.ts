@@ -66,7 +66,9 @@ export function valuesOf(worked: Worked): Values {
     operatingHeadAtCutIn: curves.atCutIn?.head ?? null,
     shutOffPressureAtPump: shutOffHead === null ? null : asPressure(shutOffHead),
     shutOffPressureAtTank:
-      shutOffHead === null || levels.static === null || house.rise === null ? null : asPressure(shutOffHead - levels.static - house.rise),
+      shutOffHead === null || levels.static === null || house.rise === null
+        ? null
+        : asPressure(shutOffHead - levels.static - house.rise),
     velocityDropPipe: house.demand === null ? null : velocityIn(house.demand, facts.dropPipe.insideDiameter),
     velocityPastMotor: velocityPastMotor(worked),
     ...lengthsAndLoads(worked, pumpDischargeDepth),
@@ -79,7 +81,8 @@ export function valuesOf(worked: Worked): Values {
 function specificCapacityOf({ water, house }: Facts): number | null {
   const { pumping, staticLevel } = water;
   if (pumping === null) return null;
-  if (pumping.kind === 'test') return pumping.drawdown > 0 ? specificCapacity({ flow: pumping.flow, drawdown: pumping.drawdown }) : null;
+  if (pumping.kind === 'test')
+    return pumping.drawdown > 0 ? specificCapacity({ flow: pumping.flow, drawdown: pumping.drawdown }) : null;
   if (pumping.kind === 'steps') {
     const last = pumping.steps[pumping.steps.length - 1];
     return last && last.drawdown > 0 ? specificCapacity({ flow: last.flow, drawdown: last.drawdown }) : null;
@@ -108,7 +111,9 @@ function headsOf({ facts, levels, system, suspension }: Worked) {
     frictionDropPipe,
     frictionLine,
     frictionFittings,
-    totalDynamicHead: sum.some((head) => head === null) ? null : sum.reduce<number>((total, head) => total + (head ?? 0), 0),
+    totalDynamicHead: sum.some((head) => head === null)
+      ? null
+      : sum.reduce<number>((total, head) => total + (head ?? 0), 0),
     frictionDropPipeHazenWilliams: demand === null ? null : pipeFrictionHazenWilliams(dropPipe, demand, length),
     frictionLineHazenWilliams: lineKnown ? pipeFrictionHazenWilliams(line, demand, distance) : null,
   };
@@ -118,10 +123,18 @@ function velocityPastMotor({ facts, bore }: Worked): number | null {
   const { pump, house, well } = facts;
   if (house.demand === null) return null;
   const motorBottom = pump.setting + pump.intakeToMotorBottom;
-  if (pump.shroudDiameter === null && bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom)) return null;
-  const around = pump.shroudDiameter ?? 2 * widestBetween(bore, pump.setting, Math.min(motorBottom, Math.max(well.bottom, pump.setting)));
+  if (
+    pump.shroudDiameter === null &&
+    bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom)
+  )
+    return null;
+  const around =
+    pump.shroudDiameter ??
+    2 * widestBetween(bore, pump.setting, Math.min(motorBottom, Math.max(well.bottom, pump.setting)));
   // A motor that does not fit leaves no ring: the rule on clearance says so, there is no velocity to tell.
-  return around > pump.motorDiameter ? ringVelocity({ flow: house.demand, insideDiameter: around, motorDiameter: pump.motorDiameter }) : null;
+  return around > pump.motorDiameter
+    ? ringVelocity({ flow: house.demand, insideDiameter: around, motorDiameter: pump.motorDiameter })
+    : null;
 }
 
 function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metres) {
@@ -130,15 +143,23 @@ function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metre
   const spliceHeight = string.splices[0] ?? 0;
   const wireLength = (discharge - spliceHeight + well.casingHeight) * WIRE_SLACK + WIRE_LOOP;
   const run = wire.run ?? house.distance;
-  const current = pump.current ?? (pump.power === null ? null : motorCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage }));
+  const current =
+    pump.current ??
+    (pump.power === null ? null : motorCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage }));
   const dropped =
     run === null || current === null
       ? null
-      : voltageDrop({ phase: pump.phase, current, length: Math.max(run + wireLength + spliceHeight, 0), gauge: wire.gauge });
+      : voltageDrop({
+          phase: pump.phase,
+          current,
+          length: Math.max(run + wireLength + spliceHeight, 0),
+          gauge: wire.gauge,
+        });
   const hanging = hangingString(facts, Math.max(dropPipeCutLength, 0));
   const loads = hangLoads(hanging, suspension, levels.static, levels.pumping);
   const stretch = fiftyYearStretch(facts, hanging, suspension, levels.static);
-  const ropeLength = rope === null ? 0 : stretch === null ? null : discharge + well.casingHeight + ROPE_TIES + stretch + ROPE_SLACK;
+  const ropeLength =
+    rope === null ? 0 : stretch === null ? null : discharge + well.casingHeight + ROPE_TIES + stretch + ROPE_SLACK;
   return {
     dropPipeCutLength,
     liftPipeLength: top.kind === 'pitless' ? well.casingHeight + top.depth + LIFT_PIPE_ABOVE_CASING : null,
@@ -160,7 +181,15 @@ function volumes({ facts, levels, bore, curves }: Worked) {
   const stored =
     staticLevel === null
       ? null
-      : Math.max(usableStorage({ bore, staticLevel, intakeDepth: pump.setting, dropPipeOutsideDiameter: dropPipe.outsideDiameter }), 0);
+      : Math.max(
+          usableStorage({
+            bore,
+            staticLevel,
+            intakeDepth: pump.setting,
+            dropPipeOutsideDiameter: dropPipe.outsideDiameter,
+          }),
+          0,
+        );
   const wellYield = well.yield ?? (water.pumping?.kind === 'test' ? water.pumping.flow : null);
   const pumpFlow = curves.atCutIn?.flow ?? null;
   const { target, strength } = disinfection;
@@ -170,8 +199,17 @@ function volumes({ facts, levels, bore, curves }: Worked) {
     tankDrawdown:
       house.tank === null || house.kind === 'open tank'
         ? null
-        : tankDrawdown({ volume: house.tank, precharge: house.precharge, cutIn: house.cutIn, cutOut: house.cutOut, atmosphere: atmosphericPressure(site.altitude) }),
+        : tankDrawdown({
+            volume: house.tank,
+            precharge: house.precharge,
+            cutIn: house.cutIn,
+            cutOut: house.cutOut,
+            atmosphere: atmosphericPressure(site.altitude),
+          }),
     usableStorage: stored,
-    timeToBreakSuction: stored === null || wellYield === null || pumpFlow === null ? null : timeToBreakSuction({ storage: stored, pumpFlow, wellYield }),
+    timeToBreakSuction:
+      stored === null || wellYield === null || pumpFlow === null
+        ? null
+        : timeToBreakSuction({ storage: stored, pumpFlow, wellYield }),
   };
 }

@@ -6,7 +6,15 @@ import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
 import { clampsOver } from './clamps.ts';
 import {
-  ARRESTOR, CHECK_VALVE, COUPLING, FITTING_BARB, FITTING_SHOWING, GUARD, RIGID_SECTION, SPLICE, TIE,
+  ARRESTOR,
+  CHECK_VALVE,
+  COUPLING,
+  FITTING_BARB,
+  FITTING_SHOWING,
+  GUARD,
+  RIGID_SECTION,
+  SPLICE,
+  TIE,
 } from './lengths.ts';
 import { VALVE_AT_PUMP } from './pumpEnd.ts';
 
@@ -21,19 +29,46 @@ export function placeAlongPipe(facts: Facts, span: Span, boreRadiusAt: (depth: M
   const { pipeTop, pipeBottom, discharge } = span;
   const pipeRadius = dropPipe.outsideDiameter / 2;
   const parts: PlacedPart[] = [
-    { key: 'dropPipe', kind: 'dropPipe', top: pipeTop, bottom: pipeBottom, radius: pipeRadius, insideRadius: dropPipe.insideDiameter / 2 },
+    {
+      key: 'dropPipe',
+      kind: 'dropPipe',
+      top: pipeTop,
+      bottom: pipeBottom,
+      radius: pipeRadius,
+      insideRadius: dropPipe.insideDiameter / 2,
+    },
   ];
   string.checkValves
     .filter((height) => height > VALVE_AT_PUMP)
-    .forEach((height, i) => parts.push(...valveInPipe(facts, discharge - height, string.checkValves.length === 1 ? 'checkValve' : `checkValve/${i + 2}`)));
+    .forEach((height, i) =>
+      parts.push(
+        ...valveInPipe(
+          facts,
+          discharge - height,
+          string.checkValves.length === 1 ? 'checkValve' : `checkValve/${i + 2}`,
+        ),
+      ),
+    );
   if (string.torqueArrestor !== null) {
     const centre = discharge - string.torqueArrestor;
-    parts.push({ key: 'torqueArrestor', kind: 'torqueArrestor', top: centre - ARRESTOR / 2, bottom: centre + ARRESTOR / 2, radius: boreRadiusAt(centre) });
+    parts.push({
+      key: 'torqueArrestor',
+      kind: 'torqueArrestor',
+      top: centre - ARRESTOR / 2,
+      bottom: centre + ARRESTOR / 2,
+      radius: boreRadiusAt(centre),
+    });
   }
   string.splices.forEach((height, i) => {
     const centre = discharge - height;
     const radius = Math.sqrt(cableDisplacedArea(facts.wire.gauge, facts.pump.wires) / Math.PI) * 1.6;
-    parts.push({ key: i === 0 ? 'splice' : `splice/${i + 1}`, kind: 'splice', top: centre - SPLICE / 2, bottom: centre + SPLICE / 2, radius });
+    parts.push({
+      key: i === 0 ? 'splice' : `splice/${i + 1}`,
+      kind: 'splice',
+      top: centre - SPLICE / 2,
+      bottom: centre + SPLICE / 2,
+      radius,
+    });
   });
   parts.push(...ties(facts, span), ...guards(facts, span, boreRadiusAt), ...couplings(facts, span));
   return parts;
@@ -49,9 +84,21 @@ function valveInPipe({ dropPipe, string }: Facts, centre: Metres, key: string): 
   if (dropPipe.material !== 'PE') return [valve];
   return [
     valve,
-    { key: `insertFitting/${key}/above`, kind: 'insertFitting', top: top - FITTING_SHOWING - FITTING_BARB, bottom: top, radius: bore },
+    {
+      key: `insertFitting/${key}/above`,
+      kind: 'insertFitting',
+      top: top - FITTING_SHOWING - FITTING_BARB,
+      bottom: top,
+      radius: bore,
+    },
     ...clampsOver(`${key}/above`, top - FITTING_SHOWING, -1, string.clampsPerJoint, pipeRadius),
-    { key: `insertFitting/${key}/below`, kind: 'insertFitting', top: bottom, bottom: bottom + FITTING_SHOWING + FITTING_BARB, radius: bore },
+    {
+      key: `insertFitting/${key}/below`,
+      kind: 'insertFitting',
+      top: bottom,
+      bottom: bottom + FITTING_SHOWING + FITTING_BARB,
+      radius: bore,
+    },
     ...clampsOver(`${key}/below`, bottom + FITTING_SHOWING, 1, string.clampsPerJoint, pipeRadius),
   ];
 }
@@ -65,20 +112,37 @@ function ties({ dropPipe, string }: Facts, { pipeTop, pipeBottom, discharge }: S
     for (const side of [-1, 1]) depths.push(discharge - height + side * (SPLICE / 2 + inches(2)));
   }
   const inTheWay = (depth: Metres) =>
-    depth > pipeBottom - inches(3) || depth < last ||
+    depth > pipeBottom - inches(3) ||
+    depth < last ||
     string.splices.some((height) => Math.abs(depth - (discharge - height)) < SPLICE / 2) ||
     (string.torqueArrestor !== null && Math.abs(depth - (discharge - string.torqueArrestor)) < ARRESTOR / 2);
   return depths
     .filter((depth) => !inTheWay(depth))
     .sort((a, b) => b - a)
-    .map((depth, i) => ({ key: `tie/${i + 1}`, kind: 'tie', top: depth - TIE / 2, bottom: depth + TIE / 2, radius: dropPipe.outsideDiameter / 2 }));
+    .map((depth, i) => ({
+      key: `tie/${i + 1}`,
+      kind: 'tie',
+      top: depth - TIE / 2,
+      bottom: depth + TIE / 2,
+      radius: dropPipe.outsideDiameter / 2,
+    }));
 }
 
-function guards({ string }: Facts, { pipeTop, discharge }: Span, boreRadiusAt: (depth: Metres) => Metres): PlacedPart[] {
+function guards(
+  { string }: Facts,
+  { pipeTop, discharge }: Span,
+  boreRadiusAt: (depth: Metres) => Metres,
+): PlacedPart[] {
   if (string.guards === null || !(string.guards > 0)) return [];
   const parts: PlacedPart[] = [];
   for (let depth = discharge - string.guards, i = 1; depth > pipeTop + GUARD; depth -= string.guards, i++) {
-    parts.push({ key: `guard/${i}`, kind: 'guard', top: depth - GUARD / 2, bottom: depth + GUARD / 2, radius: boreRadiusAt(depth) * 0.92 });
+    parts.push({
+      key: `guard/${i}`,
+      kind: 'guard',
+      top: depth - GUARD / 2,
+      bottom: depth + GUARD / 2,
+      radius: boreRadiusAt(depth) * 0.92,
+    });
   }
   return parts;
 }
@@ -89,7 +153,14 @@ function couplings({ dropPipe }: Facts, { pipeTop, pipeBottom }: Span): PlacedPa
   const section = dropPipe.sectionLength ?? RIGID_SECTION;
   const parts: PlacedPart[] = [];
   for (let depth = pipeBottom - section, i = 1; depth > pipeTop + COUPLING && i <= 200; depth -= section, i++) {
-    parts.push({ key: `coupling/${i}`, kind: 'coupling', top: depth - COUPLING / 2, bottom: depth + COUPLING / 2, radius: (dropPipe.outsideDiameter / 2) * 1.25, insideRadius: dropPipe.insideDiameter / 2 });
+    parts.push({
+      key: `coupling/${i}`,
+      kind: 'coupling',
+      top: depth - COUPLING / 2,
+      bottom: depth + COUPLING / 2,
+      radius: (dropPipe.outsideDiameter / 2) * 1.25,
+      insideRadius: dropPipe.insideDiameter / 2,
+    });
   }
   return parts;
 }

@@ -6,7 +6,13 @@ import { feet, inches } from '../units.ts';
 export function placeHouseEnd({ house }: Facts): PlacedPart[] {
   const floor = -(house.rise ?? 0);
   const manifold = floor - inches(8);
-  const at = (key: PlacedPart['kind'], height: number): PlacedPart => ({ key, kind: key, top: manifold - height, bottom: manifold, radius: inches(1.5) });
+  const at = (key: PlacedPart['kind'], height: number): PlacedPart => ({
+    key,
+    kind: key,
+    top: manifold - height,
+    bottom: manifold,
+    radius: inches(1.5),
+  });
   const parts: PlacedPart[] = [{ key: 'tank', kind: 'tank', top: floor - feet(4), bottom: floor, radius: feet(0.75) }];
   if (house.kind === 'open tank') return parts;
   parts.push(at('switch', inches(5)), at('gauge', inches(4)));

@@ -17,9 +17,21 @@ export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metre
   const casingTop = -facts.well.casingHeight;
   const parts = [...end.parts, ...placeAlongPipe(facts, span, boreRadiusAt), ...top.parts, ...placeHouseEnd(facts)];
   const cableRadius = Math.sqrt(cableDisplacedArea(facts.wire.gauge, facts.pump.wires) / Math.PI);
-  parts.push({ key: 'cable', kind: 'cable', top: casingTop, bottom: Math.max(end.discharge, casingTop), radius: cableRadius });
+  parts.push({
+    key: 'cable',
+    kind: 'cable',
+    top: casingTop,
+    bottom: Math.max(end.discharge, casingTop),
+    radius: cableRadius,
+  });
   if (facts.rope) {
-    parts.push({ key: 'rope', kind: 'rope', top: casingTop + inches(4), bottom: Math.max(end.discharge, casingTop + inches(4)), radius: (facts.rope.diameter ?? inches(0.25)) / 2 });
+    parts.push({
+      key: 'rope',
+      kind: 'rope',
+      top: casingTop + inches(4),
+      bottom: Math.max(end.discharge, casingTop + inches(4)),
+      radius: (facts.rope.diameter ?? inches(0.25)) / 2,
+    });
   }
   return parts;
 }

@@ -32,12 +32,33 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
     { key: 'cableGuardStrip', kind: 'cableGuardStrip', top: discharge, bottom: ringTop, radius: pump.diameter / 2 },
   ];
   if (pump.shroudDiameter !== null) {
-    parts.push({ key: 'shroud', kind: 'shroud', top: ringTop, bottom: motorBottom, radius: pump.shroudDiameter / 2, insideRadius: pump.shroudDiameter / 2 });
+    parts.push({
+      key: 'shroud',
+      kind: 'shroud',
+      top: ringTop,
+      bottom: motorBottom,
+      radius: pump.shroudDiameter / 2,
+      insideRadius: pump.shroudDiameter / 2,
+    });
   }
   let at = discharge - NIPPLE_SHOWING;
-  parts.push({ key: 'nipple', kind: 'nipple', top: at, bottom: discharge, radius: pipeRadius * 0.9, insideRadius: bore });
+  parts.push({
+    key: 'nipple',
+    kind: 'nipple',
+    top: at,
+    bottom: discharge,
+    radius: pipeRadius * 0.9,
+    insideRadius: bore,
+  });
   if (string.checkValves.some((height) => height <= VALVE_AT_PUMP)) {
-    parts.push({ key: 'checkValve', kind: 'checkValve', top: at - CHECK_VALVE, bottom: at, radius: pipeRadius * 1.5, insideRadius: bore });
+    parts.push({
+      key: 'checkValve',
+      kind: 'checkValve',
+      top: at - CHECK_VALVE,
+      bottom: at,
+      radius: pipeRadius * 1.5,
+      insideRadius: bore,
+    });
     at -= CHECK_VALVE;
   }
   if (dropPipe.material !== 'PE') return { parts, discharge, motorBottom, pipeBottom: at };

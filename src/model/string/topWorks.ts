@@ -4,7 +4,16 @@ import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
 import {
-  CAP, CONDUIT_DEPTH, COUPLING, FITTING_BARB, FITTING_SHOWING, NIPPLE_SHOWING, PITLESS_BODY, PLUG, SEAL, TEE,
+  CAP,
+  CONDUIT_DEPTH,
+  COUPLING,
+  FITTING_BARB,
+  FITTING_SHOWING,
+  NIPPLE_SHOWING,
+  PITLESS_BODY,
+  PLUG,
+  SEAL,
+  TEE,
 } from './lengths.ts';
 import { clampsOver } from './clamps.ts';
 
@@ -35,9 +44,22 @@ function placePitless(facts: Facts, outletTop: Metres): TopWorks {
   const bodyBottom = centre + PITLESS_BODY / 2;
   const casingTop = -well.casingHeight;
   const parts: PlacedPart[] = [
-    part('cap', 'cap', casingTop - CAP * 0.75, casingTop + CAP * 0.25, (well.casings[0]?.outsideDiameter ?? 0) / 2 + inches(0.75)),
+    part(
+      'cap',
+      'cap',
+      casingTop - CAP * 0.75,
+      casingTop + CAP * 0.25,
+      (well.casings[0]?.outsideDiameter ?? 0) / 2 + inches(0.75),
+    ),
     part('pitlessAdapter', 'pitlessAdapter', bodyTop, bodyBottom, inches(2)),
-    part('buriedLine', 'buriedLine', outletTop, outletTop + line.outsideDiameter, outletRadius, line.insideDiameter / 2),
+    part(
+      'buriedLine',
+      'buriedLine',
+      outletTop,
+      outletTop + line.outsideDiameter,
+      outletRadius,
+      line.insideDiameter / 2,
+    ),
     ...wayOut(facts, outletTop),
   ];
   const joint = topJoint(facts, bodyBottom);
@@ -61,12 +83,21 @@ function placeSeal(facts: Facts): TopWorks {
     part('nipple/top', 'nipple', collarTop - NIPPLE_SHOWING, collarTop, pipeRadius, dropPipe.insideDiameter / 2),
     part('coupling/top', 'coupling', collarTop, sealTop, pipeRadius * 1.35, dropPipe.insideDiameter / 2),
     part('seal', 'seal', sealTop, sealBottom, (well.casings[0]?.outsideDiameter ?? 0) / 2),
-    part('buriedLine', 'buriedLine', lineCentre - line.outsideDiameter / 2, lineCentre + line.outsideDiameter / 2, line.outsideDiameter / 2, line.insideDiameter / 2),
+    part(
+      'buriedLine',
+      'buriedLine',
+      lineCentre - line.outsideDiameter / 2,
+      lineCentre + line.outsideDiameter / 2,
+      line.outsideDiameter / 2,
+      line.insideDiameter / 2,
+    ),
     ...wayOut(facts, null),
   ];
   if (dropPipe.material !== 'PE') return { parts, suspension: casingTop, pipeTop: collarTop };
   // With PE the rigid nipple, not the pipe, passes the seal's rubber; the collar above it carries the weight.
-  parts.push(part('nipple/seal', 'nipple', sealTop, sealBottom + NIPPLE_SHOWING, pipeRadius, dropPipe.insideDiameter / 2));
+  parts.push(
+    part('nipple/seal', 'nipple', sealTop, sealBottom + NIPPLE_SHOWING, pipeRadius, dropPipe.insideDiameter / 2),
+  );
   const joint = topJoint(facts, sealBottom + NIPPLE_SHOWING);
   return { parts: [...parts, ...joint.parts], suspension: casingTop, pipeTop: joint.pipeTop };
 }
@@ -94,6 +125,15 @@ function wayOut({ well, wire }: Facts, trench: Metres | null): PlacedPart[] {
   return parts;
 }
 
-function part(key: string, kind: PlacedPart['kind'], top: Metres, bottom: Metres, radius: Metres, insideRadius?: Metres): PlacedPart {
-  return insideRadius === undefined ? { key, kind, top, bottom, radius } : { key, kind, top, bottom, radius, insideRadius };
+function part(
+  key: string,
+  kind: PlacedPart['kind'],
+  top: Metres,
+  bottom: Metres,
+  radius: Metres,
+  insideRadius?: Metres,
+): PlacedPart {
+  return insideRadius === undefined
+    ? { key, kind, top, bottom, radius }
+    : { key, kind, top, bottom, radius, insideRadius };
 }
