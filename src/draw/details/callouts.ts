@@ -142,7 +142,7 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
     }
     if (severity !== undefined && number !== undefined) {
       const sign = drawMark({ number, severity, x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX, ink });
-      words.push({ ...sign, key: `${key}/sign` });
+      words.push({ ...sign, key: `${key}/sign`, attrs: {} });
     }
   }
   return group('labels', words.map((each) => (each.attrs['font-size'] === undefined || each.tag !== 'text' ? each : { ...each, attrs: { ...each.attrs, 'font-weight': 400 } })), {

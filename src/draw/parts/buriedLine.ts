@@ -2,8 +2,8 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { barbProfile } from './insertFitting.ts';
-import { block, stroke, tenth } from './outline.ts';
+import { drawBarb } from './insertFitting.ts';
+import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Cut, Ramp } from './tones.ts';
 import { turned } from './turned.ts';
@@ -38,7 +38,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   const middle = (top + bottom) / 2;
   const half = (bottom - top) / 2;
   const inside = Math.max(half * place.shareOfBore, 2);
-  const { water, waterEdge, bedding } = pen.tones;
+  const { water, bedding } = pen.tones;
   const unit = Math.max(3, 0.5 * 0.0254 * pen.across);
   const shoulder = place.from + (place.fitting ? unit * 3 : 0);
   const tip = shoulder + unit * 4;
@@ -48,11 +48,10 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
     path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink }),
     path('bore', block(shoulder, middle - inside, place.to, middle + inside), { fill: water, stroke: place.wall.ink, 'stroke-width': 0.6 }),
     path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), { fill: '#fff', 'fill-opacity': 0.5 }),
-    path('flow', `M${tenth(place.to - 78)} ${tenth(middle)}h14m-4 -2.6l4 2.6l-4 2.6`, { fill: 'none', stroke: waterEdge }),
   );
   if (place.fitting) {
     shapes.push(
-      turned('barb', middle, barbProfile(shoulder, tip, inside), place.fitting, { 'stroke-width': 0.8 }, true),
+      ...drawBarb(middle, shoulder, tip, inside, place.fitting, true),
       turned('hexagon', middle, [
         [place.from, half * 0.8], [place.from + unit * 0.8, half * 0.8], [place.from + unit * 0.8, half * 1.3], [place.from + unit * 2.3, half * 1.3],
         [place.from + unit * 2.3, half], [shoulder, half],

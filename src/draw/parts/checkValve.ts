@@ -19,7 +19,7 @@ export function drawCheckValve(
   const at = (share: number): number => top + height * share;
   const profile: Profile = [[top, half * 0.66], [at(0.16), half * 0.66], [at(0.28), half], [at(0.76), half], [at(0.88), half * 0.66], [at(1), half * 0.66]];
   return group(part.key, [
-    turned('body', centre, profile, ramp, attrs),
+    turned('body', centre, profile, ramp, attrs, false, true),
     ...inside(centre, half, at, arrow === 'down', pen),
     path('arrow', arrowPath(centre - half * 0.5, at(0.22), at(0.82), half, arrow), {
       fill: pen.tones.ink, stroke: ramp.shine, 'stroke-width': 0.9, 'paint-order': 'stroke',

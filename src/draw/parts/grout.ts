@@ -23,7 +23,7 @@ const walls = (pen: Pen, place: AnnulusPlace): { readonly sides: readonly (reado
   bottom: pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1)),
 });
 
-const FLECK_PX = 13;
+const FLECK_PX = 10;
 
 /** Cement: fine crosswise strokes and flecks. */
 export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
@@ -32,19 +32,17 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
   if (bottom <= top) return group(key, []);
   const d = sides.map(([left, right]) => block(left, top, right, bottom)).join('');
   if (place.bottom === null) return group(key, [path('outline', d, { fill: 'none', stroke: ink, 'stroke-dasharray': '4 3' })]);
-  // Flecks of aggregate: two kinds, each one path.
+  // Flecks of aggregate, scattered evenly.
   const long: Point[] = [];
-  const short: Point[] = [];
   for (const [left, right] of sides) {
     for (let y = Math.ceil(top / FLECK_PX) * FLECK_PX, i = Math.round(y / FLECK_PX); y < bottom - 4; y += FLECK_PX, i++) {
       const wide = right - left - 5;
       long.push([left + 1 + wide * (((i * 5) % 7) / 7), y]);
-      if (wide > 9) short.push([left + 1 + wide * (((i * 3 + 4) % 7) / 7), y + FLECK_PX / 2]);
     }
   }
   return group(key, [
     path('fill', d, { fill, stroke: ink, 'stroke-width': 0.8 }),
-    path('flecks', strokes(long, 3, -3) + strokes(short, 2, 1), { stroke: ink, 'stroke-width': 0.8 }),
+    path('flecks', strokes(long, 3, -3), { stroke: ink, 'stroke-width': 0.8 }),
   ]);
 }
 

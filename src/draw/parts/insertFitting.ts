@@ -3,7 +3,8 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { stroke } from './outline.ts';
+import type { Point } from '../shapes.ts';
+import { straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
 import { turned } from './turned.ts';
@@ -19,7 +20,7 @@ export interface InsertFittingPlace {
 }
 
 /** Teeth of a barb: each rises slowly and falls back at once, so that the pipe slides on and not off. */
-export function barbProfile(from: number, to: number, half: number): (readonly [number, number])[] {
+function barbProfile(from: number, to: number, half: number): (readonly [number, number])[] {
   const teeth = Math.max(2, Math.min(5, Math.round(Math.abs(to - from) / 5)));
   const profile: (readonly [number, number])[] = [];
   for (let i = 0; i < teeth; i++) {
@@ -28,6 +29,15 @@ export function barbProfile(from: number, to: number, half: number): (readonly [
     profile.push([start, half * 1.02], [end, half * 0.74]);
   }
   return profile;
+}
+
+/** The barb in two tones: it is seen through the pipe's cut and half covered by clamps. */
+export function drawBarb(centre: number, from: number, to: number, half: number, ramp: Ramp, lying = false): Shape[] {
+  const profile = barbProfile(from, to, half);
+  const place = (across: number, along: number): Point => (lying ? [along, across] : [across, along]);
+  const rim = [...profile.map(([along, out]) => place(centre - out, along)), ...[...profile].reverse().map(([along, out]) => place(centre + out, along))];
+  const glint: Point[] = [place(centre - half * 0.4, from), place(centre - half * 0.4, to), place(centre, to), place(centre, from)];
+  return [path('barb', straight(rim), { fill: ramp.base, stroke: ramp.edge, 'stroke-width': 0.9 }), path('barbGlint', straight(glint), { fill: ramp.shine })];
 }
 
 export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place: InsertFittingPlace): Shape {
@@ -47,5 +57,5 @@ export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place:
   const corners = path('corners', stroke(centre - collar * 0.5, rim, centre - collar * 0.5, hexEnd) + stroke(centre + collar * 0.62, rim, centre + collar * 0.62, hexEnd), {
     stroke: ramp.edge, 'stroke-width': 0.8,
   });
-  return group(part.key, [turned('barb', centre, barbProfile(shoulder, tip, bore), ramp, { 'stroke-width': 0.9 }), hex, corners]);
+  return group(part.key, [...drawBarb(centre, shoulder, tip, bore, ramp), hex, corners]);
 }

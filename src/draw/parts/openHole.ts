@@ -51,12 +51,14 @@ export function drawOpenHole(key: string, pen: Pen, place: OpenHolePlace): Shape
   if (pen.y(place.bottom) < pen.y(pen.top) || pen.y(place.top) > pen.y(pen.bottom)) return group(key, []);
   const ends = place.bottom < pen.bottom && place.last;
   const dashed = place.known ? {} : { 'stroke-dasharray': '4 3' };
-  // Left down, floor, right up: one outline, closed by the fill alone.
+  // One outline does for fill and wall, unless its upper edge is in the frame: no line crosses the hole there.
   const up = [...right].reverse();
-  const outline = ends ? straight([...left, ...up], false) : straight(left, false) + straight(up, false);
-  const hole = ends ? [] : [path('hole', straight([...left, ...up]), { fill: place.fill })];
+  const open = place.top > pen.top;
+  const outline = !open ? straight([...left, ...up]) : ends ? straight([...left, ...up], false) : straight(left, false) + straight(up, false);
+  const whole = !open || ends;
+  const hole = whole ? [] : [path('hole', straight([...left, ...up]), { fill: place.fill })];
   return group(key, [
     ...hole,
-    path('wall', outline, { fill: ends ? place.fill : 'none', stroke: place.edge, 'stroke-width': 1.8, ...dashed }),
+    path('wall', outline, { fill: whole ? place.fill : 'none', stroke: place.edge, 'stroke-width': 1.8, ...dashed }),
   ]);
 }

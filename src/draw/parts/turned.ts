@@ -42,12 +42,15 @@ function strip(profile: Profile, centre: number, from: number, to: number, lying
   return straight(points);
 }
 
-/** @param lying  true when the axis is level: `centre` is then a y and `along` an x */
+/**
+ * @param lying  true when the axis is level: `centre` is then a y and `along` an x
+ * @param few    three tones do, whatever the width: half of it is cut open anyway
+ */
 export function turned(
-  key: string, centre: number, profile: Profile, ramp: Ramp, attrs: Attributes = {}, lying = false,
+  key: string, centre: number, profile: Profile, ramp: Ramp, attrs: Attributes = {}, lying = false, few = false,
 ): Shape {
   const widest = profile.reduce((most, [, half]) => Math.max(most, half), 0) * 2;
-  const slim = widest < SLIM_WIDTH;
+  const slim = few || widest < SLIM_WIDTH;
   const shapes = [path('outline', strip(profile, centre, -1, 1, lying), {
     fill: slim ? ramp.shade : ramp.shadow, stroke: ramp.edge, ...attrs,
   })];
