@@ -1,10 +1,20 @@
 /** Small makers of keyed shapes, and path text with two decimals. */
 import type { Attributes, Shape, Tag } from './scene.ts';
 
-/** A number as SVG text: two decimals at most, no trailing zeros, never "-0". */
+/**
+ * A number as SVG text: two decimals at most, no trailing zeros, never "-0".
+ * Written by hand from whole hundredths, because a sheet writes thousands and a double's own text is slow to find.
+ */
 export function digits(value: number): string {
-  const rounded = Math.round(value * 100) / 100;
-  return rounded === 0 ? '0' : String(rounded);
+  const hundredths = Math.round(value * 100);
+  const size = hundredths < 0 ? -hundredths : hundredths;
+  if (!(size < 1e9)) return String(hundredths / 100);
+  const sign = hundredths < 0 ? '-' : '';
+  const rest = size % 100;
+  const whole = sign + (size - rest) / 100;
+  if (rest === 0) return whole;
+  if (rest % 10 === 0) return `${whole}.${rest / 10}`;
+  return rest < 10 ? `${whole}.0${rest}` : `${whole}.${rest}`;
 }
 
 export type Point = readonly [x: number, y: number];

@@ -32,12 +32,12 @@ interface Pattern {
 }
 
 const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
-  soil: { draw: cells(10, 7, 2, 2, (pen, x, y, luck) => pen.stroke(x, y, x + 1 + luck * 2, y + 1.5)) },
+  soil: { draw: cells(18, 11, 3, 2, (pen, x, y, luck) => pen.stroke(x, y, x + 1 + Math.round(luck * 2), y + 1.5)) },
   clay: { draw: dashRows(9, 20), dashes: '8 12' },
   silt: { draw: dashRows(8, 18), dashes: '6 4 1 7' },
   sand: { draw: dashRows(7, 9), dashes: '1 8' },
   gravel: { draw: cells(24, 13, 5, 3, pebble) },
-  sandAndGravel: { draw: cells(26, 13, 8, 5, pebbleAndGrains) },
+  sandAndGravel: { draw: cells(28, 15, 8, 5, pebbleAndGrains) },
   till: { draw: cells(26, 14, 6, 4, stonesInClay) },
   sandstone: { draw: beddedSand },
   limestone: { draw: bricks(10, 24, 0) },
@@ -114,7 +114,7 @@ function bricks(course: number, length: number, lean: number): Pattern['draw'] {
 
 function beddedSand(pen: Pen, box: Box): void {
   for (const row of rowsIn(box, 28, 2)) pen.stroke(box.left, row * 28, box.right, row * 28);
-  cells(11, 7, 1, 2, (grains, x, y) => (Math.abs(y % 28) < 3 ? undefined : grains.stroke(x, y, x + 0.9, y)))(pen, box);
+  cells(14, 7, 1, 2, (grains, x, y) => (Math.abs(y % 28) < 3 ? undefined : grains.stroke(x, y, x + 1, y)))(pen, box);
 }
 
 function pebble(pen: Pen, x: number, y: number, luck: number): void {
@@ -123,7 +123,7 @@ function pebble(pen: Pen, x: number, y: number, luck: number): void {
 
 function pebbleAndGrains(pen: Pen, x: number, y: number, luck: number): void {
   pen.pebble(x, y, 3 + Math.floor(luck * 1.99), luck > 0.5 ? 3 : 2);
-  pen.stroke(x + 6, y + 4, x + 6.9, y + 4).stroke(x - 6, y - 4, x - 5.1, y - 4);
+  pen.stroke(luck > 0.6 ? x - 6 : x + 6, y + 5, luck > 0.6 ? x - 5 : x + 7, y + 5);
 }
 
 function stonesInClay(pen: Pen, x: number, y: number, luck: number): void {

@@ -53,9 +53,14 @@ export class Pen {
   }
 }
 
+/** Tenths as the shortest text: "-.5", "12", "3.4". Written by hand because a sheet asks for thousands. */
 function step(tenths: number): string {
-  if (tenths % 10 === 0) return String(tenths / 10);
-  return (tenths / 10).toFixed(1).replace(/^(-?)0\./, '$1.');
+  const size = tenths < 0 ? -tenths : tenths;
+  const tenth = size % 10;
+  const whole = (size - tenth) / 10;
+  const sign = tenths < 0 ? '-' : '';
+  if (tenth === 0) return sign + whole;
+  return whole === 0 ? `${sign}.${tenth}` : `${sign}${whole}.${tenth}`;
 }
 
 function next(tenths: number): string {

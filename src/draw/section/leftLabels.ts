@@ -5,7 +5,7 @@ import { overlap, type Box } from '../hatch/clip.ts';
 import { lookOf } from '../hatch/materials.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect, text } from '../shapes.ts';
-import { shorten, textWidth, wrap } from '../type/width.ts';
+import { hold, shorten, textWidth, wrap } from '../type/width.ts';
 import { within, type SectionFrame } from './frame.ts';
 import type { GroundLayer } from './ground.ts';
 
@@ -32,16 +32,17 @@ export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing 
   const bar = frame.axis - frame.holeHalf - 15;
   const shapes: Shape[] = [];
   const labels: EndLabel[] = [];
+  const boxes: Box[] = [];
   for (const band of solution.bands) {
     if (band.from === null || band.to === null || !isShown(band, frame)) continue;
     const from = within(frame, frame.y(band.from));
     const to = within(frame, frame.y(band.to));
     shapes.push(bandBar(band, bar, from, to, solution, frame));
+    boxes.push({ left: bar - 7, right: bar + 7, top: from, bottom: to });
     if (to - from >= NAMED_FROM) labels.push(...endLabels(band, from, to, bar, frame));
   }
   const ordered = [...labels].sort((a, b) => a.anchor - b.anchor);
   const middles = fitLabels(ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })), 3, frame.top + 2, frame.bottom - 2);
-  const boxes: Box[] = [];
   ordered.forEach((label, i) => {
     const middle = middles[i] ?? label.anchor;
     shapes.push(drawEnd(label, middle, bar, frame));
@@ -73,16 +74,18 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
 function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {
   const room = bar - 13 - frame.left - 6;
   const depth = (metres: number) => (band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres));
-  const end = (key: string, y: number, value: string, why: string, side: 1 | -1): EndLabel => {
+  const end = (key: string, y: number, word: string, metres: number, why: string, side: 1 | -1): EndLabel[] => {
+    const value = [`${word} ${hold(depth(metres))}`, hold(depth(metres))].find((each) => textWidth(each, 12, 600) <= room);
+    if (value === undefined) return [];
     const reason = room < 58 ? [] : wrap(why, room, 11, 400, 2);
     const lines = [value, ...reason];
     const height = lines.length * LINE_HEIGHT + 3;
     const width = Math.max(textWidth(value, 12, 600), ...reason.map((each) => textWidth(each, 11)));
-    return { key, y, lines, width, height, anchor: y + side * (height / 2 - 8) };
+    return [{ key, y, lines, width, height, anchor: y + side * (height / 2 - 8) }];
   };
   return [
-    end(`${band.setting}/from`, from, `from ${depth(band.from ?? 0)}`, band.fromLabel, 1),
-    end(`${band.setting}/to`, to, `to ${depth(band.to ?? 0)}`, band.toLabel, -1),
+    ...end(`${band.setting}/from`, from, 'from', band.from ?? 0, band.fromLabel, 1),
+    ...end(`${band.setting}/to`, to, 'to', band.to ?? 0, band.toLabel, -1),
   ];
 }
 
@@ -106,11 +109,11 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
 export function drawLayerNames(layers: readonly GroundLayer[], taken: readonly Box[], frostFoot: number, frame: SectionFrame): Shape[] {
   const shapes: Shape[] = [];
   const x = frame.left + 7;
-  const room = frame.axis - frame.holeHalf - 24 - x;
+  const room = frame.axis - frame.holeHalf - 9 - x;
   for (const layer of layers) {
     const size = layer.bottom - layer.top < 19 ? 11 : 12;
     const name = layer.material === null ? 'not reported' : sentence(layer.material);
-    const lines = layer.bottom - layer.top < 2 * size + 12 ? [shorten(name, room, size)] : wrap(name, room, size, 400, 2).map((each) => shorten(each, room, size));
+    const lines = linesFor(name, room, size, layer.bottom - layer.top);
     const width = Math.max(...lines.map((each) => textWidth(each, size)));
     const height = lines.length * (size + 1) + 3;
     const y = freeHeight(layer, x, width, height, taken, frostFoot);
@@ -124,6 +127,13 @@ export function drawLayerNames(layers: readonly GroundLayer[], taken: readonly B
     );
   }
   return shapes.length === 0 ? [] : [group('layerNames', shapes)];
+}
+
+/** Two lines where the layer is thick enough and whole words fit; else what fits on one. */
+function linesFor(name: string, room: number, size: number, thickness: number): string[] {
+  const two = wrap(name, room, size);
+  const whole = two.length <= 2 && two.every((each) => textWidth(each, size) <= room);
+  return whole && (two.length === 1 || thickness >= 2 * size + 12) ? two : [shorten(name, room, size)];
 }
 
 function freeHeight(layer: GroundLayer, x: number, width: number, height: number, taken: readonly Box[], frostFoot: number): number | null {

@@ -1,5 +1,6 @@
 /** The well's head in the section: cap or seal, pitless adapter as a symbol, and the line that leaves for the house. */
 import type { PlacedPart, Solution } from '../../model/solution.ts';
+import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
 import { circle, group, line, path, polyline, rect, text } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
@@ -31,6 +32,7 @@ export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawin
     const x = frame.x(casingRadius(solution));
     hits.push({ part: 'pitlessAdapter', kind: 'pitlessAdapter', x: x - 12, y: frame.y((adapter.top + adapter.bottom) / 2) - 6, width: 20, height: 12, view: 'O' });
   }
+  shapes.push(...drawNeck(partOf, solution, frame));
   if (partOf.has('tee')) shapes.push(...drawStandpipe(partOf, frame));
   if (cover !== undefined) {
     const half = cover.radius * frame.kx + 3;
@@ -64,6 +66,18 @@ function drawAdapter(solution: Solution, adapter: PlacedPart, frame: SectionFram
     rect('spool', wall - 11, middle - tall / 2, 11, tall, { rx: 2, fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 1, ...dashed }),
     rect('body', wall, middle - tall * 0.36, 7, tall * 0.72, { rx: 1.5, fill: ink.brass.dark, stroke: ink.brass.edge, 'stroke-width': 1 }),
   ]);
+}
+
+/** Between what carries the string and the upper end of the pipe: fitting or nipple, where the scale shows the gap. */
+function drawNeck(partOf: ReadonlyMap<string, PlacedPart>, solution: Solution, frame: SectionFrame): Shape[] {
+  const carrier = partOf.get('pitlessAdapter') ?? partOf.get('seal');
+  const pipe = partOf.get('dropPipe');
+  if (carrier === undefined || pipe === undefined || (pipe.top - carrier.bottom) * frame.k < 2) return [];
+  const { ink } = frame;
+  const x = frame.x(stringAxisOf(solution).pipe(pipe.top));
+  const half = Math.max(2.4, pipe.radius * frame.kx * 0.8);
+  const top = frame.y(carrier.bottom) - 2;
+  return [rect('neck', x - half, top, half * 2, frame.y(pipe.top) - top + 1, { fill: ink.metalPipe.mid, stroke: ink.metalPipe.edge, 'stroke-width': 1 })];
 }
 
 /** Above a seal: pipe, tee and plug stand on the casing. */

@@ -68,7 +68,7 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
     ...(levels.pumping === null ? [] : [level('pumping', 'pumping level, pump on', ink.pumping, true)]),
     ...(cone === null ? [] : [stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5')]),
     ...(values.frostDepth === null ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
-    ...(bands.some((band) => band.from !== null) ? [fill('band', 'where every rule holds', ink.allowed)] : []),
+    ...(bands.some((band) => band.from !== null) ? [fill('band', 'where every rule holds', view.theme === 'print' ? ink.steel.dark : ink.allowed)] : []),
     ...(facts.well.groutBottom === null ? [] : [fill('grout', 'grout', ink.grout)]),
     ...(bore.some((stretch) => stretch.kind === 'screen') ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
     ...(symbols ? [{ key: 'symbol', words: 'dashed outline: symbol, not size', swatch: (x: number, y: number) => [rect('box', x + 7, y + 2, 16, 10, { rx: 2, fill: 'none', stroke: ink.ink2, 'stroke-width': 1, 'stroke-dasharray': '3 2' })] }] : []),
@@ -81,7 +81,7 @@ function materials({ facts }: Solution): string[] {
 
 function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
   // Cut from a piece of the grid where every pattern has something to show, and moved here.
-  const piece: Box = { left: 52, right: 52 + SWATCH, top: 25, bottom: 39 };
+  const piece: Box = { left: 52, right: 52 + SWATCH, top: 32, bottom: 46 };
   const pattern = hatchShape('hatch', material, [piece], ink, view.theme);
   return [
     rect('tint', x, y, SWATCH, 14, { fill: ink.ground[lookOf(material).ground].fill, stroke: ink.hair, 'stroke-width': 0.7 }),
