@@ -6,11 +6,13 @@ export interface Box {
   readonly y: number;
   readonly width?: number;
   readonly height?: number;
+  /** y is where it ends, not where it begins: it grows upward. */
+  readonly upward?: boolean;
 }
 
-export function place({ x, y, width, height }: Box): Attachment<HTMLElement> {
+export function place({ x, y, width, height, upward }: Box): Attachment<HTMLElement> {
   return ({ style }) => {
-    style.transform = `translate(${x}px, ${y}px)`;
+    style.transform = `translate(${x}px, ${y}px)${upward === true ? ' translateY(-100%)' : ''}`;
     if (width !== undefined) style.width = `${width}px`;
     if (height !== undefined) style.height = `${height}px`;
   };

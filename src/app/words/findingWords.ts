@@ -15,19 +15,21 @@ export function countFindings(findings: readonly Finding[]): string {
   return counted.length === 0 ? 'nothing wrong found' : counted.join(', ');
 }
 
-/** What a change added and took away, for the live region; empty when the list says the same as before. */
+/** What a change added, took away, or made better or worse, for the live region; empty when the list says the same as before. */
 export function changeInFindings(before: readonly Finding[], after: readonly Finding[]): string {
-  const had = new Set(before.map(identity));
+  const had = new Map(before.map((finding) => [identity(finding), finding.severity]));
   const has = new Set(after.map(identity));
-  const fresh = after.filter((finding) => !had.has(identity(finding)));
-  const gone = before.filter((finding) => !has.has(identity(finding)));
   const sentences = [
-    ...fresh.map((finding) => `New ${finding.severity}: ${finding.title}.`),
-    ...gone.map((finding) => `No longer: ${finding.title}.`),
+    ...after.flatMap((finding) => {
+      const was = had.get(identity(finding));
+      if (was === undefined) return [`New ${finding.severity}: ${finding.title}.`];
+      return was === finding.severity ? [] : [`Now a ${finding.severity}: ${finding.title}.`];
+    }),
+    ...before.filter((finding) => !has.has(identity(finding))).map((finding) => `No longer: ${finding.title}.`),
   ];
-  return sentences.length === 0 ? '' : `${sentences.join(' ')} Now ${countFindings(after)}.`;
+  return sentences.length === 0 ? '' : `${sentences.join(' ')} In all ${countFindings(after)}.`;
 }
 
 function identity(finding: Finding): string {
-  return `${finding.rule} ${finding.severity} ${finding.part}`;
+  return `${finding.rule} ${finding.part}`;
 }

@@ -1,0 +1,120 @@
+import { expect, test } from '@playwright/test';
+import { chip, drag, feetIn, handOn, heard, openSample, redo, undo } from './hands.ts';
+
+test.beforeEach(async ({ page }) => openSample(page));
+
+test('a drag moves the pump by what the pointer moved, and is one step back and forth', async ({ page, hasTouch }) => {
+  const before = await heard(page, 'Pump intake');
+  await drag(page, 'Pump intake', -60, hasTouch ?? false);
+  const after = await heard(page, 'Pump intake');
+  expect(feetIn(after)).toBeLessThan(feetIn(before) - 10);
+  await undo(page).click();
+  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect(undo(page)).toBeEnabled(); // opening the sample is a step too
+  await redo(page).click();
+  expect(await heard(page, 'Pump intake')).toBe(after);
+});
+
+test('while the pointer is down the drawing already shows the new depth, both units and the way from the start', async ({ page, hasTouch }) => {
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(-80);
+  const note = page.locator('.sheet > .note');
+  await expect(note).toContainText(' ft');
+  await expect(note).toContainText(' m');
+  await expect(note).toContainText('shallower');
+  await hand.release();
+  await expect(note).toBeHidden();
+});
+
+test('a drag that comes back to its start leaves no step', async ({ page, hasTouch }) => {
+  await drag(page, 'Pump intake', -60, hasTouch ?? false);
+  await undo(page).click();
+  const before = await heard(page, 'Pump intake');
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(-40);
+  await hand.moveBy(0);
+  await hand.release();
+  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect(redo(page)).toBeEnabled();
+});
+
+test('a press without a drag changes nothing and shows the field of that level', async ({ page, hasTouch }) => {
+  const before = await heard(page, 'Pump intake');
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  await hand.release();
+  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('180 ft');
+});
+
+test('Escape puts a dragged level back and adds no step', async ({ page, hasTouch }) => {
+  const before = await heard(page, 'Static level');
+  const hand = await handOn(page, chip(page, 'Static level'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(40);
+  expect(await heard(page, 'Static level')).not.toBe(before);
+  await page.keyboard.press('Escape');
+  expect(await heard(page, 'Static level')).toBe(before);
+  await hand.release();
+  expect(await heard(page, 'Static level')).toBe(before);
+  await expect(page.getByRole('status')).toContainText('put back');
+  await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
+});
+
+test('a pointer that the system takes away puts the level back', async ({ page, hasTouch }) => {
+  const before = await heard(page, 'Pump intake');
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(-60);
+  expect(await heard(page, 'Pump intake')).not.toBe(before);
+  await hand.cancel();
+  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
+});
+
+test('the motor stops on the bottom of the well, and the drawing says why', async ({ page, hasTouch }) => {
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(300);
+  await expect(page.locator('.sheet > .note')).toContainText('motor stands on the bottom');
+  await hand.release();
+  expect(feetIn(await heard(page, 'Pump intake'))).toBeCloseTo(218.5, 1);
+});
+
+test('the static level carries the pumping level along, because the drawdown comes from a test', async ({ page, hasTouch }) => {
+  const fall = async (): Promise<number> => feetIn(await heard(page, 'Pumping level')) - feetIn(await heard(page, 'Static level'));
+  const before = await fall();
+  await drag(page, 'Static level', 40, hasTouch ?? false);
+  expect(await fall()).toBeCloseTo(before, 0);
+});
+
+test('the scale of depths stands still while the bottom is dragged', async ({ page, hasTouch }) => {
+  const place = (): Promise<number> => chip(page, 'Static level').evaluate((element) => element.getBoundingClientRect().top + window.scrollY);
+  const before = await place();
+  const hand = await handOn(page, chip(page, 'Well bottom'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(-40);
+  expect(Math.abs((await place()) - before)).toBeLessThan(1);
+  await hand.release();
+  await expect.poll(place).not.toBe(before);
+});
+
+test('away from the labels the page scrolls as any page does', async ({ page, hasTouch }) => {
+  await page.setViewportSize({ width: page.viewportSize()?.width ?? 390, height: 600 });
+  const top = await page.evaluate(() => window.scrollY);
+  const box = await page.getByRole('group', { name: 'Levels that can be moved' }).boundingBox();
+  if (box === null) throw new Error('no drawing');
+  if (hasTouch === true) {
+    const session = await page.context().newCDPSession(page);
+    const x = box.x + 60;
+    await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y: 450 }] });
+    for (let y = 440; y >= 200; y -= 20) await session.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y }] });
+    await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  } else {
+    await page.mouse.move(box.x + 60, 300);
+    await page.mouse.wheel(0, 250);
+  }
+  await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(top + 50);
+});

@@ -1,0 +1,89 @@
+import { expect, test } from '@playwright/test';
+import { chip, heard, openSample, undo } from './hands.ts';
+
+test.beforeEach(async ({ page }) => openSample(page));
+
+test('a mend is one click and one step back', async ({ page }) => {
+  const mend = page.getByRole('article', { name: /wire is thin/ }).getByRole('button', { name: 'Use 10 AWG' });
+  await mend.click();
+  await expect(mend).toBeHidden();
+  await expect(page.getByText('10 AWG, 3 and ground')).toBeVisible();
+  await undo(page).click();
+  await expect(mend).toBeVisible();
+  await expect(page.getByText('12 AWG, 3 and ground')).toBeVisible();
+});
+
+test('a pump raised out of the water is a danger on the list at once, and gone again when it is put back', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('Home');
+  await expect(page.getByRole('heading', { name: /^Danger:/ }).first()).toBeVisible();
+  expect(await heard(page, 'Pump intake')).toContain('Danger');
+  await undo(page).click();
+  await expect(page.getByRole('heading', { name: /^Danger:/ })).toHaveCount(0);
+});
+
+test('every finding is numbered as its mark, and the mark leads to the entry', async ({ page }) => {
+  const entries = page.getByRole('article');
+  const count = await entries.count();
+  expect(count).toBeGreaterThan(2);
+  for (let i = 0; i < count; i++) await expect(entries.nth(i)).toHaveAttribute('id', `finding-${i + 1}`);
+  // The mark with the number 1 stands in the drawing as text.
+  const mark = page.locator('.sheet svg text', { hasText: /^1$/ }).first();
+  const box = await mark.boundingBox();
+  if (box === null) throw new Error('no mark');
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+  await expect(entries.first()).toBeFocused();
+});
+
+test('a finding that has focus lights its part on the drawing, and the light goes with the focus', async ({ page }) => {
+  const drawing = async (): Promise<string> => (await page.locator('.sheet > svg').evaluateAll((all) => all.map((each) => each.innerHTML))).join('');
+  const unlit = await drawing();
+  await page.getByRole('article').first().focus();
+  await expect.poll(drawing).not.toBe(unlit);
+  await page.getByRole('article').first().blur();
+  await expect.poll(drawing).toBe(unlit);
+});
+
+test('what holds, what could not be judged and what was taken for granted are said too', async ({ page }) => {
+  await expect(page.getByText(/checks ran/)).toBeVisible();
+  await expect(page.getByText(/^What holds \(\d+\)/)).toBeVisible();
+  await expect(page.getByText(/^Not judged \(\d+\)/)).toBeVisible();
+  await expect(page.getByText(/^Taken for granted \(\d+\)/)).toBeVisible();
+});
+
+test('the dot of the operating point lies on both curves', async ({ page }) => {
+  const gaps = await page.locator('section[aria-labelledby=curve] > svg').evaluate((plot) => {
+    const dot = plot.querySelector('circle:not(.open)');
+    const x = Number(dot?.getAttribute('cx'));
+    const y = Number(dot?.getAttribute('cy'));
+    return [...plot.querySelectorAll<SVGPathElement>('.pump, .system')].map((path) => {
+      const length = path.getTotalLength();
+      let nearest = Infinity;
+      for (let along = 0; along <= length; along += 0.05) {
+        const point = path.getPointAtLength(along);
+        nearest = Math.min(nearest, Math.hypot(point.x - x, point.y - y));
+      }
+      return nearest;
+    });
+  });
+  expect(gaps).toHaveLength(2);
+  for (const gap of gaps) expect(gap).toBeLessThan(0.1);
+});
+
+test('every depth stands in a table that can be sorted', async ({ page }) => {
+  await page.getByRole('tab', { name: 'Every depth' }).click();
+  const rows = page.getByRole('row');
+  await expect(rows.filter({ hasText: 'Pump intake' })).toContainText('180 ft');
+  await page.getByRole('button', { name: 'By name' }).click();
+  const names = await page.getByRole('rowheader').allTextContents();
+  expect(names).toEqual([...names].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0)));
+});
+
+test('a part is explained when it is pointed at or touched, and the lens opens and closes there', async ({ page }) => {
+  await page.getByRole('button', { name: 'Look closer' }).click();
+  const lens = page.getByRole('dialog', { name: /^Lens/ });
+  await expect(lens).toBeVisible();
+  await lens.getByRole('button', { name: 'Lens down' }).click();
+  await page.keyboard.press('Escape');
+  await expect(lens).toBeHidden();
+});

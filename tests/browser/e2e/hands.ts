@@ -1,0 +1,98 @@
+/** Hands for the page: opening a well, and a drag by mouse or by finger, whichever the device has. */
+import { expect, type CDPSession, type Locator, type Page } from '@playwright/test';
+
+export async function openSample(page: Page, title = 'Tamarack Ridge cabin'): Promise<void> {
+  await page.goto('/');
+  await page.getByRole('main').getByRole('button', { name: title }).click();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+}
+
+/** The native range inside a level's label. */
+export function chip(page: Page, name: string): Locator {
+  return page.getByRole('slider', { name, exact: true }).first();
+}
+
+/** What a screen reader hears of a level. */
+export async function heard(page: Page, name: string): Promise<string> {
+  return (await chip(page, name).getAttribute('aria-valuetext')) ?? '';
+}
+
+export function undo(page: Page): Locator {
+  return page.getByRole('button', { name: 'Undo', exact: true });
+}
+
+export function redo(page: Page): Locator {
+  return page.getByRole('button', { name: 'Redo', exact: true });
+}
+
+export interface Hand {
+  press(): Promise<void>;
+  /** px from where it pressed. */
+  moveBy(dy: number): Promise<void>;
+  release(): Promise<void>;
+  /** The system takes the pointer away. */
+  cancel(): Promise<void>;
+}
+
+/** A hand over the middle of what is to be dragged. */
+export async function handOn(page: Page, target: Locator, hasTouch: boolean): Promise<Hand> {
+  await target.scrollIntoViewIfNeeded();
+  const box = await target.boundingBox();
+  if (box === null) throw new Error('handOn: the target is not on the page');
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  return hasTouch ? finger(await page.context().newCDPSession(page), x, y) : mouse(page, x, y);
+}
+
+function mouse(page: Page, x: number, y: number): Hand {
+  return {
+    async press() {
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+    },
+    moveBy: (dy) => page.mouse.move(x, y + dy, { steps: 6 }),
+    release: () => page.mouse.up(),
+    async cancel() {
+      // A mouse has no system gesture to lose to, so the event itself is sent, with the id that every mouse has.
+      await page.evaluate(([left, top]) => {
+        const under = document.elementFromPoint(left ?? 0, top ?? 0) ?? document.body;
+        under.dispatchEvent(new PointerEvent('pointercancel', { pointerId: 1, bubbles: true, isPrimary: true }));
+      }, [x, y]);
+      await page.mouse.up();
+    },
+  };
+}
+
+/** Playwright's own touchscreen only taps. */
+function finger(session: CDPSession, x: number, y: number): Hand {
+  let now = y;
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', points: readonly { x: number; y: number }[]) =>
+    session.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
+  return {
+    press: async () => void (await send('touchStart', [{ x, y }])),
+    async moveBy(dy) {
+      const from = now;
+      for (let step = 1; step <= 6; step++) {
+        now = from + ((y + dy - from) * step) / 6;
+        await send('touchMove', [{ x, y: now }]);
+      }
+    },
+    release: async () => void (await send('touchEnd', [])),
+    cancel: async () => void (await send('touchCancel', [])),
+  };
+}
+
+/** Press, move, release. */
+export async function drag(page: Page, name: string, dy: number, hasTouch: boolean): Promise<void> {
+  const hand = await handOn(page, chip(page, name), hasTouch);
+  await hand.press();
+  await hand.moveBy(dy);
+  await hand.release();
+}
+
+/** The first number of feet in what is heard. */
+export function feetIn(words: string): number {
+  const found = /([\d.]+) ft(?: ([\d.]+) in)?/.exec(words);
+  if (found === null) throw new Error(`feetIn: no feet in "${words}"`);
+  return Number(found[1]) + Number(found[2] ?? 0) / 12;
+}

@@ -1,0 +1,116 @@
+import { expect, test } from '@playwright/test';
+import { chip, feetIn, heard, openSample, undo } from './hands.ts';
+
+test.beforeEach(async ({ page }) => openSample(page));
+
+test('arrow keys go one step, page keys ten, Home and End to what is possible', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  const start = feetIn(await heard(page, 'Pump intake'));
+  await page.keyboard.press('ArrowDown');
+  const step = feetIn(await heard(page, 'Pump intake')) - start;
+  expect(step).toBeGreaterThan(0);
+  await page.keyboard.press('ArrowUp');
+  expect(feetIn(await heard(page, 'Pump intake'))).toBeCloseTo(start, 3);
+  await page.keyboard.press('PageUp');
+  expect(start - feetIn(await heard(page, 'Pump intake'))).toBeCloseTo(10 * step, 1);
+  await page.keyboard.press('End');
+  expect(await heard(page, 'Pump intake')).toContain('218 ft 6 in');
+  await page.keyboard.press('Home');
+  expect(feetIn(await heard(page, 'Pump intake'))).toBeLessThan(12);
+});
+
+test('Shift with an arrow goes a finer step', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  const start = feetIn(await heard(page, 'Pump intake'));
+  await page.keyboard.press('ArrowDown');
+  const coarse = feetIn(await heard(page, 'Pump intake')) - start;
+  await page.keyboard.press('Shift+ArrowDown');
+  expect(feetIn(await heard(page, 'Pump intake')) - start - coarse).toBeLessThan(coarse);
+});
+
+test('a burst of keys is one step back', async ({ page }) => {
+  const before = await heard(page, 'Pump intake');
+  await chip(page, 'Pump intake').focus();
+  for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Control+z');
+  expect(await heard(page, 'Pump intake')).toBe(before);
+  await page.keyboard.press('Control+y');
+  expect(await heard(page, 'Pump intake')).not.toBe(before);
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+Shift+z');
+  expect(await heard(page, 'Pump intake')).not.toBe(before);
+});
+
+test('a turn of direction starts a step of its own', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('ArrowUp');
+  const up = await heard(page, 'Pump intake');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Control+z');
+  expect(await heard(page, 'Pump intake')).toBe(up);
+});
+
+test('the live region tells once what the keys changed, and what is undone', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  for (let i = 0; i < 30; i++) await page.keyboard.press('PageUp');
+  await expect(page.getByRole('status')).toContainText(/New danger|New warning/);
+  await page.keyboard.press('Control+z');
+  await expect(page.getByRole('status')).toContainText(/Undone: Move pump intake/);
+});
+
+test('Enter opens the field; a typed depth is kept as typed', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toBeFocused();
+  await page.keyboard.type('171 ft 6 in');
+  await page.keyboard.press('Enter');
+  expect(await heard(page, 'Pump intake')).toContain('171 ft 6 in');
+  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('171 ft 6 in');
+});
+
+test('what cannot be read stays in the field, is not applied, and says how to write it', async ({ page }) => {
+  const before = await heard(page, 'Pump intake');
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('deep');
+  await page.keyboard.press('Enter');
+  const field = page.getByRole('textbox', { name: /Pump intake/ });
+  await expect(field).toHaveValue('deep');
+  await expect(field).toHaveAttribute('aria-invalid', 'true');
+  await expect(page.getByText('Not applied.')).toBeVisible();
+  expect(await heard(page, 'Pump intake')).toBe(before);
+});
+
+test('an impossible depth is not applied; the nearest possible one is a click away', async ({ page }) => {
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('300 ft');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Not applied.')).toBeVisible();
+  await page.getByRole('button', { name: 'Use 218 ft 6 in' }).click();
+  expect(await heard(page, 'Pump intake')).toContain('218 ft 6 in');
+});
+
+test('the steppers beside the field move one step', async ({ page }) => {
+  await chip(page, 'Frost line').focus();
+  const before = await heard(page, 'Frost line');
+  await page.getByRole('button', { name: 'Frost line: one step deeper' }).click();
+  expect(await heard(page, 'Frost line')).not.toBe(before);
+});
+
+test('a screen reader that moves the native range by itself moves the level', async ({ page }) => {
+  const before = feetIn(await heard(page, 'Pump intake'));
+  await chip(page, 'Pump intake').evaluate((range: HTMLInputElement) => {
+    range.value = String(Number(range.value) - 1);
+    range.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before);
+});
+
+test('tabbing through the levels keeps its order when a level passes another', async ({ page }) => {
+  const names = () => page.getByRole('slider').evaluateAll((all) => all.map((each) => each.getAttribute('aria-label')));
+  const before = await names();
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('Home');
+  expect(await names()).toEqual(before);
+});

@@ -1,0 +1,75 @@
+import { expect, test } from '@playwright/test';
+import { chip, drag, feetIn, heard, openSample, undo } from './hands.ts';
+
+test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) => {
+  await page.goto('/');
+  const open = page.getByRole('button', { name: 'Type in the report' });
+  if (await open.isVisible()) await open.click();
+  await page.getByLabel('Name of the well').fill('Birch Hollow');
+  await page.getByLabel('Depth of the well').fill('260');
+  await page.getByLabel('Casing goes down to').fill('60 ft');
+  await page.getByLabel('Static level').fill("41' 6\"");
+  await page.getByLabel('Test flow').fill('12');
+  await page.getByLabel('Drawdown', { exact: true }).fill('55');
+  await page.getByLabel('Water the house wants').fill('8');
+  await page.getByLabel('Frost goes down to').fill('42 in');
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Birch Hollow');
+  // Drawdown at 8 gpm by proportion: 55 ft x 8 / 12 = 36 ft 8 in, below 41 ft 6 in.
+  expect(feetIn(await heard(page, 'Pumping level'))).toBeCloseTo(41.5 + (55 * 8) / 12, 0);
+  const before = feetIn(await heard(page, 'Pump intake'));
+  await drag(page, 'Pump intake', -50, hasTouch ?? false);
+  expect(feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before);
+});
+
+test('a report that knows the depth alone still draws, and says what could not be judged', async ({ page }) => {
+  await page.goto('/');
+  const open = page.getByRole('button', { name: 'Type in the report' });
+  if (await open.isVisible()) await open.click();
+  await page.getByLabel('Depth of the well').fill('180 ft');
+  await page.getByLabel('How it was tested').selectOption({ label: 'Not known' });
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+  await expect(page.getByText(/could not run/)).toBeVisible();
+  await expect(page.getByRole('rowheader', { name: /^Total dynamic head/ }).locator('xpath=following-sibling::td')).toHaveText('not known');
+});
+
+test('what is missing or cannot be read is said beside its line, all at once', async ({ page }) => {
+  await page.goto('/');
+  const open = page.getByRole('button', { name: 'Type in the report' });
+  if (await open.isVisible()) await open.click();
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(page.getByText('The drawing needs the depth of the well.')).toBeVisible();
+  await expect(page.getByText('A test needs its flow and its drawdown.')).toBeVisible();
+  await expect(page.getByLabel('Depth of the well')).toBeFocused();
+});
+
+for (const title of ['Tamarack Ridge cabin', 'Heron Flats farmhouse', 'Palo Amargo guest house', 'Slate Hollow homestead']) {
+  test(`the sample ${title} opens from the empty page`, async ({ page }) => {
+    await openSample(page, title);
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
+    await expect(page.getByText(/checks ran/)).toBeVisible();
+  });
+}
+
+test('from the empty page to a moved pump with the keyboard alone', async ({ page }) => {
+  await page.goto('/');
+  const reach = async (name: RegExp): Promise<void> => {
+    for (let i = 0; i < 80; i++) {
+      await page.keyboard.press('Tab');
+      const label = await page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '');
+      if (name.test(label.trim())) return;
+    }
+    throw new Error(`no way by Tab to ${String(name)}`);
+  };
+  await expect(page.getByRole('button', { name: 'Slate Hollow homestead' })).toBeVisible();
+  await reach(/^Heron Flats farmhouse$/);
+  await page.keyboard.press('Enter');
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+  await page.locator('body').focus();
+  await reach(/^Pump intake$/);
+  const before = await heard(page, 'Pump intake');
+  await page.keyboard.press('ArrowUp');
+  expect(await heard(page, 'Pump intake')).not.toBe(before);
+  await expect(undo(page)).toBeEnabled();
+});
