@@ -19,6 +19,8 @@ export interface Callout {
   readonly y: number;
   readonly name: string;
   readonly note: string;
+  /** Stands in where the name has no room. */
+  readonly short?: string;
   /** DR-23: larger is stiller, and collapses later. */
   readonly weight: number;
   readonly severity?: Severity;
@@ -132,11 +134,11 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
 function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   const x = track.left + PAD;
   const words: Shape[] = [];
-  for (const { key, name, note, lines, severity, number, top } of laid) {
+  for (const { key, name, short, note, lines, severity, number, top } of laid) {
     // The finding's number stands in the label as it does at the fault.
     const signs = severity === undefined || number === undefined ? 0 : SIGN_PX + 4;
     const room = track.right - track.left - 2 * PAD - signs;
-    words.push({ key, tag: 'text', attrs: { x, y: top + 14 }, text: shorten(name, room, NAME_SIZE, 600) });
+    words.push({ key, tag: 'text', attrs: { x, y: top + 14 }, text: shorten(short !== undefined && textWidth(name, NAME_SIZE, 600) > room ? short : name, room, NAME_SIZE, 600) });
     if (lines === 2) {
       words.push(text(`${key}/note`, x, top + 26.5, shorten(note, room, NOTE_SIZE), { size: NOTE_SIZE, fill: severity === 'danger' ? ink.danger : ink.ink2 }));
     }

@@ -70,7 +70,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const labelsFrom = labelsRight - labelWidth;
   const room = labelsFrom - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
   const wide = plan.roomLeft + plan.roomRight;
-  const factor = plan.trueProportion ? 1 : frame.frozen?.widthFactor ?? widthFactor(down, room, wide, solution.facts.dropPipe.outsideDiameter);
+  const factor = plan.trueProportion ? 1 : frame.frozen?.widthFactor ?? widthFactor(down, height, room, wide, solution.facts.dropPipe.outsideDiameter);
   const across = down * factor;
   // What is left over goes half to either side.
   const slack = Math.max(0, room + plan.sparePx - wide * across);
@@ -125,14 +125,15 @@ interface Waiting extends Callout {
 
 function calloutFor(solution: Solution, frame: DetailFrame, want: Wanted, faults: ReadonlyMap<string, Fault>): Waiting {
   const { key } = want;
-  const { name, note, weight } = wordsFor(solution, frame.units, key, key.split('/')[0] ?? key);
+  const { name, note, weight, short } = wordsFor(solution, frame.units, key, key.split('/')[0] ?? key);
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
-  if (fault === undefined) return { key, want, x: 0, y: 0, name, note, weight, lit };
+  const words = { key, want, x: 0, y: 0, name, ...(short === undefined ? {} : { short }), lit };
+  if (fault === undefined) return { ...words, note, weight };
   const { severity, number } = fault;
   // A note leaves the label's own figure; what is wrong takes its place.
   const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
-  return { key, want, x: 0, y: 0, name, note: said, weight: Math.max(weight, FAULT_WEIGHT[severity]), severity, number, lit };
+  return { ...words, note: said, weight: Math.max(weight, FAULT_WEIGHT[severity]), severity, number };
 }
 
 /** `lit` is the key of a part or the number of a finding. */

@@ -7,6 +7,8 @@ export interface Words {
   readonly name: string;
   readonly note: string;
   readonly weight: number;
+  /** For a narrow column. */
+  readonly short?: string;
 }
 
 type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined) => Words;
@@ -19,14 +21,14 @@ const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' :
 
 /** By part key, or by kind where all parts of a kind say the same. */
 const SAYINGS: Readonly<Record<string, Saying>> = {
-  cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', note: `${small(facts.well.casingHeight)} above ground`, weight: 2 }),
-  bond: () => ({ name: 'Bond to the casing', note: 'clamp and ground wire', weight: 1.4 }),
-  rope: ({ facts }) => ({ name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope', note: 'slack, never lifts', weight: 1.6 }),
+  cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', short: 'Cap, vent', note: `${small(facts.well.casingHeight)} above ground`, weight: 2 }),
+  bond: () => ({ name: 'Bond to the casing', short: 'Bond', note: 'clamp and ground wire', weight: 1.4 }),
+  rope: ({ facts }) => ({ name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope', short: 'Rope', note: 'slack, never lifts', weight: 1.6 }),
   cable: ({ facts }) => ({ name: 'Drop cable', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} + ground`, weight: 1.8 }),
-  conduit: (_, { small }, part) => ({ name: 'Conduit to the house', note: part === undefined ? '' : `cable inside, ${small(part.bottom)} deep`, weight: 1.5 }),
+  conduit: (_, { small }, part) => ({ name: 'Conduit to the house', short: 'Conduit', note: part === undefined ? '' : `cable inside, ${small(part.bottom)} deep`, weight: 1.5 }),
   buriedLine: ({ facts }, { depth }, part) => {
     const line = facts.house.line ?? facts.dropPipe;
-    return { name: 'Line to the house', note: `${pipeName(line)}, ${part !== undefined && part.top > 0 ? `top at ${depth(part.top)}` : 'above ground'}`, weight: 2 };
+    return { name: 'Line to the house', short: 'House line', note: `${pipeName(line)}, ${part !== undefined && part.top > 0 ? `top at ${depth(part.top)}` : 'above ground'}`, weight: 2 };
   },
   pitlessAdapter: ({ facts, values }, { depth, small }) => {
     const top = facts.top.kind === 'pitless' ? facts.top.depth : 0;
@@ -41,17 +43,17 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
     name: 'Frost line', weight: 4,
     note: values.frostDepth === null ? '' : `${small(values.frostDepth)}, ${facts.site.frostFrom ?? 'estimate'}`,
   }),
-  'insertFitting/top': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: 'carries the whole string', weight: 3 }),
-  'insertFitting/pump': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: `${facts.string.fittings.includes('steel') ? 'steel' : facts.string.fittings}, screws opposed`, weight: 2 }),
-  insertFitting: ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, note: facts.string.fittings, weight: 1.5 }),
+  'insertFitting/top': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, short: 'Insert fitting', note: 'carries the whole string', weight: 3 }),
+  'insertFitting/pump': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, short: 'Insert fitting', note: `${facts.string.fittings.includes('steel') ? 'steel' : facts.string.fittings}, screws opposed`, weight: 2 }),
+  insertFitting: ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, short: 'Insert fitting', note: facts.string.fittings, weight: 1.5 }),
   dropPipe: ({ facts, values }, { length, pressure }) => ({
-    name: `Drop pipe, ${pipeName(facts.dropPipe)}`, weight: 2,
+    name: `Drop pipe, ${pipeName(facts.dropPipe)}`, short: 'Drop pipe', weight: 2,
     note: [facts.dropPipe.rating === null ? facts.dropPipe.wallClass ?? '' : pressure(facts.dropPipe.rating), values.dropPipeCutLength === null ? '' : length(values.dropPipeCutLength)].filter((each) => each !== '').join(', '),
   }),
   splice: (solution, { depth }, part) => {
     const pump = solution.parts.find(({ kind }) => kind === 'pump');
     const above = part !== undefined && pump !== undefined ? `, ${depth(pump.top - (part.top + part.bottom) / 2)} up` : '';
-    return { name: 'Splice, staggered', note: `${solution.facts.pump.wires + 1} joints${above}`, weight: 2 };
+    return { name: 'Splice, staggered', short: 'Splice', note: `${solution.facts.pump.wires + 1} joints${above}`, weight: 2 };
   },
   torqueArrestor: ({ facts }, { depth }) => ({
     name: 'Torque arrestor', note: facts.string.torqueArrestor === null ? '' : `${depth(facts.string.torqueArrestor)} above the pump`, weight: 2,
@@ -79,7 +81,7 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   grout: ({ facts }, { depth }) => ({ name: 'Grout', note: facts.well.groutBottom === null ? 'not reported' : `to ${depth(facts.well.groutBottom)}`, weight: 1 }),
   casing: ({ facts }, { depth }) => {
     const casing = facts.well.casings[0];
-    return { name: casing === undefined ? 'Casing' : `Casing, ${casing.nominalSize} ${casing.material}`, note: casing?.bottom == null ? 'end not known' : `to ${depth(casing.bottom)}`, weight: 1.2 };
+    return { name: casing === undefined ? 'Casing' : `Casing, ${casing.nominalSize} ${casing.material}`, short: 'Casing', note: casing?.bottom == null ? 'end not known' : `to ${depth(casing.bottom)}`, weight: 1.2 };
   },
   screen: ({ facts }, { depth }) => {
     const screen = facts.well.intake.screens[0];

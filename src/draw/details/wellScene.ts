@@ -245,8 +245,9 @@ function drawString(stage: Stage): Shape[] {
   }
   for (const part of of('tie')) {
     const depth = (part.top + part.bottom) / 2;
-    const cable = parts.find(({ kind }) => kind === 'cable');
-    shapes.push(drawTie(part, pen, axis.cable(depth) - (cable?.radius ?? 0.005), axis.pipe(depth) + part.radius));
+    const cable = parts.find(({ kind }) => kind === 'cable')?.radius ?? 0.005;
+    const left = Math.min(axis.cable(depth) - cable, axis.pipe(depth) - part.radius);
+    shapes.push(drawTie(part, pen, left, Math.max(axis.cable(depth) + cable, axis.pipe(depth) + part.radius)));
     note(part);
   }
   return shapes;

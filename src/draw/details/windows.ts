@@ -47,20 +47,26 @@ export function lensDepths(at: Metres, height: number, across: number): Depths {
   return { topDepth: at - tall / 2, bottomDepth: at + tall / 2 };
 }
 
-/** The drop pipe is wanted this wide on paper, so that walls, barbs and clamps can be told apart. */
-const PIPE_PX = 17;
+/** The drop pipe is wanted this wide on paper, so that walls, barbs and clamps can be told apart; wider on a tall sheet. */
+const LEAST_PIPE_PX = 17;
+const MOST_PIPE_PX = 30;
+const PIPE_SHARE = 0.045;
 export const MOST_FACTOR = 6;
 
 /**
  * One stated factor for all widths: the least that shows the pipe well, as far as the frame has room.
- * @param down  px per metre of depth
+ * @param down    px per metre of depth
+ * @param height  of the frame [px]
  * @param room  px across that the bore and what stands beside it may take
  * @param wide  how wide that is [m]
  */
-export function widthFactor(down: number, room: number, wide: Metres, pipeDiameter: Metres): number {
-  const wanted = PIPE_PX / Math.max(pipeDiameter, inch) / down;
+export function widthFactor(down: number, height: number, room: number, wide: Metres, pipeDiameter: Metres): number {
+  const pipePx = Math.min(MOST_PIPE_PX, Math.max(LEAST_PIPE_PX, height * PIPE_SHARE));
+  const wanted = pipePx / Math.max(pipeDiameter, inch) / down;
   const fits = room / wide / down;
   const factor = Math.min(MOST_FACTOR, wanted, fits);
   const halves = Math.round(factor * 2) / 2;
+  // A dug well may be wider than the frame has room for: its widths are drawn smaller than its depths, and it is said.
+  if (fits < 1) return Math.max(0.1, Math.floor(fits * 10) / 10);
   return Math.max(1, halves > fits ? Math.floor(fits * 2) / 2 : halves);
 }
