@@ -59,7 +59,12 @@ function headingWidth(view: View): number {
   return layoutSheet({ view, subtitleLines: 1 }).heading.width;
 }
 
-function sectionShapes(section: SectionDrawing, layout: SheetLayout, details: readonly DetailDrawing[], ink: Ink): Shape[] {
+function sectionShapes(
+  section: SectionDrawing,
+  layout: SheetLayout,
+  details: readonly DetailDrawing[],
+  ink: Ink,
+): Shape[] {
   const { frame, place } = section;
   const chips = layout.section?.chips;
   const bracketX = layout.section?.bracketX ?? null;
@@ -68,8 +73,17 @@ function sectionShapes(section: SectionDrawing, layout: SheetLayout, details: re
   return [
     ...section.shapes,
     ...(bracketX === null ? [] : drawBrackets(places, frame, bracketX)),
-    ...(chips === undefined ? [] : places.map((each) =>
-      drawLink(each, chips.x + chips.width + 4, within(frame, frame.y(each.topDepth)), within(frame, frame.y(each.bottomDepth)), ink))),
+    ...(chips === undefined
+      ? []
+      : places.map((each) =>
+          drawLink(
+            each,
+            chips.x + chips.width + 4,
+            within(frame, frame.y(each.topDepth)),
+            within(frame, frame.y(each.bottomDepth)),
+            ink,
+          ),
+        )),
     drawScaleCaption(words, place.x + place.width, place.y + place.height + 17, ink),
   ];
 }
@@ -77,13 +91,24 @@ function sectionShapes(section: SectionDrawing, layout: SheetLayout, details: re
 function drawDetail(solution: Solution, view: View, { view: name, box }: DetailPlace, ink: Ink): DetailDrawing {
   const frozen = view.frozen?.windows[name];
   const frame: DetailFrame = {
-    view: name, x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top,
-    units: view.units, theme: view.theme, ink,
+    view: name,
+    x: box.left,
+    y: box.top,
+    width: box.right - box.left,
+    height: box.bottom - box.top,
+    units: view.units,
+    theme: view.theme,
+    ink,
     ...(frozen === undefined ? {} : { frozen }),
     ...(view.held === undefined ? {} : { held: view.held }),
     ...(view.lit === undefined ? {} : { lit: view.lit }),
   };
-  const scene = name === 'A' ? drawWellTop(solution, frame) : name === 'B' ? drawPumpEnd(solution, frame) : drawLens(solution, depthOf(view), frame);
+  const scene =
+    name === 'A'
+      ? drawWellTop(solution, frame)
+      : name === 'B'
+        ? drawPumpEnd(solution, frame)
+        : drawLens(solution, depthOf(view), frame);
   const { topDepth, bottomDepth, widthFactor } = scene;
   const { x, y, width, height } = frame;
   return { scene, place: { view: name, x, y, width, height, topDepth, bottomDepth, widthFactor } };
@@ -94,7 +119,10 @@ function depthOf({ sheet }: View): number {
 }
 
 function detailShapes({ place, scene }: DetailDrawing, ink: Ink): Shape[] {
-  return [crop(`detail/${place.view}`, place.x, place.y, place.width, place.height, scene.shapes), drawFrame(place, ink)];
+  return [
+    crop(`detail/${place.view}`, place.x, place.y, place.width, place.height, scene.shapes),
+    drawFrame(place, ink),
+  ];
 }
 
 function windowsOf(frames: readonly FramePlace[]): Partial<Record<ViewName, DepthWindow>> {

@@ -45,7 +45,8 @@ export function layoutSheet({ view, subtitleLines }: LayoutInput): SheetLayout {
   const width = Math.max(LEAST_WIDTH, view.width);
   const height = Math.max(LEAST_HEIGHT, view.height);
   const captionHeight = view.caption === true ? CAPTION_HEIGHT : 0;
-  const caption = view.caption === true ? { left: EDGE, right: width - EDGE, top: height - captionHeight, bottom: height - 8 } : null;
+  const caption =
+    view.caption === true ? { left: EDGE, right: width - EDGE, top: height - captionHeight, bottom: height - 8 } : null;
   const foot = height - captionHeight;
   const { sheet } = view;
   if (sheet === 'all') return { ...allOf(width, foot, subtitleLines), width, height, caption };
@@ -54,7 +55,14 @@ export function layoutSheet({ view, subtitleLines }: LayoutInput): SheetLayout {
     view: sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C',
     box: { left: EDGE, right: width - EDGE, top: headingFoot(subtitleLines, 20) + 34, bottom: foot - FOOT },
   };
-  return { width, height, caption, section: null, details: [detail], heading: { x: EDGE, width: width - 2 * EDGE, size: 20 } };
+  return {
+    width,
+    height,
+    caption,
+    section: null,
+    details: [detail],
+    heading: { x: EDGE, width: width - 2 * EDGE, size: 20 },
+  };
 }
 
 type Shared = Pick<SheetLayout, 'heading' | 'section' | 'details'>;
@@ -82,7 +90,7 @@ function allOf(width: number, foot: number, subtitleLines: number): Shared {
     section: {
       box: { left, right, top, bottom },
       chips: { x: right + LEADER, width: chipsWidth, top: top - 6, bottom: bottom + 6 },
-      bracketX: left - 44,
+      bracketX: left - 42,
     },
     details: [
       { view: 'A', box: { left: detailsLeft, right: width - EDGE, top: detailsTop, bottom: detailsTop + upper } },

@@ -35,16 +35,29 @@ function outline({ severity, x, y, size, ink }: MarkLook): Shape {
   const halo = { stroke: ink.paper, 'stroke-width': 1.5 };
   if (severity === 'danger') return path('sign', polygon(octagon(x, y, r)), { fill: ink.danger, ...halo });
   if (severity === 'note') return circle('sign', x, y, r - 1, { fill: ink.paper, stroke: ink.note, 'stroke-width': 2 });
-  const triangle: Point[] = [[x, y - r], [x + r * 1.12, y + r * 0.9], [x - r * 1.12, y + r * 0.9]];
+  const triangle: Point[] = [
+    [x, y - r],
+    [x + r * 1.12, y + r * 0.9],
+    [x - r * 1.12, y + r * 0.9],
+  ];
   return path('sign', polygon(triangle), {
-    fill: ink.warning, stroke: ink.onWarning, 'stroke-width': 1.5, 'stroke-linejoin': 'round',
+    fill: ink.warning,
+    stroke: ink.onWarning,
+    'stroke-width': 1.5,
+    'stroke-linejoin': 'round',
   });
 }
 
 function octagon(x: number, y: number, r: number): Point[] {
   const short = r * Math.SQRT2 - r;
   return [
-    [x - short, y - r], [x + short, y - r], [x + r, y - short], [x + r, y + short],
-    [x + short, y + r], [x - short, y + r], [x - r, y + short], [x - r, y - short],
+    [x - short, y - r],
+    [x + short, y - r],
+    [x + r, y - short],
+    [x + r, y + short],
+    [x + short, y + r],
+    [x - short, y + r],
+    [x - r, y + short],
+    [x - r, y - short],
   ];
 }

@@ -45,7 +45,14 @@ export function group(key: string, children: readonly Shape[], attrs: Attributes
 }
 
 /** A window that crops what it holds: a nested viewport needs no clip path and so no id. Inside, sheet coordinates go on. */
-export function crop(key: string, x: number, y: number, width: number, height: number, children: readonly Shape[]): Shape {
+export function crop(
+  key: string,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  children: readonly Shape[],
+): Shape {
   const viewBox = [x, y, width, height].map(digits).join(' ');
   return { key, tag: 'svg', attrs: { x, y, width, height, viewBox, overflow: 'hidden' }, children };
 }

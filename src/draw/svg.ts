@@ -55,7 +55,9 @@ const SPECIAL: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 
 /** A plan may come from a stranger: markup is spelled out, and signs that XML forbids become the replacement sign. */
 export function escape(words: string): string {
-  return needsCare.test(words) ? words.replace(special, (sign) => SPECIAL[sign] ?? sign).replace(forbidden, '\uFFFD') : words;
+  return needsCare.test(words)
+    ? words.replace(special, (sign) => SPECIAL[sign] ?? sign).replace(forbidden, '\uFFFD')
+    : words;
 }
 
 // Char of XML 1.0 (fifth edition), section 2.2: everything else may not stand in a document, not even escaped.

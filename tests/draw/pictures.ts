@@ -13,16 +13,26 @@ export function picture(plan: Plan, view: Partial<View> = {}): { solution: Solut
 }
 
 /** Every shape with the words of its ancestors: "string > pumpBody > outline". */
-export function flat(shapes: readonly Shape[], above = ''): { path: string; shape: Shape }[] {
+export function flat(
+  shapes: readonly Shape[],
+  above = '',
+  anchor = 'start',
+): { path: string; shape: Shape; anchor: string }[] {
   return shapes.flatMap((shape) => {
     const path = above === '' ? shape.key : `${above} > ${shape.key}`;
-    return [{ path, shape }, ...flat(shape.children ?? [], path)];
+    const own = String(shape.attrs['text-anchor'] ?? anchor);
+    return [{ path, shape, anchor: own }, ...flat(shape.children ?? [], path, own)];
   });
 }
 
 export function find(shapes: readonly Shape[], path: string): Shape {
   const found = flat(shapes).find((each) => each.path === path || each.path.endsWith(` > ${path}`));
-  if (found === undefined) throw new Error(`no shape "${path}"; there are ${flat(shapes).map((each) => each.path).join(', ')}`);
+  if (found === undefined)
+    throw new Error(
+      `no shape "${path}"; there are ${flat(shapes)
+        .map((each) => each.path)
+        .join(', ')}`,
+    );
   return found.shape;
 }
 
@@ -45,10 +55,9 @@ export interface TextBox {
 export function textBoxes(shapes: readonly Shape[]): TextBox[] {
   return flat(shapes)
     .filter(({ shape }) => shape.tag === 'text')
-    .map(({ path, shape }) => {
+    .map(({ path, shape, anchor }) => {
       const size = number(shape, 'font-size');
       const width = textWidth(shape.text ?? '', size, (shape.attrs['font-weight'] ?? 400) as Weight);
-      const anchor = shape.attrs['text-anchor'] ?? 'start';
       const x = number(shape, 'x');
       const left = anchor === 'end' ? x - width : anchor === 'middle' ? x - width / 2 : x;
       const y = number(shape, 'y');

@@ -10,8 +10,14 @@ import { planOf, rockWell, sample, SAMPLES } from '../plans/build.ts';
 import { flat, picture, SHEET } from './pictures.ts';
 
 const VIEWS: readonly Partial<View>[] = [
-  {}, { theme: 'dark', units: 'metric' }, { theme: 'print', caption: true }, { sheet: 'section', width: 320, height: 560 },
-  { sheet: 'top', width: 390, height: 500 }, { sheet: 'pump', width: 390, height: 500 }, { sheet: { at: 2 }, width: 400, height: 400 }, { width: 760, height: 700 },
+  {},
+  { theme: 'dark', units: 'metric' },
+  { theme: 'print', caption: true },
+  { sheet: 'section', width: 320, height: 560 },
+  { sheet: 'top', width: 390, height: 500 },
+  { sheet: 'pump', width: 390, height: 500 },
+  { sheet: { at: 2 }, width: 400, height: 400 },
+  { width: 760, height: 700 },
 ];
 
 describe.each(SAMPLES)('%s as SVG', (name) => {
@@ -26,7 +32,8 @@ describe.each(SAMPLES)('%s as SVG', (name) => {
   test.each(VIEWS)('holds nothing that leaks into a page or is refused by one: %j', (view) => {
     const svg = toSvg(picture(plan, view).scene);
     const tags = new Set([...svg.matchAll(/<([a-zA-Z]+)/g)].map(([, tag]) => tag));
-    for (const tag of tags) expect(['svg', 'g', 'path', 'rect', 'line', 'circle', 'text', 'tspan', 'title', 'desc']).toContain(tag);
+    for (const tag of tags)
+      expect(['svg', 'g', 'path', 'rect', 'line', 'circle', 'text', 'tspan', 'title', 'desc']).toContain(tag);
     expect(svg).not.toMatch(/ (id|class|style|href|xlink:href|filter|mask|clip-path|onload)=/);
     expect(svg).not.toMatch(/url\(|NaN|Infinity|undefined|null/);
   });
@@ -37,8 +44,12 @@ describe.each(SAMPLES)('%s as SVG', (name) => {
 
   test('keys are words, unique among their siblings', () => {
     const { scene } = picture(plan);
-    const siblings = [scene.shapes, ...flat(scene.shapes).flatMap(({ shape }) => (shape.children === undefined ? [] : [shape.children]))];
-    for (const keys of siblings.map((shapes) => shapes.map((shape) => shape.key))) expect(new Set(keys).size, keys.join(', ')).toBe(keys.length);
+    const siblings = [
+      scene.shapes,
+      ...flat(scene.shapes).flatMap(({ shape }) => (shape.children === undefined ? [] : [shape.children])),
+    ];
+    for (const keys of siblings.map((shapes) => shapes.map((shape) => shape.key)))
+      expect(new Set(keys).size, keys.join(', ')).toBe(keys.length);
   });
 });
 
@@ -62,11 +73,23 @@ test('a stranger’s title is text and nothing else', () => {
 });
 
 test('numbers have two decimals at most and no negative zero', () => {
-  expect([0, -0.001, 12, 12.5, 12.345, -3.999, 0.05, 1234.567].map(digits)).toEqual(['0', '0', '12', '12.5', '12.35', '-4', '0.05', '1234.57']);
-  fc.assert(fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), (value) => {
-    expect(Math.abs(Number(digits(value)) - value)).toBeLessThanOrEqual(0.005 + 1e-9);
-    expect(digits(value)).toMatch(/^-?\d+(\.\d{1,2})?$/);
-  }), { seed: 5 });
+  expect([0, -0.001, 12, 12.5, 12.345, -3.999, 0.05, 1234.567].map(digits)).toEqual([
+    '0',
+    '0',
+    '12',
+    '12.5',
+    '12.35',
+    '-4',
+    '0.05',
+    '1234.57',
+  ]);
+  fc.assert(
+    fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), (value) => {
+      expect(Math.abs(Number(digits(value)) - value)).toBeLessThanOrEqual(0.005 + 1e-9);
+      expect(digits(value)).toMatch(/^-?\d+(\.\d{1,2})?$/);
+    }),
+    { seed: 5 },
+  );
 });
 
 test('signs that XML 1.0 forbids are replaced', () => {
@@ -78,5 +101,6 @@ test('title and description come first and tell depth, levels and dangers', () =
   const svg = toSvg(picture(rockWell({ site: { frostDepth: '72 in' } })).scene);
   expect(svg).toMatch(/^<svg [^>]*><title>[^<]+<\/title><desc>[^<]+<\/desc>/);
   const desc = /<desc>([^<]*)<\/desc>/.exec(svg)?.[1] ?? '';
-  for (const words of ['Static water level 40 ft', 'Pump intake 140 ft', 'well bottom 200 ft', 'Danger']) expect(desc).toContain(words);
+  for (const words of ['Static water level 40 ft', 'Pump intake 140 ft', 'well bottom 200 ft', 'Danger'])
+    expect(desc).toContain(words);
 });

@@ -20,7 +20,9 @@ export function isEmpty(box: Box): boolean {
 
 /** Does a symbol of this half width and half height round (x, y) lie wholly inside? */
 export function holds(box: Box, x: number, y: number, halfWidth: number, halfHeight: number): boolean {
-  return x - halfWidth >= box.left && x + halfWidth <= box.right && y - halfHeight >= box.top && y + halfHeight <= box.bottom;
+  return (
+    x - halfWidth >= box.left && x + halfWidth <= box.right && y - halfHeight >= box.top && y + halfHeight <= box.bottom
+  );
 }
 
 export function overlap(a: Box, b: Box): boolean {

@@ -11,7 +11,11 @@ export interface GroundLook {
 const WORDS: readonly (readonly [words: RegExp, ground: GroundName, pattern: PatternName])[] = [
   [/topsoil|top soil|loam|fill|peat|muck|organic|soil/, 'soil', 'soil'],
   [/till|hardpan|hard pan|boulder clay|drift/, 'clay', 'till'],
-  [/sand.*(and|&|,|\+|with).*gravel|gravel.*(and|&|,|\+|with).*sand|sandy gravel|gravelly sand/, 'sand', 'sandAndGravel'],
+  [
+    /sand.*(and|&|,|\+|with).*gravel|gravel.*(and|&|,|\+|with).*sand|sandy gravel|gravelly sand/,
+    'sand',
+    'sandAndGravel',
+  ],
   [/(weathered|rotten|soft|broken) shale|shale.*(weathered|rotten|broken)|mudstone/, 'rock', 'weatheredShale'],
   [/sandstone|conglomerate|quartzite/, 'sand', 'sandstone'],
   [/dolomite|dolostone/, 'rock', 'dolomite'],

@@ -8,8 +8,23 @@ import { boxHeight, holds, isEmpty, type Box } from './clip.ts';
 import { Pen } from './pen.ts';
 
 export type PatternName =
-  | 'soil' | 'clay' | 'silt' | 'sand' | 'gravel' | 'sandAndGravel' | 'till' | 'sandstone' | 'limestone' | 'dolomite'
-  | 'shale' | 'weatheredShale' | 'granite' | 'basalt' | 'schist' | 'rock' | 'unknown';
+  | 'soil'
+  | 'clay'
+  | 'silt'
+  | 'sand'
+  | 'gravel'
+  | 'sandAndGravel'
+  | 'till'
+  | 'sandstone'
+  | 'limestone'
+  | 'dolomite'
+  | 'shale'
+  | 'weatheredShale'
+  | 'granite'
+  | 'basalt'
+  | 'schist'
+  | 'rock'
+  | 'unknown';
 
 export interface Hatch {
   /** Path text, clipped to the boxes; empty where nothing fits. */
@@ -36,18 +51,18 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   clay: { draw: dashRows(9, 20), dashes: '8 12' },
   silt: { draw: dashRows(8, 18), dashes: '6 4 1 7' },
   sand: { draw: dashRows(7, 9), dashes: '1 8' },
-  gravel: { draw: cells(24, 13, 5, 3, pebble) },
+  gravel: { draw: cells(26, 15, 5, 3, pebble) },
   sandAndGravel: { draw: cells(28, 15, 8, 5, pebbleAndGrains) },
   till: { draw: cells(26, 14, 6, 4, stonesInClay) },
   sandstone: { draw: beddedSand },
-  limestone: { draw: bricks(10, 24, 0) },
-  dolomite: { draw: bricks(10, 24, 4) },
+  limestone: { draw: bricks(11, 26, 0) },
+  dolomite: { draw: bricks(11, 26, 4) },
   shale: { draw: dashRows(6, 17), dashes: '13 4' },
   weatheredShale: { draw: dashRows(8, 20), dashes: '11 4 2 6' },
-  granite: { draw: cells(18, 13, 3, 3, cross) },
-  basalt: { draw: cells(17, 13, 3, 3, wedge) },
-  schist: { draw: cells(22, 9, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
-  rock: { draw: cells(17, 12, 4, 4, splinter) },
+  granite: { draw: cells(24, 16, 3, 3, cross) },
+  basalt: { draw: cells(22, 16, 3, 3, wedge) },
+  schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
+  rock: { draw: cells(22, 15, 4, 4, splinter) },
   unknown: { draw: cells(46, 30, 4, 6, questionMark) },
 };
 
@@ -128,7 +143,12 @@ function pebbleAndGrains(pen: Pen, x: number, y: number, luck: number): void {
 
 function stonesInClay(pen: Pen, x: number, y: number, luck: number): void {
   if (luck > 0.4) pen.stroke(x - 6, y, x + 3, y);
-  else pen.move(x - 3, y + 2).lineTo(x, y - 3).lineTo(x + 4, y + 1).lineTo(x - 3, y + 2);
+  else
+    pen
+      .move(x - 3, y + 2)
+      .lineTo(x, y - 3)
+      .lineTo(x + 4, y + 1)
+      .lineTo(x - 3, y + 2);
 }
 
 function cross(pen: Pen, x: number, y: number, luck: number): void {
@@ -137,7 +157,10 @@ function cross(pen: Pen, x: number, y: number, luck: number): void {
 }
 
 function wedge(pen: Pen, x: number, y: number): void {
-  pen.move(x - 2, y - 2).lineTo(x, y + 2).lineTo(x + 2, y - 2);
+  pen
+    .move(x - 2, y - 2)
+    .lineTo(x, y + 2)
+    .lineTo(x + 2, y - 2);
 }
 
 function splinter(pen: Pen, x: number, y: number, luck: number): void {
@@ -146,6 +169,12 @@ function splinter(pen: Pen, x: number, y: number, luck: number): void {
 }
 
 function questionMark(pen: Pen, x: number, y: number): void {
-  pen.move(x - 2, y - 2).lineTo(x - 1, y - 4).lineTo(x + 2, y - 3).lineTo(x + 1, y - 1).lineTo(x, y).lineTo(x, y + 1);
+  pen
+    .move(x - 2, y - 2)
+    .lineTo(x - 1, y - 4)
+    .lineTo(x + 2, y - 3)
+    .lineTo(x + 1, y - 1)
+    .lineTo(x, y)
+    .lineTo(x, y + 1);
   pen.stroke(x, y + 3, x, y + 3.8);
 }

@@ -14,7 +14,8 @@ export class Pen {
   move(x: number, y: number): this {
     const tenthsX = Math.round(x * 10);
     const tenthsY = Math.round(y * 10);
-    this.out += this.out === '' ? `M${step(tenthsX)}${next(tenthsY)}` : `m${step(tenthsX - this.x)}${next(tenthsY - this.y)}`;
+    this.out +=
+      this.out === '' ? `M${step(tenthsX)}${next(tenthsY)}` : `m${step(tenthsX - this.x)}${next(tenthsY - this.y)}`;
     this.x = tenthsX;
     this.y = tenthsY;
     return this;

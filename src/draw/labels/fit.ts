@@ -31,13 +31,7 @@ const PINNED_WEIGHT = 1e12;
  * @param pinned  index of the label that is held: it stays on its anchor
  * @returns       middles [px], in the same order
  */
-export function fitLabels(
-  labels: readonly LabelToFit[],
-  gap: number,
-  lo: number,
-  hi: number,
-  pinned = -1,
-): number[] {
+export function fitLabels(labels: readonly LabelToFit[], gap: number, lo: number, hi: number, pinned = -1): number[] {
   const first = labels[0];
   if (first === undefined) return [];
   const offsets = offsetsOf(labels, gap);
@@ -77,7 +71,11 @@ function pool(labels: readonly LabelToFit[], offsets: readonly number[], pinned:
       weight: i === pinned ? PINNED_WEIGHT : label.weight,
       count: 1,
     };
-    for (let last = blocks[blocks.length - 1]; last !== undefined && last.mean >= block.mean; last = blocks[blocks.length - 1]) {
+    for (
+      let last = blocks[blocks.length - 1];
+      last !== undefined && last.mean >= block.mean;
+      last = blocks[blocks.length - 1]
+    ) {
       blocks.pop();
       block = merge(last, block);
     }

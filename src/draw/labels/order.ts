@@ -11,7 +11,9 @@ export function orderLabels<Label extends Ordered>(labels: readonly Label[], bef
   const sorted = [...labels].sort((a, b) => a.anchor - b.anchor || (a.handle < b.handle ? -1 : 1));
   if (before === undefined) return sorted;
   const place = new Map(before.map((handle, i) => [handle, i]));
-  const kept = sorted.filter((label) => place.has(label.handle)).sort((a, b) => (place.get(a.handle) ?? 0) - (place.get(b.handle) ?? 0));
+  const kept = sorted
+    .filter((label) => place.has(label.handle))
+    .sort((a, b) => (place.get(a.handle) ?? 0) - (place.get(b.handle) ?? 0));
   const fresh = sorted.filter((label) => !place.has(label.handle));
   const order: Label[] = [];
   for (const label of [...kept, ...fresh]) {

@@ -21,15 +21,38 @@ export function drawAnnulus({ facts }: Solution, frame: SectionFrame): Shape[] {
     [-1, 1].map((side) => {
       const y = within(frame, frame.y(top));
       const x = side < 0 ? frame.axis - outside : frame.axis + inner;
-      return rect(`${key}/${side < 0 ? 'left' : 'right'}`, x, y, outside - inner, within(frame, frame.y(end)) - y, attrs);
+      return rect(
+        `${key}/${side < 0 ? 'left' : 'right'}`,
+        x,
+        y,
+        outside - inner,
+        within(frame, frame.y(end)) - y,
+        attrs,
+      );
     });
   const shapes: Shape[] = [];
   if (groutBottom === null) {
-    shapes.push(...ring('annulus/unknown', 0, foot, { fill: ink.paper, 'fill-opacity': 0.35, stroke: ink.hair, 'stroke-width': 0.8, 'stroke-dasharray': '3 3' }));
+    shapes.push(
+      ...ring('annulus/unknown', 0, foot, {
+        fill: ink.paper,
+        'fill-opacity': 0.35,
+        stroke: ink.hair,
+        'stroke-width': 0.8,
+        'stroke-dasharray': '3 3',
+      }),
+    );
   } else {
     const cemented = Math.min(groutBottom, foot);
     shapes.push(...ring('grout', 0, cemented, { fill: ink.grout, stroke: ink.hair, 'stroke-width': 0.6 }));
-    if (cemented < foot) shapes.push(...ring('annulus', cemented, foot, { fill: ink.gravelPack, stroke: ink.hair, 'stroke-width': 0.6, 'stroke-dasharray': '2 2' }));
+    if (cemented < foot)
+      shapes.push(
+        ...ring('annulus', cemented, foot, {
+          fill: ink.gravelPack,
+          stroke: ink.hair,
+          'stroke-width': 0.6,
+          'stroke-dasharray': '2 2',
+        }),
+      );
   }
   return [group('annulus', shapes)];
 }
@@ -37,9 +60,21 @@ export function drawAnnulus({ facts }: Solution, frame: SectionFrame): Shape[] {
 export function drawCasings(solution: Solution, frame: SectionFrame): Shape[] {
   const { casings, intake, bottom } = solution.facts.well;
   const ends = casings.map((casing) => casing.bottom ?? intake.screens[0]?.top ?? bottom);
-  const shapes = casings.flatMap((casing, i) => [...pipeWalls(`casing/${i}`, casing.top, ends[i] ?? bottom, {
-    inside: casing.insideDiameter / 2, outside: casing.outsideDiameter / 2, known: casing.bottom !== null, plastic: isPlastic(casing),
-  }, frame), ...shoe(casing, i, frame)]);
+  const shapes = casings.flatMap((casing, i) => [
+    ...pipeWalls(
+      `casing/${i}`,
+      casing.top,
+      ends[i] ?? bottom,
+      {
+        inside: casing.insideDiameter / 2,
+        outside: casing.outsideDiameter / 2,
+        known: casing.bottom !== null,
+        plastic: isPlastic(casing),
+      },
+      frame,
+    ),
+    ...shoe(casing, i, frame),
+  ]);
   return [group('casing', [...shapes, ...liningBelow(solution, ends, frame)])];
 }
 
@@ -79,7 +114,12 @@ function shoe(casing: CasingFacts, index: number, frame: SectionFrame): Shape[] 
   return [-1, 1].map((side) => {
     const inner = frame.axis + side * (casing.insideDiameter / 2) * frame.kx;
     const outer = inner + side * (wall + 2.2);
-    const points: Point[] = [[outer, y - 7], [outer, y], [inner, y + 1.5], [inner, y - 7]];
+    const points: Point[] = [
+      [outer, y - 7],
+      [outer, y],
+      [inner, y + 1.5],
+      [inner, y - 7],
+    ];
     return path(`casing/${index}/shoe/${side < 0 ? 'left' : 'right'}`, polygon(points), { fill: frame.ink.casing });
   });
 }
@@ -89,11 +129,22 @@ function liningBelow({ bore, facts }: Solution, ends: readonly Metres[], frame: 
   const plastic = facts.well.casings.some(isPlastic);
   return bore.flatMap((stretch, i) => {
     if (stretch.kind === 'screen') return screen(stretch, `screen/${i}`, frame);
-    const covered = facts.well.casings.some((casing, j) => casing.top <= stretch.top && (ends[j] ?? 0) >= stretch.bottom);
+    const covered = facts.well.casings.some(
+      (casing, j) => casing.top <= stretch.top && (ends[j] ?? 0) >= stretch.bottom,
+    );
     if (stretch.kind === 'openHole' || covered) return [];
-    return pipeWalls(`riser/${i}`, stretch.top, stretch.bottom, {
-      inside: stretch.insideRadius, outside: stretch.outsideRadius, known: stretch.known, plastic,
-    }, frame);
+    return pipeWalls(
+      `riser/${i}`,
+      stretch.top,
+      stretch.bottom,
+      {
+        inside: stretch.insideRadius,
+        outside: stretch.outsideRadius,
+        known: stretch.known,
+        plastic,
+      },
+      frame,
+    );
   });
 }
 
@@ -111,10 +162,28 @@ function screen(stretch: BoreStretch, key: string, frame: SectionFrame): Shape[]
     const packX = side < 0 ? outer - pack : outer;
     return [
       rect(`${key}/pack/${name}`, packX, from, pack, to - from, { fill: ink.gravelPack }),
-      path(`${key}/grains/${name}`, polyline([[packX + pack * 0.3, from + 2], [packX + pack * 0.3, to]]) + polyline([[packX + pack * 0.72, from + 4.5], [packX + pack * 0.72, to]]), {
-        fill: 'none', stroke: ink.ground.gravel.hatch, 'stroke-width': 1.5, 'stroke-dasharray': '1.5 3.5',
+      path(
+        `${key}/grains/${name}`,
+        polyline([
+          [packX + pack * 0.3, from + 2],
+          [packX + pack * 0.3, to],
+        ]) +
+          polyline([
+            [packX + pack * 0.72, from + 4.5],
+            [packX + pack * 0.72, to],
+          ]),
+        {
+          fill: 'none',
+          stroke: ink.ground.gravel.hatch,
+          'stroke-width': 1.5,
+          'stroke-dasharray': '1.5 3.5',
+        },
+      ),
+      line(`${key}/slots/${name}`, middle, from, middle, to, {
+        stroke: ink.casing,
+        'stroke-width': wall,
+        'stroke-dasharray': '1.6 1.8',
       }),
-      line(`${key}/slots/${name}`, middle, from, middle, to, { stroke: ink.casing, 'stroke-width': wall, 'stroke-dasharray': '1.6 1.8' }),
       line(`${key}/edge/${name}`, outer, from, outer, to, { stroke: ink.casing, 'stroke-width': 1 }),
     ];
   });

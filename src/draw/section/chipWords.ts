@@ -61,7 +61,8 @@ function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipW
 function placeOfUnknown(handle: string, { facts, levels }: Solution): Metres {
   const { bottom } = facts.well;
   if (handle === 'staticLevel') return bottom * 0.3;
-  if (handle === 'pumpingLevel') return levels.static === null ? bottom * 0.45 : (levels.static + facts.pump.setting) / 2;
+  if (handle === 'pumpingLevel')
+    return levels.static === null ? bottom * 0.45 : (levels.static + facts.pump.setting) / 2;
   if (handle === 'frostDepth') return 0;
   return bottom * 0.6;
 }
@@ -84,7 +85,13 @@ const WORDS: Readonly<Record<string, Words | undefined>> = {
     parts: ['frost'],
     weight: 4,
     value: shallow,
-    notes: ({ facts }) => [facts.site.frostFrom === null ? '' : facts.site.frostFrom === 'adviser' ? 'by the adviser' : `by ${facts.site.frostFrom}`],
+    notes: ({ facts }) => [
+      facts.site.frostFrom === null
+        ? ''
+        : facts.site.frostFrom === 'adviser'
+          ? 'by the adviser'
+          : `by ${facts.site.frostFrom}`,
+    ],
   },
   pitlessDepth: {
     parts: ['pitlessAdapter', 'buriedLine'],
@@ -95,14 +102,19 @@ const WORDS: Readonly<Record<string, Words | undefined>> = {
   staticLevel: {
     parts: ['staticLevel'],
     weight: 4,
-    notes: ({ facts, levels }, show) => [facts.water.staticLevel !== null && facts.water.staticLevel < 0 ? 'flows when open' : 'pump off', inDrySeason(levels.staticLowest, levels.static, show)],
+    notes: ({ facts, levels }, show) => [
+      facts.water.staticLevel !== null && facts.water.staticLevel < 0 ? 'flows when open' : 'pump off',
+      inDrySeason(levels.staticLowest, levels.static, show),
+    ],
   },
   pumpingLevel: {
     parts: ['pumpingLevel'],
     weight: 4,
     notes: ({ facts, levels, values }, show) => [
       values.drawdown === null || facts.house.demand === null
-        ? facts.water.pumping?.kind === 'yield only' ? 'air-lift yield only: not known' : ''
+        ? facts.water.pumping?.kind === 'yield only'
+          ? 'air-lift yield only: not known'
+          : ''
         : `${hold(show.depth(values.drawdown))} drawdown at ${hold(show.flow(facts.house.demand))}`,
       inDrySeason(levels.pumpingDry, levels.pumping, show),
     ],
@@ -111,9 +123,11 @@ const WORDS: Readonly<Record<string, Words | undefined>> = {
     parts: ['pump', 'intake', 'motor'],
     weight: 4,
     notes: ({ values }, show) => [
-      values.submergence === null ? '' : values.submergence >= 0
-        ? `${hold(show.depth(values.submergence))} of water over it`
-        : `${hold(show.depth(-values.submergence))} above the water`,
+      values.submergence === null
+        ? ''
+        : values.submergence >= 0
+          ? `${hold(show.depth(values.submergence))} of water over it`
+          : `${hold(show.depth(-values.submergence))} above the water`,
     ],
   },
   wellBottom: {
@@ -121,13 +135,17 @@ const WORDS: Readonly<Record<string, Words | undefined>> = {
     weight: 4,
     notes: ({ facts, values }, show) => [
       values.clearanceToBottom === null ? '' : `${hold(show.depth(values.clearanceToBottom))} under the motor`,
-      facts.well.soundedDepth === null || facts.well.depth - facts.well.bottom < 0.01 ? '' : `drilled to ${hold(show.depth(facts.well.depth))}`,
+      facts.well.soundedDepth === null || facts.well.depth - facts.well.bottom < 0.01
+        ? ''
+        : `drilled to ${hold(show.depth(facts.well.depth))}`,
     ],
   },
   casingBottom: {
     parts: ['casing', 'grout'],
     weight: 2,
-    notes: ({ facts }, show) => [facts.well.groutBottom === null ? 'grout not known' : `grout to ${hold(show.depth(facts.well.groutBottom))}`],
+    notes: ({ facts }, show) => [
+      facts.well.groutBottom === null ? 'grout not known' : `grout to ${hold(show.depth(facts.well.groutBottom))}`,
+    ],
   },
   screenTop: { parts: ['screen'], weight: 2, notes: () => [] },
   screenBottom: { parts: [], weight: 2, notes: () => [] },
@@ -165,7 +183,13 @@ function inDrySeason(dry: Metres | null, usual: Metres | null, show: Show): stri
 
 function inkOf(handle: Handle, ink: Ink): string {
   const inks: Readonly<Record<Handle['ink'], string>> = {
-    static: ink.static, pumping: ink.pumping, frost: ink.frost, pump: ink.pump, casing: ink.casing, ground: ink.casing, pitless: ink.dropPipe,
+    static: ink.static,
+    pumping: ink.pumping,
+    frost: ink.frost,
+    pump: ink.pump,
+    casing: ink.casing,
+    ground: ink.casing,
+    pitless: ink.dropPipe,
   };
   return inks[handle.ink];
 }

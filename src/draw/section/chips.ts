@@ -37,18 +37,34 @@ interface Placed {
   readonly lineY: number;
 }
 
-export function drawChips(words: readonly ChipWords[], column: ChipColumn, frame: SectionFrame, frozen: Frozen | undefined, held: View['held']): ChipDrawing {
+export function drawChips(
+  words: readonly ChipWords[],
+  column: ChipColumn,
+  frame: SectionFrame,
+  frozen: Frozen | undefined,
+  held: View['held'],
+): ChipDrawing {
   const placed = placeChips(words, column, frame, frozen, held);
   return {
     shapes: [
-      group('leaders', placed.flatMap((chip) => leader(chip, column, frame))),
-      group('chips', placed.map((chip) => drawChip(chip, column, frame))),
+      group(
+        'leaders',
+        placed.flatMap((chip) => leader(chip, column, frame)),
+      ),
+      group(
+        'chips',
+        placed.map((chip) => drawChip(chip, column, frame)),
+      ),
     ],
     chips: placed.map(({ words: { handle }, step, middle, lineY }) => {
       const height = tallAt(step);
       return { handle, x: column.x, y: middle - height / 2, width: column.width, height, lineY };
     }),
-    states: placed.map(({ words: { handle }, step, middle, lineY }) => ({ handle, offset: middle - lineY, collapse: step })),
+    states: placed.map(({ words: { handle }, step, middle, lineY }) => ({
+      handle,
+      offset: middle - lineY,
+      collapse: step,
+    })),
   };
 }
 
@@ -56,20 +72,36 @@ function tallAt(step: number): number {
   return TALL[step] ?? TALL[0];
 }
 
-function placeChips(words: readonly ChipWords[], column: ChipColumn, frame: SectionFrame, frozen: Frozen | undefined, held: View['held']): Placed[] {
+function placeChips(
+  words: readonly ChipWords[],
+  column: ChipColumn,
+  frame: SectionFrame,
+  frozen: Frozen | undefined,
+  held: View['held'],
+): Placed[] {
   const before = new Map(frozen?.chips.map((chip) => [chip.handle, chip]));
   const anchored = words.map((each) => {
     const lineY = within(frame, frame.y(each.depth));
     const offset = held?.handle === each.handle ? (before.get(each.handle)?.offset ?? 0) : 0;
     return { words: each, handle: each.handle, lineY, anchor: lineY + offset };
   });
-  const ordered = orderLabels(anchored, frozen?.chips.map((chip) => chip.handle));
+  const ordered = orderLabels(
+    anchored,
+    frozen?.chips.map((chip) => chip.handle),
+  );
   const ladders = ordered.map(({ words: each, anchor }) => ladderOf(each, anchor));
-  const steps = frozen === undefined
-    ? collapseLabels(ladders, GAP, column.top, column.bottom)
-    : ordered.map(({ handle }) => before.get(handle)?.collapse ?? 1);
+  const steps =
+    frozen === undefined
+      ? collapseLabels(ladders, GAP, column.top, column.bottom)
+      : ordered.map(({ handle }) => before.get(handle)?.collapse ?? 1);
   const pinned = held === undefined ? -1 : ordered.findIndex(({ handle }) => handle === held.handle);
-  const blocks = fitLabels(ladders.map((ladder, i) => labelAt(ladder, steps[i] ?? 0)), GAP, column.top, column.bottom, pinned);
+  const blocks = fitLabels(
+    ladders.map((ladder, i) => labelAt(ladder, steps[i] ?? 0)),
+    GAP,
+    column.top,
+    column.bottom,
+    pinned,
+  );
   return ordered.map(({ words: each, lineY }, i) => {
     const step = steps[i] ?? 0;
     return { words: each, step, lineY, middle: (blocks[i] ?? lineY) - notesHeight(each, step) / 2 };
@@ -99,9 +131,24 @@ function leader({ words, middle, lineY }: Placed, column: ChipColumn, frame: Sec
   const to = column.x;
   const points: [number, number][] =
     Math.abs(middle - lineY) < 3
-      ? [[from, lineY], [to, middle]]
-      : [[from, lineY], [from + 3, lineY], [to - 4, middle], [to, middle]];
-  return [path(words.handle, polyline(points), { fill: 'none', stroke: strokeOf(words, frame), 'stroke-width': 1.3, 'stroke-linejoin': 'round' })];
+      ? [
+          [from, lineY],
+          [to, middle],
+        ]
+      : [
+          [from, lineY],
+          [from + 3, lineY],
+          [to - 4, middle],
+          [to, middle],
+        ];
+  return [
+    path(words.handle, polyline(points), {
+      fill: 'none',
+      stroke: strokeOf(words, frame),
+      'stroke-width': 1.3,
+      'stroke-linejoin': 'round',
+    }),
+  ];
 }
 
 function strokeOf({ ink, finding }: ChipWords, frame: SectionFrame): string {
@@ -123,7 +170,11 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   const danger = words.finding?.severity === 'danger';
   const shapes: Shape[] = [
     rect('body', column.x, top, column.width, tall, {
-      rx: tall / 2, fill: ink.paper, stroke, 'stroke-width': danger ? 2 : 1.5, ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
+      rx: tall / 2,
+      fill: ink.paper,
+      stroke,
+      'stroke-width': danger ? 2 : 1.5,
+      ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
     }),
     words.locked ? lock(column.x + 13, middle, stroke) : grip(column.x + 9, middle, stroke),
     text('name', nameX, middle + size * 0.35, nameFor(words, room, size), { size, fill: ink.ink }),
@@ -131,8 +182,21 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   ];
   if (step === 0) {
     words.notes.forEach((note, i) => {
-      const fill = i === 0 && words.finding !== null && words.finding.severity !== 'note' ? (danger ? ink.danger : ink.ink) : ink.ink2;
-      shapes.push(text(`note/${i === 0 ? 'first' : 'second'}`, column.x + 12, top + tall + 11.5 + i * NOTE_LINE, noteFor(note, column.width - 14), { size: 11.5, fill, ...(danger && i === 0 ? { weight: 600 as const } : {}) }));
+      const fill =
+        i === 0 && words.finding !== null && words.finding.severity !== 'note'
+          ? danger
+            ? ink.danger
+            : ink.ink
+          : ink.ink2;
+      shapes.push(
+        text(
+          `note/${i === 0 ? 'first' : 'second'}`,
+          column.x + 12,
+          top + tall + 11.5 + i * NOTE_LINE,
+          noteFor(note, column.width - 14),
+          { size: 11.5, fill, ...(danger && i === 0 ? { weight: 600 as const } : {}) },
+        ),
+      );
     });
   }
   return group(words.handle, shapes);

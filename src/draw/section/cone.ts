@@ -4,6 +4,9 @@ import type { Shape } from '../scene.ts';
 import { group, path, polyline, type Point } from '../shapes.ts';
 import type { SectionFrame } from './frame.ts';
 
+/** Points closer together than this add nothing to the line [px]. */
+const LEAST_STEP = 2.5;
+
 /**
  * Distances run from the hole's wall to the ground's edge by their square root: the cone spans from a hand's width to
  * half a mile, so no straight scale could show it. Depths are true.
@@ -14,16 +17,24 @@ export function drawCone({ cone }: Solution, frame: SectionFrame): Shape[] {
   if (!cone || last === undefined || first === undefined || last.distance <= first.distance) return [];
   const half = frame.holeHalf;
   const side = (sign: number, room: number): string => {
-    const points = cone.map(({ distance, depth }): Point => {
+    const points: Point[] = [];
+    for (const { distance, depth } of cone) {
       const share = Math.sqrt((distance - first.distance) / (last.distance - first.distance));
-      return [frame.axis + sign * (half + share * room), frame.y(depth)];
-    });
+      const point: Point = [frame.axis + sign * (half + share * room), frame.y(depth)];
+      const before = points[points.length - 1];
+      if (before === undefined || Math.abs(point[0] - before[0]) >= LEAST_STEP) points.push(point);
+    }
     return polyline(points);
   };
   const d = side(-1, frame.axis - half - frame.left) + side(1, frame.right - frame.axis - half);
   return [
     group('cone', [
-      path('cone/line', d, { fill: 'none', stroke: frame.ink.pumping, 'stroke-width': 1.2, 'stroke-dasharray': '5 3.5' }),
+      path('cone/line', d, {
+        fill: 'none',
+        stroke: frame.ink.pumping,
+        'stroke-width': 1.2,
+        'stroke-dasharray': '5 3.5',
+      }),
     ]),
   ];
 }

@@ -36,7 +36,12 @@ export interface SectionDrawing {
 export function drawSection(solution: Solution, view: View, layout: SectionLayout, ink: Ink): SectionDrawing {
   const { box } = layout;
   const frame = sectionFrame(solution, {
-    box, ink, theme: view.theme, show: show(view.units), frozen: view.frozen?.windows.O, held: view.held,
+    box,
+    ink,
+    theme: view.theme,
+    show: show(view.units),
+    frozen: view.frozen?.windows.O,
+    held: view.held,
   });
   const layers = groundLayers(solution, frame);
   const frost = solution.values.frostDepth;
@@ -75,10 +80,24 @@ export function drawSection(solution: Solution, view: View, layout: SectionLayou
     ...marks.shapes,
   ];
   const place: FramePlace = {
-    view: 'O', x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top,
-    topDepth: frame.topDepth, bottomDepth: frame.bottomDepth, widthFactor: frame.widthFactor,
+    view: 'O',
+    x: box.left,
+    y: box.top,
+    width: box.right - box.left,
+    height: box.bottom - box.top,
+    topDepth: frame.topDepth,
+    bottomDepth: frame.bottomDepth,
+    widthFactor: frame.widthFactor,
   };
-  return { frame, place, shapes, chips: chips.chips, chipStates: chips.states, marks: marks.marks, hits: [...top.hits, ...string.hits] };
+  return {
+    frame,
+    place,
+    shapes,
+    chips: chips.chips,
+    chipStates: chips.states,
+    marks: marks.marks,
+    hits: [...top.hits, ...string.hits],
+  };
 }
 
 function lineDepths(words: readonly ChipWords[]): Metres[] {

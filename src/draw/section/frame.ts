@@ -71,10 +71,19 @@ export function sectionFrame(solution: Solution, { box, ink, theme, show, frozen
   const axis = Math.round(left + (right - left) * AXIS_SHARE);
   return {
     ...scale,
-    left, right, top, bottom, axis, kx, widthFactor,
+    left,
+    right,
+    top,
+    bottom,
+    axis,
+    kx,
+    widthFactor,
     x: (radius) => axis + radius * kx,
     holeHalf: widest * kx,
-    ink, theme, show, held,
+    ink,
+    theme,
+    show,
+    held,
   };
 }
 

@@ -13,7 +13,9 @@ export function drawFrost(depth: Metres | null, frame: SectionFrame): Shape[] {
   const foot = within(frame, frame.y(depth));
   const band = rect('frost/band', left, top, right - left, foot - top, { fill: ink.frostFill, 'fill-opacity': 0.82 });
   const edge = line('frost/line', left, foot, right, foot, {
-    stroke: ink.frost, 'stroke-width': 1.6, 'stroke-dasharray': '9 3 1.6 3',
+    stroke: ink.frost,
+    'stroke-width': 1.6,
+    'stroke-dasharray': '9 3 1.6 3',
   });
   return [group('frost', [band, stars(frame, foot), edge])];
 }

@@ -32,7 +32,12 @@ export function groundLayers({ facts }: Solution, frame: SectionFrame): GroundLa
   if (last !== undefined && reported >= facts.well.depth - 0.01) {
     return [...named.slice(0, -1), { ...last, bottom: frame.bottom }];
   }
-  const rest: GroundLayer = { key: 'layer/unknown', material: null, top: last?.bottom ?? within(frame, frame.y(0)), bottom: frame.bottom };
+  const rest: GroundLayer = {
+    key: 'layer/unknown',
+    material: null,
+    top: last?.bottom ?? within(frame, frame.y(0)),
+    bottom: frame.bottom,
+  };
   return [...named, rest].filter((layer) => layer.bottom > layer.top);
 }
 
@@ -62,7 +67,13 @@ function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame
     { left: axis + half, right, top: from, bottom: to },
   ];
   const boxes = [...beside(holeHalf, top, foot), ...beside(hole.openHalf, foot, bottom)];
-  return hatchShape(`${key}/hatch`, material, boxes.filter((box) => !isEmpty(box)), ink, theme);
+  return hatchShape(
+    `${key}/hatch`,
+    material,
+    boxes.filter((box) => !isEmpty(box)),
+    ink,
+    theme,
+  );
 }
 
 /** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it. */
@@ -81,7 +92,13 @@ function holeOf({ facts, bore }: Solution, frame: SectionFrame): Hole {
 }
 
 /** The pattern of one layer as one path; null where nothing of it fits. */
-export function hatchShape(key: string, material: string | null, boxes: readonly Box[], ink: Ink, theme: View['theme']): Shape | null {
+export function hatchShape(
+  key: string,
+  material: string | null,
+  boxes: readonly Box[],
+  ink: Ink,
+  theme: View['theme'],
+): Shape | null {
   const { ground, pattern } = material === null ? UNKNOWN_GROUND : lookOf(material);
   const { d, dashes } = hatch(pattern, boxes);
   if (d === '') return null;
@@ -96,5 +113,12 @@ export function hatchShape(key: string, material: string | null, boxes: readonly
 
 function contact({ key, material, top }: GroundLayer, { left, right, ink }: SectionFrame): Shape {
   const unknown = material === null ? { 'stroke-dasharray': '3 3' } : {};
-  return path(`${key}/contact`, polyline([[left, top], [right, top]]), { stroke: ink.hair, 'stroke-width': 0.8, ...unknown });
+  return path(
+    `${key}/contact`,
+    polyline([
+      [left, top],
+      [right, top],
+    ]),
+    { stroke: ink.hair, 'stroke-width': 0.8, ...unknown },
+  );
 }

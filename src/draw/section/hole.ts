@@ -11,10 +11,24 @@ const SWAY = 1.6;
 
 /** Both walls of a stretch between two heights, from the top down. */
 function walls(stretch: BoreStretch, frame: SectionFrame, from: number, to: number): [Point[], Point[]] {
-  const left = frame.x(-stretch.insideRadius);
-  const right = frame.x(stretch.insideRadius);
-  if (stretch.kind !== 'openHole') return [[[left, from], [left, to]], [[right, from], [right, to]]];
+  const left = tenth(frame.x(-stretch.insideRadius));
+  const right = tenth(frame.x(stretch.insideRadius));
+  if (stretch.kind !== 'openHole')
+    return [
+      [
+        [left, from],
+        [left, to],
+      ],
+      [
+        [right, from],
+        [right, to],
+      ],
+    ];
   return [roughWall(left, from, to, SWAY, 1), roughWall(right, from, to, SWAY, 2)];
+}
+
+function tenth(px: number): number {
+  return Math.round(px * 10) / 10;
 }
 
 /** What a stretch encloses between two depths; null where they do not meet. */
@@ -47,7 +61,8 @@ export function drawWater(solution: Solution, frame: SectionFrame): Shape[] {
   if (level === null) return [];
   const { bore } = solution;
   const { ink } = frame;
-  const between = (top: Metres, bottom: Metres) => bore.map((stretch) => inside(stretch, frame, top, bottom) ?? '').join('');
+  const between = (top: Metres, bottom: Metres) =>
+    bore.map((stretch) => inside(stretch, frame, top, bottom) ?? '').join('');
   const shapes = [path('water/standing', between(level, Infinity), { fill: ink.water })];
   if (rest !== null && rest < level) {
     shapes.push(path('water/drawnDown', between(rest, level), { fill: ink.water, 'fill-opacity': 0.38 }));
@@ -65,9 +80,22 @@ export function drawUnknownZone({ facts, levels, bore }: Solution, frame: Sectio
     const to = within(frame, frame.y(Math.min(stretch.bottom, facts.pump.setting)));
     const half = stretch.insideRadius * frame.kx - 3;
     const first = Math.ceil(from / 10) * 10;
-    for (let y = first; y + 8 < to; y += 10) lines.push(polyline([[frame.axis - half, y + 8], [frame.axis + half, y]]));
+    for (let y = first; y + 8 < to; y += 10)
+      lines.push(
+        polyline([
+          [frame.axis - half, y + 8],
+          [frame.axis + half, y],
+        ]),
+      );
   }
-  return [path('water/unknown', lines.join(''), { fill: 'none', stroke: frame.ink.pumping, 'stroke-width': 0.8, 'stroke-dasharray': '3 3' })];
+  return [
+    path('water/unknown', lines.join(''), {
+      fill: 'none',
+      stroke: frame.ink.pumping,
+      'stroke-width': 0.8,
+      'stroke-dasharray': '3 3',
+    }),
+  ];
 }
 
 /** Walls of open hole, and the bottom: cut rock shows as a firm edge. */
@@ -83,12 +111,25 @@ export function drawHoleWalls({ bore, facts }: Solution, frame: SectionFrame): S
   const last = bore[bore.length - 1];
   const half = (last?.outsideRadius ?? 0) * frame.kx;
   const floor = frame.y(facts.well.bottom);
-  const bottom = path('hole/bottom', polyline([[frame.axis - half, floor], [frame.axis + half, floor]]), {
-    stroke: frame.ink.casing, 'stroke-width': 2, 'stroke-linecap': 'round',
-  });
+  const bottom = path(
+    'hole/bottom',
+    polyline([
+      [frame.axis - half, floor],
+      [frame.axis + half, floor],
+    ]),
+    {
+      stroke: frame.ink.casing,
+      'stroke-width': 2,
+      'stroke-linecap': 'round',
+    },
+  );
   const known = bore.every((stretch) => stretch.kind !== 'openHole' || stretch.known);
   const sides = path('hole/walls', edges.join(''), {
-    fill: 'none', stroke: frame.ink.casing, 'stroke-width': 1.2, 'stroke-linejoin': 'round', ...(known ? {} : { 'stroke-dasharray': '4 3' }),
+    fill: 'none',
+    stroke: frame.ink.casing,
+    'stroke-width': 1.2,
+    'stroke-linejoin': 'round',
+    ...(known ? {} : { 'stroke-dasharray': '4 3' }),
   });
   return [group('hole', edges.length > 0 ? [sides, bottom] : [bottom])];
 }
@@ -100,6 +141,18 @@ export function drawFill({ facts, bore }: Solution, frame: SectionFrame): Shape[
   if (last === undefined || depth <= bottom + 0.01) return [];
   const left = frame.x(-last.outsideRadius);
   const right = frame.x(last.outsideRadius);
-  const d = polygon([[left, frame.y(bottom)], [right, frame.y(bottom)], [right, frame.y(depth)], [left, frame.y(depth)]]);
-  return [path('hole/fill', d, { fill: frame.ink.ground.soil.fill, stroke: frame.ink.casing, 'stroke-width': 1, 'stroke-dasharray': '3 3' })];
+  const d = polygon([
+    [left, frame.y(bottom)],
+    [right, frame.y(bottom)],
+    [right, frame.y(depth)],
+    [left, frame.y(depth)],
+  ]);
+  return [
+    path('hole/fill', d, {
+      fill: frame.ink.ground.soil.fill,
+      stroke: frame.ink.casing,
+      'stroke-width': 1,
+      'stroke-dasharray': '3 3',
+    }),
+  ];
 }

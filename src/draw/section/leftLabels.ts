@@ -42,11 +42,21 @@ export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing 
     if (to - from >= NAMED_FROM) labels.push(...endLabels(band, from, to, bar, frame));
   }
   const ordered = [...labels].sort((a, b) => a.anchor - b.anchor);
-  const middles = fitLabels(ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })), 3, frame.top + 2, frame.bottom - 2);
+  const middles = fitLabels(
+    ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })),
+    3,
+    frame.top + 2,
+    frame.bottom - 2,
+  );
   ordered.forEach((label, i) => {
     const middle = middles[i] ?? label.anchor;
     shapes.push(drawEnd(label, middle, bar, frame));
-    boxes.push({ left: bar - 13 - label.width, right: bar - 6, top: middle - label.height / 2, bottom: middle + label.height / 2 });
+    boxes.push({
+      left: bar - 13 - label.width,
+      right: bar - 6,
+      top: middle - label.height / 2,
+      bottom: middle + label.height / 2,
+    });
   });
   return { shapes: shapes.length === 0 ? [] : [group('bands', shapes)], boxes };
 }
@@ -59,13 +69,21 @@ function isShown({ setting }: Band, { held }: SectionFrame): boolean {
 function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
   const { ink } = frame;
   const children = [
-    rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), { rx: 2.5, ...(frame.theme === 'print' ? { fill: ink.steel.dark, stroke: ink.ink } : { fill: ink.allowed, stroke: ink.paper }), 'stroke-width': 1 }),
+    rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), {
+      rx: 2.5,
+      ...(frame.theme === 'print'
+        ? { fill: ink.steel.dark, stroke: ink.ink }
+        : { fill: ink.allowed, stroke: ink.paper }),
+      'stroke-width': 1,
+    }),
   ];
-  const now = band.setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : null;
+  const now =
+    band.setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : null;
   if (now !== null) {
     const y = within(frame, frame.y(now));
     const end = y < from ? from : y > to ? to : null;
-    if (end !== null) children.push(line('away', x, end, x, y, { stroke: ink.ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' }));
+    if (end !== null)
+      children.push(line('away', x, end, x, y, { stroke: ink.ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' }));
     children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
   }
   return group(band.setting, children, { role: 'img', 'aria-label': `Allowed: ${band.fromLabel}; ${band.toLabel}` });
@@ -73,9 +91,12 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
 
 function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {
   const room = bar - 13 - frame.left - 6;
-  const depth = (metres: number) => (band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres));
+  const depth = (metres: number) =>
+    band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres);
   const end = (key: string, y: number, word: string, metres: number, why: string, side: 1 | -1): EndLabel[] => {
-    const value = [`${word} ${hold(depth(metres))}`, hold(depth(metres))].find((each) => textWidth(each, 12, 600) <= room);
+    const value = [`${word} ${hold(depth(metres))}`, hold(depth(metres))].find(
+      (each) => textWidth(each, 12, 600) <= room,
+    );
     if (value === undefined) return [];
     const reason = room < 58 ? [] : wrap(why, room, 11, 400, 2);
     const lines = [value, ...reason];
@@ -95,18 +116,38 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
   const top = middle - label.height / 2;
   const tickY = Math.min(middle + label.height / 2 - 5, Math.max(top + 8, label.y));
   return group(label.key, [
-    path('tick', polyline([[right + 1, tickY], [bar - 4, label.y], [bar, label.y]]), { fill: 'none', stroke: ink.allowed, 'stroke-width': 1.4 }),
-    rect('paper', right - label.width - 3, top, label.width + 5, label.height, { rx: 2, fill: ink.paper, 'fill-opacity': 0.86 }),
+    path(
+      'tick',
+      polyline([
+        [right + 1, tickY],
+        [bar - 4, label.y],
+        [bar, label.y],
+      ]),
+      { fill: 'none', stroke: ink.allowed, 'stroke-width': 1.4 },
+    ),
+    rect('paper', right - label.width - 3, top, label.width + 5, label.height, {
+      rx: 2,
+      fill: ink.paper,
+      'fill-opacity': 0.86,
+    }),
     ...label.lines.map((words, i) =>
       text(`line/${i === 0 ? 'value' : i === 1 ? 'why' : 'more'}`, right, top + 11 + i * LINE_HEIGHT, words, {
-        size: i === 0 ? 12 : 11, fill: i === 0 ? ink.allowed : ink.ink2, anchor: 'end', ...(i === 0 ? { weight: 600 as const } : {}),
+        size: i === 0 ? 12 : 11,
+        fill: i === 0 ? ink.allowed : ink.ink2,
+        anchor: 'end',
+        ...(i === 0 ? { weight: 600 as const } : {}),
       }),
     ),
   ]);
 }
 
 /** A name stands in its own layer, at the first height that is free; a layer too thin for it goes without. */
-export function drawLayerNames(layers: readonly GroundLayer[], taken: readonly Box[], frostFoot: number, frame: SectionFrame): Shape[] {
+export function drawLayerNames(
+  layers: readonly GroundLayer[],
+  taken: readonly Box[],
+  frostFoot: number,
+  frame: SectionFrame,
+): Shape[] {
   const shapes: Shape[] = [];
   const x = frame.left + 7;
   const room = frame.axis - frame.holeHalf - 9 - x;
@@ -118,11 +159,18 @@ export function drawLayerNames(layers: readonly GroundLayer[], taken: readonly B
     const height = lines.length * (size + 1) + 3;
     const y = freeHeight(layer, x, width, height, taken, frostFoot);
     if (y === null) continue;
-    const fill = layer.material === null ? frame.ink.ground.gravel.fill : frame.ink.ground[lookOf(layer.material).ground].fill;
+    const fill =
+      layer.material === null ? frame.ink.ground.gravel.fill : frame.ink.ground[lookOf(layer.material).ground].fill;
     shapes.push(
       group(layer.key, [
         rect('paper', x - 3, y, width + 7, height, { rx: 2, fill }),
-        ...lines.map((each, i) => text(i === 0 ? 'name' : 'name/more', x, y + size - 0.5 + i * (size + 1), each, { size, fill: frame.ink.ink, italic: true })),
+        ...lines.map((each, i) =>
+          text(i === 0 ? 'name' : 'name/more', x, y + size - 0.5 + i * (size + 1), each, {
+            size,
+            fill: frame.ink.ink,
+            italic: true,
+          }),
+        ),
       ]),
     );
   }
@@ -136,7 +184,14 @@ function linesFor(name: string, room: number, size: number, thickness: number): 
   return whole && (two.length === 1 || thickness >= 2 * size + 12) ? two : [shorten(name, room, size)];
 }
 
-function freeHeight(layer: GroundLayer, x: number, width: number, height: number, taken: readonly Box[], frostFoot: number): number | null {
+function freeHeight(
+  layer: GroundLayer,
+  x: number,
+  width: number,
+  height: number,
+  taken: readonly Box[],
+  frostFoot: number,
+): number | null {
   const starts = [Math.max(layer.top, frostFoot) + 3, layer.top + 1.5, ...taken.map((box) => box.bottom + 2)];
   const fits = (y: number) => {
     const box = { left: x - 3, right: x + width + 4, top: y, bottom: y + height };

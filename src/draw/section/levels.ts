@@ -16,7 +16,9 @@ export function drawLevels({ levels, facts }: Solution, frame: SectionFrame): Sh
   const shapes: Shape[] = [];
   const bore = (facts.well.casings[0]?.insideDiameter ?? 0) / 2;
   if (levels.pumping !== null) {
-    shapes.push(...level('pumpingLevel', levels.pumping, ink.pumping, { 'stroke-dasharray': PUMPING_DASH }, true, bore, frame));
+    shapes.push(
+      ...level('pumpingLevel', levels.pumping, ink.pumping, { 'stroke-dasharray': PUMPING_DASH }, true, bore, frame),
+    );
   }
   if (levels.static !== null) shapes.push(...level('staticLevel', levels.static, ink.static, {}, false, bore, frame));
   if (levels.pumpingDry !== null && differs(levels.pumpingDry, levels.pumping)) {
@@ -35,7 +37,15 @@ function differs(a: Metres, b: Metres | null): boolean {
   return b === null || Math.abs(a - b) > 0.01;
 }
 
-function level(key: string, depth: Metres, ink: string, dash: Readonly<Record<string, string>>, filled: boolean, bore: Metres, frame: SectionFrame): Shape[] {
+function level(
+  key: string,
+  depth: Metres,
+  ink: string,
+  dash: Readonly<Record<string, string>>,
+  filled: boolean,
+  bore: Metres,
+  frame: SectionFrame,
+): Shape[] {
   const y = frame.y(depth);
   if (y < frame.top || y > frame.bottom) return [];
   return [
@@ -49,16 +59,40 @@ function sign(key: string, y: number, ink: string, filled: boolean, bore: Metres
   const room = bore * frame.kx;
   const size = Math.max(8, Math.min(14, room * 0.5));
   const x = frame.axis + Math.max(room * 0.62, 6 + size / 2);
-  const triangle: Point[] = [[x, y - 1], [x - size / 2, y - size * 0.86], [x + size / 2, y - size * 0.86]];
+  const triangle: Point[] = [
+    [x, y - 1],
+    [x - size / 2, y - size * 0.86],
+    [x + size / 2, y - size * 0.86],
+  ];
   return group(key, [
-    path('triangle', polygon(triangle), { fill: filled ? ink : frame.ink.paper, stroke: ink, 'stroke-width': 1.3, 'stroke-linejoin': 'round' }),
-    path('bars', polyline([[x - size * 0.36, y + 3.5], [x + size * 0.36, y + 3.5]]) + polyline([[x - size * 0.18, y + 6.5], [x + size * 0.18, y + 6.5]]), { stroke: ink, 'stroke-width': 1.2 }),
+    path('triangle', polygon(triangle), {
+      fill: filled ? ink : frame.ink.paper,
+      stroke: ink,
+      'stroke-width': 1.3,
+      'stroke-linejoin': 'round',
+    }),
+    path(
+      'bars',
+      polyline([
+        [x - size * 0.36, y + 3.5],
+        [x + size * 0.36, y + 3.5],
+      ]) +
+        polyline([
+          [x - size * 0.18, y + 6.5],
+          [x + size * 0.18, y + 6.5],
+        ]),
+      { stroke: ink, 'stroke-width': 1.2 },
+    ),
   ]);
 }
 
 function short(key: string, depth: Metres, ink: string, bore: Metres, frame: SectionFrame): Shape {
   const y = within(frame, frame.y(depth));
-  return line(key, frame.x(-bore), y, frame.x(bore), y, { stroke: ink, 'stroke-width': LINE.narrow, 'stroke-dasharray': SHORT_DASH });
+  return line(key, frame.x(-bore), y, frame.x(bore), y, {
+    stroke: ink,
+    'stroke-width': LINE.narrow,
+    'stroke-dasharray': SHORT_DASH,
+  });
 }
 
 /** Where a dragged level stood when the pointer went down. */
@@ -66,5 +100,11 @@ export function drawGhost(frame: SectionFrame): Shape[] {
   if (frame.held === undefined) return [];
   const y = frame.y(frame.held.start);
   if (y < frame.top || y > frame.bottom) return [];
-  return [line('ghost', frame.axis - frame.holeHalf - 10, y, frame.right, y, { stroke: frame.ink.hair, 'stroke-width': LINE.narrow, 'stroke-dasharray': '2 3' })];
+  return [
+    line('ghost', frame.axis - frame.holeHalf - 10, y, frame.right, y, {
+      stroke: frame.ink.hair,
+      'stroke-width': LINE.narrow,
+      'stroke-dasharray': '2 3',
+    }),
+  ];
 }

@@ -22,6 +22,9 @@ interface Words {
   /** For a narrow sheet. */
   readonly short: string;
   readonly fill: string;
+  /** At the ground's edge, not beside the hole. */
+  readonly atEdge?: true;
+  readonly weight: number;
 }
 
 /** The words, the short ones, or nothing: whatever the room takes. */
@@ -36,22 +39,40 @@ export function drawRightLabels(solution: Solution, lines: readonly Metres[], fr
   const room = frame.right - 8 - x;
   const inflows = inflowWords(solution, frame);
   const dimension = drawdownWords(solution, frame);
-  const words = [...inflows, ...(dimension === null ? [] : [dimension])].flatMap((each) => fitting(each, room));
+  const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)].flatMap(
+    (each) => fitting(each, room),
+  );
   const shapes = [...inflowLines(solution, frame), ...drawdownDimension(solution, frame)];
   const items = [
-    ...words.map((each) => ({ words: each as Words | null, anchor: each.y, height: WORDS_HEIGHT, weight: 1 })),
+    ...words.map((each) => ({
+      words: each as Words | null,
+      anchor: each.y,
+      height: WORDS_HEIGHT,
+      weight: each.weight,
+    })),
     ...lines.map((depth) => ({ words: null as Words | null, anchor: frame.y(depth), height: 4, weight: 1e6 })),
   ].sort((a, b) => a.anchor - b.anchor);
-  const middles = fitLabels(items, 1, frame.y(0) + 4, frame.bottom - 2);
+  const highest = Math.min(frame.y(0) + 4, ...words.map((each) => each.y - WORDS_HEIGHT / 2));
+  const middles = fitLabels(items, 1, highest, frame.bottom - 2);
   items.forEach((item, i) => {
     if (item.words !== null) shapes.push(wordsShape(item.words, x, middles[i] ?? item.anchor, frame));
   });
   return shapes.length === 0 ? [] : [group('rightLabels', shapes)];
 }
 
-function wordsShape({ key, words, fill }: Words, x: number, middle: number, { ink }: SectionFrame): Shape {
+function wordsShape(
+  { key, words, fill, atEdge }: Words,
+  beside: number,
+  middle: number,
+  { ink, right }: SectionFrame,
+): Shape {
+  const x = atEdge === true ? right - 8 - textWidth(words, 11.5) : beside;
   return group(key, [
-    rect('paper', x - 3, middle - WORDS_HEIGHT / 2, textWidth(words, 11.5) + 6, WORDS_HEIGHT, { rx: 2, fill: ink.paper, 'fill-opacity': 0.86 }),
+    rect('paper', x - 3, middle - WORDS_HEIGHT / 2, textWidth(words, 11.5) + 6, WORDS_HEIGHT, {
+      rx: 2,
+      fill: ink.paper,
+      'fill-opacity': 0.86,
+    }),
     text('words', x, middle + 4, words, { size: 11.5, fill }),
   ]);
 }
@@ -63,6 +84,7 @@ function inflowWords({ facts }: Solution, frame: SectionFrame): Words[] {
     words: share === null ? 'inflow, share not known' : `inflow ${hold(frame.show.percent(share))}`,
     short: share === null ? '?' : hold(frame.show.percent(share)),
     fill: frame.ink.static,
+    weight: 1,
   }));
 }
 
@@ -77,7 +99,11 @@ function inflowLines({ facts, bore }: Solution, frame: SectionFrame): Shape[] {
       `M${digits(frame.axis + sign * (half + long))} ${digits(y - 3)}q${digits(-sign * long * 0.25)} -3 ${digits(-sign * long * 0.5)} 1.5t${digits(-sign * long * 0.5)} 1.5`;
     const dashed = share === null ? { 'stroke-dasharray': '4 3' } : {};
     return path(`inflow/${i}`, side(-1) + side(1), {
-      fill: 'none', stroke: frame.ink.waterEdge, 'stroke-width': 1.4 + 1.6 * (share ?? 0.2), 'stroke-linecap': 'round', ...dashed,
+      fill: 'none',
+      stroke: frame.ink.waterEdge,
+      'stroke-width': 1.4 + 1.6 * (share ?? 0.2),
+      'stroke-linecap': 'round',
+      ...dashed,
     });
   });
 }
@@ -96,7 +122,33 @@ function drawdownWords(solution: Solution, frame: SectionFrame): Words | null {
   const span = drawdownSpan(solution, frame);
   const { drawdown } = solution.values;
   if (span === null || drawdown === null) return null;
-  return { key: 'drawdown/words', y: (span[0] + span[1]) / 2, words: `${hold(frame.show.depth(drawdown))} drawdown`, short: hold(frame.show.depth(drawdown)), fill: frame.ink.ink2 };
+  return {
+    key: 'drawdown/words',
+    y: (span[0] + span[1]) / 2,
+    words: `${hold(frame.show.depth(drawdown))} drawdown`,
+    short: hold(frame.show.depth(drawdown)),
+    fill: frame.ink.ink2,
+    weight: 1,
+  };
+}
+
+/** How far the house is: across the ground nothing else could tell. */
+function distanceWords({ facts, parts }: Solution, frame: SectionFrame): Words[] {
+  const buried = parts.find((part) => part.key === 'buriedLine');
+  if (buried === undefined || facts.house.distance === null) return [];
+  const distance = hold(frame.show.depth(facts.house.distance));
+  const foot = frame.y((buried.top + buried.bottom) / 2) + Math.max(5, 2 * buried.radius * frame.kx) / 2;
+  return [
+    {
+      key: 'distance',
+      y: foot + 2 + WORDS_HEIGHT / 2,
+      words: `${distance} to the house`,
+      short: distance,
+      fill: frame.ink.ink2,
+      atEdge: true,
+      weight: 20,
+    },
+  ];
 }
 
 function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
@@ -108,7 +160,20 @@ function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
   return [
     group('drawdown', [
       line('line', x, from + 2, x, to - 2, { stroke: hair, 'stroke-width': 1 }),
-      path('arrows', polygon([[x, from + 1], [x - 3, from + 8], [x + 3, from + 8]]) + polygon([[x, to - 1], [x - 3, to - 8], [x + 3, to - 8]]), { fill: hair }),
+      path(
+        'arrows',
+        polygon([
+          [x, from + 1],
+          [x - 3, from + 8],
+          [x + 3, from + 8],
+        ]) +
+          polygon([
+            [x, to - 1],
+            [x - 3, to - 8],
+            [x + 3, to - 8],
+          ]),
+        { fill: hair },
+      ),
     ]),
   ];
 }
@@ -124,16 +189,28 @@ export interface MarkDrawing {
 /** Each finding's sign stands at its depth beside the hole; signs that would touch step apart, tied to their place. */
 export function drawMarks(findings: readonly Finding[], frame: SectionFrame): MarkDrawing {
   const placed = findings
-    .flatMap((finding, i) => (finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }]))
+    .flatMap((finding, i) =>
+      finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }],
+    )
     .sort((a, b) => a.anchor - b.anchor || a.number - b.number);
-  const middles = fitLabels(placed.map(({ anchor, finding }) => ({ anchor, height: MARK_SIZE, weight: WEIGHT[finding.severity] })), 2, frame.top + 2, frame.bottom - 2);
+  const middles = fitLabels(
+    placed.map(({ anchor, finding }) => ({ anchor, height: MARK_SIZE, weight: WEIGHT[finding.severity] })),
+    2,
+    frame.top + 2,
+    frame.bottom - 2,
+  );
   const x = frame.axis + frame.holeHalf + MARK_LANE;
   const shapes: Shape[] = [];
   const marks: MarkPlace[] = [];
   placed.forEach(({ number, finding, anchor }, i) => {
     const y = middles[i] ?? anchor;
     if (Math.abs(y - anchor) > 4) {
-      shapes.push(line(`tie/${number}`, frame.axis + frame.holeHalf + 1, anchor, x, y, { stroke: frame.ink.hair, 'stroke-width': 0.8 }));
+      shapes.push(
+        line(`tie/${number}`, frame.axis + frame.holeHalf + 1, anchor, x, y, {
+          stroke: frame.ink.hair,
+          'stroke-width': 0.8,
+        }),
+      );
     }
     shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_SIZE, ink: frame.ink }));
     marks.push({ number, x, y, size: MARK_SIZE, view: 'O' });

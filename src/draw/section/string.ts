@@ -7,7 +7,7 @@ import type { Facts } from '../../model/facts.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf, type StringAxis } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, line, path, polyline, rect, type Point } from '../shapes.ts';
+import { digits, group, path, polyline, rect, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -41,7 +41,11 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
   if (rope !== undefined) shapes.push(drawRope(rope, run, frame));
   if (cable !== undefined) shapes.push(drawCable(cable, run, frame));
   if (pipe !== undefined) shapes.push(drawPipe(pipe, solution.facts, run, pump.top, frame));
-  shapes.push(...drawTies(solution.parts, run, frame), ...small.map((part) => smallSymbol(part, run, frame)), pump.shape);
+  shapes.push(
+    ...drawTies(solution.parts, run, frame),
+    ...small.map((part) => smallSymbol(part, run, frame)),
+    pump.shape,
+  );
   const hits: HitPlace[] = [
     ...(pipe === undefined ? [] : [hitOf(pipe, 5, frame)]),
     ...small.map((part) => hitOf(part, frame.holeHalf * 0.7, frame)),
@@ -52,7 +56,13 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
 }
 
 /** Sampled finely where the pipe drifts, by its ends where it hangs straight. */
-function runPoints(offset: (depth: Metres) => Metres, top: Metres, bottom: Metres, straightFrom: Metres, frame: SectionFrame): Point[] {
+function runPoints(
+  offset: (depth: Metres) => Metres,
+  top: Metres,
+  bottom: Metres,
+  straightFrom: Metres,
+  frame: SectionFrame,
+): Point[] {
   const points: Point[] = [];
   const drift = Math.min(bottom, straightFrom);
   if (drift > top) {
@@ -102,7 +112,7 @@ function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape
 
 function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionFrame): Shape[] {
   const ties = parts.filter((part) => part.kind === 'tie');
-  const kept: Shape[] = [];
+  const bands: string[] = [];
   let last = Infinity;
   // From the pump up, as they are numbered, so that the ones kept stay while the top moves.
   for (const tie of ties) {
@@ -112,9 +122,9 @@ function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionF
     last = y;
     const x = frame.x(run.pipe(middle));
     const half = Math.max(4, tie.radius * frame.kx) + 1;
-    kept.push(line(tie.key, x - half - 5, y, x + half, y, { stroke: frame.ink.tape, 'stroke-width': 2.4 }));
+    bands.push(`M${digits(x - half - 5)} ${digits(y)}h${digits(2 * half + 5)}`);
   }
-  return kept;
+  return bands.length === 0 ? [] : [path('ties', bands.join(''), { stroke: frame.ink.tape, 'stroke-width': 2.4 })];
 }
 
 interface PumpBody {
@@ -147,19 +157,49 @@ function pumpBody({ parts, facts }: Solution, frame: SectionFrame): PumpBody {
     ...body('motor', left, intake + ring / 2, half * 2, bottom - intake - ring / 2, ink.motorBody),
     rect('intake', left, intake - ring / 2, half * 2, ring, { fill: ink.rubber.dark }),
     rect('outline', left, top, half * 2, bottom - top, {
-      rx: 2, fill: 'none', stroke: ink.pumpBody.edge, 'stroke-width': 1.2, ...(symbol ? { 'stroke-dasharray': '3 2' } : {}),
+      rx: 2,
+      fill: 'none',
+      stroke: ink.pumpBody.edge,
+      'stroke-width': 1.2,
+      ...(symbol ? { 'stroke-dasharray': '3 2' } : {}),
     }),
   ];
   if (shroud !== undefined && !symbol) {
     const wide = shroud.radius * frame.kx;
-    shapes.push(path('shroud', polyline([[frame.axis - wide, frame.y(shroud.bottom)], [frame.axis - wide, frame.y(shroud.top)], [frame.axis + wide, frame.y(shroud.top)], [frame.axis + wide, frame.y(shroud.bottom)]]), { fill: 'none', stroke: ink.casing, 'stroke-width': 1.2 }));
+    shapes.push(
+      path(
+        'shroud',
+        polyline([
+          [frame.axis - wide, frame.y(shroud.bottom)],
+          [frame.axis - wide, frame.y(shroud.top)],
+          [frame.axis + wide, frame.y(shroud.top)],
+          [frame.axis + wide, frame.y(shroud.bottom)],
+        ]),
+        { fill: 'none', stroke: ink.casing, 'stroke-width': 1.2 },
+      ),
+    );
   }
-  const hit: HitPlace = { part: 'pump', kind: 'pump', x: left, y: top, width: half * 2, height: bottom - top, view: 'O' };
+  const hit: HitPlace = {
+    part: 'pump',
+    kind: 'pump',
+    x: left,
+    y: top,
+    width: half * 2,
+    height: bottom - top,
+    view: 'O',
+  };
   return { shape: group('pumpBody', shapes), hit, top, symbol, trueTop, trueBottom };
 }
 
 /** A round body as three flat strips: a highlight left of the middle, a shade at the right. */
-function body(key: string, x: number, y: number, width: number, height: number, tones: SectionFrame['ink']['pumpBody']): Shape[] {
+function body(
+  key: string,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  tones: SectionFrame['ink']['pumpBody'],
+): Shape[] {
   return [
     rect(`${key}/body`, x, y, width, height, { rx: 2, fill: tones.mid }),
     rect(`${key}/light`, x + width * 0.16, y, width * 0.2, height, { fill: tones.light }),
@@ -172,7 +212,10 @@ function smallParts({ parts }: Solution, frame: SectionFrame, pumpTop: number): 
   const joints = parts.filter((part) => part.kind === 'coupling' && part.key !== 'coupling/top');
   const pitch = joints.length < 2 ? Infinity : ((joints[0]?.top ?? 0) - (joints[1]?.top ?? 0)) * frame.k;
   const small = parts
-    .filter((part) => SMALL.has(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || pitch >= LEAST_JOINT_PITCH))
+    .filter(
+      (part) =>
+        SMALL.has(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || pitch >= LEAST_JOINT_PITCH),
+    )
     .sort((a, b) => b.bottom - a.bottom);
   const clear: PlacedPart[] = [];
   let above = pumpTop;
@@ -196,9 +239,19 @@ function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Sh
   const dashed = (part.bottom - part.top) * frame.k < SYMBOL ? { 'stroke-dasharray': '3 2' } : {};
   if (part.kind === 'checkValve') {
     const half = Math.max(6, part.radius * frame.kx);
-    const arrow: Point[] = [[x - 2.6, y + 1.5], [x, y - 2.5], [x + 2.6, y + 1.5]];
+    const arrow: Point[] = [
+      [x - 2.6, y + 1.5],
+      [x, y - 2.5],
+      [x + 2.6, y + 1.5],
+    ];
     return group(part.key, [
-      rect('body', x - half, y - tall / 2, half * 2, tall, { rx: 2, fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 1, ...dashed }),
+      rect('body', x - half, y - tall / 2, half * 2, tall, {
+        rx: 2,
+        fill: ink.brass.mid,
+        stroke: ink.brass.edge,
+        'stroke-width': 1,
+        ...dashed,
+      }),
       path('arrow', polyline(arrow), { fill: 'none', stroke: ink.brass.edge, 'stroke-width': 1.6 }),
     ]);
   }
@@ -211,7 +264,11 @@ function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Sh
     const cableX = frame.x(besides(frame, run, depth, run.cable(depth), 8.5));
     return rect(part.key, cableX - 2.4, y - tall / 2, 4.8, tall, { rx: 2, fill: ink.tape });
   }
-  return rect(part.key, x - pipe * 1.4, y - Math.min(tall, 5) / 2, pipe * 2.8, Math.min(tall, 5), { fill: ink.steel.mid, stroke: ink.steel.edge, 'stroke-width': 0.8 });
+  return rect(part.key, x - pipe * 1.4, y - Math.min(tall, 5) / 2, pipe * 2.8, Math.min(tall, 5), {
+    fill: ink.steel.mid,
+    stroke: ink.steel.edge,
+    'stroke-width': 0.8,
+  });
 }
 
 function hitOf(part: PlacedPart, half: number, frame: SectionFrame): HitPlace {
@@ -221,4 +278,3 @@ function hitOf(part: PlacedPart, half: number, frame: SectionFrame): HitPlace {
   const y = bottom - top < SYMBOL ? (top + bottom - SYMBOL) / 2 : top;
   return { part: part.key, kind: part.kind, x: frame.axis - half, y, width: half * 2, height: tall, view: 'O' };
 }
-

@@ -2,10 +2,8 @@
 import type { PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, line, path, polyline, rect, text } from '../shapes.ts';
+import { circle, group, line, path, polyline, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { hold, textWidth } from '../type/width.ts';
-import { MARK_LANE, MARK_SIZE } from './rightLabels.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 export interface TopDrawing {
@@ -25,12 +23,28 @@ export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawin
     const y = frame.y((buried.top + buried.bottom) / 2);
     const width = Math.max(5, 2 * buried.radius * frame.kx);
     shapes.push(drawLine(solution, from, y, width, frame));
-    hits.push({ part: 'buriedLine', kind: 'buriedLine', x: from, y: y - 6, width: frame.right - from, height: 12, view: 'O' });
+    hits.push({
+      part: 'buriedLine',
+      kind: 'buriedLine',
+      x: from,
+      y: y - 6,
+      width: frame.right - from,
+      height: 12,
+      view: 'O',
+    });
   }
   if (adapter !== undefined) {
     shapes.push(drawAdapter(solution, adapter, frame));
     const x = frame.x(casingRadius(solution));
-    hits.push({ part: 'pitlessAdapter', kind: 'pitlessAdapter', x: x - 12, y: frame.y((adapter.top + adapter.bottom) / 2) - 6, width: 20, height: 12, view: 'O' });
+    hits.push({
+      part: 'pitlessAdapter',
+      kind: 'pitlessAdapter',
+      x: x - 12,
+      y: frame.y((adapter.top + adapter.bottom) / 2) - 6,
+      width: 20,
+      height: 12,
+      view: 'O',
+    });
   }
   shapes.push(...drawNeck(partOf, solution, frame));
   if (partOf.has('tee')) shapes.push(...drawStandpipe(partOf, frame));
@@ -39,7 +53,15 @@ export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawin
     const tall = Math.max(7, (cover.bottom - cover.top) * frame.k);
     const bottom = frame.y(-solution.facts.well.casingHeight) + tall * 0.35;
     shapes.push(drawCover(cover, half, bottom, tall, frame));
-    hits.push({ part: cover.key, kind: cover.kind, x: frame.axis - half, y: bottom - tall, width: half * 2, height: tall, view: 'O' });
+    hits.push({
+      part: cover.key,
+      kind: cover.kind,
+      x: frame.axis - half,
+      y: bottom - tall,
+      width: half * 2,
+      height: tall,
+      view: 'O',
+    });
   }
   return { shapes: [group('topWorks', shapes)], hits };
 }
@@ -50,8 +72,16 @@ function casingRadius({ facts }: Solution): number {
 
 function drawCover(cover: PlacedPart, half: number, bottom: number, tall: number, { axis, ink }: SectionFrame): Shape {
   return group(cover.key, [
-    rect('body', axis - half, bottom - tall, half * 2, tall, { rx: 2.5, fill: ink.castIron.mid, stroke: ink.castIron.edge, 'stroke-width': 1.2 }),
-    line('shine', axis - half + 4, bottom - tall + 2.2, axis + half - 4, bottom - tall + 2.2, { stroke: ink.castIron.light, 'stroke-width': 1.4 }),
+    rect('body', axis - half, bottom - tall, half * 2, tall, {
+      rx: 2.5,
+      fill: ink.castIron.mid,
+      stroke: ink.castIron.edge,
+      'stroke-width': 1.2,
+    }),
+    line('shine', axis - half + 4, bottom - tall + 2.2, axis + half - 4, bottom - tall + 2.2, {
+      stroke: ink.castIron.light,
+      'stroke-width': 1.4,
+    }),
   ]);
 }
 
@@ -63,8 +93,19 @@ function drawAdapter(solution: Solution, adapter: PlacedPart, frame: SectionFram
   const middle = frame.y((adapter.top + adapter.bottom) / 2);
   const dashed = (adapter.bottom - adapter.top) * frame.k < 10 ? { 'stroke-dasharray': '3 2' } : {};
   return group('pitlessAdapter', [
-    rect('spool', wall - 11, middle - tall / 2, 11, tall, { rx: 2, fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 1, ...dashed }),
-    rect('body', wall, middle - tall * 0.36, 7, tall * 0.72, { rx: 1.5, fill: ink.brass.dark, stroke: ink.brass.edge, 'stroke-width': 1 }),
+    rect('spool', wall - 11, middle - tall / 2, 11, tall, {
+      rx: 2,
+      fill: ink.brass.mid,
+      stroke: ink.brass.edge,
+      'stroke-width': 1,
+      ...dashed,
+    }),
+    rect('body', wall, middle - tall * 0.36, 7, tall * 0.72, {
+      rx: 1.5,
+      fill: ink.brass.dark,
+      stroke: ink.brass.edge,
+      'stroke-width': 1,
+    }),
   ]);
 }
 
@@ -77,7 +118,13 @@ function drawNeck(partOf: ReadonlyMap<string, PlacedPart>, solution: Solution, f
   const x = frame.x(stringAxisOf(solution).pipe(pipe.top));
   const half = Math.max(2.4, pipe.radius * frame.kx * 0.8);
   const top = frame.y(carrier.bottom) - 2;
-  return [rect('neck', x - half, top, half * 2, frame.y(pipe.top) - top + 1, { fill: ink.metalPipe.mid, stroke: ink.metalPipe.edge, 'stroke-width': 1 })];
+  return [
+    rect('neck', x - half, top, half * 2, frame.y(pipe.top) - top + 1, {
+      fill: ink.metalPipe.mid,
+      stroke: ink.metalPipe.edge,
+      'stroke-width': 1,
+    }),
+  ];
 }
 
 /** Above a seal: pipe, tee and plug stand on the casing. */
@@ -91,8 +138,19 @@ function drawStandpipe(partOf: ReadonlyMap<string, PlacedPart>, frame: SectionFr
   const top = frame.y(plug?.top ?? tee.top);
   const base = frame.y(seal.top);
   return [
-    rect('standpipe', axis - half * 0.7, Math.min(top, base - 12), half * 1.4, Math.max(12, base - top), { fill: ink.metalPipe.mid, stroke: ink.metalPipe.edge, 'stroke-width': 1 }),
-    rect('tee', axis - half, frame.y((tee.top + tee.bottom) / 2) - Math.max(4, ((tee.bottom - tee.top) * frame.k) / 2), half * 2, Math.max(8, (tee.bottom - tee.top) * frame.k), { rx: 1.5, fill: ink.metalPipe.light, stroke: ink.metalPipe.edge, 'stroke-width': 1 }),
+    rect('standpipe', axis - half * 0.7, Math.min(top, base - 12), half * 1.4, Math.max(12, base - top), {
+      fill: ink.metalPipe.mid,
+      stroke: ink.metalPipe.edge,
+      'stroke-width': 1,
+    }),
+    rect(
+      'tee',
+      axis - half,
+      frame.y((tee.top + tee.bottom) / 2) - Math.max(4, ((tee.bottom - tee.top) * frame.k) / 2),
+      half * 2,
+      Math.max(8, (tee.bottom - tee.top) * frame.k),
+      { rx: 1.5, fill: ink.metalPipe.light, stroke: ink.metalPipe.edge, 'stroke-width': 1 },
+    ),
   ];
 }
 
@@ -100,7 +158,10 @@ function drawStandpipe(partOf: ReadonlyMap<string, PlacedPart>, frame: SectionFr
 function drawLine({ facts }: Solution, from: number, y: number, width: number, frame: SectionFrame): Shape {
   const { ink, right } = frame;
   const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
-  const d = polyline([[from, y], [right, y]]);
+  const d = polyline([
+    [from, y],
+    [right, y],
+  ]);
   const shapes = [
     path('wall', d, { fill: 'none', stroke: tones.edge, 'stroke-width': width }),
     path('body', d, { fill: 'none', stroke: tones.mid, 'stroke-width': Math.max(1, width - 2.2) }),
@@ -111,27 +172,25 @@ function drawLine({ facts }: Solution, from: number, y: number, width: number, f
     const x = from + room * 0.34;
     const gap = width / 2 + 3;
     for (const side of [0, 5]) {
-      shapes.push(path(`break/${side === 0 ? 'left' : 'right'}`, polyline([[x + side - 3, y + gap], [x + side - 1, y + 1], [x + side + 1, y - 1], [x + side + 3, y - gap]]), {
-        fill: 'none', stroke: ink.paper, 'stroke-width': 2.4,
-      }));
+      shapes.push(
+        path(
+          `break/${side === 0 ? 'left' : 'right'}`,
+          polyline([
+            [x + side - 3, y + gap],
+            [x + side - 1, y + 1],
+            [x + side + 1, y - 1],
+            [x + side + 3, y - gap],
+          ]),
+          {
+            fill: 'none',
+            stroke: ink.paper,
+            'stroke-width': 2.4,
+          },
+        ),
+      );
     }
   }
-  const distance = facts.house.distance;
-  if (distance !== null) shapes.push(...distanceWords(frame.show.depth(distance), y + width / 2, frame));
   return group('buriedLine', shapes);
-}
-
-/** Under the line, clear of the findings' lane; short or not at all where that is narrow. */
-function distanceWords(distance: string, y: number, frame: SectionFrame): Shape[] {
-  const x = frame.right - 6;
-  const room = x - 4 - (frame.axis + frame.holeHalf + MARK_LANE + MARK_SIZE / 2);
-  const words = [`${hold(distance)} to the house`, hold(distance)].find((each) => textWidth(each, 11) <= room);
-  if (words === undefined) return [];
-  const width = textWidth(words, 11);
-  return [
-    rect('distance/paper', x - width - 3, y + 2, width + 6, 14, { rx: 2, fill: frame.ink.paper, 'fill-opacity': 0.82 }),
-    text('distance', x, y + 13, words, { size: 11, fill: frame.ink.ink2, anchor: 'end' }),
-  ];
 }
 
 /** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
@@ -150,14 +209,46 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const tankX = left + width * 0.62;
   const pipeX = left + width * 0.3;
   const dash = { 'stroke-dasharray': '4 2.5' };
-  const walls = polyline([[left + 4, ground], [left + 4, eaves], [left, eaves], [left + width / 2, ridge], [frame.right, eaves], [frame.right - 4, eaves], [frame.right - 4, ground]]);
+  const walls = polyline([
+    [left + 4, ground],
+    [left + 4, eaves],
+    [left, eaves],
+    [left + width / 2, ridge],
+    [frame.right, eaves],
+    [frame.right - 4, eaves],
+    [frame.right - 4, ground],
+  ]);
   const open = facts.house.kind === 'open tank';
   return [
     group('house', [
-      path('walls', walls, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2, 'stroke-linejoin': 'round', ...dash }),
-      path('riser', polyline([[pipeX, arrives], [pipeX, ground - 6], [tankX - 8, ground - 6]]), { fill: 'none', stroke: ink.pipeBody.mid, 'stroke-width': 3, 'stroke-linejoin': 'round' }),
-      rect('tank', tankX - 8, ground - 23, 17, 21, { rx: open ? 1 : 7, fill: ink.water, stroke: ink.static, 'stroke-width': 1.3 }),
-      ...(open ? [] : [circle('switch', pipeX, ground - 12, 3.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2 }), line('needle', pipeX, ground - 12, pipeX + 1.8, ground - 13.8, { stroke: ink.ink2, 'stroke-width': 1 })]),
+      path('walls', walls, {
+        fill: ink.paper,
+        stroke: ink.ink2,
+        'stroke-width': 1.2,
+        'stroke-linejoin': 'round',
+        ...dash,
+      }),
+      path(
+        'riser',
+        polyline([
+          [pipeX, arrives],
+          [pipeX, ground - 6],
+          [tankX - 8, ground - 6],
+        ]),
+        { fill: 'none', stroke: ink.pipeBody.mid, 'stroke-width': 3, 'stroke-linejoin': 'round' },
+      ),
+      rect('tank', tankX - 8, ground - 23, 17, 21, {
+        rx: open ? 1 : 7,
+        fill: ink.water,
+        stroke: ink.static,
+        'stroke-width': 1.3,
+      }),
+      ...(open
+        ? []
+        : [
+            circle('switch', pipeX, ground - 12, 3.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2 }),
+            line('needle', pipeX, ground - 12, pipeX + 1.8, ground - 13.8, { stroke: ink.ink2, 'stroke-width': 1 }),
+          ]),
     ]),
   ];
 }

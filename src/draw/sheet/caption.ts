@@ -22,7 +22,13 @@ interface Entry {
   readonly swatch: (x: number, y: number) => Shape[];
 }
 
-export function drawCaption(solution: Solution, view: View, box: Box, frames: readonly FramePlace[], ink: Ink): Shape[] {
+export function drawCaption(
+  solution: Solution,
+  view: View,
+  box: Box,
+  frames: readonly FramePlace[],
+  ink: Ink,
+): Shape[] {
   const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
   const legend = { ...box, right: box.right - blockWidth - 20 };
   return [
@@ -42,7 +48,10 @@ function drawLegend(solution: Solution, view: View, box: Box, frames: readonly F
     const x = box.left + Math.floor(i / rows) * width;
     const y = box.top + 10 + (i % rows) * ROW;
     const words = shorten(entry.words, width - SWATCH - 14, SIZE);
-    return group(entry.key, [...entry.swatch(x, y), text('words', x + SWATCH + 6, y + 10.5, words, { size: SIZE, fill: ink.ink2 })]);
+    return group(entry.key, [
+      ...entry.swatch(x, y),
+      text('words', x + SWATCH + 6, y + 10.5, words, { size: SIZE, fill: ink.ink2 }),
+    ]);
   });
   return group('legend', shapes, { role: 'group', 'aria-label': 'Legend' });
 }
@@ -50,28 +59,69 @@ function drawLegend(solution: Solution, view: View, box: Box, frames: readonly F
 function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[], ink: Ink): Entry[] {
   const { facts, levels, values, bands, cone, bore } = solution;
   const stroke = (key: string, words: string, color: string, dash?: string): Entry => ({
-    key, words,
-    swatch: (x, y) => [line('line', x, y + 7, x + SWATCH, y + 7, { stroke: color, 'stroke-width': 1.8, ...(dash === undefined ? {} : { 'stroke-dasharray': dash }) })],
+    key,
+    words,
+    swatch: (x, y) => [
+      line('line', x, y + 7, x + SWATCH, y + 7, {
+        stroke: color,
+        'stroke-width': 1.8,
+        ...(dash === undefined ? {} : { 'stroke-dasharray': dash }),
+      }),
+    ],
   });
   const fill = (key: string, words: string, color: string): Entry => ({
-    key, words,
+    key,
+    words,
     swatch: (x, y) => [rect('fill', x, y + 1, SWATCH, 12, { fill: color, stroke: ink.hair, 'stroke-width': 0.7 })],
   });
   const level = (key: string, words: string, color: string, filled: boolean): Entry => ({
-    key, words,
-    swatch: (x, y) => [path('sign', polygon([[x + 15, y + 12], [x + 9.5, y + 2.5], [x + 20.5, y + 2.5]]), { fill: filled ? color : ink.paper, stroke: color, 'stroke-width': 1.3 })],
+    key,
+    words,
+    swatch: (x, y) => [
+      path(
+        'sign',
+        polygon([
+          [x + 15, y + 12],
+          [x + 9.5, y + 2.5],
+          [x + 20.5, y + 2.5],
+        ]),
+        { fill: filled ? color : ink.paper, stroke: color, 'stroke-width': 1.3 },
+      ),
+    ],
   });
   const symbols = frames.some((frame) => frame.view === 'O');
   return [
-    ...materials(solution).map((material): Entry => ({ key: `material/${material}`, words: material, swatch: (x, y) => materialSwatch(material, x, y, ink, view) })),
+    ...materials(solution).map((material): Entry => ({
+      key: `material/${material}`,
+      words: material,
+      swatch: (x, y) => materialSwatch(material, x, y, ink, view),
+    })),
     ...(levels.static === null ? [] : [level('static', 'static water level, pump off', ink.static, false)]),
     ...(levels.pumping === null ? [] : [level('pumping', 'pumping level, pump on', ink.pumping, true)]),
     ...(cone === null ? [] : [stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5')]),
     ...(values.frostDepth === null ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
-    ...(bands.some((band) => band.from !== null) ? [fill('band', 'where every rule holds', view.theme === 'print' ? ink.steel.dark : ink.allowed)] : []),
+    ...(bands.some((band) => band.from !== null)
+      ? [fill('band', 'where every rule holds', view.theme === 'print' ? ink.steel.dark : ink.allowed)]
+      : []),
     ...(facts.well.groutBottom === null ? [] : [fill('grout', 'grout', ink.grout)]),
     ...(bore.some((stretch) => stretch.kind === 'screen') ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
-    ...(symbols ? [{ key: 'symbol', words: 'dashed outline: symbol, not size', swatch: (x: number, y: number) => [rect('box', x + 7, y + 2, 16, 10, { rx: 2, fill: 'none', stroke: ink.ink2, 'stroke-width': 1, 'stroke-dasharray': '3 2' })] }] : []),
+    ...(symbols
+      ? [
+          {
+            key: 'symbol',
+            words: 'dashed outline: symbol, not size',
+            swatch: (x: number, y: number) => [
+              rect('box', x + 7, y + 2, 16, 10, {
+                rx: 2,
+                fill: 'none',
+                stroke: ink.ink2,
+                'stroke-width': 1,
+                'stroke-dasharray': '3 2',
+              }),
+            ],
+          },
+        ]
+      : []),
   ];
 }
 
@@ -84,8 +134,14 @@ function materialSwatch(material: string, x: number, y: number, ink: Ink, view: 
   const piece: Box = { left: 52, right: 52 + SWATCH, top: 32, bottom: 46 };
   const pattern = hatchShape('hatch', material, [piece], ink, view.theme);
   return [
-    rect('tint', x, y, SWATCH, 14, { fill: ink.ground[lookOf(material).ground].fill, stroke: ink.hair, 'stroke-width': 0.7 }),
-    ...(pattern === null ? [] : [group('pattern', [pattern], { transform: `translate(${digits(x - piece.left)} ${digits(y - piece.top)})` })]),
+    rect('tint', x, y, SWATCH, 14, {
+      fill: ink.ground[lookOf(material).ground].fill,
+      stroke: ink.hair,
+      'stroke-width': 0.7,
+    }),
+    ...(pattern === null
+      ? []
+      : [group('pattern', [pattern], { transform: `translate(${digits(x - piece.left)} ${digits(y - piece.top)})` })]),
   ];
 }
 
@@ -94,8 +150,14 @@ function drawTitleBlock(solution: Solution, view: View, box: Box, frames: readon
   const lines = blockLines(solution, view, frames).flatMap((words) => wrap(words, width, SIZE, 400, 2));
   const rows = Math.floor((box.bottom - box.top - 24) / 14);
   return group('titleBlock', [
-    text('title', box.left, box.top + 19, shorten(titleOf(solution), width, 13, 600), { size: 13, weight: 600, fill: ink.ink }),
-    ...lines.slice(0, rows).map((words, i) => text(`line/${i}`, box.left, box.top + 34 + i * 14, words, { size: SIZE, fill: ink.ink2 })),
+    text('title', box.left, box.top + 19, shorten(titleOf(solution), width, 13, 600), {
+      size: 13,
+      weight: 600,
+      fill: ink.ink,
+    }),
+    ...lines
+      .slice(0, rows)
+      .map((words, i) => text(`line/${i}`, box.left, box.top + 34 + i * 14, words, { size: SIZE, fill: ink.ink2 })),
   ]);
 }
 
@@ -105,7 +167,9 @@ function blockLines({ facts, findings, notJudged }: Solution, view: View, frames
   const units = show(view.units).units === 'us' ? 'feet and inches' : 'metres';
   const factors = frames.map(({ view: name, widthFactor }) => `${name} ×${factorWords(widthFactor)}`).join(', ');
   return [
-    [date === null || date === undefined ? '' : `Date ${date}`, `depths in ${units} from the ground surface`].filter((part) => part !== '').join(' · '),
+    [date === null || date === undefined ? '' : `Date ${date}`, `depths in ${units} from the ground surface`]
+      .filter((part) => part !== '')
+      .join(' · '),
     `Depths to scale; widths enlarged: ${factors}`,
     `Checks: ${count('danger')} danger, ${count('warning')} warning, ${count('note')} note, ${notJudged.length} not judged`,
     `Not an engineered drawing; local code and licensed practice decide.${view.imprint?.version === undefined ? '' : ` Version ${view.imprint.version}`}`,

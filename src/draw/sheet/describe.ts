@@ -10,7 +10,9 @@ export function describe(solution: Solution, show: Show): string {
     levels.static === null ? 'Static water level not known.' : `Static water level ${show.depth(levels.static)}.`,
     levels.pumping === null ? 'Pumping level not known.' : `Pumping level ${show.depth(levels.pumping)}.`,
     `Pump intake ${show.depth(facts.pump.setting)}, well bottom ${show.depth(facts.well.bottom)}.`,
-    solution.values.frostDepth === null ? 'Frost depth not known.' : `Frost to ${show.small(solution.values.frostDepth)}.`,
+    solution.values.frostDepth === null
+      ? 'Frost depth not known.'
+      : `Frost to ${show.small(solution.values.frostDepth)}.`,
     ...findings.map((finding, i) => `${i + 1}: ${SEVERITY[finding.severity]}. ${finding.title}, ${finding.amount}.`),
   ];
   return sentences.join(' ');

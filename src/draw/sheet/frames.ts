@@ -26,7 +26,9 @@ export function drawFrame(frame: FramePlace, ink: Ink): Shape {
     rect('border', x, y, width, height, { rx: 3, fill: 'none', stroke: ink.hair, 'stroke-width': 1.2 }),
     text('letter', x, y - 14, view, { size: 16, weight: 600, fill: ink.ink }),
     text('name', nameX, y - 14, name, { size: 16, weight: 600, fill: ink.ink }),
-    ...(textWidth(words, 12) <= room ? [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })] : []),
+    ...(textWidth(words, 12) <= room
+      ? [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })]
+      : []),
   ]);
 }
 
@@ -34,8 +36,22 @@ export function drawFrame(frame: FramePlace, ink: Ink): Shape {
 export function drawLink(frame: FramePlace, fromX: number, fromTop: number, fromBottom: number, ink: Ink): Shape {
   const dotted = { fill: 'none', stroke: ink.hair, 'stroke-width': LINE.narrow, 'stroke-dasharray': '1.5 4' };
   return group(`link/${frame.view}`, [
-    path('top', polyline([[fromX, fromTop], [frame.x, frame.y]]), dotted),
-    path('bottom', polyline([[fromX, fromBottom], [frame.x, frame.y + frame.height]]), dotted),
+    path(
+      'top',
+      polyline([
+        [fromX, fromTop],
+        [frame.x, frame.y],
+      ]),
+      dotted,
+    ),
+    path(
+      'bottom',
+      polyline([
+        [fromX, fromBottom],
+        [frame.x, frame.y + frame.height],
+      ]),
+      dotted,
+    ),
   ]);
 }
 
@@ -43,4 +59,3 @@ export function drawLink(frame: FramePlace, fromX: number, fromTop: number, from
 export function drawScaleCaption(words: string, right: number, y: number, ink: Ink): Shape {
   return text('scaleCaption', right, y, words, { size: 12, fill: ink.ink2, anchor: 'end' });
 }
-

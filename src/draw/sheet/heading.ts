@@ -19,24 +19,47 @@ export function subtitleOf({ facts }: Solution, show: Show): string {
   const to = last?.bottom == null ? '' : ` to ${show.depth(last.bottom)}`;
   const unit = show.units === 'us' ? 'feet' : 'metres';
   const deepest = facts.well.layers[facts.well.layers.length - 1];
-  const rock = deepest !== undefined && lookOf(deepest.material).ground === 'rock' ? ` ${deepest.material.toLowerCase()}` : ' hole';
+  const rock =
+    deepest !== undefined && lookOf(deepest.material).ground === 'rock'
+      ? ` ${deepest.material.toLowerCase()}`
+      : ' hole';
   const below: Readonly<Record<typeof intake.kind, string>> = {
     'open hole': `open${rock} to ${show.depth(bottom)}`,
     screen: `screen to ${show.depth(intake.screens[intake.screens.length - 1]?.bottom ?? bottom)}`,
     'driven point': `driven point to ${show.depth(bottom)}`,
     dug: `dug to ${show.depth(bottom)}`,
   };
-  return `${size}${material}casing${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`.replace(/^./, (first) => first.toUpperCase());
+  return `${size}${material}casing${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`.replace(
+    /^./,
+    (first) => first.toUpperCase(),
+  );
 }
 
 export function subtitleLines(solution: Solution, show: Show, width: number): string[] {
-  return wrap(subtitleOf(solution, show).replace(/(\d) (ft|m|in|cm)\b/g, (quantity) => hold(quantity)), width, 13, 400, 2);
+  return wrap(
+    subtitleOf(solution, show).replace(/(\d) (ft|m|in|cm)\b/g, (quantity) => hold(quantity)),
+    width,
+    13,
+    400,
+    2,
+  );
 }
 
-export function drawHeading(solution: Solution, lines: readonly string[], place: { x: number; width: number; size: number }, ink: Ink): Shape {
+export function drawHeading(
+  solution: Solution,
+  lines: readonly string[],
+  place: { x: number; width: number; size: number },
+  ink: Ink,
+): Shape {
   const { x, width, size } = place;
   return group('heading', [
-    text('name', x, 14 + size * 0.82, shorten(titleOf(solution), width, size, 600), { size, weight: 600, fill: ink.ink }),
-    ...lines.map((line, i) => text(`line/${i === 0 ? 'first' : 'second'}`, x, 14 + size + 15 + i * 17, line, { size: 13, fill: ink.ink2 })),
+    text('name', x, 14 + size * 0.82, shorten(titleOf(solution), width, size, 600), {
+      size,
+      weight: 600,
+      fill: ink.ink,
+    }),
+    ...lines.map((line, i) =>
+      text(`line/${i === 0 ? 'first' : 'second'}`, x, 14 + size + 15 + i * 17, line, { size: 13, fill: ink.ink2 }),
+    ),
   ]);
 }

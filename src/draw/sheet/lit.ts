@@ -17,7 +17,12 @@ export function drawLit(lit: string | undefined, { findings }: Solution, hits: r
     .filter((hit) => hit.part === part)
     .map(({ view, x, y, width, height }) => {
       const ring = (key: string, color: string, line: number) =>
-        rect(key, x - ROOM, y - ROOM, width + 2 * ROOM, height + 2 * ROOM, { rx: 4, fill: 'none', stroke: color, 'stroke-width': line });
+        rect(key, x - ROOM, y - ROOM, width + 2 * ROOM, height + 2 * ROOM, {
+          rx: 4,
+          fill: 'none',
+          stroke: color,
+          'stroke-width': line,
+        });
       return group(`lit/${view}`, [ring('halo', ink.paper, 4.5), ring('ring', stroke, 2)]);
     });
 }

@@ -5,8 +5,23 @@ import { lookOf } from '../../../src/draw/hatch/materials.ts';
 import { hatch, type PatternName } from '../../../src/draw/hatch/patterns.ts';
 
 const NAMES: PatternName[] = [
-  'soil', 'clay', 'silt', 'sand', 'gravel', 'sandAndGravel', 'till', 'sandstone', 'limestone', 'dolomite', 'shale',
-  'weatheredShale', 'granite', 'basalt', 'schist', 'rock', 'unknown',
+  'soil',
+  'clay',
+  'silt',
+  'sand',
+  'gravel',
+  'sandAndGravel',
+  'till',
+  'sandstone',
+  'limestone',
+  'dolomite',
+  'shale',
+  'weatheredShale',
+  'granite',
+  'basalt',
+  'schist',
+  'rock',
+  'unknown',
 ];
 
 /** Points that path text of lines, curves and relative steps visits, control points of curves included. */
@@ -30,7 +45,12 @@ function visited(d: string): [number, number][] {
 }
 
 const box: fc.Arbitrary<Box> = fc
-  .record({ left: fc.integer({ min: 0, max: 200 }), top: fc.integer({ min: 0, max: 600 }), width: fc.integer({ min: 1, max: 300 }), height: fc.integer({ min: 1, max: 400 }) })
+  .record({
+    left: fc.integer({ min: 0, max: 200 }),
+    top: fc.integer({ min: 0, max: 600 }),
+    width: fc.integer({ min: 1, max: 300 }),
+    height: fc.integer({ min: 1, max: 400 }),
+  })
   .map(({ left, top, width, height }) => ({ left, top, right: left + width, bottom: top + height }));
 
 describe.each(NAMES)('pattern %s', (name) => {
@@ -49,18 +69,30 @@ describe.each(NAMES)('pattern %s', (name) => {
   });
 
   test('a section filled with it alone stays under 20 kB', () => {
-    expect(hatch(name, [{ left: 72, right: 222, top: 110, bottom: 934 }, { left: 298, right: 434, top: 110, bottom: 934 }]).d.length).toBeLessThan(20_000);
+    expect(
+      hatch(name, [
+        { left: 72, right: 222, top: 110, bottom: 934 },
+        { left: 298, right: 434, top: 110, bottom: 934 },
+      ]).d.length,
+    ).toBeLessThan(20_000);
   });
 
   test('dragging its lower contact moves no symbol that stands clear of it', () => {
-    const at = (bottom: number) => visited(hatch(name, [{ left: 100, right: 300, top: 100, bottom }]).d).filter(([, y]) => y < 250);
+    const at = (bottom: number) =>
+      visited(hatch(name, [{ left: 100, right: 300, top: 100, bottom }]).d).filter(([, y]) => y < 250);
     expect(at(300)).toEqual(at(340));
   });
 });
 
 test.each([
-  ['Sand and gravel, water-bearing', 'sandAndGravel'], ['weathered shale', 'weatheredShale'], ['Gray clay', 'clay'],
-  ['boulder clay', 'till'], ['fractured limestone', 'limestone'], ['topsoil', 'soil'], ['fine sand', 'sand'], ['pink granite', 'granite'],
+  ['Sand and gravel, water-bearing', 'sandAndGravel'],
+  ['weathered shale', 'weatheredShale'],
+  ['Gray clay', 'clay'],
+  ['boulder clay', 'till'],
+  ['fractured limestone', 'limestone'],
+  ['topsoil', 'soil'],
+  ['fine sand', 'sand'],
+  ['pink granite', 'granite'],
 ])('a driller writing "%s" gets %s', (words, pattern) => {
   expect(lookOf(words).pattern).toBe(pattern);
 });

@@ -3,7 +3,11 @@ import { collapseLabels, type LabelLadder } from '../../../src/draw/labels/colla
 import { orderLabels } from '../../../src/draw/labels/order.ts';
 
 const ladder = (anchor: number, priority: number, lastStep = 3): LabelLadder => ({
-  anchors: [anchor, anchor, anchor, anchor], heights: [54, 26, 20, 16], weight: priority, priority, lastStep,
+  anchors: [anchor, anchor, anchor, anchor],
+  heights: [54, 26, 20, 16],
+  weight: priority,
+  priority,
+  lastStep,
 });
 
 test('labels that fit are left in full', () => {
@@ -21,13 +25,24 @@ test('a label in danger never becomes a balloon', () => {
 });
 
 test('without a former order labels stand by anchor, then by name', () => {
-  const order = orderLabels([{ handle: 'b', anchor: 5 }, { handle: 'a', anchor: 5 }, { handle: 'c', anchor: 1 }]);
+  const order = orderLabels([
+    { handle: 'b', anchor: 5 },
+    { handle: 'a', anchor: 5 },
+    { handle: 'c', anchor: 1 },
+  ]);
   expect(order.map(({ handle }) => handle)).toEqual(['c', 'a', 'b']);
 });
 
 test('while dragging two change places only once they have passed each other by more than four pixels', () => {
   const before = ['static', 'pumping'];
-  const at = (anchor: number) => orderLabels([{ handle: 'static', anchor }, { handle: 'pumping', anchor: 100 }], before).map(({ handle }) => handle);
+  const at = (anchor: number) =>
+    orderLabels(
+      [
+        { handle: 'static', anchor },
+        { handle: 'pumping', anchor: 100 },
+      ],
+      before,
+    ).map(({ handle }) => handle);
   expect(at(103)).toEqual(['static', 'pumping']);
   expect(at(105)).toEqual(['pumping', 'static']);
 });

@@ -10,18 +10,39 @@ const label: fc.Arbitrary<LabelToFit> = fc.record({
   height: fc.integer({ min: 14, max: 53 }),
   weight: fc.constantFrom(1, 2, 4, 8),
 });
-const labels = fc.array(label, { minLength: 1, maxLength: 12 }).map((all) => [...all].sort((a, b) => a.anchor - b.anchor));
+const labels = fc
+  .array(label, { minLength: 1, maxLength: 12 })
+  .map((all) => [...all].sort((a, b) => a.anchor - b.anchor));
 
 const LO = 0;
 const HI = 1000;
 
 describe('labels along a margin', () => {
   test('a label with room stands at its anchor', () => {
-    expect(fitLabels([{ anchor: 100, height: 20, weight: 1 }, { anchor: 200, height: 20, weight: 1 }], GAP, LO, HI)).toEqual([100, 200]);
+    expect(
+      fitLabels(
+        [
+          { anchor: 100, height: 20, weight: 1 },
+          { anchor: 200, height: 20, weight: 1 },
+        ],
+        GAP,
+        LO,
+        HI,
+      ),
+    ).toEqual([100, 200]);
   });
 
   test('two on one spot part evenly, and the heavier moves less', () => {
-    const at = (weight: number) => fitLabels([{ anchor: 100, height: 20, weight }, { anchor: 100, height: 20, weight: 1 }], GAP, LO, HI);
+    const at = (weight: number) =>
+      fitLabels(
+        [
+          { anchor: 100, height: 20, weight },
+          { anchor: 100, height: 20, weight: 1 },
+        ],
+        GAP,
+        LO,
+        HI,
+      );
     expect(at(1)).toEqual([88, 112]);
     expect(at(3)).toEqual([94, 118]);
   });
