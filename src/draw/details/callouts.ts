@@ -20,13 +20,13 @@ export interface Callout {
   readonly name: string;
   readonly note: string;
   /** Stands in where the name has no room. */
-  readonly short?: string;
+  readonly short?: string | undefined;
   /** DR-23: larger is stiller, and collapses later. */
   readonly weight: number;
-  readonly severity?: Severity;
+  readonly severity?: Severity | undefined;
   /** Number of the finding in the list. */
-  readonly number?: number;
-  readonly lit?: boolean;
+  readonly number?: number | undefined;
+  readonly lit?: boolean | undefined;
 }
 
 export interface Track {

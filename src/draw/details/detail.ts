@@ -15,7 +15,8 @@ import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawGround } from './ground.ts';
 import { wordsFor } from './partWords.ts';
 import { drawRail, RAIL_PX } from './rail.ts';
-import { drilledRadius, drawWell } from './wellScene.ts';
+import { drilledRadius } from './hole.ts';
+import { drawWell } from './wellScene.ts';
 import type { Placed } from './stage.ts';
 import { widthFactor } from './windows.ts';
 
@@ -53,6 +54,8 @@ export interface DetailContext {
 
 const EDGE_PX = 6;
 const LABELS_MOST = 0.47;
+/** In a narrow frame the ground behind the labels is left without line work; in a wide one that would look cut off. */
+const WIDE_PX = 420;
 const LEADER_PX = 22;
 export const MARK_PX = 22;
 
@@ -79,7 +82,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const middleDepth = (topDepth + bottomDepth) / 2;
   const drilled = drilledRadius(solution, Math.max(middleDepth, 0.5));
   const box = { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height };
-  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: plan.trueProportion ? box.right : labelsFrom - 2 });
+  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: plan.trueProportion || width > WIDE_PX ? box.right : labelsFrom - 2 });
   const well = drawWell(solution, pen, ink, x + width);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, labelsFrom)];
   const context: DetailContext = { solution, frame, pen, placed, labelsFrom, severityOf: (key) => faults.get(key)?.severity };
@@ -128,12 +131,12 @@ function calloutFor(solution: Solution, frame: DetailFrame, want: Wanted, faults
   const { name, note, weight, short } = wordsFor(solution, frame.units, key, key.split('/')[0] ?? key);
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
-  const words = { key, want, x: 0, y: 0, name, ...(short === undefined ? {} : { short }), lit };
-  if (fault === undefined) return { ...words, note, weight };
+  // Written out, not spread: this runs for every label of every frame that is dragged.
+  if (fault === undefined) return { key, want, x: 0, y: 0, name, short, note, weight, severity: undefined, number: undefined, lit };
   const { severity, number } = fault;
   // A note leaves the label's own figure; what is wrong takes its place.
   const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
-  return { ...words, note: said, weight: Math.max(weight, FAULT_WEIGHT[severity]), severity, number };
+  return { key, want, x: 0, y: 0, name, short, note: said, weight: Math.max(weight, FAULT_WEIGHT[severity]), severity, number, lit };
 }
 
 /** `lit` is the key of a part or the number of a finding. */
@@ -165,7 +168,8 @@ function touching(
     const { across, down } = each.want;
     const x = Math.max(Math.min(part.left + (part.right - part.left) * across, labelsFrom - LEADER_PX), box.left + 4);
     const y = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
-    callouts.push({ ...each, x, y });
+    const { key, name, short, note, weight, severity, number, lit } = each;
+    callouts.push({ key, x, y, name, short, note, weight, severity, number, lit });
   }
   return callouts;
 }

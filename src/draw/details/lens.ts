@@ -10,7 +10,7 @@ import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
 import type { DetailContext, Wanted } from './detail.ts';
 import { RAIL_PX } from './rail.ts';
-import { drilledRadius } from './wellScene.ts';
+import { drilledRadius } from './hole.ts';
 import { lensDepths } from './windows.ts';
 
 const inch = 0.0254;

@@ -8,8 +8,11 @@ import type { Pen } from './pen.ts';
 import type { Cut, Ramp } from './tones.ts';
 import { turned } from './turned.ts';
 
-/** A lying pipe is drawn at least this thick, downwards from its true top, which is the depth that counts for frost. */
-const LEAST_THICK_PX = 11;
+/**
+ * A lying pipe is as thick as its widths are enlarged, if not quite: this share of it, downwards from its true top, which
+ * is the depth that counts for frost.
+ */
+const THICK_SHARE = 0.64;
 
 export interface LineOnPaper {
   readonly top: number;
@@ -18,7 +21,7 @@ export interface LineOnPaper {
 
 export function lineOnPaper(part: PlacedPart, pen: Pen): LineOnPaper {
   const top = pen.y(part.top);
-  return { top, bottom: top + Math.max((part.bottom - part.top) * pen.down, Math.min(LEAST_THICK_PX, (part.bottom - part.top) * pen.across)) };
+  return { top, bottom: top + Math.max((part.bottom - part.top) * pen.down, (part.bottom - part.top) * pen.across * THICK_SHARE) };
 }
 
 export interface BuriedLinePlace {

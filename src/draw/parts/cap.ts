@@ -26,12 +26,13 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
   ], cast);
   const cavity = `M${tenth(centre)} ${tenth(top + shell)}H${tenth(centre + half * 0.7)}Q${tenth(centre + half * 0.88)} ${tenth(top + shell)} ${tenth(centre + half * 0.92)} ${tenth(rim)}H${tenth(centre)}z`;
   const boltX = [-0.86, -0.3].map((share) => centre + half * share);
+  const bolt = Math.max(2.2, half * 0.03);
   const gasket = Math.max(1.6, tall * 0.14);
   return group(part.key, [
     dome,
     path('cavity', cavity, { fill: air, stroke: cast.edge, 'stroke-width': 0.8 }),
     rect('gasket', pen.x(-place.casingOutsideRadius) - 1, rim - gasket, place.casingOutsideRadius * 2 * pen.across + 2, gasket, { fill: rubber.base }),
-    path('bolts', boltX.map((x) => block(x - 2.2, rim - 1, x + 2.2, bottom - 1.5)).join(''), { fill: steel.light, stroke: cast.edge, 'stroke-width': 0.8 }),
+    path('bolts', boltX.map((x) => block(x - bolt, rim - 1, x + bolt, bottom - 1.5)).join(''), { fill: steel.light, stroke: cast.edge, 'stroke-width': 0.8 }),
     ...drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, 0.5 * 0.0254 * pen.across), pen),
   ]);
 }

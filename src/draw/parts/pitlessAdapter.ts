@@ -22,7 +22,9 @@ export interface PitlessPlace {
 }
 
 /** Under this height the parts of an adapter run into one another: it is drawn this tall, upwards from its true foot. */
-const LEAST_BODY_PX = 30;
+const LEAST_BODY_PX = 22;
+/** Thickness of the outlet that the sizes below are for; they grow with it. */
+const OUTLET_PX = 11;
 
 const inch = 0.0254;
 
@@ -31,7 +33,6 @@ function measures(part: PlacedPart, pen: Pen, place: PitlessPlace) {
   const { outletTop, outletBottom } = place;
   const middle = (outletTop + outletBottom) / 2;
   const bottom = Math.max(pen.y(part.bottom), outletBottom + 3);
-  const top = Math.min(pen.y(part.top), bottom - LEAST_BODY_PX * 0.72);
   const wallIn = pen.x(place.casingInsideRadius);
   const wallOut = Math.max(pen.x(place.casingOutsideRadius), wallIn + 3);
   const gasket = Math.max(2.4, 0.16 * inch * pen.across);
@@ -39,8 +40,11 @@ function measures(part: PlacedPart, pen: Pen, place: PitlessPlace) {
   const centre = pen.x(place.offset);
   const half = Math.max(place.pipeRadius * 1.22 * pen.across, 5);
   const bore = place.pipeBore * pen.across * 0.82;
-  const thread = Math.max(8, Math.min(14, 1.6 * inch * pen.down));
-  return { outletTop, outletBottom, middle, top, bottom, wallIn, wallOut, gasket, seat, centre, half, bore, thread };
+  // The upper end is a symbol's where the true one is too flat to read; the foot and the outlet are true.
+  const top = Math.min(pen.y(part.top), bottom - Math.max(LEAST_BODY_PX, half * 2));
+  const grow = Math.max(1, (outletBottom - outletTop) / OUTLET_PX);
+  const thread = Math.max(8 * grow, Math.min(14, 1.6 * inch * pen.down));
+  return { outletTop, outletBottom, middle, top, bottom, wallIn, wallOut, gasket, seat, centre, half, bore, thread, grow };
 }
 type Measures = ReturnType<typeof measures>;
 
@@ -64,7 +68,7 @@ function drawBody(m: Measures, pen: Pen, end: number): Shape[] {
   const neckBottom = m.outletBottom + skin * 0.4;
   const saddleLeft = m.seat + (m.wallIn - m.seat) * 0.42;
   const saddle = straight([
-    [m.wallIn - m.gasket, m.middle - 15], [m.wallIn - m.gasket, m.middle + 15], [saddleLeft, m.middle + 12], [saddleLeft, m.middle - 12],
+    [m.wallIn - m.gasket, m.middle - 15 * m.grow], [m.wallIn - m.gasket, m.middle + 15 * m.grow], [saddleLeft, m.middle + 12 * m.grow], [saddleLeft, m.middle - 12 * m.grow],
   ]);
   const nutLeft = m.wallOut + m.gasket;
   const nutRight = nutLeft + nutWidth(pen);
@@ -72,9 +76,9 @@ function drawBody(m: Measures, pen: Pen, end: number): Shape[] {
   return [
     path('body', saddle + block(saddleLeft, neckTop, end, neckBottom), { fill: brass.shade, ...edge }),
     path('bodyLight', block(nutRight, neckTop + 1.5, end - 1, neckTop + 3.5), { fill: brass.light }),
-    path('nut', block(nutLeft, m.middle - 13, nutRight, m.middle + 13), { fill: brass.base, ...edge }),
-    path('nutFaces', block(nutLeft, m.middle - 7, nutRight, m.middle - 2), { fill: brass.shine }),
-    path('nutEdges', stroke(nutLeft, m.middle - 7, nutRight, m.middle - 7) + stroke(nutLeft, m.middle + 6, nutRight, m.middle + 6), { stroke: brass.edge, 'stroke-width': 0.8 }),
+    path('nut', block(nutLeft, m.middle - 13 * m.grow, nutRight, m.middle + 13 * m.grow), { fill: brass.base, ...edge }),
+    path('nutFaces', block(nutLeft, m.middle - 7 * m.grow, nutRight, m.middle - 2 * m.grow), { fill: brass.shine }),
+    path('nutEdges', stroke(nutLeft, m.middle - 7 * m.grow, nutRight, m.middle - 7 * m.grow) + stroke(nutLeft, m.middle + 6 * m.grow, nutRight, m.middle + 6 * m.grow), { stroke: brass.edge, 'stroke-width': 0.8 }),
     path('outletThread', [0.3, 0.6].map((s) => stroke(nutRight + (end - nutRight) * s, neckTop, nutRight + (end - nutRight) * s, neckBottom)).join(''), { stroke: brass.edge, 'stroke-width': 0.7 }),
   ];
 }
@@ -87,7 +91,7 @@ function drawSpool(m: Measures, pen: Pen): Shape[] {
   const shoulder = m.top + (m.middle - m.top) * 0.34;
   const bodyRight = Math.min(m.centre + m.half, right - 2);
   const outline = straight([
-    [left + m.half * 0.36, m.top], [bodyRight - m.half * 0.36, m.top], [bodyRight, shoulder], [right, m.middle - 12], [right, m.middle + 12],
+    [left + m.half * 0.36, m.top], [bodyRight - m.half * 0.36, m.top], [bodyRight, shoulder], [right, m.middle - 12 * m.grow], [right, Math.min(m.middle + 12 * m.grow, m.bottom)],
     [Math.max(bodyRight, m.centre + m.half), m.bottom], [left, m.bottom], [left, shoulder],
   ]);
   const way = Math.min(m.bore, m.half - 3);
@@ -118,7 +122,7 @@ function drawSeals(m: Measures, pen: Pen): Shape[] {
   const ringRight = m.seat + (m.wallIn - m.seat) * 0.42;
   const ring = block(m.seat - 1, m.outletTop - tall, ringRight, m.outletTop) + block(m.seat - 1, m.outletBottom, ringRight, m.outletBottom + tall);
   const gaskets = [m.wallIn - m.gasket, m.wallOut].map((x) =>
-    block(x, m.middle - 15, x + m.gasket, m.outletTop) + block(x, m.outletBottom, x + m.gasket, m.middle + 15)).join('');
+    block(x, m.middle - 15 * m.grow, x + m.gasket, m.outletTop) + block(x, m.outletBottom, x + m.gasket, m.middle + 15 * m.grow)).join('');
   return [path('seals', ring + gaskets, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.6 })];
 }
 

@@ -11,7 +11,6 @@ export interface RopePlace {
   readonly eye: { readonly offset: Metres; readonly depth: Metres };
   readonly casingInsideRadius: Metres;
   readonly tied: 'casing hook' | 'cap' | 'through cap' | 'loose';
-  readonly bendsTo: Metres;
 }
 
 export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: RopePlace): Shape {

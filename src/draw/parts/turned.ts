@@ -35,10 +35,8 @@ function strip(profile: Profile, centre: number, from: number, to: number, lying
   const points: Point[] = [];
   const place = (across: number, along: number): Point => (lying ? [along, across] : [across, along]);
   for (const [along, half] of profile) points.push(place(centre + half * from, along));
-  for (let i = profile.length - 1; i >= 0; i--) {
-    const [along, half] = profile[i]!;
-    points.push(place(centre + half * to, along));
-  }
+  const there = points.length;
+  for (const [along, half] of profile) points.splice(there, 0, place(centre + half * to, along));
   return straight(points);
 }
 

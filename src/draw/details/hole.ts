@@ -1,0 +1,132 @@
+/** The hole inside a window, cut open: grout and gravel round it, air and water in it, walls, screens, water levels. */
+import type { Metres } from '../../model/si.ts';
+import type { BoreStretch, Solution } from '../../model/solution.ts';
+import { drawCasing, wallCut } from '../parts/casing.ts';
+import { drawGravelPack, drawGrout } from '../parts/grout.ts';
+import { drawOpenHole } from '../parts/openHole.ts';
+import { block } from '../parts/outline.ts';
+import { drawScreen } from '../parts/screen.ts';
+import type { Shape } from '../scene.ts';
+import { path, rect } from '../shapes.ts';
+import { drawLevel } from './levels.ts';
+import { solidCasings } from './solidCasings.ts';
+import { within } from './stage.ts';
+import type { Stage } from './stage.ts';
+
+const inch: Metres = 0.0254;
+/** Thickness of the grouted ring where no one gives the drilled diameter: 1.5 in is the least that most codes ask. */
+const ANNULUS: Metres = 1.6 * inch;
+/** A gravel pack stands 2 ft over its screen (common practice, no source), and never in the grout. */
+const PACK_OVER_SCREEN: Metres = 0.61;
+
+/** Outer edge of what is drilled, casing and annulus together, at the window's middle. */
+export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres {
+  const outer = facts.well.casings[0];
+  if (outer !== undefined && (outer.bottom === null || depth < outer.bottom)) return outer.outsideDiameter / 2 + ANNULUS;
+  const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
+  const radius = stretch?.outsideRadius ?? 0.08;
+  return stretch?.kind === 'openHole' ? radius : radius + ANNULUS;
+}
+
+export const drawHole = (stage: Stage): Shape[] => [
+  ...drawAnnulus(stage), ...drawBore(stage), ...drawWalls(stage), ...drawWaterLevels(stage),
+];
+
+function drawAnnulus(stage: Stage): Shape[] {
+  const { solution: { facts, bore }, pen } = stage;
+  const outer = facts.well.casings[0];
+  if (outer === undefined) return [];
+  const shapes: Shape[] = [];
+  const ring = { insideRadius: outer.outsideDiameter / 2, outsideRadius: outer.outsideDiameter / 2 + ANNULUS };
+  const screen = bore.find((stretch) => stretch.kind === 'screen');
+  const grout = facts.well.groutBottom;
+  // Driven points and dug wells are not grouted; elsewhere what nobody reported is outlined, dashed.
+  if (facts.well.intake.kind === 'open hole' || facts.well.intake.kind === 'screen') {
+    if (within(stage, 0, grout ?? outer.bottom ?? pen.bottom)) {
+      shapes.push(drawGrout('grout', pen, { ...ring, top: 0, bottom: grout }));
+      stage.placed.push({ part: 'grout', kind: 'grout', left: pen.x(ring.insideRadius), right: pen.x(ring.outsideRadius), top: pen.y(0), bottom: pen.y(grout ?? outer.bottom ?? pen.bottom) });
+    }
+  }
+  if (screen !== undefined && facts.well.intake.kind === 'screen') {
+    const packTop = Math.max(screen.top - PACK_OVER_SCREEN, grout ?? -Infinity);
+    const pack = { insideRadius: screen.outsideRadius, outsideRadius: ring.outsideRadius, top: packTop, bottom: facts.well.bottom };
+    if (within(stage, pack.top, pack.bottom)) shapes.push(drawGravelPack('gravelPack', pen, pack));
+  }
+  return shapes;
+}
+
+/** What fills the hole: air over the water, water under it. */
+function drawBore(stage: Stage): Shape[] {
+  const { solution: { bore, levels }, pen } = stage;
+  const surface = levels.pumping ?? levels.static;
+  const name = counter();
+  const shapes: Shape[] = [];
+  for (const stretch of bore) {
+    const key = name(stretch.kind);
+    if (!within(stage, stretch.top, stretch.bottom)) continue;
+    const level = surface === null ? stretch.bottom : Math.min(stretch.bottom, Math.max(stretch.top, surface));
+    shapes.push(...fillStretch(stage, `${key}/air`, stretch, stretch.top, level, pen.tones.bore));
+    shapes.push(...fillStretch(stage, `${key}/water`, stretch, level, stretch.bottom, pen.tones.water));
+    stage.placed.push({
+      part: stretch.kind, kind: stretch.kind,
+      left: pen.x(stretch.insideRadius), right: pen.x(stretch.outsideRadius), top: pen.y(stretch.top), bottom: pen.y(stretch.bottom),
+    });
+  }
+  return shapes;
+}
+
+function fillStretch(stage: Stage, key: string, stretch: BoreStretch, top: Metres, bottom: Metres, fill: string): Shape[] {
+  const { solution: { bore }, pen, ink } = stage;
+  if (bottom - top < 1e-6 || !within(stage, top, bottom)) return [];
+  if (stretch.kind === 'openHole') {
+    const last = bottom === stretch.bottom && stretch === bore[bore.length - 1];
+    return [drawOpenHole(key, pen, { radius: stretch.insideRadius, top, bottom, known: stretch.known, last, fill, edge: ink.ground.rock.hatch })];
+  }
+  const from = pen.y(Math.max(top, pen.top - 0.1));
+  const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
+  return [rect(key, pen.x(-stretch.insideRadius), from, stretch.insideRadius * 2 * pen.across, to - from, { fill })];
+}
+
+/** "screen", "screen/2": names stay while depths are dragged. */
+function counter(): (word: string) => string {
+  const times = new Map<string, number>();
+  return (word) => {
+    const n = (times.get(word) ?? 0) + 1;
+    times.set(word, n);
+    return n === 1 ? word : `${word}/${n}`;
+  };
+}
+
+function drawWalls(stage: Stage): Shape[] {
+  const { solution, pen } = stage;
+  const shapes: Shape[] = [];
+  for (const casing of solidCasings(solution)) {
+    if (!within(stage, casing.top, casing.bottom ?? Infinity)) continue;
+    shapes.push(drawCasing(casing.key, pen, { ...casing, cut: wallCut(casing.material, pen) }));
+  }
+  const name = counter();
+  for (const stretch of solution.bore) {
+    if (stretch.kind !== 'screen') continue;
+    const key = name('screen');
+    if (within(stage, stretch.top, stretch.bottom)) shapes.push(drawScreen(key, pen, stretch));
+  }
+  const { bottom } = solution.facts.well;
+  const last = solution.bore[solution.bore.length - 1];
+  if (last !== undefined && last.kind !== 'openHole' && within(stage, bottom - 0.1, bottom + 0.1)) {
+    const y = pen.y(bottom);
+    shapes.push(path('bottomPlate', block(pen.x(-last.outsideRadius), y - 3, pen.x(last.outsideRadius), y), { fill: pen.tones.metalWall.fill, stroke: pen.tones.metalWall.ink }));
+  }
+  return shapes;
+}
+
+function drawWaterLevels({ solution: { levels, bore }, pen, ink, placed }: Stage): Shape[] {
+  const shapes: Shape[] = [];
+  for (const [key, depth, colour] of [['staticLevel', levels.static, ink.static], ['pumpingLevel', levels.pumping, ink.pumping]] as const) {
+    if (depth === null || depth <= pen.top || depth >= pen.bottom) continue;
+    const stretch = bore.find((each) => each.bottom >= depth);
+    const radius = stretch?.insideRadius ?? 0.08;
+    shapes.push(drawLevel(key, pen, depth, pen.x(-radius), pen.x(radius), colour, ink.paper));
+    placed.push({ part: key, kind: key, left: pen.x(-radius), right: pen.x(radius), top: pen.y(depth) - 6, bottom: pen.y(depth) + 6 });
+  }
+  return shapes;
+}

@@ -1,0 +1,178 @@
+/** The string inside a window, back to front: lines behind, then pipe, joints, pump, and what is strapped to them. */
+import type { Metres } from '../../model/si.ts';
+import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import { drawCable } from '../parts/cable.ts';
+import { drawCableGuardStrip } from '../parts/cableGuardStrip.ts';
+import { drawCheckValve } from '../parts/checkValve.ts';
+import { bandsOf, drawClamp } from '../parts/clamp.ts';
+import { drawDropPipe } from '../parts/dropPipe.ts';
+import { drawInsertFitting } from '../parts/insertFitting.ts';
+import { drawIntake } from '../parts/intake.ts';
+import { drawMotor } from '../parts/motor.ts';
+import { drawCoupling, drawNipple } from '../parts/nipple.ts';
+import { drawPump, eyeOf } from '../parts/pump.ts';
+import { drawRope } from '../parts/rope.ts';
+import { drawShroud } from '../parts/shroud.ts';
+import { drawSplice } from '../parts/splice.ts';
+import { drawGuard, drawTie } from '../parts/tie.ts';
+import type { Ramp, Tones } from '../parts/tones.ts';
+import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
+import type { Shape } from '../scene.ts';
+import { pipeWall, place, within } from './stage.ts';
+import type { Stage } from './stage.ts';
+
+const inch: Metres = 0.0254;
+/** The cable's plumb run begins this far under the casing top, below its spare loop. */
+const LOOP: Metres = 14 * inch;
+
+/** What the parts of one string have in common. */
+interface Strung extends Stage {
+  readonly pipeRadius: Metres;
+  readonly pumpRadius: Metres;
+  readonly cableRadius: Metres;
+  readonly fittings: Ramp;
+  /** Middle of the pipe where a part sits. */
+  readonly offset: (part: PlacedPart) => Metres;
+}
+
+type Drawer = (part: PlacedPart, strung: Strung) => Shape;
+
+/** Back to front. A part that is not listed is drawn elsewhere: with the top works, or with the hole. */
+const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
+  ['dropPipe', (part, { solution, pen, axis }) => drawDropPipe(part, pen, axis, { wall: pipeWall(solution.facts.dropPipe.material, pen.tones), bore: pen.tones.water, glint: '#fff' })],
+  ['insertFitting', drawFitting],
+  ['clamp', drawOneClamp],
+  ['nipple', (part, { pen, offset }) => drawNipple(part, pen, pen.tones.steel, offset(part))],
+  ['coupling', (part, { pen, offset }) => drawCoupling(part, pen, pen.tones.steel, offset(part))],
+  ['checkValve', (part, { solution, pen, offset }) => drawCheckValve(part, pen, pen.tones.brass, solution.facts.string.arrow, offset(part), assumedDash(solution, 'string.checkValves'))],
+  ['pump', (part, { pen }) => drawPump(part, pen)],
+  ['intake', (part, { pen }) => drawIntake(part, pen)],
+  ['motor', (part, { pen }) => drawMotor(part, pen)],
+  ['cableGuardStrip', (part, { pen }) => drawCableGuardStrip(part, pen, part.radius)],
+  ['torqueArrestor', (part, { solution, pen, offset, pipeRadius }) =>
+    drawTorqueArrestor(part, pen, { offset: offset(part), pipeRadius, boreRadius: part.radius }, assumedDash(solution, 'string.torqueArrestor'))],
+  ['splice', (part, { solution, pen, axis, cableRadius }) =>
+    drawSplice(part, pen, { offset: axis.cable(middle(part)), cableRadius, conductors: solution.facts.pump.wires + 1 }, assumedDash(solution, 'string.splices'))],
+  ['guard', (part, { pen, offset }) => drawGuard(part, pen, offset(part))],
+  ['tie', drawStrap],
+];
+
+/** Drawn with the seal that they pass. */
+const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
+
+export function drawString(stage: Stage): Shape[] {
+  const { solution, pen, axis } = stage;
+  const { parts, facts } = solution;
+  const strung: Strung = {
+    ...stage,
+    pipeRadius: facts.dropPipe.outsideDiameter / 2,
+    pumpRadius: facts.pump.diameter / 2,
+    cableRadius: parts.find(({ kind }) => kind === 'cable')?.radius ?? 0.005,
+    fittings: fittingRamp(solution, pen.tones),
+    offset: (part) => axis.pipe(middle(part)),
+  };
+  const shown = parts.filter(({ key, top, bottom }) => !OF_THE_TOP.has(key) && within(stage, top, bottom));
+  const shapes = [...drawSleeve(shown, strung), ...drawLines(strung)];
+  for (const [kind, draw] of DRAWERS) {
+    for (const part of shown) {
+      if (part.kind !== kind) continue;
+      shapes.push(draw(part, strung));
+      note(part, strung);
+    }
+  }
+  return shapes;
+}
+
+const middle = ({ top, bottom }: PlacedPart): Metres => (top + bottom) / 2;
+
+/** How far a part reaches from the pipe's middle, where that is not its own radius. */
+function reachOf(part: PlacedPart, { pipeRadius }: Strung): Metres {
+  if (part.kind === 'insertFitting') return pipeRadius * 1.22;
+  return part.kind === 'clamp' ? part.radius * 1.3 : part.radius;
+}
+
+/** Where the part came to stand, within the window. */
+function note(part: PlacedPart, strung: Strung): void {
+  const { pen, axis } = strung;
+  if (part.kind === 'cableGuardStrip') return;
+  if (part.kind === 'splice') {
+    const at = axis.cable(middle(part));
+    place(strung, part, pen.x(at - part.radius * 1.5), pen.x(at + part.radius));
+    return;
+  }
+  const top = Math.max(part.top, pen.top);
+  const bottom = Math.min(part.bottom, pen.bottom);
+  const at = part.kind === 'dropPipe' ? axis.pipe((top + bottom) / 2) : strung.offset(part);
+  const reach = reachOf(part, strung);
+  if (part.kind === 'dropPipe') place(strung, part, pen.x(at - reach), pen.x(at + reach), pen.y(top), pen.y(bottom));
+  else place(strung, part, pen.x(at - reach), pen.x(at + reach));
+}
+
+/** A dash for what was taken for granted. */
+function assumedDash({ assumed }: Solution, where: string): Readonly<Record<string, string>> {
+  return assumed.some(({ path }) => path === where) ? { 'stroke-dasharray': '3 2' } : {};
+}
+
+function fittingRamp({ facts }: Solution, tones: Tones): Ramp {
+  const material = facts.string.fittings;
+  if (material === 'brass' || material === 'bronze') return tones.brass;
+  return material === 'plastic' || material === 'nylon' ? tones.rubber : tones.steel;
+}
+
+/** Keys end in the side of the joint that the barb is on: "insertFitting/pump", ".../above" point up. */
+function drawFitting(part: PlacedPart, { solution, pen, fittings, pipeRadius, offset }: Strung): Shape {
+  const barbUp = /\/(pump|above)$/.test(part.key);
+  const pipe = solution.parts.find(({ kind }) => kind === 'dropPipe');
+  const end = barbUp ? pipe?.bottom : pipe?.top;
+  // A valve within the pipe has the pipe on both sides: there the shoulder is half way along the fitting.
+  const shoulder = end !== undefined && end > part.top && end < part.bottom ? end : middle(part);
+  return drawInsertFitting(part, pen, fittings, { shoulder, barbUp, pipeInsideRadius: part.radius, pipeRadius, offset: offset(part) });
+}
+
+/** Its place is worked out with the others of its joint: "clamp/pump/1" and "clamp/pump/2" share one. */
+function drawOneClamp(part: PlacedPart, { solution, pen, pipeRadius, offset }: Strung): Shape {
+  const joint = part.key.slice(0, part.key.lastIndexOf('/') + 1);
+  const bands = bandsOf(solution.parts.filter(({ key }) => key.startsWith(joint)), pen);
+  const at = bands.findIndex(({ key }) => key === part.key);
+  const band = bands[at] ?? { key: part.key, top: pen.y(part.top), bottom: pen.y(part.bottom) };
+  return drawClamp(band, pen.x(offset(part)), pipeRadius * pen.across, at % 2 === 1, pen);
+}
+
+/** Round pipe and cable, whichever side the cable is on. */
+function drawStrap(part: PlacedPart, { pen, axis, cableRadius }: Strung): Shape {
+  const cable = axis.cable(middle(part));
+  const pipe = axis.pipe(middle(part));
+  return drawTie(part, pen, Math.min(cable - cableRadius, pipe - part.radius), Math.max(cable + cableRadius, pipe + part.radius));
+}
+
+/** Behind the pump that it surrounds. */
+function drawSleeve(shown: readonly PlacedPart[], strung: Strung): Shape[] {
+  return shown.filter(({ kind }) => kind === 'shroud').map((part) => {
+    place(strung, part, strung.pen.x(-part.radius), strung.pen.x(part.radius));
+    return drawShroud(part, strung.pen, strung.pumpRadius);
+  });
+}
+
+/** Rope and cable, behind the pipe. */
+function drawLines(strung: Strung): Shape[] {
+  const { solution: { facts, parts }, pen, axis, pumpRadius } = strung;
+  const pump = parts.find(({ kind }) => kind === 'pump');
+  const rope = parts.find(({ kind }) => kind === 'rope');
+  const cable = parts.find(({ kind }) => kind === 'cable');
+  const shapes: Shape[] = [];
+  const put = (part: PlacedPart, offset: Metres): void =>
+    place(strung, part, pen.x(offset) - 3, pen.x(offset) + 3, pen.y(Math.max(part.top, pen.top)), pen.y(Math.min(part.bottom, pen.bottom)));
+  if (rope !== undefined && facts.rope !== null && pump !== undefined && within(strung, rope.top, rope.bottom)) {
+    const casingInsideRadius = (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
+    shapes.push(drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, tied: facts.rope.tied }));
+    put(rope, axis.rope(Math.max(rope.top, pen.top + 0.2)));
+  }
+  if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
+    const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inch);
+    shapes.push(drawCable(cable, pen, axis, {
+      top, discharge: pump.top, motorHead: pump.bottom, pumpRadius, bendsTo: axis.centredFrom, splices: parts.filter(({ kind }) => kind === 'splice'),
+    }));
+    put(cable, axis.cable(Math.max(top, pen.top + 0.3)));
+  }
+  return shapes;
+}
