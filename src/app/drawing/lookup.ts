@@ -2,7 +2,13 @@
 import type { ChipPlace, FramePlace, HitPlace, MarkPlace, Scene } from '../../draw/view.ts';
 import type { Handle } from '../../model/handles.ts';
 import type { Metres } from '../../model/si.ts';
-import type { Box } from './place.ts';
+
+export interface Rectangle {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
 
 /** Least height of what is dragged, for a mouse and for a finger. */
 export const TARGET = { fine: 24, coarse: 44 } as const;
@@ -14,7 +20,7 @@ const LINE_REACH = 6;
 const MARK_REACH = 13;
 
 /** The box that answers to the pointer: the chip as drawn, made tall enough to hit. */
-export function targetOf(chip: ChipPlace, coarse: boolean): Required<Box> {
+export function targetOf(chip: ChipPlace, coarse: boolean): Rectangle {
   const height = Math.max(chip.height, coarse ? TARGET.coarse : TARGET.fine);
   return { x: chip.x, y: chip.y + (chip.height - height) / 2, width: chip.width, height };
 }
@@ -48,7 +54,13 @@ export function depthAt(frame: FramePlace, y: number): Metres {
 }
 
 /** The level whose line passes within reach of the point. */
-export function lineAt(scene: Scene, handles: readonly Handle[], x: number, y: number, last: string | null): { handle: Handle; frame: FramePlace } | null {
+export function lineAt(
+  scene: Scene,
+  handles: readonly Handle[],
+  x: number,
+  y: number,
+  last: string | null,
+): { handle: Handle; frame: FramePlace } | null {
   const frame = frameAt(scene, x, y);
   if (frame === null) return null;
   const scale = metresPerPixel(frame);
@@ -75,6 +87,6 @@ export function partAt(scene: Scene, x: number, y: number): HitPlace | null {
   return under.sort((a, b) => a.width * a.height - b.width * b.height)[0] ?? null;
 }
 
-function inside(box: Required<Box>, x: number, y: number): boolean {
+function inside(box: Rectangle, x: number, y: number): boolean {
   return x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
 }

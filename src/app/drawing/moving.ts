@@ -13,7 +13,14 @@ import { sayReading } from '../words/handleWords.ts';
  *
  * @param step  what the written value is rounded to [m]; undefined where it must be exact, as at a limit
  */
-export function planWith(workspace: Workspace, plan: Plan, solution: Solution, handle: Handle, depth: Metres, step?: Metres): Moved {
+export function planWith(
+  workspace: Workspace,
+  plan: Plan,
+  solution: Solution,
+  handle: Handle,
+  depth: Metres,
+  step?: Metres,
+): Moved {
   const lockDrawdown = workspace.drawdownLocked;
   return moveHandle(plan, solution, handle.id, depth, step === undefined ? { lockDrawdown } : { lockDrawdown, step });
 }
@@ -40,7 +47,13 @@ function readingIn(workspace: Workspace, handle: Handle, plan: Plan): string | n
 }
 
 /** One step of a key, a stepper or a typed value. Says why where it cannot go there. */
-export function moveNow(workspace: Workspace, handle: Handle, depth: Metres, step?: Metres, burst?: 'deeper' | 'shallower'): string | null {
+export function moveNow(
+  workspace: Workspace,
+  handle: Handle,
+  depth: Metres,
+  step?: Metres,
+  burst?: 'deeper' | 'shallower',
+): string | null {
   const { solution } = workspace;
   const { plan } = workspace.desk;
   if (solution === null || plan === null) return null;

@@ -41,7 +41,10 @@ function patchChildren(
   const next = new Map<string, Node>();
   for (const shape of shapes) {
     const found = old.get(shape.key);
-    next.set(shape.key, found !== undefined && found.shape.tag === shape.tag ? update(found, shape) : create(parent.ownerDocument, shape));
+    next.set(
+      shape.key,
+      found !== undefined && found.shape.tag === shape.tag ? update(found, shape) : create(parent.ownerDocument, shape),
+    );
   }
   // What is gone leaves first, so that what stays is not moved past it.
   for (const [key, node] of old) if (next.get(key) !== node) node.element.remove();

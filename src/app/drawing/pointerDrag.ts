@@ -4,7 +4,7 @@
  * A press becomes a drag after a few pixels; the newest position counts once a frame; release makes one step of the
  * history; Escape, a cancelled pointer and a lost capture put everything back.
  */
-import type { FramePlace, Scene } from '../../draw/view.ts';
+import type { FramePlace, Scene, ViewName } from '../../draw/view.ts';
 import type { Handle } from '../../model/handles.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
@@ -20,8 +20,8 @@ export interface DragSurface {
   readonly workspace: Workspace;
   readonly scene: () => Scene | null;
   readonly coarse: () => boolean;
-  /** A drag begins or ends: scales are kept between the two. */
-  readonly freeze: (on: boolean) => void;
+  /** A drag begins in a view, whose scale is kept until it ends (null). */
+  readonly freeze: (view: ViewName | null) => void;
   /** A chip was pressed and released without a drag. */
   readonly choose: (handle: Handle) => void;
 }
@@ -118,7 +118,7 @@ export class PointerDrag {
 
   #begin(press: Press): void {
     const { workspace, freeze } = this.#surface;
-    freeze(true);
+    freeze(press.frame.view);
     press.gesture = new Gesture({
       depth: press.handle.depth,
       pointerY: press.downY,
@@ -168,7 +168,8 @@ export class PointerDrag {
     workspace.held = null;
     if (preview === null || held === null) return;
     workspace.edit((before) => nameOfMove(workspace, press.handle, before, preview), preview, {
-      say: () => (workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, workspace.show)),
+      say: () =>
+        workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, workspace.show),
     });
     if (held.blocked !== null) workspace.notice = { handle: press.handle.id, words: held.blocked };
   }
@@ -177,7 +178,11 @@ export class PointerDrag {
   revert(event?: PointerEvent): void {
     const press = this.#press;
     if (press === null) return;
-    if (event !== undefined && (event.pointerId !== press.pointerId || (event.type === 'lostpointercapture' && event.target !== press.captured))) return;
+    if (
+      event !== undefined &&
+      (event.pointerId !== press.pointerId || (event.type === 'lostpointercapture' && event.target !== press.captured))
+    )
+      return;
     this.#end();
     this.justDragged = press.gesture !== null;
     this.#surface.workspace.cancelHold();
@@ -189,8 +194,9 @@ export class PointerDrag {
     cancelAnimationFrame(this.#frameRequest);
     this.#frameRequest = 0;
     window.removeEventListener('keydown', this.#escape, true);
-    this.#surface.freeze(false);
-    if (press !== null && press.captured.hasPointerCapture(press.pointerId)) press.captured.releasePointerCapture(press.pointerId);
+    this.#surface.freeze(null);
+    if (press !== null && press.captured.hasPointerCapture(press.pointerId))
+      press.captured.releasePointerCapture(press.pointerId);
   }
 
   readonly #escape = (event: KeyboardEvent): void => {

@@ -17,11 +17,16 @@ export function snapsFor(handle: Handle, solution: Solution): readonly Snap[] {
   const { well } = solution.facts;
   const contacts = well.layers.flatMap(({ material, bottom }, i) => {
     const below = well.layers[i + 1]?.material;
-    return handle.id === `layer/${i}` ? [] : [{ depth: bottom, reason: below === undefined ? `foot of the ${material}` : `${material} meets ${below}` }];
+    return handle.id === `layer/${i}`
+      ? []
+      : [{ depth: bottom, reason: below === undefined ? `foot of the ${material}` : `${material} meets ${below}` }];
   });
-  const feetOfCasings = handle.id === 'casingBottom'
-    ? []
-    : well.casings.flatMap(({ bottom }) => (bottom === null ? [] : [{ depth: bottom, reason: 'foot of the casing' }]));
+  const feetOfCasings =
+    handle.id === 'casingBottom'
+      ? []
+      : well.casings.flatMap(({ bottom }) =>
+          bottom === null ? [] : [{ depth: bottom, reason: 'foot of the casing' }],
+        );
   const limits = solution.bands.filter((band) => band.setting === handle.path).flatMap(endsOf);
   return [...limits, { depth: 0, reason: 'ground surface' }, ...feetOfCasings, ...contacts];
 }
@@ -34,7 +39,12 @@ function endsOf({ from, fromLabel, to, toLabel }: Band): readonly Snap[] {
 }
 
 /** The snap that holds the depth: the one that already holds it until it is left, else the nearest within reach. */
-export function caughtBy(depth: Metres, snaps: readonly Snap[], metresPerPixel: Metres, holding: Snap | null): Snap | null {
+export function caughtBy(
+  depth: Metres,
+  snaps: readonly Snap[],
+  metresPerPixel: Metres,
+  holding: Snap | null,
+): Snap | null {
   if (holding !== null && Math.abs(holding.depth - depth) <= LET_GO * metresPerPixel) return holding;
   let nearest: Snap | null = null;
   let reach = CATCH * metresPerPixel;

@@ -51,7 +51,13 @@ function labelOf(handle: Handle, { facts }: Solution): string {
 const BARE_NUMBER = /^[-+]?[\d.,]+(\s*-?\s*\d+\/\d+)?$/;
 
 /** Writes the typed value; or says why not, and what is nearest. */
-export function readTyped(workspace: Workspace, solution: Solution, handle: Handle, text: string, unit: string): Refusal | null {
+export function readTyped(
+  workspace: Workspace,
+  solution: Solution,
+  handle: Handle,
+  text: string,
+  unit: string,
+): Refusal | null {
   const full = BARE_NUMBER.test(text.trim()) ? `${text.trim()} ${unit}` : text.trim();
   const read = parseQuantity(full, 'length');
   if (!read.ok) return { problem: read.problem, nearest: null };

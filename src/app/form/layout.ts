@@ -5,6 +5,7 @@
 import { fields, groups, type FieldInfo } from '../../model/plan/fields.ts';
 import { valueAt } from '../../model/plan/editPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
+import { parseQuantity, writeQuantity } from '../../model/units.ts';
 
 export type Block =
   | { readonly kind: 'field'; readonly field: FieldInfo }
@@ -47,7 +48,9 @@ export const ABOUT: readonly FieldInfo[] = fields.filter((field) => field.group 
 
 export const SECTIONS: readonly Section[] = ORDER.map((path) => {
   const info = groups.find((group) => group.path === path);
-  const own = fields.filter((field) => field.group === path && !HIDDEN.has(field.path) && !field.path.startsWith('house.branches'));
+  const own = fields.filter(
+    (field) => field.group === path && !HIDDEN.has(field.path) && !field.path.startsWith('house.branches'),
+  );
   return { path, label: info?.label ?? path, help: info?.help ?? '', blocks: blocksOf(own, '') };
 });
 
@@ -55,7 +58,9 @@ function blocksOf(own: readonly FieldInfo[], within: string): readonly Block[] {
   const blocks: Block[] = [];
   const done = new Set<string>();
   for (const field of own) {
-    const part = Object.keys(PARTS).find((path) => path !== within && (field.path === path || field.path.startsWith(`${path}.`)));
+    const part = Object.keys(PARTS).find(
+      (path) => path !== within && (field.path === path || field.path.startsWith(`${path}.`)),
+    );
     const list = field.path.includes('.*') ? field.path.slice(0, field.path.indexOf('.*')) : undefined;
     const key = part ?? list;
     if (key === undefined) {
@@ -63,8 +68,15 @@ function blocksOf(own: readonly FieldInfo[], within: string): readonly Block[] {
     } else if (!done.has(key)) {
       done.add(key);
       const inside = own.filter(({ path }) => path.startsWith(`${key}.`));
-      if (part === undefined) blocks.push({ kind: 'list', path: key, label: LISTS[key] ?? field.label, fields: inside });
-      else blocks.push({ kind: 'part', path: key, label: PARTS[key]?.label ?? field.label, blocks: blocksOf(inside, key) });
+      if (part === undefined)
+        blocks.push({ kind: 'list', path: key, label: LISTS[key] ?? field.label, fields: inside });
+      else
+        blocks.push({
+          kind: 'part',
+          path: key,
+          label: PARTS[key]?.label ?? field.label,
+          blocks: blocksOf(inside, key),
+        });
     }
   }
   return blocks;
@@ -88,7 +100,9 @@ export function lengthOfList(path: string, plan: Plan): number {
 
 function shortForm(path: string, plan: Plan): boolean {
   if (path === 'well.casings') return plan.well.casing !== undefined;
-  return path === 'well.intake.screens' && (plan.well.intake.top !== undefined || plan.well.intake.bottom !== undefined);
+  return (
+    path === 'well.intake.screens' && (plan.well.intake.top !== undefined || plan.well.intake.bottom !== undefined)
+  );
 }
 
 /** What a new item starts as: whole enough to be read, to be typed over. */
@@ -99,7 +113,7 @@ export function startOfItem(path: string, plan: Plan): unknown {
     case 'well.casings':
       return { material: 'PVC', size: '4 in', bottom: 'unknown' };
     case 'well.intake.screens':
-      return { top: deep, bottom: deep };
+      return { top: aboveBottom(deep, metric), bottom: deep };
     case 'well.inflows':
       return { depth: deep };
     case 'well.layers':
@@ -113,6 +127,13 @@ export function startOfItem(path: string, plan: Plan): unknown {
   }
 }
 
+/** A first screen stands in the lowest ten feet or three metres. */
+function aboveBottom(depth: string, metric: boolean): string {
+  const read = parseQuantity(depth, 'length');
+  const top = read.ok ? Math.max(read.si - 3.048, read.si / 2) : 0;
+  return metric ? writeQuantity(top, 'length', 'm', 0.1) : writeQuantity(top, 'length', 'ft', 0.3048);
+}
+
 /** A choice that decides which fields follow: its other fields start anew where the reader asks for them. */
 export function startOfKind(path: string, kind: string, plan: Plan): unknown {
   const metric = plan.units === 'metric';
@@ -121,7 +142,10 @@ export function startOfKind(path: string, kind: string, plan: Plan): unknown {
     case 'water.pumping test':
       return { kind, flow, drawdown: metric ? '10 m' : '30 ft' };
     case 'water.pumping level':
-      return { kind, level: plan.water.staticLevel === 'unknown' ? (metric ? '20 m' : '60 ft') : plan.water.staticLevel };
+      return {
+        kind,
+        level: plan.water.staticLevel === 'unknown' ? (metric ? '20 m' : '60 ft') : plan.water.staticLevel,
+      };
     case 'water.pumping steps':
       return { kind, steps: [{ flow, drawdown: metric ? '10 m' : '30 ft' }] };
     case 'water.pumping aquifer':
@@ -131,7 +155,20 @@ export function startOfKind(path: string, kind: string, plan: Plan): unknown {
     case 'pump.curve generic':
       return { kind, flow };
     case 'pump.curve points':
-      return { kind, points: metric ? [['0 L/min', '100 m'], ['40 L/min', '70 m'], ['60 L/min', '30 m']] : [['0 gpm', '350 ft'], ['10 gpm', '270 ft'], ['16 gpm', '120 ft']] };
+      return {
+        kind,
+        points: metric
+          ? [
+              ['0 L/min', '100 m'],
+              ['40 L/min', '70 m'],
+              ['60 L/min', '30 m'],
+            ]
+          : [
+              ['0 gpm', '350 ft'],
+              ['10 gpm', '270 ft'],
+              ['16 gpm', '120 ft'],
+            ],
+      };
     default:
       return { kind };
   }

@@ -24,7 +24,15 @@ const BARE_NUMBER = /^[-+]?[\d.,]+$/;
 
 /** A bare number takes the unit of what stood there; where nothing stood, the reader asks for one. */
 function withUnitOf(text: string, before: unknown, { kind }: FieldInfo): string {
-  if (!BARE_NUMBER.test(text) || typeof before !== 'string' || kind === 'choice' || kind === 'flag' || kind === 'text' || kind === 'count') return text;
+  if (
+    !BARE_NUMBER.test(text) ||
+    typeof before !== 'string' ||
+    kind === 'choice' ||
+    kind === 'flag' ||
+    kind === 'text' ||
+    kind === 'count'
+  )
+    return text;
   const read = parseQuantity(before, kind);
   return read.ok && read.unit !== '' ? `${text} ${read.unit}` : text;
 }

@@ -39,7 +39,9 @@ export function plotCurves(curves: Curves, size: PlotSize): CurvePlot {
   // A pump with no crossing stands at no flow: that point lies on its own curve, not on the well's.
   const crossing = curves.atCutOut !== null && curves.atCutOut.flow > 0 ? curves.atCutOut : null;
   const pump = through(curves.pump, crossing);
-  const system = through(curves.system, crossing).filter(({ flow, head }) => flow <= mostFlow && head <= mostHead * 1.08);
+  const system = through(curves.system, crossing).filter(
+    ({ flow, head }) => flow <= mostFlow && head <= mostHead * 1.08,
+  );
   return {
     pump: path(pump) ?? '',
     system: path(system) ?? '',

@@ -67,24 +67,30 @@ const CLEAR_OF_BOTTOM = 6;
 
 export function planFromReport(report: Report): ReportReading {
   const missing: Partial<Record<ReportField, string>> = {};
-  if (report.depth.trim() === '') missing.depth = 'The drawing needs the depth of the well. The report has it; a weighted line finds it.';
+  if (report.depth.trim() === '')
+    missing.depth = 'The drawing needs the depth of the well. The report has it; a weighted line finds it.';
   if (report.test === 'test' && (report.testFlow.trim() === '' || report.testDrawdown.trim() === '')) {
-    missing.testDrawdown = 'A test needs its flow and its drawdown. If the report has only a flow, choose “Only a yield”.';
+    missing.testDrawdown =
+      'A test needs its flow and its drawdown. If the report has only a flow, choose “Only a yield”.';
   }
-  if (report.test === 'level' && report.pumpingLevel.trim() === '') missing.pumpingLevel = 'Type the level, or choose “Not known”.';
+  if (report.test === 'level' && report.pumpingLevel.trim() === '')
+    missing.pumpingLevel = 'Type the level, or choose “Not known”.';
   if (report.intake === 'screen' && (report.screenTop.trim() === '' || report.screenBottom.trim() === '')) {
-    missing.screenTop = 'A screen needs its top and its bottom. If the report does not say, choose “Open hole” and come back to it in the record.';
+    missing.screenTop =
+      'A screen needs its top and its bottom. If the report does not say, choose “Open hole” and come back to it in the record.';
   }
   if (Object.keys(missing).length > 0) return { ok: false, problems: missing };
   const reading = readPlan(written(report));
-  return reading.ok ? reading : { ok: false, problems: byField(reading.problems) };
+  return reading.ok ? reading : { ok: false, problems: byField(reading.problems, report) };
 }
 
 function written(report: Report): unknown {
   const { units } = report;
   const quantity = (text: string, kind: QuantityKind): string => withUnit(text, kind, units);
-  const orUnknown = (text: string, kind: QuantityKind): string => (text.trim() === '' ? 'unknown' : quantity(text, kind));
-  const known = (text: string, kind: QuantityKind): string | undefined => (text.trim() === '' ? undefined : quantity(text, kind));
+  const orUnknown = (text: string, kind: QuantityKind): string =>
+    text.trim() === '' ? 'unknown' : quantity(text, kind);
+  const known = (text: string, kind: QuantityKind): string | undefined =>
+    text.trim() === '' ? undefined : quantity(text, kind);
   const us = units === 'us';
   const frost = known(report.frostDepth, 'length');
   return withoutGaps({
@@ -95,10 +101,17 @@ function written(report: Report): unknown {
     well: {
       depth: quantity(report.depth, 'length'),
       depthsFrom: report.depthsFrom,
-      casing: { material: report.casingMaterial, size: report.casingSize.trim() === '' ? undefined : inInches(report.casingSize), bottom: orUnknown(report.casingBottom, 'length') },
+      casing: {
+        material: report.casingMaterial,
+        size: report.casingSize.trim() === '' ? undefined : inInches(report.casingSize),
+        bottom: orUnknown(report.casingBottom, 'length'),
+      },
       intake: {
         kind: report.intake,
-        screens: report.intake === 'screen' ? [{ top: quantity(report.screenTop, 'length'), bottom: quantity(report.screenBottom, 'length') }] : undefined,
+        screens:
+          report.intake === 'screen'
+            ? [{ top: quantity(report.screenTop, 'length'), bottom: quantity(report.screenBottom, 'length') }]
+            : undefined,
       },
       yield: report.test === 'yield only' ? orUnknown(report.testFlow, 'flow') : undefined,
       yieldFrom: report.test === 'yield only' ? 'air lift' : undefined,
@@ -106,17 +119,34 @@ function written(report: Report): unknown {
     water: { staticLevel: orUnknown(report.staticLevel, 'length'), pumping: pumpingOf(report, quantity, known) },
     house: { demand: orUnknown(report.demand, 'flow') },
     top: { kind: 'pitless', depth: pitlessDepth(frost, us) },
-    pump: { setting: known(report.pumpSetting, 'length') ?? firstSetting(quantity(report.depth, 'length'), us), curve: { kind: 'generic', flow: us ? '10 gpm' : '38 L/min' } },
+    pump: {
+      setting: known(report.pumpSetting, 'length') ?? firstSetting(quantity(report.depth, 'length'), us),
+      curve: { kind: 'generic', flow: us ? '10 gpm' : '38 L/min' },
+    },
     dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' },
     wire: { size: '12 AWG' },
-    status: { 'pump.setting': 'to choose', 'top.depth': 'to choose', 'wire.size': 'to choose', 'dropPipe.size': 'to choose' },
+    status: {
+      'pump.setting': 'to choose',
+      'top.depth': 'to choose',
+      'wire.size': 'to choose',
+      'dropPipe.size': 'to choose',
+    },
   });
 }
 
-function pumpingOf(report: Report, quantity: (text: string, kind: QuantityKind) => string, known: (text: string, kind: QuantityKind) => string | undefined): unknown {
+function pumpingOf(
+  report: Report,
+  quantity: (text: string, kind: QuantityKind) => string,
+  known: (text: string, kind: QuantityKind) => string | undefined,
+): unknown {
   switch (report.test) {
     case 'test':
-      return { kind: 'test', flow: quantity(report.testFlow, 'flow'), drawdown: quantity(report.testDrawdown, 'length'), after: known(report.testHours, 'time') };
+      return {
+        kind: 'test',
+        flow: quantity(report.testFlow, 'flow'),
+        drawdown: quantity(report.testDrawdown, 'length'),
+        after: known(report.testHours, 'time'),
+      };
     case 'level':
       return { kind: 'level', level: quantity(report.pumpingLevel, 'length'), flow: known(report.testFlow, 'flow') };
     case 'yield only':
@@ -154,9 +184,11 @@ function firstSetting(depth: string, us: boolean): string {
   return us ? writeQuantity(metres, 'length', 'ft', 0.3048) : writeQuantity(metres, 'length', 'm', 0.5);
 }
 
-function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportField, string>>> {
+function byField(problems: readonly Problem[], report: Report): Readonly<Partial<Record<ReportField, string>>> {
   const said: Partial<Record<ReportField, string>> = {};
   for (const { path, read, problem, write } of problems) {
+    // A setting that the report did not give was worked out from the depth, and fails with it.
+    if (path === 'pump.setting' && report.pumpSetting.trim() === '') continue;
     const field = FIELD_OF.find(([from]) => from === path)?.[1] ?? 'depth';
     said[field] ??= `${read === '' ? '' : `${read}: `}${problem}${write === '' ? '.' : `; write ${write}.`}`;
   }

@@ -7,8 +7,24 @@ export interface Sample {
 }
 
 export const SAMPLES: readonly Sample[] = [
-  { file: 'tamarack-ridge', title: 'Tamarack Ridge cabin', about: 'A rock well where frost goes deep. The pipe leaves below the frost.' },
-  { file: 'heron-flats', title: 'Heron Flats farmhouse', about: 'A screened well in sand and gravel, reported in metres.' },
-  { file: 'palo-amargo', title: 'Palo Amargo guest house', about: 'A warm country without frost. The pipe leaves through a seal on top.' },
-  { file: 'slate-hollow', title: 'Slate Hollow homestead', about: 'Deep and poor. The driller only blew it with air, so much is unknown.' },
+  {
+    file: 'tamarack-ridge',
+    title: 'Tamarack Ridge cabin',
+    about: 'A rock well where frost goes deep. The pipe leaves below the frost.',
+  },
+  {
+    file: 'heron-flats',
+    title: 'Heron Flats farmhouse',
+    about: 'A screened well in sand and gravel, reported in metres.',
+  },
+  {
+    file: 'palo-amargo',
+    title: 'Palo Amargo guest house',
+    about: 'A warm country without frost. The pipe leaves through a seal on top.',
+  },
+  {
+    file: 'slate-hollow',
+    title: 'Slate Hollow homestead',
+    about: 'Deep and poor. The driller only blew it with air, so much is unknown.',
+  },
 ];

@@ -41,7 +41,11 @@ export function record<T>(history: History<T>, next: T, recording: Recording<T>)
   const { name, burst = null, at = 0, same = Object.is } = recording;
   const last = history.past.at(-1);
   const merges =
-    last !== undefined && burst !== null && last.burst === burst && at - last.at <= BURST_PAUSE && history.future.length === 0;
+    last !== undefined &&
+    burst !== null &&
+    last.burst === burst &&
+    at - last.at <= BURST_PAUSE &&
+    history.future.length === 0;
   const before = merges ? last.before : history.present;
   const kept = merges ? history.past.slice(0, -1) : history.past;
   if (same(before, next)) return merges ? { present: before, past: kept, future: [] } : history;
@@ -59,7 +63,11 @@ export function endBurst<T>(history: History<T>): History<T> {
 export function undo<T>(history: History<T>): History<T> {
   const step = history.past.at(-1);
   if (step === undefined) return history;
-  return { present: step.before, past: history.past.slice(0, -1), future: [{ ...step, burst: null }, ...history.future] };
+  return {
+    present: step.before,
+    past: history.past.slice(0, -1),
+    future: [{ ...step, burst: null }, ...history.future],
+  };
 }
 
 export function redo<T>(history: History<T>): History<T> {

@@ -112,7 +112,12 @@ export class Page {
   /** @param file  a name under samples/ */
   async openSample(file: string, title: string): Promise<void> {
     const [text] = await Promise.all([fetchText(`./samples/${file}.json`), this.load()]);
-    if (text === null) this.unreadable = { what: title, problems: ['The sample could not be fetched.'], kept: 'What was on the page is still here.' };
+    if (text === null)
+      this.unreadable = {
+        what: title,
+        problems: ['The sample could not be fetched.'],
+        kept: 'What was on the page is still here.',
+      };
     else await this.openText(text, title, `Open the sample ${title}`);
   }
 

@@ -55,7 +55,8 @@ export class Shelf {
   /** @param known  the revision that this tab last read or wrote; 0 for a new well */
   save(id: string, plan: Plan, known: number, now: number): SaveResult {
     const there = this.load(id);
-    if (there !== null && there.revision !== known && there.writer !== this.#writer) return { outcome: 'conflict', theirs: there };
+    if (there !== null && there.revision !== known && there.writer !== this.#writer)
+      return { outcome: 'conflict', theirs: there };
     const revision = Math.max(known, there?.revision ?? 0) + 1;
     const kept = { title: plan.title ?? '', saved: now, revision, writer: this.#writer, plan };
     if (!this.#store.set(PREFIX + id, JSON.stringify(kept))) return { outcome: 'refused' };

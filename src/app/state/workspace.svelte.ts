@@ -70,7 +70,11 @@ export class Workspace {
   }
 
   /** One named step. What it changed is said at once, or after the last key of a burst. */
-  edit(name: string | ((before: Plan | null) => string), plan: Plan, options: { burst?: string; say?: () => string } = {}): void {
+  edit(
+    name: string | ((before: Plan | null) => string),
+    plan: Plan,
+    options: { burst?: string; say?: () => string } = {},
+  ): void {
     const before = this.history.present;
     const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
     this.history = record<Desk>(
@@ -87,7 +91,9 @@ export class Workspace {
     this.notice = null;
     const say = (): void => {
       this.#findingsBefore = null;
-      const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [])].filter((part) => part !== '');
+      const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [])].filter(
+        (part) => part !== '',
+      );
       if (words.length > 0) this.announcer.say(words.join(' '));
     };
     clearTimeout(this.#saying);
@@ -104,7 +110,11 @@ export class Workspace {
     const { plan } = this.history.present;
     if (plan === null) return null;
     const reading = readPlan(withValue(plan, path, value));
-    if (!reading.ok) return (reading.problems.find((problem) => problem.path === path) ?? reading.problems[0])?.problem ?? 'This cannot be read.';
+    if (!reading.ok)
+      return (
+        (reading.problems.find((problem) => problem.path === path) ?? reading.problems[0])?.problem ??
+        'This cannot be read.'
+      );
     this.edit(name, reading.plan);
     return null;
   }
@@ -113,7 +123,11 @@ export class Workspace {
   mend(name: string, changes: readonly Change[]): void {
     const { plan } = this.history.present;
     if (plan === null) return;
-    this.edit(name, changes.reduce((mended, { path, to }) => withValue(mended, path, to), plan), { say: () => `${name}.` });
+    this.edit(
+      name,
+      changes.reduce((mended, { path, to }) => withValue(mended, path, to), plan),
+      { say: () => `${name}.` },
+    );
   }
 
   /** Another well on the desk; the one before is a step back. */

@@ -9,7 +9,10 @@ const ORDER: readonly Severity[] = ['danger', 'warning', 'note'];
 
 /** "1 danger, 2 warnings", or "nothing wrong found". */
 export function countFindings(findings: readonly Finding[]): string {
-  const counted = ORDER.map((severity) => ({ severity, count: findings.filter((finding) => finding.severity === severity).length }))
+  const counted = ORDER.map((severity) => ({
+    severity,
+    count: findings.filter((finding) => finding.severity === severity).length,
+  }))
     .filter(({ count }) => count > 0)
     .map(({ severity, count }) => `${count} ${count === 1 ? severity : PLURAL[severity]}`);
   return counted.length === 0 ? 'nothing wrong found' : counted.join(', ');

@@ -29,7 +29,9 @@ export function sayReading(handle: Handle, depth: Metres, solution: Solution, sh
 
 /** Null for a handle that is no height in the string. */
 export function heightAboveDischarge(handle: Handle, depth: Metres, { values }: Solution): Metres | null {
-  return handle.path.startsWith('string.') && values.pumpDischargeDepth !== null ? values.pumpDischargeDepth - depth : null;
+  return handle.path.startsWith('string.') && values.pumpDischargeDepth !== null
+    ? values.pumpDischargeDepth - depth
+    : null;
 }
 
 /** Two measures at most: where it is, and the one distance that matters most for it. */
@@ -60,6 +62,7 @@ function sayRelation({ id }: Handle, { values }: Solution, show: Show): string {
     const below = values.pitlessBelowFrost;
     return ` Line ${show.small(Math.abs(below))} ${below < 0 ? 'above' : 'below'} the frost.`;
   }
-  if (id === 'staticLevel' && values.drawdown !== null) return ` ${show.length(values.drawdown)} of drawdown while pumping.`;
+  if (id === 'staticLevel' && values.drawdown !== null)
+    return ` ${show.length(values.drawdown)} of drawdown while pumping.`;
   return '';
 }

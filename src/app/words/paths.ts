@@ -5,5 +5,8 @@ const LABELS = new Map(fields.map(({ path, label }) => [path, label]));
 
 export function nameOfPath(path: string): string {
   const label = LABELS.get(path) ?? LABELS.get(path.replaceAll(/\.\d+(?=\.|$)/g, '.0'));
-  return label ?? path.replaceAll(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll('.', ', ');
+  return (
+    label ??
+    path.replaceAll(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll('.', ', ')
+  );
 }

@@ -6,8 +6,13 @@ import { chip, openSample } from './hands.ts';
 const WIDTHS = { desktop: [1440, 1024], phone: [390] } as const;
 
 async function faultsOf(page: Page): Promise<unknown> {
-  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze();
-  return violations.map(({ id, nodes }) => ({ id, nodes: nodes.map(({ target, failureSummary }) => `${target.join(' ')} ${failureSummary ?? ''}`) }));
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  return violations.map(({ id, nodes }) => ({
+    id,
+    nodes: nodes.map(({ target, failureSummary }) => `${target.join(' ')} ${failureSummary ?? ''}`),
+  }));
 }
 
 for (const colorScheme of ['light', 'dark'] as const) {
@@ -21,7 +26,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
     }
   });
 
-  test(`axe finds nothing with a well on the desk, its field open, its record and its table, ${colorScheme}`, async ({ page }, { project }) => {
+  test(`axe finds nothing with a well on the desk, its field open, its record and its table, ${colorScheme}`, async ({
+    page,
+  }, { project }) => {
     await page.emulateMedia({ colorScheme });
     await openSample(page);
     for (const width of WIDTHS[project.name === 'phone' ? 'phone' : 'desktop']) {
@@ -42,12 +49,15 @@ test('nothing reaches over the edge of the page', async ({ page }) => {
   await openSample(page);
   for (const width of [1440, 1024, 760, 390, 320]) {
     await page.setViewportSize({ width, height: 844 });
-    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth))
+      .toBeLessThanOrEqual(0);
   }
 });
 
 test('a strict content policy is never broken', async ({ page }) => {
-  const policy = "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self'; connect-src 'self'";
+  const policy =
+    "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self'; connect-src 'self'";
   await page.route('**/*', async (route) => {
     if (route.request().resourceType() !== 'document') return route.fallback();
     const response = await route.fetch();
@@ -68,7 +78,9 @@ test('a strict content policy is never broken', async ({ page }) => {
 test('every target is at least 24 px, and 44 px for a finger', async ({ page, hasTouch }) => {
   await openSample(page);
   const least = hasTouch === true ? 44 : 24;
-  const heights = await page.locator('[data-handle]').evaluateAll((all) => all.map((each) => each.getBoundingClientRect().height));
+  const heights = await page
+    .locator('[data-handle]')
+    .evaluateAll((all) => all.map((each) => each.getBoundingClientRect().height));
   expect(heights.length).toBeGreaterThan(6);
   for (const height of heights) expect(height).toBeGreaterThanOrEqual(least);
 });

@@ -15,7 +15,10 @@ test('a drag moves the pump by what the pointer moved, and is one step back and 
   expect(await heard(page, 'Pump intake')).toBe(after);
 });
 
-test('while the pointer is down the drawing already shows the new depth, both units and the way from the start', async ({ page, hasTouch }) => {
+test('while the pointer is down the drawing already shows the new depth, both units and the way from the start', async ({
+  page,
+  hasTouch,
+}) => {
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
   await hand.press();
   await hand.moveBy(-80);
@@ -83,15 +86,20 @@ test('the motor stops on the bottom of the well, and the drawing says why', asyn
   expect(feetIn(await heard(page, 'Pump intake'))).toBeCloseTo(218.5, 1);
 });
 
-test('the static level carries the pumping level along, because the drawdown comes from a test', async ({ page, hasTouch }) => {
-  const fall = async (): Promise<number> => feetIn(await heard(page, 'Pumping level')) - feetIn(await heard(page, 'Static level'));
+test('the static level carries the pumping level along, because the drawdown comes from a test', async ({
+  page,
+  hasTouch,
+}) => {
+  const fall = async (): Promise<number> =>
+    feetIn(await heard(page, 'Pumping level')) - feetIn(await heard(page, 'Static level'));
   const before = await fall();
   await drag(page, 'Static level', 40, hasTouch ?? false);
   expect(await fall()).toBeCloseTo(before, 0);
 });
 
 test('the scale of depths stands still while the bottom is dragged', async ({ page, hasTouch }) => {
-  const place = (): Promise<number> => chip(page, 'Static level').evaluate((element) => element.getBoundingClientRect().top + window.scrollY);
+  const place = (): Promise<number> =>
+    chip(page, 'Static level').evaluate((element) => element.getBoundingClientRect().top + window.scrollY);
   const before = await place();
   const hand = await handOn(page, chip(page, 'Well bottom'), hasTouch ?? false);
   await hand.press();
@@ -110,7 +118,8 @@ test('away from the labels the page scrolls as any page does', async ({ page, ha
     const session = await page.context().newCDPSession(page);
     const x = box.x + 60;
     await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y: 450 }] });
-    for (let y = 440; y >= 200; y -= 20) await session.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y }] });
+    for (let y = 440; y >= 200; y -= 20)
+      await session.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y }] });
     await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   } else {
     await page.mouse.move(box.x + 60, 300);

@@ -13,7 +13,9 @@ test('a mend is one click and one step back', async ({ page }) => {
   await expect(page.getByText('12 AWG, 3 and ground')).toBeVisible();
 });
 
-test('a pump raised out of the water is a danger on the list at once, and gone again when it is put back', async ({ page }) => {
+test('a pump raised out of the water is a danger on the list at once, and gone again when it is put back', async ({
+  page,
+}) => {
   await chip(page, 'Pump intake').focus();
   await page.keyboard.press('Home');
   await expect(page.getByRole('heading', { name: /^Danger:/ }).first()).toBeVisible();
@@ -36,7 +38,8 @@ test('every finding is numbered as its mark, and the mark leads to the entry', a
 });
 
 test('a finding that has focus lights its part on the drawing, and the light goes with the focus', async ({ page }) => {
-  const drawing = async (): Promise<string> => (await page.locator('.sheet > svg').evaluateAll((all) => all.map((each) => each.innerHTML))).join('');
+  const drawing = async (): Promise<string> =>
+    (await page.locator('.sheet > svg').evaluateAll((all) => all.map((each) => each.innerHTML))).join('');
   const unlit = await drawing();
   await page.getByRole('article').first().focus();
   await expect.poll(drawing).not.toBe(unlit);

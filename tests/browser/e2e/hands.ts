@@ -54,10 +54,13 @@ function mouse(page: Page, x: number, y: number): Hand {
     release: () => page.mouse.up(),
     async cancel() {
       // A mouse has no system gesture to lose to, so the event itself is sent, with the id that every mouse has.
-      await page.evaluate(([left, top]) => {
-        const under = document.elementFromPoint(left ?? 0, top ?? 0) ?? document.body;
-        under.dispatchEvent(new PointerEvent('pointercancel', { pointerId: 1, bubbles: true, isPrimary: true }));
-      }, [x, y]);
+      await page.evaluate(
+        ([left, top]) => {
+          const under = document.elementFromPoint(left ?? 0, top ?? 0) ?? document.body;
+          under.dispatchEvent(new PointerEvent('pointercancel', { pointerId: 1, bubbles: true, isPrimary: true }));
+        },
+        [x, y],
+      );
       await page.mouse.up();
     },
   };
@@ -66,8 +69,10 @@ function mouse(page: Page, x: number, y: number): Hand {
 /** Playwright's own touchscreen only taps. */
 function finger(session: CDPSession, x: number, y: number): Hand {
   let now = y;
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', points: readonly { x: number; y: number }[]) =>
-    session.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
+  const send = (
+    type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel',
+    points: readonly { x: number; y: number }[],
+  ) => session.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
   return {
     press: async () => void (await send('touchStart', [{ x, y }])),
     async moveBy(dy) {

@@ -30,9 +30,11 @@ test('a saved file opens again as it was, and opening it is a step that can be t
   expect(name).toBe('tamarack-ridge-cabin.json');
   const plan = JSON.parse(text) as { title: string; pump: { setting: string } };
   expect(plan.pump.setting).toBe('180 ft');
-  const other = JSON.stringify({ ...plan, title: 'Cedar Bend', pump: { ...plan.pump, setting: "140' 6\"" } });
+  const other = JSON.stringify({ ...plan, title: 'Cedar Bend', pump: { ...plan.pump, setting: '140\' 6"' } });
   await menu(page).click();
-  await page.locator('input[type=file]').setInputFiles({ name: 'cedar.json', mimeType: 'application/json', buffer: Buffer.from(other) });
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'cedar.json', mimeType: 'application/json', buffer: Buffer.from(other) });
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Cedar Bend');
   expect(await heard(page, 'Pump intake')).toContain('140 ft 6 in');
   await undo(page).click();
@@ -43,7 +45,11 @@ test('a file that cannot be read says where and what to write, and the well on t
   await openSample(page);
   const { text } = await savedPlan(page);
   await menu(page).click();
-  await page.locator('input[type=file]').setInputFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from(text.replace('"180 ft"', '180')) });
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'broken.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(text.replace('"180 ft"', '180')),
+  });
   const said = page.getByRole('alert');
   await expect(said).toContainText('broken.json could not be opened');
   await expect(said).toContainText('pump.setting is 180, without a unit');
@@ -69,7 +75,9 @@ test('two tabs never overwrite each other: the choice is asked, and both can be 
   await openSample(page);
   await chip(page, 'Pump intake').focus();
   await page.keyboard.press('PageUp');
-  await expect.poll(() => page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('wellcut/well/')).length)).toBe(1);
+  await expect
+    .poll(() => page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('wellcut/well/')).length))
+    .toBe(1);
   const mine = await heard(page, 'Pump intake');
   const other = await context.newPage();
   await other.goto('/');
@@ -79,7 +87,9 @@ test('two tabs never overwrite each other: the choice is asked, and both can be 
   await expect(page.getByRole('alert')).toContainText('changed in another tab');
   await page.getByRole('button', { name: 'Keep both' }).click();
   expect(await heard(page, 'Pump intake')).toBe(mine);
-  await expect.poll(() => page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('wellcut/well/')).length)).toBe(2);
+  await expect
+    .poll(() => page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('wellcut/well/')).length))
+    .toBe(2);
 });
 
 test('the page works where the browser keeps nothing, and says so', async ({ page }) => {

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { chip, feetIn, heard, openSample, undo } from './hands.ts';
+import { chip, feetIn, heard, openSample } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));
 

@@ -8,7 +8,7 @@ test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) =
   await page.getByLabel('Name of the well').fill('Birch Hollow');
   await page.getByLabel('Depth of the well').fill('260');
   await page.getByLabel('Casing goes down to').fill('60 ft');
-  await page.getByLabel('Static level').fill("41' 6\"");
+  await page.getByLabel('Static level').fill('41\' 6"');
   await page.getByLabel('Test flow').fill('12');
   await page.getByLabel('Drawdown', { exact: true }).fill('55');
   await page.getByLabel('Water the house wants').fill('8');
@@ -31,7 +31,9 @@ test('a report that knows the depth alone still draws, and says what could not b
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(chip(page, 'Pump intake')).toBeAttached();
   await expect(page.getByText(/could not run/)).toBeVisible();
-  await expect(page.getByRole('rowheader', { name: /^Total dynamic head/ }).locator('xpath=following-sibling::td')).toHaveText('not known');
+  await expect(
+    page.getByRole('rowheader', { name: /^Total dynamic head/ }).locator('xpath=following-sibling::td'),
+  ).toHaveText('not known');
 });
 
 test('what is missing or cannot be read is said beside its line, all at once', async ({ page }) => {
@@ -44,7 +46,12 @@ test('what is missing or cannot be read is said beside its line, all at once', a
   await expect(page.getByLabel('Depth of the well')).toBeFocused();
 });
 
-for (const title of ['Tamarack Ridge cabin', 'Heron Flats farmhouse', 'Palo Amargo guest house', 'Slate Hollow homestead']) {
+for (const title of [
+  'Tamarack Ridge cabin',
+  'Heron Flats farmhouse',
+  'Palo Amargo guest house',
+  'Slate Hollow homestead',
+]) {
   test(`the sample ${title} opens from the empty page`, async ({ page }) => {
     await openSample(page, title);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
@@ -57,7 +64,9 @@ test('from the empty page to a moved pump with the keyboard alone', async ({ pag
   const reach = async (name: RegExp): Promise<void> => {
     for (let i = 0; i < 80; i++) {
       await page.keyboard.press('Tab');
-      const label = await page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '');
+      const label = await page.evaluate(
+        () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '',
+      );
       if (name.test(label.trim())) return;
     }
     throw new Error(`no way by Tab to ${String(name)}`);
