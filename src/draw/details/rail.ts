@@ -4,6 +4,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
+import { textWidth } from '../type/width.ts';
 import { stroke, tenth } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 
@@ -19,10 +20,13 @@ export interface RailPlace {
   readonly units: 'us' | 'metric';
 }
 
+/** Width of the longest figure down to this depth: a deep well has no room for tenths. */
+const widest = (depth: number, step: number): number => textWidth(step < 1 ? `${Math.floor(depth)}.8` : String(Math.floor(depth)), 11);
+
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
 export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace): Shape {
   const unit: Metres = units === 'us' ? 0.3048 : 1;
-  const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX) ?? 10;
+  const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each) <= RAIL_PX - 9) ?? 10;
   const texts: Shape[] = [];
   let ticks = '';
   const first = Math.ceil(pen.top / unit / step);

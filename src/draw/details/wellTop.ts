@@ -44,8 +44,11 @@ export function drawWellTop(solution: Solution, frame: DetailFrame): DetailScene
   });
 }
 
+/** The rule on adapter and frost. */
+const FROST_RULE = 'PR-19';
+
 /** How far the outlet is under the frost, or in it: a dimension in the free bore between cable and pipe. */
-function frostClearance({ solution, frame, pen, severityOf }: DetailContext): Shape[] {
+function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
   const { values, facts, parts } = solution;
   const frost = values.frostDepth;
   if (frost === null || frost <= 0 || facts.top.kind !== 'pitless') return [];
@@ -53,7 +56,7 @@ function frostClearance({ solution, frame, pen, severityOf }: DetailContext): Sh
   if (Math.abs(gap) < 0.02) return [];
   const { ink } = frame;
   const axis = stringAxisOf(solution);
-  const severity = severityOf('pitlessAdapter');
+  const bad = solution.findings.some(({ rule, severity }) => rule === FROST_RULE && severity !== 'note');
   const adapter = parts.find(({ kind }) => kind === 'pitlessAdapter');
   const beside = adapter === undefined ? facts.top.depth : adapter.bottom;
   const middle = (axis.cable(beside) + axis.pipe(beside) - facts.dropPipe.outsideDiameter / 2) / 2;
@@ -63,7 +66,7 @@ function frostClearance({ solution, frame, pen, severityOf }: DetailContext): Sh
   return [drawDimension('frostClearance', {
     // Above the frost the adapter's own sign stands by its upper end.
     x: gap < 0 ? pen.x(middle) : Math.max(pen.x(middle), clear), ...(gap < 0 ? { share: 0.76 } : {}), from: pen.y(frost), to: pen.y(facts.top.depth), words,
-    ink: severity === 'danger' || severity === 'warning' ? ink.danger : ink.ink, patch: pen.tones.bore,
+    ink: bad ? ink.danger : ink.ink, patch: pen.tones.bore,
     reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
   })];
 }

@@ -23,6 +23,7 @@ export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones
   const inside = Math.min(part.insideRadius ?? part.radius * 0.8, part.radius - 1.2 / pen.across);
   const from = Math.max(part.top, pen.top - 0.1);
   const to = Math.max(from, Math.min(part.bottom, pen.bottom + 0.1));
+  if (to - from < 1e-6) return group(part.key, []);
   const band = (left: Metres, right: Metres): string => ribbon(pen, axis, from, to, left, right);
   return group(part.key, [
     path('wall', band(-outside, outside), { fill: tones.wall.fill, stroke: tones.wall.ink }),

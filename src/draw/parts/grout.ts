@@ -2,7 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { block, strokes, tenth } from './outline.ts';
+import { block, stroke, strokes } from './outline.ts';
 import type { Point } from '../shapes.ts';
 import type { Pen } from './pen.ts';
 
@@ -46,28 +46,30 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
   ]);
 }
 
+const GRAIN_PX = 7;
+
 /** Sorted gravel round a screen: round grains packed in rows. */
 export function drawGravelPack(key: string, pen: Pen, place: AnnulusPlace): Shape {
   const { fill, ink } = pen.tones.gravel;
   const { sides, top, bottom } = walls(pen, place);
   if (bottom <= top) return group(key, []);
-  let grains = '';
-  const pitch = 7;
+  // A column of grains is a stroke of round dots, every other one half a grain lower: rims first, faces over them.
+  let columns = '';
   for (const [left, right] of sides) {
-    const columns = Math.max(1, Math.floor((right - left) / pitch));
-    const step = (right - left) / columns;
-    for (let y = Math.ceil(top / pitch) * pitch, row = Math.round(y / pitch); y < bottom - 3; y += pitch, row++) {
-      const even = row % 2 === 0;
-      for (let i = 0; i < columns - (even ? 0 : 1); i++) {
-        const x = left + step * (i + (even ? 0.5 : 1));
-        // A grain is a zero-length stroke with round ends, drawn twice: rim and face.
-        grains += i === 0 ? `M${tenth(x)} ${y + 3}h0` : `m${tenth(step)} 0h0`;
-      }
+    const count = Math.max(1, Math.floor((right - left) / GRAIN_PX));
+    const step = (right - left) / count;
+    const start = Math.ceil((top + 3) / GRAIN_PX) * GRAIN_PX;
+    for (let i = 0; i < count; i++) {
+      const x = left + step * (i + 0.5);
+      const odd = i % 2;
+      columns += stroke(x, start + (odd * GRAIN_PX) / 2, x, bottom - 2);
     }
   }
-  const dot = (name: string, colour: string, wide: number): Shape => path(name, grains, { stroke: colour, 'stroke-width': wide, 'stroke-linecap': 'round' });
+  const dots = (name: string, colour: string, wide: number): Shape => path(name, columns, {
+    stroke: colour, 'stroke-width': wide, 'stroke-linecap': 'round', 'stroke-dasharray': `0 ${GRAIN_PX}`,
+  });
   return group(key, [
     path('fill', sides.map(([left, right]) => block(left, top, right, bottom)).join(''), { fill, stroke: ink, 'stroke-width': 0.8 }),
-    dot('rims', ink, 5.4), dot('grains', fill, 4),
+    dots('rims', ink, 5.6), dots('grains', fill, 4.2),
   ]);
 }

@@ -75,6 +75,8 @@ export function curveDown(x: (y: number) => number, from: number, to: number, pi
   let lastX = Math.round(x(from) * 10);
   let lastY = Math.round(from * 10);
   let d = `${start}${text(lastX)}${next(lastY)}`;
+  // A run without length has no slope.
+  if (Math.abs(step) < 1e-6) return d;
   let y = from;
   let leaving = slope(from);
   for (let i = 1; i <= pieces; i++) {

@@ -2,7 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { block } from './outline.ts';
+import { stroke, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 
 export interface ScreenPlace {
@@ -24,17 +24,15 @@ export function drawScreen(key: string, pen: Pen, place: ScreenPlace): Shape {
   const top = pen.y(Math.max(place.top, pen.top - 0.1));
   const bottom = pen.y(Math.min(place.bottom, pen.bottom + 0.1));
   if (bottom <= top) return group(key, []);
-  let rings = '';
-  let across = '';
+  const wall = outside - inside;
+  // A dashed stroke as wide as the wall is a stack of rings: edge first, face over it. It hangs on the sheet, so that
+  // the slots stay while the window's ends move.
   const first = Math.ceil(top / PITCH_PX) * PITCH_PX;
-  for (let y = first; y + 3 <= bottom; y += PITCH_PX) {
-    rings += block(centre - outside, y, centre - inside, y + 3) + block(centre + inside, y, centre + outside, y + 3);
-    across += `M${Math.round(centre - inside)} ${y + 4}H${Math.round(centre + inside)}`;
-  }
-  const dashed = place.known ? {} : { 'stroke-dasharray': '3 2' };
+  const walls = stroke(centre - inside - wall / 2, first, centre - inside - wall / 2, bottom) + stroke(centre + inside + wall / 2, first, centre + inside + wall / 2, bottom);
   return group(key, [
     // Seen on the far half, the slots go on round: faint, so that the string stands out before them.
-    path('farSlots', across, { stroke: steel.edge, 'stroke-width': 0.6, 'stroke-opacity': 0.35, fill: 'none' }),
-    path('rings', rings, { fill: steel.base, stroke: steel.edge, 'stroke-width': 0.8, ...dashed }),
+    path('farSlots', stroke(centre, first + 3.6, centre, bottom), { stroke: steel.edge, 'stroke-width': tenth(inside * 2), 'stroke-dasharray': `.7 ${PITCH_PX - 0.7}`, 'stroke-opacity': place.known ? 0.3 : 0.15 }),
+    path('rings', walls, { stroke: steel.edge, 'stroke-width': tenth(wall), 'stroke-dasharray': `3.4 ${PITCH_PX - 3.4}` }),
+    path('faces', walls, { stroke: place.known ? steel.light : pen.tones.bore, 'stroke-width': tenth(wall - 1.5), 'stroke-dasharray': `0 .7 2 ${PITCH_PX - 2.7}` }),
   ]);
 }
