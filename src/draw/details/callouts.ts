@@ -50,8 +50,15 @@ const ANCHOR_GAP = 3;
 
 /** Width that the longest line asks for. */
 export function calloutWidth(callouts: readonly Callout[]): number {
-  const widest = callouts.reduce((most, { name, note, severity }) =>
-    Math.max(most, Math.max(textWidth(name, NAME_SIZE, 600), textWidth(note, NOTE_SIZE)) + (severity === undefined ? 0 : SIGN_PX + 4)), 0);
+  const widest = callouts.reduce(
+    (most, { name, note, severity }) =>
+      Math.max(
+        most,
+        Math.max(textWidth(name, NAME_SIZE, 600), textWidth(note, NOTE_SIZE)) +
+          (severity === undefined ? 0 : SIGN_PX + 4),
+      ),
+    0,
+  );
   return Math.ceil(widest + 2 * PAD);
 }
 
@@ -91,7 +98,12 @@ export interface Laid extends Sized {
 export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
   const ordered = collapse(callouts, track.bottom - track.top).sort((a, b) => a.y - b.y || (a.key < b.key ? -1 : 1));
   const tall = ({ lines }: Sized): number => (lines === 2 ? TWO_LINES : ONE_LINE);
-  const middles = fitLabels(ordered.map((each) => ({ anchor: each.y, height: tall(each), weight: each.weight })), GAP, track.top, track.bottom);
+  const middles = fitLabels(
+    ordered.map((each) => ({ anchor: each.y, height: tall(each), weight: each.weight })),
+    GAP,
+    track.top,
+    track.bottom,
+  );
   let above = -Infinity;
   return ordered.map((callout, i) => {
     const anchor = Math.max(callout.y, above + ANCHOR_GAP);
@@ -104,31 +116,64 @@ export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
 /** The leader's points: level to the shared elbow, then straight to the label; level throughout when it nearly is. */
 export function leaderPoints({ x, anchor, top, bottom }: Laid, track: Track): Point[] {
   const middle = (top + bottom) / 2;
-  return Math.abs(middle - anchor) < 3 ? [[x, anchor], [track.left, anchor]] : [[x, anchor], [track.elbow, anchor], [track.left, middle]];
+  return Math.abs(middle - anchor) < 3
+    ? [
+        [x, anchor],
+        [track.left, anchor],
+      ]
+    : [
+        [x, anchor],
+        [track.elbow, anchor],
+        [track.left, middle],
+      ];
 }
 
 /** All leaders of one ink are one path, and all dots are another: a detail has a dozen. */
 function drawLeaders(laid: readonly Laid[], track: Track, ink: Ink): Shape {
-  const lines = (some: readonly Laid[]): string => some.map((each) => straight(leaderPoints(each, track), false)).join('');
+  const lines = (some: readonly Laid[]): string =>
+    some.map((each) => straight(leaderPoints(each, track), false)).join('');
   const plain = laid.filter(({ severity }) => severity === undefined);
   const faulty = laid.filter(({ severity }) => severity !== undefined);
-  return group('leaders', [
-    path('halos', lines(laid), { stroke: ink.paper, 'stroke-width': 2.8, 'stroke-opacity': 0.6 }),
-    path('lines', lines(plain), { stroke: ink.hair }),
-    ...faulty.map((each) => path(`line/${each.key}`, lines([each]), { stroke: severityInk(each.severity ?? 'note', ink) })),
-    path('dots', strokes(laid.map(({ x, anchor }) => [x, anchor]), 0, 0), { stroke: ink.ink, 'stroke-width': 4.8, 'stroke-linecap': 'round' }),
-  ], { fill: 'none' });
+  return group(
+    'leaders',
+    [
+      path('halos', lines(laid), { stroke: ink.paper, 'stroke-width': 2.8, 'stroke-opacity': 0.6 }),
+      path('lines', lines(plain), { stroke: ink.hair }),
+      ...faulty.map((each) =>
+        path(`line/${each.key}`, lines([each]), { stroke: severityInk(each.severity ?? 'note', ink) }),
+      ),
+      path(
+        'dots',
+        strokes(
+          laid.map(({ x, anchor }) => [x, anchor]),
+          0,
+          0,
+        ),
+        { stroke: ink.ink, 'stroke-width': 4.8, 'stroke-linecap': 'round' },
+      ),
+    ],
+    { fill: 'none' },
+  );
 }
 
 function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   const box = ({ top, bottom }: Laid): string => roundBlock(track.left, top, track.right, bottom, 4);
   const plain = laid.filter(({ severity, lit }) => severity === undefined && lit !== true);
-  return group('boxes', [
-    path('plain', plain.map(box).join(''), { stroke: ink.rule }),
-    ...laid.filter((each) => !plain.includes(each)).map((each) => path(each.key, box(each), {
-      stroke: each.lit === true ? ink.note : severityInk(each.severity ?? 'note', ink), 'stroke-width': each.severity === 'danger' || each.lit === true ? 2 : 1.4,
-    })),
-  ], { fill: ink.paper });
+  return group(
+    'boxes',
+    [
+      path('plain', plain.map(box).join(''), { stroke: ink.rule }),
+      ...laid
+        .filter((each) => !plain.includes(each))
+        .map((each) =>
+          path(each.key, box(each), {
+            stroke: each.lit === true ? ink.note : severityInk(each.severity ?? 'note', ink),
+            'stroke-width': each.severity === 'danger' || each.lit === true ? 2 : 1.4,
+          }),
+        ),
+    ],
+    { fill: ink.paper },
+  );
 }
 
 function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
@@ -138,18 +183,38 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
     // The finding's number stands in the label as it does at the fault.
     const signs = severity === undefined || number === undefined ? 0 : SIGN_PX + 4;
     const room = track.right - track.left - 2 * PAD - signs;
-    words.push({ key, tag: 'text', attrs: { x, y: top + 14 }, text: shorten(short !== undefined && textWidth(name, NAME_SIZE, 600) > room ? short : name, room, NAME_SIZE, 600) });
+    words.push({
+      key,
+      tag: 'text',
+      attrs: { x, y: top + 14 },
+      text: shorten(short !== undefined && textWidth(name, NAME_SIZE, 600) > room ? short : name, room, NAME_SIZE, 600),
+    });
     if (lines === 2) {
-      words.push(text(`${key}/note`, x, top + 26.5, shorten(note, room, NOTE_SIZE), { size: NOTE_SIZE, fill: severity === 'danger' ? ink.danger : ink.ink2 }));
+      words.push(
+        text(`${key}/note`, x, top + 26.5, shorten(note, room, NOTE_SIZE), {
+          size: NOTE_SIZE,
+          fill: severity === 'danger' ? ink.danger : ink.ink2,
+        }),
+      );
     }
     if (severity !== undefined && number !== undefined) {
       const sign = drawMark({ number, severity, x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX, ink });
       words.push({ ...sign, key: `${key}/sign`, attrs: {} });
     }
   }
-  return group('labels', words.map((each) => (each.attrs['font-size'] === undefined || each.tag !== 'text' ? each : { ...each, attrs: { ...each.attrs, 'font-weight': 400 } })), {
-    'font-size': NAME_SIZE, 'font-weight': 600, fill: ink.ink,
-  });
+  return group(
+    'labels',
+    words.map((each) =>
+      each.attrs['font-size'] === undefined || each.tag !== 'text'
+        ? each
+        : { ...each, attrs: { ...each.attrs, 'font-weight': 400 } },
+    ),
+    {
+      'font-size': NAME_SIZE,
+      'font-weight': 600,
+      fill: ink.ink,
+    },
+  );
 }
 
 export function severityInk(severity: Severity, ink: Ink): string {

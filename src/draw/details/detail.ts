@@ -39,7 +39,10 @@ export interface DetailPlan {
   readonly trueProportion: boolean;
   readonly wanted: readonly Wanted[];
   /** Drawn over the well and under the labels. */
-  readonly extra?: (context: DetailContext) => { readonly shapes: readonly Shape[]; readonly callouts: readonly Callout[] };
+  readonly extra?: (context: DetailContext) => {
+    readonly shapes: readonly Shape[];
+    readonly callouts: readonly Callout[];
+  };
 }
 
 export interface DetailContext {
@@ -73,7 +76,9 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const labelsFrom = labelsRight - labelWidth;
   const room = labelsFrom - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
   const wide = plan.roomLeft + plan.roomRight;
-  const factor = plan.trueProportion ? 1 : frame.frozen?.widthFactor ?? widthFactor(down, height, room, wide, solution.facts.dropPipe.outsideDiameter);
+  const factor = plan.trueProportion
+    ? 1
+    : (frame.frozen?.widthFactor ?? widthFactor(down, height, room, wide, solution.facts.dropPipe.outsideDiameter));
   const across = down * factor;
   // What is left over goes half to either side.
   const slack = Math.max(0, room + plan.sparePx - wide * across);
@@ -82,10 +87,22 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const middleDepth = (topDepth + bottomDepth) / 2;
   const drilled = drilledRadius(solution, Math.max(middleDepth, 0.5));
   const box = { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height };
-  const ground = drawGround(solution, pen, ink, { box, holeLeft: pen.x(-drilled), holeRight: pen.x(drilled), labelsFrom: plan.trueProportion || width > WIDE_PX ? box.right : labelsFrom - 2 });
+  const ground = drawGround(solution, pen, ink, {
+    box,
+    holeLeft: pen.x(-drilled),
+    holeRight: pen.x(drilled),
+    labelsFrom: plan.trueProportion || width > WIDE_PX ? box.right : labelsFrom - 2,
+  });
   const well = drawWell(solution, pen, ink, x + width);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, labelsFrom)];
-  const context: DetailContext = { solution, frame, pen, placed, labelsFrom, severityOf: (key) => faults.get(key)?.severity };
+  const context: DetailContext = {
+    solution,
+    frame,
+    pen,
+    placed,
+    labelsFrom,
+    severityOf: (key) => faults.get(key)?.severity,
+  };
   const extra = plan.extra?.(context);
   const callouts = [...touching(wanted, placed, box, labelsFrom), ...(extra?.callouts ?? [])];
   const { shapes: markShapes, marks } = drawMarks(context, box);
@@ -98,7 +115,17 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...drawLit(context),
     ...faultBoxes(context),
     drawRail(pen, ink, { x, y, height, units }),
-    ...drawCallouts(callouts, { left: labelsFrom, right: labelsRight, top: y + EDGE_PX, bottom: y + height - EDGE_PX, elbow: labelsFrom - LEADER_PX + 4 }, ink),
+    ...drawCallouts(
+      callouts,
+      {
+        left: labelsFrom,
+        right: labelsRight,
+        top: y + EDGE_PX,
+        bottom: y + height - EDGE_PX,
+        elbow: labelsFrom - LEADER_PX + 4,
+      },
+      ink,
+    ),
     group('marks', markShapes),
   ];
   return { topDepth, bottomDepth, widthFactor: factor, k: down, shapes, marks, hits: hitsOf(placed, box, frame) };
@@ -132,11 +159,24 @@ function calloutFor(solution: Solution, frame: DetailFrame, want: Wanted, faults
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
   // Written out, not spread: this runs for every label of every frame that is dragged.
-  if (fault === undefined) return { key, want, x: 0, y: 0, name, short, note, weight, severity: undefined, number: undefined, lit };
+  if (fault === undefined)
+    return { key, want, x: 0, y: 0, name, short, note, weight, severity: undefined, number: undefined, lit };
   const { severity, number } = fault;
   // A note leaves the label's own figure; what is wrong takes its place.
   const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
-  return { key, want, x: 0, y: 0, name, short, note: said, weight: Math.max(weight, FAULT_WEIGHT[severity]), severity, number, lit };
+  return {
+    key,
+    want,
+    x: 0,
+    y: 0,
+    name,
+    short,
+    note: said,
+    weight: Math.max(weight, FAULT_WEIGHT[severity]),
+    severity,
+    number,
+    lit,
+  };
 }
 
 /** `lit` is the key of a part or the number of a finding. */
@@ -148,15 +188,24 @@ function isLit({ findings }: Solution, { lit }: DetailFrame, key: string): boole
 function isWithin({ parts, levels, values, bore }: Solution, key: string, top: Metres, bottom: Metres): boolean {
   const part = parts.find((each) => each.key === key);
   if (part !== undefined) return part.bottom > top && part.top < bottom;
-  const level = key === 'staticLevel' ? levels.static : key === 'pumpingLevel' ? levels.pumping : key === 'frost' ? values.frostDepth : undefined;
+  const level =
+    key === 'staticLevel'
+      ? levels.static
+      : key === 'pumpingLevel'
+        ? levels.pumping
+        : key === 'frost'
+          ? values.frostDepth
+          : undefined;
   if (level !== undefined) return level !== null && level > top && level < bottom && (key !== 'frost' || level > 0);
   return key === 'grout' || bore.some((each) => each.kind === key && each.bottom > top && each.top < bottom);
 }
 
 /** Labels with the point where their leader touches the part. */
 function touching(
-  waiting: readonly Waiting[], placed: readonly Placed[],
-  box: { readonly left: number; readonly top: number; readonly bottom: number }, labelsFrom: number,
+  waiting: readonly Waiting[],
+  placed: readonly Placed[],
+  box: { readonly left: number; readonly top: number; readonly bottom: number },
+  labelsFrom: number,
 ): Callout[] {
   const callouts: Callout[] = [];
   for (const each of waiting) {
@@ -177,11 +226,16 @@ function touching(
 function frostPlace({ values }: Solution, pen: Pen, left: number, right: number): Placed[] {
   const depth = values.frostDepth;
   if (depth === null || depth <= 0 || depth <= pen.top || depth >= pen.bottom) return [];
-  return [{ part: 'frost', kind: 'frost', left, right: right - LEADER_PX, top: pen.y(depth) - 5, bottom: pen.y(depth) + 5 }];
+  return [
+    { part: 'frost', kind: 'frost', left, right: right - LEADER_PX, top: pen.y(depth) - 5, bottom: pen.y(depth) + 5 },
+  ];
 }
 
 /** A mark at every fault that this window shows, left of the part; two at one part stand side by side. */
-function drawMarks({ solution, frame, placed, pen }: DetailContext, box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }): { shapes: Shape[]; marks: MarkPlace[] } {
+function drawMarks(
+  { solution, frame, placed, pen }: DetailContext,
+  box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number },
+): { shapes: Shape[]; marks: MarkPlace[] } {
   const marks: MarkPlace[] = [];
   const shapes: Shape[] = [];
   const edge = MARK_PX / 2 + 2;
@@ -220,32 +274,70 @@ function faultBoxes({ solution, frame, placed, pen }: DetailContext): Shape[] {
     const top = Math.max(part.top, pen.y(pen.top) + 4) - 5;
     const bottom = Math.min(part.bottom, pen.y(pen.bottom) - 4) + 5;
     if (bottom - top < 8) continue;
-    boxed.push(rect(key, part.left - 6, top, part.right - part.left + 12, bottom - top, {
-      fill: 'none', rx: 4, stroke: severityInk(severity, frame.ink), 'stroke-width': 2, 'stroke-dasharray': '7 4',
-    }));
+    boxed.push(
+      rect(key, part.left - 6, top, part.right - part.left + 12, bottom - top, {
+        fill: 'none',
+        rx: 4,
+        stroke: severityInk(severity, frame.ink),
+        'stroke-width': 2,
+        'stroke-dasharray': '7 4',
+      }),
+    );
   }
   return boxed.length === 0 ? [] : [group('faults', boxed)];
 }
-const BOXED: ReadonlySet<PartKind> = new Set(['pitlessAdapter', 'motor', 'intake', 'pump', 'checkValve', 'torqueArrestor', 'splice', 'insertFitting', 'clamp', 'seal', 'cap']);
+const BOXED: ReadonlySet<PartKind> = new Set([
+  'pitlessAdapter',
+  'motor',
+  'intake',
+  'pump',
+  'checkValve',
+  'torqueArrestor',
+  'splice',
+  'insertFitting',
+  'clamp',
+  'seal',
+  'cap',
+]);
 
 function drawLit({ solution, frame, placed }: DetailContext): Shape[] {
   if (frame.lit === undefined) return [];
   const part = placed.find((each) => isLit(solution, frame, each.part));
   if (part === undefined) return [];
   const { note } = frame.ink;
-  return [rect('lit', part.left - 3, part.top - 3, part.right - part.left + 6, part.bottom - part.top + 6, {
-    fill: note, 'fill-opacity': 0.14, rx: 4, stroke: note, 'stroke-width': 2,
-  })];
+  return [
+    rect('lit', part.left - 3, part.top - 3, part.right - part.left + 6, part.bottom - part.top + 6, {
+      fill: note,
+      'fill-opacity': 0.14,
+      rx: 4,
+      stroke: note,
+      'stroke-width': 2,
+    }),
+  ];
 }
 
 /** Where the dragged thing started. */
-function drawHeld({ held, ink }: DetailFrame, pen: Pen, box: { readonly left: number; readonly right: number }): Shape[] {
+function drawHeld(
+  { held, ink }: DetailFrame,
+  pen: Pen,
+  box: { readonly left: number; readonly right: number },
+): Shape[] {
   if (held === undefined || held.start < pen.top || held.start > pen.bottom) return [];
   const y = pen.y(held.start);
-  return [path('start', stroke(box.left, y, box.right, y), { stroke: ink.hair, 'stroke-width': 1.2, 'stroke-dasharray': '3 3' })];
+  return [
+    path('start', stroke(box.left, y, box.right, y), {
+      stroke: ink.hair,
+      'stroke-width': 1.2,
+      'stroke-dasharray': '3 3',
+    }),
+  ];
 }
 
-function hitsOf(placed: readonly Placed[], box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }, { view }: DetailFrame): HitPlace[] {
+function hitsOf(
+  placed: readonly Placed[],
+  box: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number },
+  { view }: DetailFrame,
+): HitPlace[] {
   const hits: HitPlace[] = [];
   for (const { part, kind, left, right, top, bottom } of placed) {
     const x = Math.max(left, box.left);

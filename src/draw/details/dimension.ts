@@ -23,15 +23,16 @@ const ARROW = 4.5;
 /** Of the figure's patch [px]. */
 export const dimensionWidth = (words: string): number => textWidth(words, SIZE, 600) + 6;
 
-export function drawDimension(key: string, { x, from, to, words, ink, patch, reach, share = 0.5 }: DimensionPlace): Shape {
+export function drawDimension(
+  key: string,
+  { x, from, to, words, ink, patch, reach, share = 0.5 }: DimensionPlace,
+): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
   const width = dimensionWidth(words);
   const tight = bottom - top < ARROW * 2 + 15;
   // Where there is no room between, arrows point in from outside and the figure stands beside.
-  const heads = tight
-    ? `${head(x, top, -1)}${head(x, bottom, 1)}`
-    : `${head(x, top, 1)}${head(x, bottom, -1)}`;
+  const heads = tight ? `${head(x, top, -1)}${head(x, bottom, 1)}` : `${head(x, top, 1)}${head(x, bottom, -1)}`;
   const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
   const middle = top + (bottom - top) * share;
   const textX = tight ? x + 5 + width / 2 : x;

@@ -38,7 +38,8 @@ function layersOf({ facts }: Solution, pen: Pen): Layer[] {
 export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: GroundPlace): Shape[] {
   const { box } = place;
   const shapes: Shape[] = [];
-  if (pen.top < 0) shapes.push(rect('air', box.left, box.top, box.right - box.left, pen.y(0) - box.top, { fill: pen.tones.air }));
+  if (pen.top < 0)
+    shapes.push(rect('air', box.left, box.top, box.right - box.left, pen.y(0) - box.top, { fill: pen.tones.air }));
   const names = new Map<string, number>();
   for (const layer of layersOf(solution, pen)) {
     const top = Math.max(box.top, pen.y(Math.max(0, layer.top)));
@@ -47,17 +48,34 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
     const { ground, pattern } = layer.material === null ? UNKNOWN_GROUND : lookOf(layer.material);
     const { fill, hatch: lines } = ink.ground[ground];
     const { d, dashes } = hatch(pattern, [
-      { left: box.left, right: place.holeLeft, top, bottom }, { left: place.holeRight, right: place.labelsFrom, top, bottom },
+      { left: box.left, right: place.holeLeft, top, bottom },
+      { left: place.holeRight, right: place.labelsFrom, top, bottom },
     ]);
     // The same material may come twice down a hole.
     const name = layer.material ?? 'unknown';
     const times = (names.get(name) ?? 0) + 1;
     names.set(name, times);
-    shapes.push(group(times === 1 ? `layer/${name}` : `layer/${name}/${times}`, [
-      rect('fill', box.left, top, box.right - box.left, bottom - top, { fill }),
-      path('lines', d, { fill: 'none', stroke: lines, 'stroke-width': LINE.hatch, 'stroke-opacity': 0.5, ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }) }),
-      ...(layer.top > pen.top && layer.top > 0 ? [path('contact', stroke(box.left, top, box.right, top), { stroke: lines, 'stroke-width': 1, ...(layer.material === null ? { 'stroke-dasharray': '4 3' } : {}) })] : []),
-    ]));
+    shapes.push(
+      group(times === 1 ? `layer/${name}` : `layer/${name}/${times}`, [
+        rect('fill', box.left, top, box.right - box.left, bottom - top, { fill }),
+        path('lines', d, {
+          fill: 'none',
+          stroke: lines,
+          'stroke-width': LINE.hatch,
+          'stroke-opacity': 0.5,
+          ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }),
+        }),
+        ...(layer.top > pen.top && layer.top > 0
+          ? [
+              path('contact', stroke(box.left, top, box.right, top), {
+                stroke: lines,
+                'stroke-width': 1,
+                ...(layer.material === null ? { 'stroke-dasharray': '4 3' } : {}),
+              }),
+            ]
+          : []),
+      ]),
+    );
   }
   const frost = solution.values.frostDepth;
   if (frost !== null && frost > 0 && pen.top < frost) shapes.push(drawFrost(pen, ink, place, frost));
@@ -76,9 +94,20 @@ function drawFrost(pen: Pen, ink: Ink, { box, labelsFrom, holeLeft, holeRight }:
     if ((x < holeLeft - 7 || x > holeRight + 7) && row > top + 8) ticks += sixArms(x, row - (i % 2) * 9, 4);
   }
   return group('frost', [
-    rect('band', box.left, top, box.right - box.left, Math.min(line, box.bottom) - top, { fill: ink.frostFill, 'fill-opacity': 0.72 }),
+    rect('band', box.left, top, box.right - box.left, Math.min(line, box.bottom) - top, {
+      fill: ink.frostFill,
+      'fill-opacity': 0.72,
+    }),
     path('ticks', ticks, { stroke: ink.frost, 'stroke-width': 1, fill: 'none' }),
-    ...(inside ? [path('line', stroke(box.left, line, box.right, line), { stroke: ink.frost, 'stroke-width': 1.8, 'stroke-dasharray': '10 3 2 3' })] : []),
+    ...(inside
+      ? [
+          path('line', stroke(box.left, line, box.right, line), {
+            stroke: ink.frost,
+            'stroke-width': 1.8,
+            'stroke-dasharray': '10 3 2 3',
+          }),
+        ]
+      : []),
   ]);
 }
 

@@ -22,18 +22,25 @@ const PACK_OVER_SCREEN: Metres = 0.61;
 /** Outer edge of what is drilled, casing and annulus together, at the window's middle. */
 export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres {
   const outer = facts.well.casings[0];
-  if (outer !== undefined && (outer.bottom === null || depth < outer.bottom)) return outer.outsideDiameter / 2 + ANNULUS;
+  if (outer !== undefined && (outer.bottom === null || depth < outer.bottom))
+    return outer.outsideDiameter / 2 + ANNULUS;
   const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
   const radius = stretch?.outsideRadius ?? 0.08;
   return stretch?.kind === 'openHole' ? radius : radius + ANNULUS;
 }
 
 export const drawHole = (stage: Stage): Shape[] => [
-  ...drawAnnulus(stage), ...drawBore(stage), ...drawWalls(stage), ...drawWaterLevels(stage),
+  ...drawAnnulus(stage),
+  ...drawBore(stage),
+  ...drawWalls(stage),
+  ...drawWaterLevels(stage),
 ];
 
 function drawAnnulus(stage: Stage): Shape[] {
-  const { solution: { facts, bore }, pen } = stage;
+  const {
+    solution: { facts, bore },
+    pen,
+  } = stage;
   const outer = facts.well.casings[0];
   if (outer === undefined) return [];
   const shapes: Shape[] = [];
@@ -44,12 +51,24 @@ function drawAnnulus(stage: Stage): Shape[] {
   if (facts.well.intake.kind === 'open hole' || facts.well.intake.kind === 'screen') {
     if (within(stage, 0, grout ?? outer.bottom ?? pen.bottom)) {
       shapes.push(drawGrout('grout', pen, { ...ring, top: 0, bottom: grout }));
-      stage.placed.push({ part: 'grout', kind: 'grout', left: pen.x(ring.insideRadius), right: pen.x(ring.outsideRadius), top: pen.y(0), bottom: pen.y(grout ?? outer.bottom ?? pen.bottom) });
+      stage.placed.push({
+        part: 'grout',
+        kind: 'grout',
+        left: pen.x(ring.insideRadius),
+        right: pen.x(ring.outsideRadius),
+        top: pen.y(0),
+        bottom: pen.y(grout ?? outer.bottom ?? pen.bottom),
+      });
     }
   }
   if (screen !== undefined && facts.well.intake.kind === 'screen') {
     const packTop = Math.max(screen.top - PACK_OVER_SCREEN, grout ?? -Infinity);
-    const pack = { insideRadius: screen.outsideRadius, outsideRadius: ring.outsideRadius, top: packTop, bottom: facts.well.bottom };
+    const pack = {
+      insideRadius: screen.outsideRadius,
+      outsideRadius: ring.outsideRadius,
+      top: packTop,
+      bottom: facts.well.bottom,
+    };
     if (within(stage, pack.top, pack.bottom)) shapes.push(drawGravelPack('gravelPack', pen, pack));
   }
   return shapes;
@@ -57,7 +76,10 @@ function drawAnnulus(stage: Stage): Shape[] {
 
 /** What fills the hole: air over the water, water under it. */
 function drawBore(stage: Stage): Shape[] {
-  const { solution: { bore, levels }, pen } = stage;
+  const {
+    solution: { bore, levels },
+    pen,
+  } = stage;
   const surface = levels.pumping ?? levels.static;
   const name = counter();
   const shapes: Shape[] = [];
@@ -68,19 +90,44 @@ function drawBore(stage: Stage): Shape[] {
     shapes.push(...fillStretch(stage, `${key}/air`, stretch, stretch.top, level, pen.tones.bore));
     shapes.push(...fillStretch(stage, `${key}/water`, stretch, level, stretch.bottom, pen.tones.water));
     stage.placed.push({
-      part: stretch.kind, kind: stretch.kind,
-      left: pen.x(stretch.insideRadius), right: pen.x(stretch.outsideRadius), top: pen.y(stretch.top), bottom: pen.y(stretch.bottom),
+      part: stretch.kind,
+      kind: stretch.kind,
+      left: pen.x(stretch.insideRadius),
+      right: pen.x(stretch.outsideRadius),
+      top: pen.y(stretch.top),
+      bottom: pen.y(stretch.bottom),
     });
   }
   return shapes;
 }
 
-function fillStretch(stage: Stage, key: string, stretch: BoreStretch, top: Metres, bottom: Metres, fill: string): Shape[] {
-  const { solution: { bore }, pen, ink } = stage;
+function fillStretch(
+  stage: Stage,
+  key: string,
+  stretch: BoreStretch,
+  top: Metres,
+  bottom: Metres,
+  fill: string,
+): Shape[] {
+  const {
+    solution: { bore },
+    pen,
+    ink,
+  } = stage;
   if (bottom - top < 1e-6 || !within(stage, top, bottom)) return [];
   if (stretch.kind === 'openHole') {
     const last = bottom === stretch.bottom && stretch === bore[bore.length - 1];
-    return [drawOpenHole(key, pen, { radius: stretch.insideRadius, top, bottom, known: stretch.known, last, fill, edge: ink.ground.rock.hatch })];
+    return [
+      drawOpenHole(key, pen, {
+        radius: stretch.insideRadius,
+        top,
+        bottom,
+        known: stretch.known,
+        last,
+        fill,
+        edge: ink.ground.rock.hatch,
+      }),
+    ];
   }
   const from = pen.y(Math.max(top, pen.top - 0.1));
   const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
@@ -114,19 +161,34 @@ function drawWalls(stage: Stage): Shape[] {
   const last = solution.bore[solution.bore.length - 1];
   if (last !== undefined && last.kind !== 'openHole' && within(stage, bottom - 0.1, bottom + 0.1)) {
     const y = pen.y(bottom);
-    shapes.push(path('bottomPlate', block(pen.x(-last.outsideRadius), y - 3, pen.x(last.outsideRadius), y), { fill: pen.tones.metalWall.fill, stroke: pen.tones.metalWall.ink }));
+    shapes.push(
+      path('bottomPlate', block(pen.x(-last.outsideRadius), y - 3, pen.x(last.outsideRadius), y), {
+        fill: pen.tones.metalWall.fill,
+        stroke: pen.tones.metalWall.ink,
+      }),
+    );
   }
   return shapes;
 }
 
 function drawWaterLevels({ solution: { levels, bore }, pen, ink, placed }: Stage): Shape[] {
   const shapes: Shape[] = [];
-  for (const [key, depth, colour] of [['staticLevel', levels.static, ink.static], ['pumpingLevel', levels.pumping, ink.pumping]] as const) {
+  for (const [key, depth, colour] of [
+    ['staticLevel', levels.static, ink.static],
+    ['pumpingLevel', levels.pumping, ink.pumping],
+  ] as const) {
     if (depth === null || depth <= pen.top || depth >= pen.bottom) continue;
     const stretch = bore.find((each) => each.bottom >= depth);
     const radius = stretch?.insideRadius ?? 0.08;
     shapes.push(drawLevel(key, pen, depth, pen.x(-radius), pen.x(radius), colour, ink.paper));
-    placed.push({ part: key, kind: key, left: pen.x(-radius), right: pen.x(radius), top: pen.y(depth) - 6, bottom: pen.y(depth) + 6 });
+    placed.push({
+      part: key,
+      kind: key,
+      left: pen.x(-radius),
+      right: pen.x(radius),
+      top: pen.y(depth) - 6,
+      bottom: pen.y(depth) + 6,
+    });
   }
   return shapes;
 }

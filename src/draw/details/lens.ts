@@ -19,7 +19,11 @@ export function drawLens(solution: Solution, at: Metres, frame: DetailFrame): De
   const half = drilledRadius(solution, Math.max(at, 0.5)) + 1.2 * inch;
   const depths = lensDepths(at, frame.height, (frame.width * 0.5) / (2 * half));
   return drawDetail(solution, frame, {
-    ...depths, roomLeft: half, roomRight: half, sparePx: 10, trueProportion: true,
+    ...depths,
+    roomLeft: half,
+    roomRight: half,
+    sparePx: 10,
+    trueProportion: true,
     wanted: wantedIn(solution, depths.topDepth, depths.bottomDepth),
     extra: (context) => ({ shapes: [drawScaleBar(context)], callouts: [] }),
   });
@@ -34,7 +38,14 @@ function wantedIn({ parts }: Solution, top: Metres, bottom: Metres): Wanted[] {
     kinds.add(part.kind);
     wanted.push({ key: part.key, across: 0.7, down: LONG[part.kind] ?? 0.5 });
   }
-  return [...wanted, ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key, i) => ({ key, across: 0.6, down: 0.86 - i * 0.05 }))];
+  return [
+    ...wanted,
+    ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key, i) => ({
+      key,
+      across: 0.6,
+      down: 0.86 - i * 0.05,
+    })),
+  ];
 }
 /** Long parts are pointed at where the short ones are not. */
 const LONG: Readonly<Record<string, number>> = { dropPipe: 0.7, cable: 0.12, rope: 0.2, conduit: 0.3 };
@@ -49,9 +60,19 @@ function drawScaleBar({ frame, pen }: DetailContext): Shape {
   const foot = y + height - 14;
   const words = `${show(units).small(length)}, true proportion`;
   return group('scaleBar', [
-    rect('patch', left - 5, foot - 16, Math.max(wide, textWidth(words, 11)) + 10, 24, { fill: ink.paper, 'fill-opacity': 0.85, rx: 3 }),
+    rect('patch', left - 5, foot - 16, Math.max(wide, textWidth(words, 11)) + 10, 24, {
+      fill: ink.paper,
+      'fill-opacity': 0.85,
+      rx: 3,
+    }),
     path('bar', block(left, foot, left + wide / 2, foot + 4), { fill: ink.ink }),
-    path('outline', stroke(left, foot, left + wide, foot) + stroke(left, foot + 4, left + wide, foot + 4) + stroke(left + wide, foot, left + wide, foot + 4), { stroke: ink.ink, 'stroke-width': 1 }),
+    path(
+      'outline',
+      stroke(left, foot, left + wide, foot) +
+        stroke(left, foot + 4, left + wide, foot + 4) +
+        stroke(left + wide, foot, left + wide, foot + 4),
+      { stroke: ink.ink, 'stroke-width': 1 },
+    ),
     text('words', left, foot - 5, words, { size: 11, fill: ink.ink }),
   ]);
 }

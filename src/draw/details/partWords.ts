@@ -21,14 +21,38 @@ const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' :
 
 /** By part key, or by kind where all parts of a kind say the same. */
 const SAYINGS: Readonly<Record<string, Saying>> = {
-  cap: ({ facts }, { small }) => ({ name: 'Cap, screened vent', short: 'Cap, vent', note: `${small(facts.well.casingHeight)} above ground`, weight: 2 }),
+  cap: ({ facts }, { small }) => ({
+    name: 'Cap, screened vent',
+    short: 'Cap, vent',
+    note: `${small(facts.well.casingHeight)} above ground`,
+    weight: 2,
+  }),
   bond: () => ({ name: 'Bond to the casing', short: 'Bond', note: 'clamp and ground wire', weight: 1.4 }),
-  rope: ({ facts }) => ({ name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope', short: 'Rope', note: 'slack, never lifts', weight: 1.6 }),
-  cable: ({ facts }) => ({ name: 'Drop cable', note: `${facts.wire.gauge} AWG, ${facts.pump.wires} + ground`, weight: 1.8 }),
-  conduit: (_, { small }, part) => ({ name: 'Conduit to the house', short: 'Conduit', note: part === undefined ? '' : `cable inside, ${small(part.bottom)} deep`, weight: 1.5 }),
+  rope: ({ facts }) => ({
+    name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope',
+    short: 'Rope',
+    note: 'slack, never lifts',
+    weight: 1.6,
+  }),
+  cable: ({ facts }) => ({
+    name: 'Drop cable',
+    note: `${facts.wire.gauge} AWG, ${facts.pump.wires} + ground`,
+    weight: 1.8,
+  }),
+  conduit: (_, { small }, part) => ({
+    name: 'Conduit to the house',
+    short: 'Conduit',
+    note: part === undefined ? '' : `cable inside, ${small(part.bottom)} deep`,
+    weight: 1.5,
+  }),
   buriedLine: ({ facts }, { depth }, part) => {
     const line = facts.house.line ?? facts.dropPipe;
-    return { name: 'Line to the house', short: 'House line', note: `${pipeName(line)}, ${part !== undefined && part.top > 0 ? `top at ${depth(part.top)}` : 'above ground'}`, weight: 2 };
+    return {
+      name: 'Line to the house',
+      short: 'House line',
+      note: `${pipeName(line)}, ${part !== undefined && part.top > 0 ? `top at ${depth(part.top)}` : 'above ground'}`,
+      weight: 2,
+    };
   },
   pitlessAdapter: ({ facts, values }, { depth, small }) => {
     const top = facts.top.kind === 'pitless' ? facts.top.depth : 0;
@@ -37,26 +61,61 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
     const side = below >= 0 ? 'below' : 'above';
     return { name: 'Pitless adapter', note: `${depth(top)}, ${small(Math.abs(below))} ${side} frost`, weight: 4 };
   },
-  seal: ({ facts }, { small }) => ({ name: 'Sanitary seal', note: `rubber, ${small(facts.well.casingHeight)} above ground`, weight: 4 }),
+  seal: ({ facts }, { small }) => ({
+    name: 'Sanitary seal',
+    note: `rubber, ${small(facts.well.casingHeight)} above ground`,
+    weight: 4,
+  }),
   tee: () => ({ name: 'Tee with plug', note: 'plug out, lift pipe in', weight: 2 }),
   frost: ({ values, facts }, { small }) => ({
-    name: 'Frost line', weight: 4,
+    name: 'Frost line',
+    weight: 4,
     note: values.frostDepth === null ? '' : `${small(values.frostDepth)}, ${facts.site.frostFrom ?? 'estimate'}`,
   }),
-  'insertFitting/top': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, short: 'Insert fitting', note: 'carries the whole string', weight: 3 }),
-  'insertFitting/pump': ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, short: 'Insert fitting', note: `${facts.string.fittings.includes('steel') ? 'steel' : facts.string.fittings}, screws opposed`, weight: 2 }),
-  insertFitting: ({ facts }) => ({ name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`, short: 'Insert fitting', note: facts.string.fittings, weight: 1.5 }),
+  'insertFitting/top': ({ facts }) => ({
+    name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`,
+    short: 'Insert fitting',
+    note: 'carries the whole string',
+    weight: 3,
+  }),
+  'insertFitting/pump': ({ facts }) => ({
+    name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`,
+    short: 'Insert fitting',
+    note: `${facts.string.fittings.includes('steel') ? 'steel' : facts.string.fittings}, screws opposed`,
+    weight: 2,
+  }),
+  insertFitting: ({ facts }) => ({
+    name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`,
+    short: 'Insert fitting',
+    note: facts.string.fittings,
+    weight: 1.5,
+  }),
   dropPipe: ({ facts, values }, { length, pressure }) => ({
-    name: `Drop pipe, ${pipeName(facts.dropPipe)}`, short: 'Drop pipe', weight: 2,
-    note: [facts.dropPipe.rating === null ? facts.dropPipe.wallClass ?? '' : pressure(facts.dropPipe.rating), values.dropPipeCutLength === null ? '' : length(values.dropPipeCutLength)].filter((each) => each !== '').join(', '),
+    name: `Drop pipe, ${pipeName(facts.dropPipe)}`,
+    short: 'Drop pipe',
+    weight: 2,
+    note: [
+      facts.dropPipe.rating === null ? (facts.dropPipe.wallClass ?? '') : pressure(facts.dropPipe.rating),
+      values.dropPipeCutLength === null ? '' : length(values.dropPipeCutLength),
+    ]
+      .filter((each) => each !== '')
+      .join(', '),
   }),
   splice: (solution, { depth }, part) => {
     const pump = solution.parts.find(({ kind }) => kind === 'pump');
-    const above = part !== undefined && pump !== undefined ? `, ${depth(pump.top - (part.top + part.bottom) / 2)} up` : '';
-    return { name: 'Splice, staggered', short: 'Splice', note: `${solution.facts.pump.wires + 1} joints${above}`, weight: 2 };
+    const above =
+      part !== undefined && pump !== undefined ? `, ${depth(pump.top - (part.top + part.bottom) / 2)} up` : '';
+    return {
+      name: 'Splice, staggered',
+      short: 'Splice',
+      note: `${solution.facts.pump.wires + 1} joints${above}`,
+      weight: 2,
+    };
   },
   torqueArrestor: ({ facts }, { depth }) => ({
-    name: 'Torque arrestor', note: facts.string.torqueArrestor === null ? '' : `${depth(facts.string.torqueArrestor)} above the pump`, weight: 2,
+    name: 'Torque arrestor',
+    note: facts.string.torqueArrestor === null ? '' : `${depth(facts.string.torqueArrestor)} above the pump`,
+    weight: 2,
   }),
   checkValve: ({ facts }) => ({ name: 'Check valve', note: `spring type, arrow ${facts.string.arrow}`, weight: 3 }),
   nipple: ({ facts }) => ({ name: 'Nipple', note: facts.pump.outlet, weight: 0.6 }),
@@ -64,32 +123,71 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   tie: ({ facts }, { depth }) => ({ name: 'Tie', note: `every ${depth(facts.string.ties)}`, weight: 0.7 }),
   guard: () => ({ name: 'Cable guard', note: 'keeps the cable off the wall', weight: 1 }),
   cableGuardStrip: () => ({ name: 'Guard strip', note: 'over the motor leads', weight: 0.8 }),
-  shroud: (_, { bore }, part) => ({ name: 'Flow sleeve', note: part === undefined ? '' : `${bore(part.radius * 2)}, past the motor first`, weight: 2 }),
+  shroud: (_, { bore }, part) => ({
+    name: 'Flow sleeve',
+    note: part === undefined ? '' : `${bore(part.radius * 2)}, past the motor first`,
+    weight: 2,
+  }),
   pump: ({ facts, values }, { power, flow }) => ({
-    name: facts.pump.power === null ? 'Pump' : `Pump, ${power(facts.pump.power)}`, weight: 4,
+    name: facts.pump.power === null ? 'Pump' : `Pump, ${power(facts.pump.power)}`,
+    weight: 4,
     note: values.operatingFlowAtCutOut === null ? '' : `${flow(values.operatingFlowAtCutOut)} at cut-out`,
   }),
   intake: ({ values, facts }, { depth }) => {
     const water = values.submergence;
-    const note = water === null ? 'water over it unknown' : water < 0 ? `${depth(-water)} over the water` : `${depth(water)} under water`;
+    const note =
+      water === null
+        ? 'water over it unknown'
+        : water < 0
+          ? `${depth(-water)} over the water`
+          : `${depth(water)} under water`;
     return { name: `Intake, ${depth(values.intakeDepth ?? facts.pump.setting)}`, note, weight: 4 };
   },
   motor: ({ values, facts }, { velocity, bore }) => ({
-    name: 'Motor', weight: 3,
-    note: values.velocityPastMotor === null ? bore(facts.pump.motorDiameter) : `water passes at ${values.velocityPastMotor < 0.15 && velocity(1).includes('ft') ? slowFeet(values.velocityPastMotor) : velocity(values.velocityPastMotor)}`,
+    name: 'Motor',
+    weight: 3,
+    note:
+      values.velocityPastMotor === null
+        ? bore(facts.pump.motorDiameter)
+        : `water passes at ${values.velocityPastMotor < 0.15 && velocity(1).includes('ft') ? slowFeet(values.velocityPastMotor) : velocity(values.velocityPastMotor)}`,
   }),
-  grout: ({ facts }, { depth }) => ({ name: 'Grout', note: facts.well.groutBottom === null ? 'not reported' : `to ${depth(facts.well.groutBottom)}`, weight: 1 }),
+  grout: ({ facts }, { depth }) => ({
+    name: 'Grout',
+    note: facts.well.groutBottom === null ? 'not reported' : `to ${depth(facts.well.groutBottom)}`,
+    weight: 1,
+  }),
   casing: ({ facts }, { depth }) => {
     const casing = facts.well.casings[0];
-    return { name: casing === undefined ? 'Casing' : `Casing, ${casing.nominalSize} ${casing.material}`, short: 'Casing', note: casing?.bottom == null ? 'end not known' : `to ${depth(casing.bottom)}`, weight: 1.2 };
+    return {
+      name: casing === undefined ? 'Casing' : `Casing, ${casing.nominalSize} ${casing.material}`,
+      short: 'Casing',
+      note: casing?.bottom == null ? 'end not known' : `to ${depth(casing.bottom)}`,
+      weight: 1.2,
+    };
   },
   screen: ({ facts }, { depth }) => {
     const screen = facts.well.intake.screens[0];
-    return { name: 'Screen', note: screen === undefined ? '' : `${depth(screen.top)} to ${depth(screen.bottom)}`, weight: 2 };
+    return {
+      name: 'Screen',
+      note: screen === undefined ? '' : `${depth(screen.top)} to ${depth(screen.bottom)}`,
+      weight: 2,
+    };
   },
-  openHole: ({ facts }, { bore }) => ({ name: 'Open hole', note: facts.well.intake.diameter === null ? 'width not known' : bore(facts.well.intake.diameter), weight: 1 }),
-  staticLevel: ({ levels }, { depth }) => ({ name: 'Static level', note: levels.static === null ? '' : `${depth(levels.static)}, pump off`, weight: 4 }),
-  pumpingLevel: ({ levels }, { depth }) => ({ name: 'Pumping level', note: levels.pumping === null ? '' : `${depth(levels.pumping)}, pump on`, weight: 4 }),
+  openHole: ({ facts }, { bore }) => ({
+    name: 'Open hole',
+    note: facts.well.intake.diameter === null ? 'width not known' : bore(facts.well.intake.diameter),
+    weight: 1,
+  }),
+  staticLevel: ({ levels }, { depth }) => ({
+    name: 'Static level',
+    note: levels.static === null ? '' : `${depth(levels.static)}, pump off`,
+    weight: 4,
+  }),
+  pumpingLevel: ({ levels }, { depth }) => ({
+    name: 'Pumping level',
+    note: levels.pumping === null ? '' : `${depth(levels.pumping)}, pump on`,
+    weight: 4,
+  }),
 };
 
 /** A flow past a motor is judged by tenths of a foot: two decimals keep a slow one from reading as none. */

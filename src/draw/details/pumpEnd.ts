@@ -32,7 +32,11 @@ const WANTED: readonly Wanted[] = [
 export function drawPumpEnd(solution: Solution, frame: DetailFrame): DetailScene {
   const { facts, bore } = solution;
   const depths = pumpEndDepths(solution);
-  const widest = bore.reduce((most, each) => (each.bottom > depths.topDepth && each.top < depths.bottomDepth ? Math.max(most, each.outsideRadius) : most), facts.pump.diameter / 2);
+  const widest = bore.reduce(
+    (most, each) =>
+      each.bottom > depths.topDepth && each.top < depths.bottomDepth ? Math.max(most, each.outsideRadius) : most,
+    facts.pump.diameter / 2,
+  );
   return drawDetail(solution, frame, {
     ...depths,
     roomLeft: widest + 0.5 * inch,
@@ -45,7 +49,10 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame): DetailScene
 }
 
 /** Motor to bottom: a dimension with its figure while the bottom is in the frame, else a break and a label. */
-function drawClearance({ solution, frame, pen, placed, severityOf }: DetailContext): { shapes: Shape[]; callouts: Callout[] } {
+function drawClearance({ solution, frame, pen, placed, severityOf }: DetailContext): {
+  shapes: Shape[];
+  callouts: Callout[];
+} {
   const { facts, parts, values } = solution;
   const { ink } = frame;
   const motor = parts.find(({ kind }) => kind === 'motor');
@@ -58,23 +65,43 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
   if (facts.well.bottom < pen.bottom) {
     if (gap < 0.02) return { shapes: [], callouts: [] };
     return {
-      shapes: [drawDimension('bottomClearance', {
-        x: pen.x(0), from: pen.y(motor.bottom), to: pen.y(facts.well.bottom), words: say.depth(gap), ink: colour, patch: ink.paper,
-      })],
+      shapes: [
+        drawDimension('bottomClearance', {
+          x: pen.x(0),
+          from: pen.y(motor.bottom),
+          to: pen.y(facts.well.bottom),
+          words: say.depth(gap),
+          ink: colour,
+          patch: ink.paper,
+        }),
+      ],
       callouts: [],
     };
   }
   const x = pen.x(0);
   const from = pen.y(motor.bottom);
   const end = frame.y + frame.height;
-  const shaft = path('shaft', `${stroke(x, from + 2, x, end - 12)}M${tenth(x - 3.4)} ${tenth(end - 19)}L${tenth(x)} ${tenth(end - 12)}L${tenth(x + 3.4)} ${tenth(end - 19)}`, {
-    fill: 'none', stroke: colour, 'stroke-width': 1.2,
-  });
+  const shaft = path(
+    'shaft',
+    `${stroke(x, from + 2, x, end - 12)}M${tenth(x - 3.4)} ${tenth(end - 19)}L${tenth(x)} ${tenth(end - 12)}L${tenth(x + 3.4)} ${tenth(end - 19)}`,
+    {
+      fill: 'none',
+      stroke: colour,
+      'stroke-width': 1.2,
+    },
+  );
   return {
     shapes: [group('bottomClearance', [shaft]), drawBreak(frame)],
-    callouts: [{
-      key: 'toBottom', x, y: (from + end - 12) / 2, name: `${say.depth(gap)} to the bottom`, note: `well ends at ${say.depth(facts.well.bottom)}`, weight: 4,
-    }],
+    callouts: [
+      {
+        key: 'toBottom',
+        x,
+        y: (from + end - 12) / 2,
+        name: `${say.depth(gap)} to the bottom`,
+        note: `well ends at ${say.depth(facts.well.bottom)}`,
+        weight: 4,
+      },
+    ],
   };
 }
 

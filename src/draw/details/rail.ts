@@ -21,12 +21,14 @@ export interface RailPlace {
 }
 
 /** Width of the longest figure down to this depth: a deep well has no room for tenths. */
-const widest = (depth: number, step: number): number => textWidth(step < 1 ? `${Math.floor(depth)}.8` : String(Math.floor(depth)), 11);
+const widest = (depth: number, step: number): number =>
+  textWidth(step < 1 ? `${Math.floor(depth)}.8` : String(Math.floor(depth)), 11);
 
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
 export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace): Shape {
   const unit: Metres = units === 'us' ? 0.3048 : 1;
-  const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each) <= RAIL_PX - 9) ?? 10;
+  const step =
+    STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each) <= RAIL_PX - 9) ?? 10;
   const texts: Shape[] = [];
   let ticks = '';
   const first = Math.ceil(pen.top / unit / step);
@@ -36,11 +38,18 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace)
     if (at < y + 24 || at > y + height - 5) continue;
     const words = String(Math.round(n * step * 10) / 10);
     ticks += stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
-    texts.push({ key: `at ${words}`, tag: 'text', attrs: { x: tenth(x + RAIL_PX - 8), y: tenth(at + 4) }, text: words.replace('-', '\u2212') });
+    texts.push({
+      key: `at ${words}`,
+      tag: 'text',
+      attrs: { x: tenth(x + RAIL_PX - 8), y: tenth(at + 4) },
+      text: words.replace('-', '\u2212'),
+    });
     const half = at + (step * unit * pen.down) / 2;
     if (half < y + height) ticks += stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
   }
-  const unitWord = show(units).depth(0).replace(/^[\d.,\s\u00a0]+/, '');
+  const unitWord = show(units)
+    .depth(0)
+    .replace(/^[\d.,\s\u00a0]+/, '');
   return group('rail', [
     rect('strip', x, y, RAIL_PX, height, { fill: ink.paper }),
     path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair }),

@@ -29,8 +29,13 @@ export function solidCasings({ facts, bore }: Solution): SolidCasing[] {
     if (stretch.kind !== 'casing' || stretch.casing !== undefined) continue;
     const sump = bore.some((each) => each.kind === 'screen' && each.bottom <= stretch.top + 1e-6);
     solid.push({
-      key: sump ? 'sump' : 'riser', material: last?.material ?? 'steel', insideRadius: stretch.insideRadius,
-      outsideRadius: stretch.outsideRadius, top: stretch.top, bottom: stretch.bottom, shoe: false,
+      key: sump ? 'sump' : 'riser',
+      material: last?.material ?? 'steel',
+      insideRadius: stretch.insideRadius,
+      outsideRadius: stretch.outsideRadius,
+      top: stretch.top,
+      bottom: stretch.bottom,
+      shoe: false,
     });
   }
   return solid;

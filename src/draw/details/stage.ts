@@ -29,9 +29,21 @@ export interface Stage {
 export const within = ({ pen }: Stage, top: Metres, bottom: Metres): boolean => bottom > pen.top && top < pen.bottom;
 
 /** Notes where a part stands, for labels, marks and the pointer. */
-export function place(stage: Stage, part: PlacedPart, left: number, right: number, top?: number, bottom?: number): void {
+export function place(
+  stage: Stage,
+  part: PlacedPart,
+  left: number,
+  right: number,
+  top?: number,
+  bottom?: number,
+): void {
   stage.placed.push({
-    part: part.key, kind: part.kind, left, right, top: top ?? stage.pen.y(part.top), bottom: bottom ?? stage.pen.y(part.bottom),
+    part: part.key,
+    kind: part.kind,
+    left,
+    right,
+    top: top ?? stage.pen.y(part.top),
+    bottom: bottom ?? stage.pen.y(part.bottom),
   });
 }
 

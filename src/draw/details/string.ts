@@ -39,20 +39,55 @@ type Drawer = (part: PlacedPart, strung: Strung) => Shape;
 
 /** Back to front. A part that is not listed is drawn elsewhere: with the top works, or with the hole. */
 const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
-  ['dropPipe', (part, { solution, pen, axis }) => drawDropPipe(part, pen, axis, { wall: pipeWall(solution.facts.dropPipe.material, pen.tones), bore: pen.tones.water, glint: '#fff' })],
+  [
+    'dropPipe',
+    (part, { solution, pen, axis }) =>
+      drawDropPipe(part, pen, axis, {
+        wall: pipeWall(solution.facts.dropPipe.material, pen.tones),
+        bore: pen.tones.water,
+        glint: '#fff',
+      }),
+  ],
   ['insertFitting', drawFitting],
   ['clamp', drawOneClamp],
   ['nipple', (part, { pen, offset }) => drawNipple(part, pen, pen.tones.steel, offset(part))],
   ['coupling', (part, { pen, offset }) => drawCoupling(part, pen, pen.tones.steel, offset(part))],
-  ['checkValve', (part, { solution, pen, offset }) => drawCheckValve(part, pen, pen.tones.brass, solution.facts.string.arrow, offset(part), assumedDash(solution, 'string.checkValves'))],
+  [
+    'checkValve',
+    (part, { solution, pen, offset }) =>
+      drawCheckValve(
+        part,
+        pen,
+        pen.tones.brass,
+        solution.facts.string.arrow,
+        offset(part),
+        assumedDash(solution, 'string.checkValves'),
+      ),
+  ],
   ['pump', (part, { pen }) => drawPump(part, pen)],
   ['intake', (part, { pen }) => drawIntake(part, pen)],
   ['motor', (part, { pen }) => drawMotor(part, pen)],
   ['cableGuardStrip', (part, { pen }) => drawCableGuardStrip(part, pen, part.radius)],
-  ['torqueArrestor', (part, { solution, pen, offset, pipeRadius }) =>
-    drawTorqueArrestor(part, pen, { offset: offset(part), pipeRadius, boreRadius: part.radius }, assumedDash(solution, 'string.torqueArrestor'))],
-  ['splice', (part, { solution, pen, axis, cableRadius }) =>
-    drawSplice(part, pen, { offset: axis.cable(middle(part)), cableRadius, conductors: solution.facts.pump.wires + 1 }, assumedDash(solution, 'string.splices'))],
+  [
+    'torqueArrestor',
+    (part, { solution, pen, offset, pipeRadius }) =>
+      drawTorqueArrestor(
+        part,
+        pen,
+        { offset: offset(part), pipeRadius, boreRadius: part.radius },
+        assumedDash(solution, 'string.torqueArrestor'),
+      ),
+  ],
+  [
+    'splice',
+    (part, { solution, pen, axis, cableRadius }) =>
+      drawSplice(
+        part,
+        pen,
+        { offset: axis.cable(middle(part)), cableRadius, conductors: solution.facts.pump.wires + 1 },
+        assumedDash(solution, 'string.splices'),
+      ),
+  ],
   ['guard', (part, { pen, offset }) => drawGuard(part, pen, offset(part))],
   ['tie', drawStrap],
 ];
@@ -126,13 +161,22 @@ function drawFitting(part: PlacedPart, { solution, pen, fittings, pipeRadius, of
   const end = barbUp ? pipe?.bottom : pipe?.top;
   // A valve within the pipe has the pipe on both sides: there the shoulder is half way along the fitting.
   const shoulder = end !== undefined && end > part.top && end < part.bottom ? end : middle(part);
-  return drawInsertFitting(part, pen, fittings, { shoulder, barbUp, pipeInsideRadius: part.radius, pipeRadius, offset: offset(part) });
+  return drawInsertFitting(part, pen, fittings, {
+    shoulder,
+    barbUp,
+    pipeInsideRadius: part.radius,
+    pipeRadius,
+    offset: offset(part),
+  });
 }
 
 /** Its place is worked out with the others of its joint: "clamp/pump/1" and "clamp/pump/2" share one. */
 function drawOneClamp(part: PlacedPart, { solution, pen, pipeRadius, offset }: Strung): Shape {
   const joint = part.key.slice(0, part.key.lastIndexOf('/') + 1);
-  const bands = bandsOf(solution.parts.filter(({ key }) => key.startsWith(joint)), pen);
+  const bands = bandsOf(
+    solution.parts.filter(({ key }) => key.startsWith(joint)),
+    pen,
+  );
   const at = bands.findIndex(({ key }) => key === part.key);
   const band = bands[at] ?? { key: part.key, top: pen.y(part.top), bottom: pen.y(part.bottom) };
   return drawClamp(band, pen.x(offset(part)), pipeRadius * pen.across, at % 2 === 1, pen);
@@ -142,26 +186,45 @@ function drawOneClamp(part: PlacedPart, { solution, pen, pipeRadius, offset }: S
 function drawStrap(part: PlacedPart, { pen, axis, cableRadius }: Strung): Shape {
   const cable = axis.cable(middle(part));
   const pipe = axis.pipe(middle(part));
-  return drawTie(part, pen, Math.min(cable - cableRadius, pipe - part.radius), Math.max(cable + cableRadius, pipe + part.radius));
+  return drawTie(
+    part,
+    pen,
+    Math.min(cable - cableRadius, pipe - part.radius),
+    Math.max(cable + cableRadius, pipe + part.radius),
+  );
 }
 
 /** Behind the pump that it surrounds. */
 function drawSleeve(shown: readonly PlacedPart[], strung: Strung): Shape[] {
-  return shown.filter(({ kind }) => kind === 'shroud').map((part) => {
-    place(strung, part, strung.pen.x(-part.radius), strung.pen.x(part.radius));
-    return drawShroud(part, strung.pen, strung.pumpRadius);
-  });
+  return shown
+    .filter(({ kind }) => kind === 'shroud')
+    .map((part) => {
+      place(strung, part, strung.pen.x(-part.radius), strung.pen.x(part.radius));
+      return drawShroud(part, strung.pen, strung.pumpRadius);
+    });
 }
 
 /** Rope and cable, behind the pipe. */
 function drawLines(strung: Strung): Shape[] {
-  const { solution: { facts, parts }, pen, axis, pumpRadius } = strung;
+  const {
+    solution: { facts, parts },
+    pen,
+    axis,
+    pumpRadius,
+  } = strung;
   const pump = parts.find(({ kind }) => kind === 'pump');
   const rope = parts.find(({ kind }) => kind === 'rope');
   const cable = parts.find(({ kind }) => kind === 'cable');
   const shapes: Shape[] = [];
   const put = (part: PlacedPart, offset: Metres): void =>
-    place(strung, part, pen.x(offset) - 3, pen.x(offset) + 3, pen.y(Math.max(part.top, pen.top)), pen.y(Math.min(part.bottom, pen.bottom)));
+    place(
+      strung,
+      part,
+      pen.x(offset) - 3,
+      pen.x(offset) + 3,
+      pen.y(Math.max(part.top, pen.top)),
+      pen.y(Math.min(part.bottom, pen.bottom)),
+    );
   if (rope !== undefined && facts.rope !== null && pump !== undefined && within(strung, rope.top, rope.bottom)) {
     const casingInsideRadius = (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
     shapes.push(drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, tied: facts.rope.tied }));
@@ -169,9 +232,16 @@ function drawLines(strung: Strung): Shape[] {
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
     const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inch);
-    shapes.push(drawCable(cable, pen, axis, {
-      top, discharge: pump.top, motorHead: pump.bottom, pumpRadius, bendsTo: axis.centredFrom, splices: parts.filter(({ kind }) => kind === 'splice'),
-    }));
+    shapes.push(
+      drawCable(cable, pen, axis, {
+        top,
+        discharge: pump.top,
+        motorHead: pump.bottom,
+        pumpRadius,
+        bendsTo: axis.centredFrom,
+        splices: parts.filter(({ kind }) => kind === 'splice'),
+      }),
+    );
     put(cable, axis.cable(Math.max(top, pen.top + 0.3)));
   }
   return shapes;

@@ -21,14 +21,27 @@ const inch: Metres = 0.0254;
 const LOOP: Metres = 14 * inch;
 
 export function drawTopWorks(stage: Stage): Shape[] {
-  const { solution: { parts, facts }, pen } = stage;
+  const {
+    solution: { parts, facts },
+    pen,
+  } = stage;
   if (!parts.some((part) => TOP.has(part.kind) && part.bottom > pen.top && part.top < pen.bottom)) return [];
   return facts.top.kind === 'pitless' ? drawPitlessTop(stage) : drawSealTop(stage);
 }
 
-const TOP: ReadonlySet<PartKind> = new Set(['cap', 'pitlessAdapter', 'seal', 'tee', 'plug', 'conduit', 'bond', 'buriedLine']);
+const TOP: ReadonlySet<PartKind> = new Set([
+  'cap',
+  'pitlessAdapter',
+  'seal',
+  'tee',
+  'plug',
+  'conduit',
+  'bond',
+  'buriedLine',
+]);
 
-const find = ({ solution }: Stage, kind: PartKind): PlacedPart | undefined => solution.parts.find((part) => part.kind === kind);
+const find = ({ solution }: Stage, kind: PartKind): PlacedPart | undefined =>
+  solution.parts.find((part) => part.kind === kind);
 
 interface Radii {
   readonly inside: Metres;
@@ -38,11 +51,20 @@ interface Radii {
 
 function casingRadii({ solution: { facts } }: Stage): Radii {
   const casing = facts.well.casings[0];
-  return { inside: (casing?.insideDiameter ?? 0.15) / 2, outside: (casing?.outsideDiameter ?? 0.16) / 2, top: -facts.well.casingHeight };
+  return {
+    inside: (casing?.insideDiameter ?? 0.15) / 2,
+    outside: (casing?.outsideDiameter ?? 0.16) / 2,
+    top: -facts.well.casingHeight,
+  };
 }
 
 function drawPitlessTop(stage: Stage): Shape[] {
-  const { solution: { facts }, pen, axis, right } = stage;
+  const {
+    solution: { facts },
+    pen,
+    axis,
+    right,
+  } = stage;
   const radii = casingRadii(stage);
   const adapter = find(stage, 'pitlessAdapter');
   const line = find(stage, 'buriedLine');
@@ -51,14 +73,26 @@ function drawPitlessTop(stage: Stage): Shape[] {
   if (adapter !== undefined && line !== undefined && adapter.top - 0.3 < pen.bottom && adapter.bottom + 0.3 > pen.top) {
     const paper = lineOnPaper(line, pen);
     const at: PitlessPlace = {
-      offset: axis.pipe(adapter.bottom), pipeRadius: facts.dropPipe.outsideDiameter / 2, pipeBore: facts.dropPipe.insideDiameter / 2,
-      casingInsideRadius: radii.inside, casingOutsideRadius: radii.outside, outletTop: paper.top, outletBottom: paper.bottom,
+      offset: axis.pipe(adapter.bottom),
+      pipeRadius: facts.dropPipe.outsideDiameter / 2,
+      pipeBore: facts.dropPipe.insideDiameter / 2,
+      casingInsideRadius: radii.inside,
+      casingOutsideRadius: radii.outside,
+      outletTop: paper.top,
+      outletBottom: paper.bottom,
     };
     const end = outletEnd(adapter, pen, at);
     shapes.push(drawRestoredGrout(stage, radii.outside, paper.top, paper.bottom));
     shapes.push(drawLine(stage, line, end, right, true));
     shapes.push(drawPitlessAdapter(adapter, pen, at));
-    place(stage, adapter, pen.x(at.offset - at.pipeRadius * 1.3), pen.x(radii.outside) + 14, Math.min(pen.y(adapter.top), paper.top - 15), Math.max(pen.y(adapter.bottom), paper.bottom + 10));
+    place(
+      stage,
+      adapter,
+      pen.x(at.offset - at.pipeRadius * 1.3),
+      pen.x(radii.outside) + 14,
+      Math.min(pen.y(adapter.top), paper.top - 15),
+      Math.max(pen.y(adapter.bottom), paper.bottom + 10),
+    );
     place(stage, line, end, right, paper.top, paper.bottom);
   }
   if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, line));
@@ -70,10 +104,15 @@ function drawPitlessTop(stage: Stage): Shape[] {
 function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, line: PlacedPart | undefined): Shape[] {
   const { pen } = stage;
   const conduit = find(stage, 'conduit');
-  const exit: readonly [number, number] = [pen.x(cap.radius) - 2, pen.y(cap.top) + (cap.bottom - cap.top) * pen.down * 0.45];
+  const exit: readonly [number, number] = [
+    pen.x(cap.radius) - 2,
+    pen.y(cap.top) + (cap.bottom - cap.top) * pen.down * 0.45,
+  ];
   const shapes: Shape[] = [];
   if (conduit !== undefined && conduit.top < pen.bottom && conduit.bottom > pen.top) {
-    shapes.push(drawWayOut(stage, conduit, exit, line === undefined ? Infinity : lineOnPaper(line, pen).top, cap.radius));
+    shapes.push(
+      drawWayOut(stage, conduit, exit, line === undefined ? Infinity : lineOnPaper(line, pen).top, cap.radius),
+    );
   }
   if (cap.bottom > pen.top && cap.top < pen.bottom) {
     shapes.push(drawCap(cap, pen, { casingTop: radii.top, casingOutsideRadius: radii.outside }));
@@ -88,27 +127,49 @@ function drawRestoredGrout({ solution, pen }: Stage, outside: Metres, top: numbe
   if (solution.facts.well.groutBottom === null) return group('restoredGrout', []);
   const wall = pen.x(outside);
   return group('restoredGrout', [
-    rect('patch', wall, top - 26, 1.6 * inch * pen.across, bottom - top + 52, { fill: pen.tones.grout.fill, stroke: pen.tones.grout.ink, 'stroke-width': 1, 'stroke-dasharray': '3 2' }),
+    rect('patch', wall, top - 26, 1.6 * inch * pen.across, bottom - top + 52, {
+      fill: pen.tones.grout.fill,
+      stroke: pen.tones.grout.ink,
+      'stroke-width': 1,
+      'stroke-dasharray': '3 2',
+    }),
   ]);
 }
 
 function drawLine(stage: Stage, line: PlacedPart, from: number, to: number, bedding: boolean): Shape {
-  const { solution: { facts }, pen } = stage;
+  const {
+    solution: { facts },
+    pen,
+  } = stage;
   const pipe = facts.house.line ?? facts.dropPipe;
   return drawBuriedLine(line, pen, {
-    from, to, wall: pipeWall(pipe.material, pen.tones), fitting: pipe.material === 'PE' ? pen.tones.steel : null,
-    clamps: Math.min(4, Math.max(1, facts.string.clampsPerJoint)), bedding, shareOfBore: pipe.insideDiameter / pipe.outsideDiameter,
+    from,
+    to,
+    wall: pipeWall(pipe.material, pen.tones),
+    fitting: pipe.material === 'PE' ? pen.tones.steel : null,
+    clamps: Math.min(4, Math.max(1, facts.string.clampsPerJoint)),
+    bedding,
+    shareOfBore: pipe.insideDiameter / pipe.outsideDiameter,
   });
 }
 
 /** The conduit runs in the same trench, just above the line. */
-function drawWayOut(stage: Stage, conduit: PlacedPart, from: readonly [number, number], lineTop: number, reach: Metres): Shape {
+function drawWayOut(
+  stage: Stage,
+  conduit: PlacedPart,
+  from: readonly [number, number],
+  lineTop: number,
+  reach: Metres,
+): Shape {
   const { pen, right } = stage;
   const wide = conduitWidth(conduit, pen);
   const plumb = Math.max(pen.x(reach), pen.x(casingRadii(stage).outside)) + wide * 0.5 + 4;
   const deepest = pen.y(conduit.bottom);
   // Bedded over the line, never inside it.
-  const trench = Number.isFinite(lineTop) && Math.abs(deepest - lineTop) < wide * 2 ? Math.min(deepest, lineTop - wide / 2 - 7) : deepest;
+  const trench =
+    Number.isFinite(lineTop) && Math.abs(deepest - lineTop) < wide * 2
+      ? Math.min(deepest, lineTop - wide / 2 - 7)
+      : deepest;
   place(stage, conduit, plumb - wide / 2, plumb + wide / 2, from[1], trench);
   return drawConduit(conduit, pen, { from, plumb, trench, to: right });
 }
@@ -122,8 +183,9 @@ function drawSpareLoop({ solution, pen, axis }: Stage, radii: Radii, exit: reado
   const wide = pen.x(radii.inside * 0.72) - left;
   const y = (below: number): number => pen.y(radii.top) + below * LOOP * pen.down;
   const x = (share: number): number => left + wide * share;
-  const d = `M${tenth(left)} ${tenth(y(1.02))}V${tenth(y(0.6))}C${tenth(left)} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.5))}`
-    + `S${tenth(x(0.84))} ${tenth(y(1.15))} ${tenth(x(0.84))} ${tenth(y(0.5))}S${tenth(x(0.9))} ${tenth(exit[1])} ${tenth(exit[0])} ${tenth(exit[1])}`;
+  const d =
+    `M${tenth(left)} ${tenth(y(1.02))}V${tenth(y(0.6))}C${tenth(left)} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.5))}` +
+    `S${tenth(x(0.84))} ${tenth(y(1.15))} ${tenth(x(0.84))} ${tenth(y(0.5))}S${tenth(x(0.9))} ${tenth(exit[1])} ${tenth(exit[0])} ${tenth(exit[1])}`;
   const thick = Math.max(2.6, cable.radius * 2 * pen.across);
   return group('spareLoop', [
     path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
@@ -139,7 +201,12 @@ function drawBondOf(stage: Stage, radii: Radii, capBottom: Metres): Shape[] {
 }
 
 function drawSealTop(stage: Stage): Shape[] {
-  const { solution: { facts, parts }, pen, axis, right } = stage;
+  const {
+    solution: { facts, parts },
+    pen,
+    axis,
+    right,
+  } = stage;
   const radii = casingRadii(stage);
   const { steel } = pen.tones;
   const seal = find(stage, 'seal');
@@ -154,11 +221,26 @@ function drawSealTop(stage: Stage): Shape[] {
   const ventX = pen.x(-radii.inside * 0.64);
   const sealTop = pen.y(seal.top);
   const stub = Math.max(4, 0.5 * inch * pen.across);
-  shapes.push(group('vent', [
-    path('pipe', `M${tenth(ventX - stub / 2)} ${tenth(pen.y(seal.bottom))}V${tenth(sealTop - stub * 2.4)}h${tenth(stub)}V${tenth(pen.y(seal.bottom))}z`, { fill: steel.base, stroke: steel.edge }),
-    ...drawVent(ventX + stub / 2, sealTop - stub * 2.2, stub, pen),
-  ]));
-  if (conduit !== undefined) shapes.push(drawWayOut(stage, conduit, [pen.x(cableX), sealTop - conduitWidth(conduit, pen) * 0.75], Infinity, radii.outside + inch));
+  shapes.push(
+    group('vent', [
+      path(
+        'pipe',
+        `M${tenth(ventX - stub / 2)} ${tenth(pen.y(seal.bottom))}V${tenth(sealTop - stub * 2.4)}h${tenth(stub)}V${tenth(pen.y(seal.bottom))}z`,
+        { fill: steel.base, stroke: steel.edge },
+      ),
+      ...drawVent(ventX + stub / 2, sealTop - stub * 2.2, stub, pen),
+    ]),
+  );
+  if (conduit !== undefined)
+    shapes.push(
+      drawWayOut(
+        stage,
+        conduit,
+        [pen.x(cableX), sealTop - conduitWidth(conduit, pen) * 0.75],
+        Infinity,
+        radii.outside + inch,
+      ),
+    );
   if (line !== undefined && tee !== undefined) {
     const paper = lineOnPaper(line, pen);
     const end = branchEnd(tee, pen);
@@ -175,15 +257,26 @@ function drawSealTop(stage: Stage): Shape[] {
     shapes.push(drawPlug(plug, pen, pen.tones.brass));
     place(stage, plug, pen.x(-plug.radius), pen.x(plug.radius));
   }
-  shapes.push(drawSeal(seal, pen, {
-    casingTop: radii.top, casingInsideRadius: radii.inside, casingOutsideRadius: radii.outside, pipeRadius: facts.dropPipe.outsideDiameter / 2,
-    cableOffset: cableX, cableRadius: cable?.radius ?? 0.005,
-  }));
+  shapes.push(
+    drawSeal(seal, pen, {
+      casingTop: radii.top,
+      casingInsideRadius: radii.inside,
+      casingOutsideRadius: radii.outside,
+      pipeRadius: facts.dropPipe.outsideDiameter / 2,
+      cableOffset: cableX,
+      cableRadius: cable?.radius ?? 0.005,
+    }),
+  );
   // Pipe and cable pass the seal: they are drawn again over its rubber.
   for (const part of parts) if (part.key === 'nipple/seal') shapes.push(drawNipple(part, pen, steel));
   if (cable !== undefined) {
     const thick = Math.max(2.6, cable.radius * 2 * pen.across);
-    shapes.push(path('cableThroughSeal', `M${tenth(pen.x(cableX))} ${tenth(pen.y(seal.bottom) + 2)}V${tenth(sealTop - 4)}`, { stroke: pen.tones.cable, 'stroke-width': tenth(thick) }));
+    shapes.push(
+      path('cableThroughSeal', `M${tenth(pen.x(cableX))} ${tenth(pen.y(seal.bottom) + 2)}V${tenth(sealTop - 4)}`, {
+        stroke: pen.tones.cable,
+        'stroke-width': tenth(thick),
+      }),
+    );
   }
   place(stage, seal, pen.x(-radii.outside), pen.x(radii.outside));
   shapes.push(...drawBondOf(stage, radii, seal.top));

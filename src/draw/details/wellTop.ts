@@ -63,10 +63,17 @@ function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
   const words = show(frame.units).small(Math.abs(gap));
   // Its figure keeps clear of the cable.
   const clear = pen.x(axis.cable(beside)) + 7 + dimensionWidth(words) / 2;
-  return [drawDimension('frostClearance', {
-    // Above the frost the adapter's own sign stands by its upper end.
-    x: gap < 0 ? pen.x(middle) : Math.max(pen.x(middle), clear), ...(gap < 0 ? { share: 0.76 } : {}), from: pen.y(frost), to: pen.y(facts.top.depth), words,
-    ink: bad ? ink.danger : ink.ink, patch: pen.tones.bore,
-    reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
-  })];
+  return [
+    drawDimension('frostClearance', {
+      // Above the frost the adapter's own sign stands by its upper end.
+      x: gap < 0 ? pen.x(middle) : Math.max(pen.x(middle), clear),
+      ...(gap < 0 ? { share: 0.76 } : {}),
+      from: pen.y(frost),
+      to: pen.y(facts.top.depth),
+      words,
+      ink: bad ? ink.danger : ink.ink,
+      patch: pen.tones.bore,
+      reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
+    }),
+  ];
 }

@@ -12,7 +12,9 @@ export type Depths = Pick<DepthWindow, 'topDepth' | 'bottomDepth'>;
 export function wellTopDepths({ facts, parts, values }: Solution): Depths {
   const casingTop = -facts.well.casingHeight;
   const highest = parts.reduce(
-    (least, part) => (part.kind === 'plug' || part.kind === 'cap' ? Math.min(least, part.top) : least), casingTop);
+    (least, part) => (part.kind === 'plug' || part.kind === 'cap' ? Math.min(least, part.top) : least),
+    casingTop,
+  );
   const topDepth = Math.min(casingTop - foot, highest - 0.5 * foot);
   const frost = values.frostDepth ?? facts.site.frostDepth ?? 0;
   const carrier = parts.find((part) => part.kind === 'pitlessAdapter' || part.kind === 'seal');
@@ -37,7 +39,8 @@ export function pumpEndDepths({ facts, parts }: Solution): Depths {
     .filter((top) => top > motorFoot - REACH_UP);
   const topDepth = Math.min(upper - 2 * foot, ...near) - 0.6 * foot;
   const toBottom = facts.well.bottom + 0.8 * foot;
-  const bottomDepth = toBottom - topDepth <= MOST_PUMP_END ? Math.max(toBottom, motorFoot + 0.8 * foot) : motorFoot + 1.6 * foot;
+  const bottomDepth =
+    toBottom - topDepth <= MOST_PUMP_END ? Math.max(toBottom, motorFoot + 0.8 * foot) : motorFoot + 1.6 * foot;
   return { topDepth, bottomDepth };
 }
 

@@ -14,10 +14,19 @@ export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres
   const wide = Math.max(6, 0.55 * 0.0254 * pen.across);
   const x = wall - wide * 0.55;
   return group(part.key, [
-    path('wire', `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(top - 8)} ${tenth(x - 7)} ${tenth(pen.y(capBottom) + 4)} ${tenth(x - 1)} ${tenth(pen.y(capBottom))}`, {
-      fill: 'none', stroke: bond, 'stroke-width': 2.2,
-    }),
+    path(
+      'wire',
+      `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(top - 8)} ${tenth(x - 7)} ${tenth(pen.y(capBottom) + 4)} ${tenth(x - 1)} ${tenth(pen.y(capBottom))}`,
+      {
+        fill: 'none',
+        stroke: bond,
+        'stroke-width': 2.2,
+      },
+    ),
     rect('clamp', wall - wide, top, wide, tall, { fill: brass.base, stroke: brass.edge }),
-    path('screw', stroke(wall - wide - 3, top + tall / 2, wall - wide, top + tall / 2), { stroke: brass.edge, 'stroke-width': 2.4 }),
+    path('screw', stroke(wall - wide - 3, top + tall / 2, wall - wide, top + tall / 2), {
+      stroke: brass.edge,
+      'stroke-width': 2.4,
+    }),
   ]);
 }

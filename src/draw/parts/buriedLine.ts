@@ -21,7 +21,10 @@ export interface LineOnPaper {
 
 export function lineOnPaper(part: PlacedPart, pen: Pen): LineOnPaper {
   const top = pen.y(part.top);
-  return { top, bottom: top + Math.max((part.bottom - part.top) * pen.down, (part.bottom - part.top) * pen.across * THICK_SHARE) };
+  return {
+    top,
+    bottom: top + Math.max((part.bottom - part.top) * pen.down, (part.bottom - part.top) * pen.across * THICK_SHARE),
+  };
 }
 
 export interface BuriedLinePlace {
@@ -49,16 +52,34 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   if (place.bedding) shapes.push(...drawBedding(place.from, place.to, top, bottom, bedding));
   shapes.push(
     path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink }),
-    path('bore', block(shoulder, middle - inside, place.to, middle + inside), { fill: water, stroke: place.wall.ink, 'stroke-width': 0.6 }),
-    path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), { fill: '#fff', 'fill-opacity': 0.5 }),
+    path('bore', block(shoulder, middle - inside, place.to, middle + inside), {
+      fill: water,
+      stroke: place.wall.ink,
+      'stroke-width': 0.6,
+    }),
+    path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), {
+      fill: '#fff',
+      'fill-opacity': 0.5,
+    }),
   );
   if (place.fitting) {
     shapes.push(
       ...drawBarb(middle, shoulder, tip, inside, place.fitting, true),
-      turned('hexagon', middle, [
-        [place.from, half * 0.8], [place.from + unit * 0.8, half * 0.8], [place.from + unit * 0.8, half * 1.3], [place.from + unit * 2.3, half * 1.3],
-        [place.from + unit * 2.3, half], [shoulder, half],
-      ], place.fitting, {}, true),
+      turned(
+        'hexagon',
+        middle,
+        [
+          [place.from, half * 0.8],
+          [place.from + unit * 0.8, half * 0.8],
+          [place.from + unit * 0.8, half * 1.3],
+          [place.from + unit * 2.3, half * 1.3],
+          [place.from + unit * 2.3, half],
+          [shoulder, half],
+        ],
+        place.fitting,
+        {},
+        true,
+      ),
       ...drawClamps(shoulder, tip, middle, half, place.clamps, pen),
     );
   }
@@ -75,17 +96,28 @@ function drawClamps(shoulder: number, tip: number, middle: number, half: number,
     const up = i % 2 === 0;
     const screwTop = up ? middle - reach - 4 : middle + reach - 1;
     return group(`clamp/line/${['first', 'second', 'third', 'fourth'][i] ?? 'further'}`, [
-      path('band', block(centre - wide / 2, middle - reach, centre + wide / 2, middle + reach) + block(centre - wide * 0.75, screwTop, centre + wide * 0.75, screwTop + 5), {
-        fill: steel.base, stroke: steel.edge,
+      path(
+        'band',
+        block(centre - wide / 2, middle - reach, centre + wide / 2, middle + reach) +
+          block(centre - wide * 0.75, screwTop, centre + wide * 0.75, screwTop + 5),
+        {
+          fill: steel.base,
+          stroke: steel.edge,
+        },
+      ),
+      path('shine', block(centre - wide * 0.3, middle - reach * 0.6, centre + wide * 0.3, middle - reach * 0.15), {
+        fill: steel.shine,
       }),
-      path('shine', block(centre - wide * 0.3, middle - reach * 0.6, centre + wide * 0.3, middle - reach * 0.15), { fill: steel.shine }),
     ]);
   });
 }
 
 /** Firm, even bedding under and round the line. */
 function drawBedding(from: number, to: number, top: number, bottom: number, { fill, ink }: Cut): Shape[] {
-  const grains = stroke(from + 5, bottom + 3.4, to, bottom + 3.4) + stroke(from + 2, bottom + 6.6, to, bottom + 6.6) + stroke(from + 4, top - 3.4, to, top - 3.4);
+  const grains =
+    stroke(from + 5, bottom + 3.4, to, bottom + 3.4) +
+    stroke(from + 2, bottom + 6.6, to, bottom + 6.6) +
+    stroke(from + 4, top - 3.4, to, top - 3.4);
   return [
     path('bedding', block(from, top - 6, to, bottom + 10), { fill }),
     path('beddingGrains', grains, { stroke: ink, 'stroke-dasharray': '1.3 6' }),

@@ -53,7 +53,8 @@ function gaps(from: Metres, to: Metres, splices: readonly PlacedPart[]): [Metres
 
 function run(x: (y: number) => number, pen: Pen, from: Metres, to: Metres, bendsTo: Metres): string {
   const bend = Math.min(to, Math.max(from, bendsTo));
-  const curve = bend > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : `M${tenth(x(pen.y(from)))} ${tenth(pen.y(from))}`;
+  const curve =
+    bend > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : `M${tenth(x(pen.y(from)))} ${tenth(pen.y(from))}`;
   return to > bend ? `${curve}V${tenth(pen.y(to))}` : curve;
 }
 

@@ -16,11 +16,24 @@ export function drawCableGuardStrip(part: PlacedPart, pen: Pen, pumpRadius: numb
   const bottom = pen.y(part.bottom);
   const edge = { stroke: steel.edge };
   return group(part.key, [
-    rect('channel', left - width * 0.35, top, width, bottom - top, { fill: steel.base, rx: Math.min(2, width / 3), ...edge }),
-    path('fold', stroke(left + width * 0.05, top + 2, left + width * 0.05, bottom - 2), { stroke: steel.shine, 'stroke-width': Math.max(1, width * 0.2) }),
-    path('screws', [0.1, 0.5, 0.9].map((share) => {
-      const y = top + (bottom - top) * share;
-      return stroke(left - width * 0.35, y, left + width * 0.65, y);
-    }).join(''), edge),
+    rect('channel', left - width * 0.35, top, width, bottom - top, {
+      fill: steel.base,
+      rx: Math.min(2, width / 3),
+      ...edge,
+    }),
+    path('fold', stroke(left + width * 0.05, top + 2, left + width * 0.05, bottom - 2), {
+      stroke: steel.shine,
+      'stroke-width': Math.max(1, width * 0.2),
+    }),
+    path(
+      'screws',
+      [0.1, 0.5, 0.9]
+        .map((share) => {
+          const y = top + (bottom - top) * share;
+          return stroke(left - width * 0.35, y, left + width * 0.65, y);
+        })
+        .join(''),
+      edge,
+    ),
   ]);
 }

@@ -21,9 +21,19 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
   const rim = pen.y(place.casingTop);
   const tall = bottom - top;
   const shell = Math.max(1.8, tall * 0.16);
-  const dome = turned('dome', centre, [
-    [top, half * 0.72], [top + tall * 0.12, half * 0.86], [top + tall * 0.34, half * 0.95], [rim - 1, half * 0.97], [rim - 1, half], [bottom, half],
-  ], cast);
+  const dome = turned(
+    'dome',
+    centre,
+    [
+      [top, half * 0.72],
+      [top + tall * 0.12, half * 0.86],
+      [top + tall * 0.34, half * 0.95],
+      [rim - 1, half * 0.97],
+      [rim - 1, half],
+      [bottom, half],
+    ],
+    cast,
+  );
   const cavity = `M${tenth(centre)} ${tenth(top + shell)}H${tenth(centre + half * 0.7)}Q${tenth(centre + half * 0.88)} ${tenth(top + shell)} ${tenth(centre + half * 0.92)} ${tenth(rim)}H${tenth(centre)}z`;
   const boltX = [-0.86, -0.3].map((share) => centre + half * share);
   const bolt = Math.max(2.2, half * 0.03);
@@ -31,8 +41,19 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
   return group(part.key, [
     dome,
     path('cavity', cavity, { fill: air, stroke: cast.edge, 'stroke-width': 0.8 }),
-    rect('gasket', pen.x(-place.casingOutsideRadius) - 1, rim - gasket, place.casingOutsideRadius * 2 * pen.across + 2, gasket, { fill: rubber.base }),
-    path('bolts', boltX.map((x) => block(x - bolt, rim - 1, x + bolt, bottom - 1.5)).join(''), { fill: steel.light, stroke: cast.edge, 'stroke-width': 0.8 }),
+    rect(
+      'gasket',
+      pen.x(-place.casingOutsideRadius) - 1,
+      rim - gasket,
+      place.casingOutsideRadius * 2 * pen.across + 2,
+      gasket,
+      { fill: rubber.base },
+    ),
+    path('bolts', boltX.map((x) => block(x - bolt, rim - 1, x + bolt, bottom - 1.5)).join(''), {
+      fill: steel.light,
+      stroke: cast.edge,
+      'stroke-width': 0.8,
+    }),
     ...drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, 0.5 * 0.0254 * pen.across), pen),
   ]);
 }
@@ -43,12 +64,28 @@ export function drawVent(x: number, y: number, wide: number, pen: Pen): Shape[] 
   const out = x - wide * 1.5;
   const foot = y + wide * 1.5;
   return [
-    path('vent', `M${tenth(x)} ${tenth(y - wide / 2)}H${tenth(out)}Q${tenth(out - wide / 2)} ${tenth(y - wide / 2)} ${tenth(out - wide / 2)} ${tenth(y + wide * 0.2)}V${tenth(foot)}H${tenth(out + wide / 2)}V${tenth(y + wide / 2)}H${tenth(x)}z`, {
-      fill: cast.base, stroke: cast.edge, 
+    path(
+      'vent',
+      `M${tenth(x)} ${tenth(y - wide / 2)}H${tenth(out)}Q${tenth(out - wide / 2)} ${tenth(y - wide / 2)} ${tenth(out - wide / 2)} ${tenth(y + wide * 0.2)}V${tenth(foot)}H${tenth(out + wide / 2)}V${tenth(y + wide / 2)}H${tenth(x)}z`,
+      {
+        fill: cast.base,
+        stroke: cast.edge,
+      },
+    ),
+    path('ventScreen', block(out - wide / 2, foot, out + wide / 2, foot + 3.4), {
+      fill: air,
+      stroke: cast.edge,
+      'stroke-width': 0.9,
     }),
-    path('ventScreen', block(out - wide / 2, foot, out + wide / 2, foot + 3.4), { fill: air, stroke: cast.edge, 'stroke-width': 0.9 }),
-    path('ventMesh', [0.25, 0.5, 0.75].map((share) => stroke(out - wide / 2 + wide * share, foot, out - wide / 2 + wide * share, foot + 3.4)).join('') + stroke(out - wide / 2, foot + 1.7, out + wide / 2, foot + 1.7), {
-      stroke: cast.edge, 'stroke-width': 0.6,
-    }),
+    path(
+      'ventMesh',
+      [0.25, 0.5, 0.75]
+        .map((share) => stroke(out - wide / 2 + wide * share, foot, out - wide / 2 + wide * share, foot + 3.4))
+        .join('') + stroke(out - wide / 2, foot + 1.7, out + wide / 2, foot + 1.7),
+      {
+        stroke: cast.edge,
+        'stroke-width': 0.6,
+      },
+    ),
   ];
 }

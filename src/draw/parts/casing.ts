@@ -35,14 +35,21 @@ export function drawCasing(key: string, pen: Pen, place: CasingPlace): Shape {
   const top = pen.y(Math.max(place.top, pen.top - 0.1));
   const bottom = pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1));
   if (bottom <= top) return group(key, []);
-  const walls = [[centre - outside, centre - inside], [centre + inside, centre + outside]] as const;
+  const walls = [
+    [centre - outside, centre - inside],
+    [centre + inside, centre + outside],
+  ] as const;
   const d = walls.map(([left, right]) => block(left, top, right, bottom)).join('');
   const dashed = place.bottom === null ? { 'stroke-dasharray': '4 3' } : {};
   const shapes = [
     path('walls', d, { fill: cut.fill, stroke: cut.ink, ...dashed }),
-    path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), { stroke: cut.ink, 'stroke-width': 0.8 }),
+    path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), {
+      stroke: cut.ink,
+      'stroke-width': 0.8,
+    }),
   ];
-  if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE) shapes.push(drawShoe(pen, centre, inside, outside, place.bottom));
+  if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE)
+    shapes.push(drawShoe(pen, centre, inside, outside, place.bottom));
   return group(key, shapes);
 }
 
@@ -60,9 +67,13 @@ function drawShoe(pen: Pen, centre: number, inside: number, outside: number, foo
   const bottom = pen.y(foot);
   const top = bottom - Math.max(9, SHOE * pen.down);
   const thick = Math.max(3.5, (outside - inside) * 0.9);
-  const ring = (side: 1 | -1): string => straight([
-    [centre + side * outside, top], [centre + side * (outside + thick), top + 2], [centre + side * (outside + thick), bottom - 3],
-    [centre + side * inside, bottom + 2], [centre + side * outside, bottom - 1],
-  ]);
+  const ring = (side: 1 | -1): string =>
+    straight([
+      [centre + side * outside, top],
+      [centre + side * (outside + thick), top + 2],
+      [centre + side * (outside + thick), bottom - 3],
+      [centre + side * inside, bottom + 2],
+      [centre + side * outside, bottom - 1],
+    ]);
   return path('shoe', ring(-1) + ring(1), { fill: steel.edge, stroke: pen.tones.ink });
 }

@@ -10,19 +10,34 @@ import { turned } from './turned.ts';
 import type { Profile } from './turned.ts';
 
 export function drawCheckValve(
-  part: PlacedPart, pen: Pen, ramp: Ramp, arrow: 'up' | 'down', offset: Metres = 0, attrs: Readonly<Record<string, string>> = {},
+  part: PlacedPart,
+  pen: Pen,
+  ramp: Ramp,
+  arrow: 'up' | 'down',
+  offset: Metres = 0,
+  attrs: Readonly<Record<string, string>> = {},
 ): Shape {
   const centre = pen.x(offset);
   const half = part.radius * pen.across;
   const top = pen.y(part.top);
   const height = pen.y(part.bottom) - top;
   const at = (share: number): number => top + height * share;
-  const profile: Profile = [[top, half * 0.66], [at(0.16), half * 0.66], [at(0.28), half], [at(0.76), half], [at(0.88), half * 0.66], [at(1), half * 0.66]];
+  const profile: Profile = [
+    [top, half * 0.66],
+    [at(0.16), half * 0.66],
+    [at(0.28), half],
+    [at(0.76), half],
+    [at(0.88), half * 0.66],
+    [at(1), half * 0.66],
+  ];
   return group(part.key, [
     turned('body', centre, profile, ramp, attrs, false, true),
     ...inside(centre, half, at, arrow === 'down', pen),
     path('arrow', arrowPath(centre - half * 0.5, at(0.22), at(0.82), half, arrow), {
-      fill: pen.tones.ink, stroke: ramp.shine, 'stroke-width': 0.9, 'paint-order': 'stroke',
+      fill: pen.tones.ink,
+      stroke: ramp.shine,
+      'stroke-width': 0.9,
+      'paint-order': 'stroke',
     }),
   ]);
 }
@@ -32,18 +47,37 @@ function inside(centre: number, half: number, at: (share: number) => number, dow
   const { brassCut, water, ink, rubber } = pen.tones;
   const flip = (share: number): number => at(down ? 1 - share : share);
   const wall = straight([
-    [centre, at(0)], [centre + half * 0.66, at(0)], [centre + half * 0.66, at(0.16)], [centre + half, at(0.28)], [centre + half, at(0.76)],
-    [centre + half * 0.66, at(0.88)], [centre + half * 0.66, at(1)], [centre, at(1)],
+    [centre, at(0)],
+    [centre + half * 0.66, at(0)],
+    [centre + half * 0.66, at(0.16)],
+    [centre + half, at(0.28)],
+    [centre + half, at(0.76)],
+    [centre + half * 0.66, at(0.88)],
+    [centre + half * 0.66, at(1)],
+    [centre, at(1)],
   ]);
   const way = straight([
-    [centre, flip(0.02)], [centre + half * 0.46, flip(0.02)], [centre + half * 0.46, flip(0.2)], [centre + half * 0.82, flip(0.32)],
-    [centre + half * 0.82, flip(0.66)], [centre + half * 0.42, flip(0.74)], [centre + half * 0.42, flip(0.98)], [centre, flip(0.98)],
+    [centre, flip(0.02)],
+    [centre + half * 0.46, flip(0.02)],
+    [centre + half * 0.46, flip(0.2)],
+    [centre + half * 0.82, flip(0.32)],
+    [centre + half * 0.82, flip(0.66)],
+    [centre + half * 0.42, flip(0.74)],
+    [centre + half * 0.42, flip(0.98)],
+    [centre, flip(0.98)],
   ]);
   const poppet = straight([
-    [centre, flip(0.5)], [centre + half * 0.1, flip(0.5)], [centre + half * 0.2, flip(0.58)], [centre + half * 0.66, flip(0.64)],
-    [centre + half * 0.56, flip(0.72)], [centre, flip(0.78)],
+    [centre, flip(0.5)],
+    [centre + half * 0.1, flip(0.5)],
+    [centre + half * 0.2, flip(0.58)],
+    [centre + half * 0.66, flip(0.64)],
+    [centre + half * 0.56, flip(0.72)],
+    [centre, flip(0.78)],
   ]);
-  const turns = [0.14, 0.22, 0.3, 0.38, 0.46, 0.54].map((share, i): readonly [number, number] => [centre + half * (i % 2 === 0 ? 0.06 : 0.36), flip(share)]);
+  const turns = [0.14, 0.22, 0.3, 0.38, 0.46, 0.54].map((share, i): readonly [number, number] => [
+    centre + half * (i % 2 === 0 ? 0.06 : 0.36),
+    flip(share),
+  ]);
   return [
     path('wall', wall, { fill: brassCut.fill, stroke: brassCut.ink, 'stroke-width': 0.9 }),
     path('way', way, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.7 }),
@@ -58,5 +92,13 @@ function arrowPath(x: number, top: number, bottom: number, half: number, arrow: 
   const neck = tip + (tail - tip) * 0.52;
   const wide = Math.min(half * 0.34, Math.abs(tail - tip) * 0.6);
   const slim = wide * 0.36;
-  return straight([[x, tip], [x + wide, neck], [x + slim, neck], [x + slim, tail], [x - slim, tail], [x - slim, neck], [x - wide, neck]]);
+  return straight([
+    [x, tip],
+    [x + wide, neck],
+    [x + slim, neck],
+    [x + slim, tail],
+    [x - slim, tail],
+    [x - slim, neck],
+    [x - wide, neck],
+  ]);
 }

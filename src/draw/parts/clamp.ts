@@ -25,7 +25,8 @@ export function bandsOf(clamps: readonly PlacedPart[], pen: Pen): Bands[] {
   const last = sorted[sorted.length - 1];
   if (first === undefined || last === undefined) return [];
   const tall = (first.bottom - first.top) * pen.down;
-  if (tall >= LEAST_BAND_PX) return sorted.map(({ key, top, bottom }) => ({ key, top: pen.y(top), bottom: pen.y(bottom) }));
+  if (tall >= LEAST_BAND_PX)
+    return sorted.map(({ key, top, bottom }) => ({ key, top: pen.y(top), bottom: pen.y(bottom) }));
   const middle = (pen.y(first.top) + pen.y(last.bottom)) / 2;
   const pitch = LEAST_BAND_PX + LEAST_GAP_PX;
   return sorted.map(({ key }, i) => {
@@ -48,9 +49,15 @@ export function drawClamp({ key, top, bottom }: Bands, centre: number, half: num
   const far = centre + side * (reach + Math.max(4, half * 0.42));
   const swell = tall * 0.22;
   return group(key, [
-    path('band', block(centre - reach, top, centre + reach, bottom) + block(Math.min(near, far), top - swell, Math.max(near, far), bottom + swell), {
-      fill: steel.base, stroke: steel.edge,
-    }),
+    path(
+      'band',
+      block(centre - reach, top, centre + reach, bottom) +
+        block(Math.min(near, far), top - swell, Math.max(near, far), bottom + swell),
+      {
+        fill: steel.base,
+        stroke: steel.edge,
+      },
+    ),
     path('shine', block(centre - reach * 0.5, top + 0.5, centre - reach * 0.1, bottom - 0.5), { fill: steel.shine }),
     path('slot', stroke(far - side * 1.8, top - swell, far - side * 1.8, bottom + swell), { stroke: steel.edge }),
   ]);

@@ -22,8 +22,9 @@ export function drawConduit(part: PlacedPart, pen: Pen, { from, plumb, trench, t
   const wide = conduitWidth(part, pen);
   const bend = Math.min(wide * 1.1, Math.abs(plumb - from[0]) * 0.9, Math.max(4, trench - from[1]) / 2);
   const sweep = Math.min(wide * 1.6, Math.max(4, trench - from[1]) / 2, 22);
-  const d = `M${tenth(from[0])} ${tenth(from[1])}H${tenth(plumb - bend)}Q${tenth(plumb)} ${tenth(from[1])} ${tenth(plumb)} ${tenth(from[1] + bend)}`
-    + `V${tenth(trench - sweep)}Q${tenth(plumb)} ${tenth(trench)} ${tenth(plumb + sweep)} ${tenth(trench)}H${tenth(to)}`;
+  const d =
+    `M${tenth(from[0])} ${tenth(from[1])}H${tenth(plumb - bend)}Q${tenth(plumb)} ${tenth(from[1])} ${tenth(plumb)} ${tenth(from[1] + bend)}` +
+    `V${tenth(trench - sweep)}Q${tenth(plumb)} ${tenth(trench)} ${tenth(plumb + sweep)} ${tenth(trench)}H${tenth(to)}`;
   const along = (key: string, stroke: string, width: number, extra = {}): Shape =>
     path(key, d, { fill: 'none', stroke, 'stroke-width': tenth(width), ...extra });
   return group(part.key, [
@@ -32,6 +33,9 @@ export function drawConduit(part: PlacedPart, pen: Pen, { from, plumb, trench, t
     along('base', conduit.light, Math.max(1.5, wide * 0.55)),
     along('shine', conduit.shine, Math.max(0.8, wide * 0.2)),
     // The locknut where it leaves the cap.
-    path('nut', block(from[0] - 1, from[1] - wide * 0.62, from[0] + 4, from[1] + wide * 0.62), { fill: conduit.base, stroke: conduit.edge }),
+    path('nut', block(from[0] - 1, from[1] - wide * 0.62, from[0] + 4, from[1] + wide * 0.62), {
+      fill: conduit.base,
+      stroke: conduit.edge,
+    }),
   ]);
 }

@@ -36,7 +36,10 @@ export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones
 function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metres, right: Metres): string {
   const bend = Math.min(to, axis.centredFrom);
   const depth = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
-  const edge = (offset: Metres) => (y: number): number => pen.x(axis.pipe(depth(y)) + offset);
+  const edge =
+    (offset: Metres) =>
+    (y: number): number =>
+      pen.x(axis.pipe(depth(y)) + offset);
   if (from >= axis.centredFrom) {
     return block(pen.x(left), pen.y(from), pen.x(right), pen.y(to));
   }

@@ -14,7 +14,10 @@ export interface AnnulusPlace {
   readonly bottom: Metres | null;
 }
 
-const walls = (pen: Pen, place: AnnulusPlace): { readonly sides: readonly (readonly [number, number])[]; readonly top: number; readonly bottom: number } => ({
+const walls = (
+  pen: Pen,
+  place: AnnulusPlace,
+): { readonly sides: readonly (readonly [number, number])[]; readonly top: number; readonly bottom: number } => ({
   sides: [
     [pen.x(-place.outsideRadius), pen.x(-place.insideRadius)],
     [pen.x(place.insideRadius), pen.x(place.outsideRadius)],
@@ -31,11 +34,16 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
   const { sides, top, bottom } = walls(pen, place);
   if (bottom <= top) return group(key, []);
   const d = sides.map(([left, right]) => block(left, top, right, bottom)).join('');
-  if (place.bottom === null) return group(key, [path('outline', d, { fill: 'none', stroke: ink, 'stroke-dasharray': '4 3' })]);
+  if (place.bottom === null)
+    return group(key, [path('outline', d, { fill: 'none', stroke: ink, 'stroke-dasharray': '4 3' })]);
   // Flecks of aggregate, scattered evenly.
   const long: Point[] = [];
   for (const [left, right] of sides) {
-    for (let y = Math.ceil(top / FLECK_PX) * FLECK_PX, i = Math.round(y / FLECK_PX); y < bottom - 4; y += FLECK_PX, i++) {
+    for (
+      let y = Math.ceil(top / FLECK_PX) * FLECK_PX, i = Math.round(y / FLECK_PX);
+      y < bottom - 4;
+      y += FLECK_PX, i++
+    ) {
       const wide = right - left - 5;
       long.push([left + 1 + wide * (((i * 5) % 7) / 7), y]);
     }
@@ -65,11 +73,20 @@ export function drawGravelPack(key: string, pen: Pen, place: AnnulusPlace): Shap
       columns += stroke(x, start + (odd * GRAIN_PX) / 2, x, bottom - 2);
     }
   }
-  const dots = (name: string, colour: string, wide: number): Shape => path(name, columns, {
-    stroke: colour, 'stroke-width': wide, 'stroke-linecap': 'round', 'stroke-dasharray': `0 ${GRAIN_PX}`,
-  });
+  const dots = (name: string, colour: string, wide: number): Shape =>
+    path(name, columns, {
+      stroke: colour,
+      'stroke-width': wide,
+      'stroke-linecap': 'round',
+      'stroke-dasharray': `0 ${GRAIN_PX}`,
+    });
   return group(key, [
-    path('fill', sides.map(([left, right]) => block(left, top, right, bottom)).join(''), { fill, stroke: ink, 'stroke-width': 0.8 }),
-    dots('rims', ink, 5.6), dots('grains', fill, 4.2),
+    path('fill', sides.map(([left, right]) => block(left, top, right, bottom)).join(''), {
+      fill,
+      stroke: ink,
+      'stroke-width': 0.8,
+    }),
+    dots('rims', ink, 5.6),
+    dots('grains', fill, 4.2),
   ]);
 }

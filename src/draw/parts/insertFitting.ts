@@ -35,9 +35,20 @@ function barbProfile(from: number, to: number, half: number): (readonly [number,
 export function drawBarb(centre: number, from: number, to: number, half: number, ramp: Ramp, lying = false): Shape[] {
   const profile = barbProfile(from, to, half);
   const place = (across: number, along: number): Point => (lying ? [along, across] : [across, along]);
-  const rim = [...profile.map(([along, out]) => place(centre - out, along)), ...[...profile].reverse().map(([along, out]) => place(centre + out, along))];
-  const glint: Point[] = [place(centre - half * 0.4, from), place(centre - half * 0.4, to), place(centre, to), place(centre, from)];
-  return [path('barb', straight(rim), { fill: ramp.base, stroke: ramp.edge, 'stroke-width': 0.9 }), path('barbGlint', straight(glint), { fill: ramp.shine })];
+  const rim = [
+    ...profile.map(([along, out]) => place(centre - out, along)),
+    ...[...profile].reverse().map(([along, out]) => place(centre + out, along)),
+  ];
+  const glint: Point[] = [
+    place(centre - half * 0.4, from),
+    place(centre - half * 0.4, to),
+    place(centre, to),
+    place(centre, from),
+  ];
+  return [
+    path('barb', straight(rim), { fill: ramp.base, stroke: ramp.edge, 'stroke-width': 0.9 }),
+    path('barbGlint', straight(glint), { fill: ramp.shine }),
+  ];
 }
 
 export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place: InsertFittingPlace): Shape {
@@ -51,11 +62,27 @@ export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place:
   const showing = Math.abs(foot - shoulder);
   const rim = shoulder + away * showing * 0.22;
   const hexEnd = shoulder + away * showing * 0.72;
-  const hex = turned('hexagon', centre, [
-    [shoulder, collar * 1.02], [rim, collar * 1.02], [rim, collar * 1.22], [hexEnd, collar * 1.22], [hexEnd, collar * 0.82], [foot, collar * 0.82],
-  ], ramp);
-  const corners = path('corners', stroke(centre - collar * 0.5, rim, centre - collar * 0.5, hexEnd) + stroke(centre + collar * 0.62, rim, centre + collar * 0.62, hexEnd), {
-    stroke: ramp.edge, 'stroke-width': 0.8,
-  });
+  const hex = turned(
+    'hexagon',
+    centre,
+    [
+      [shoulder, collar * 1.02],
+      [rim, collar * 1.02],
+      [rim, collar * 1.22],
+      [hexEnd, collar * 1.22],
+      [hexEnd, collar * 0.82],
+      [foot, collar * 0.82],
+    ],
+    ramp,
+  );
+  const corners = path(
+    'corners',
+    stroke(centre - collar * 0.5, rim, centre - collar * 0.5, hexEnd) +
+      stroke(centre + collar * 0.62, rim, centre + collar * 0.62, hexEnd),
+    {
+      stroke: ramp.edge,
+      'stroke-width': 0.8,
+    },
+  );
   return group(part.key, [...drawBarb(centre, shoulder, tip, bore, ramp), hex, corners]);
 }

@@ -12,12 +12,25 @@ export function drawMotor(part: PlacedPart, pen: Pen): Shape {
   const top = pen.y(part.top);
   const height = pen.y(part.bottom) - top;
   const at = (share: number): number => top + height * share;
-  const body = turned('body', centre, [
-    [top, half * 0.84], [at(0.05), half * 0.84], [at(0.05), half], [at(0.89), half], [at(0.965), half * 0.86], [at(1), half * 0.62],
-  ], pen.tones.motor);
-  const ring = (share: number, reach: number): string => stroke(centre - half * reach, at(share), centre + half * reach, at(share));
+  const body = turned(
+    'body',
+    centre,
+    [
+      [top, half * 0.84],
+      [at(0.05), half * 0.84],
+      [at(0.05), half],
+      [at(0.89), half],
+      [at(0.965), half * 0.86],
+      [at(1), half * 0.62],
+    ],
+    pen.tones.motor,
+  );
+  const ring = (share: number, reach: number): string =>
+    stroke(centre - half * reach, at(share), centre + half * reach, at(share));
   const rings = path('rings', ring(0.1, 1) + ring(0.83, 1) + ring(0.89, 1) + ring(0.965, 0.86), {
-    stroke: pen.tones.motor.edge, 'stroke-width': 0.8, fill: 'none',
+    stroke: pen.tones.motor.edge,
+    'stroke-width': 0.8,
+    fill: 'none',
   });
   return group(part.key, [body, rings]);
 }

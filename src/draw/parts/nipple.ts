@@ -29,7 +29,17 @@ export function drawCoupling(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0)
   const top = pen.y(part.top);
   const bottom = pen.y(part.bottom);
   const bevel = Math.min(3, (bottom - top) * 0.2);
-  return group(part.key, [turned('body', pen.x(offset), [
-    [top, half * 0.9], [top + bevel, half], [bottom - bevel, half], [bottom, half * 0.9],
-  ], ramp)]);
+  return group(part.key, [
+    turned(
+      'body',
+      pen.x(offset),
+      [
+        [top, half * 0.9],
+        [top + bevel, half],
+        [bottom - bevel, half],
+        [bottom, half * 0.9],
+      ],
+      ramp,
+    ),
+  ]);
 }

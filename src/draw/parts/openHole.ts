@@ -54,7 +54,11 @@ export function drawOpenHole(key: string, pen: Pen, place: OpenHolePlace): Shape
   // One outline does for fill and wall, unless its upper edge is in the frame: no line crosses the hole there.
   const up = [...right].reverse();
   const open = place.top > pen.top;
-  const outline = !open ? straight([...left, ...up]) : ends ? straight([...left, ...up], false) : straight(left, false) + straight(up, false);
+  const outline = !open
+    ? straight([...left, ...up])
+    : ends
+      ? straight([...left, ...up], false)
+      : straight(left, false) + straight(up, false);
   const whole = !open || ends;
   const hole = whole ? [] : [path('hole', straight([...left, ...up]), { fill: place.fill })];
   return group(key, [

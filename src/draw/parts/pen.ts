@@ -30,5 +30,9 @@ export interface Scales {
 export const makePen = ({ axis, topY, top, bottom, across, down, tones }: Scales): Pen => ({
   x: (offset) => axis + offset * across,
   y: (depth) => topY + (depth - top) * down,
-  across, down, tones, top, bottom,
+  across,
+  down,
+  tones,
+  top,
+  bottom,
 });

@@ -44,7 +44,22 @@ function measures(part: PlacedPart, pen: Pen, place: PitlessPlace) {
   const top = Math.min(pen.y(part.top), bottom - Math.max(LEAST_BODY_PX, half * 2));
   const grow = Math.max(1, (outletBottom - outletTop) / OUTLET_PX);
   const thread = Math.max(8 * grow, Math.min(14, 1.6 * inch * pen.down));
-  return { outletTop, outletBottom, middle, top, bottom, wallIn, wallOut, gasket, seat, centre, half, bore, thread, grow };
+  return {
+    outletTop,
+    outletBottom,
+    middle,
+    top,
+    bottom,
+    wallIn,
+    wallOut,
+    gasket,
+    seat,
+    centre,
+    half,
+    bore,
+    thread,
+    grow,
+  };
 }
 type Measures = ReturnType<typeof measures>;
 
@@ -57,7 +72,11 @@ const nutWidth = (pen: Pen): number => Math.max(5, 0.5 * inch * pen.across);
 
 export function drawPitlessAdapter(part: PlacedPart, pen: Pen, place: PitlessPlace): Shape {
   const m = measures(part, pen, place);
-  return group(part.key, [...drawBody(m, pen, outletEnd(part, pen, place)), ...drawSpool(m, pen), ...drawSeals(m, pen)]);
+  return group(part.key, [
+    ...drawBody(m, pen, outletEnd(part, pen, place)),
+    ...drawSpool(m, pen),
+    ...drawSeals(m, pen),
+  ]);
 }
 
 /** Fixed half: saddle inside, neck through the wall, nut outside. */
@@ -68,7 +87,10 @@ function drawBody(m: Measures, pen: Pen, end: number): Shape[] {
   const neckBottom = m.outletBottom + skin * 0.4;
   const saddleLeft = m.seat + (m.wallIn - m.seat) * 0.42;
   const saddle = straight([
-    [m.wallIn - m.gasket, m.middle - 15 * m.grow], [m.wallIn - m.gasket, m.middle + 15 * m.grow], [saddleLeft, m.middle + 12 * m.grow], [saddleLeft, m.middle - 12 * m.grow],
+    [m.wallIn - m.gasket, m.middle - 15 * m.grow],
+    [m.wallIn - m.gasket, m.middle + 15 * m.grow],
+    [saddleLeft, m.middle + 12 * m.grow],
+    [saddleLeft, m.middle - 12 * m.grow],
   ]);
   const nutLeft = m.wallOut + m.gasket;
   const nutRight = nutLeft + nutWidth(pen);
@@ -76,10 +98,24 @@ function drawBody(m: Measures, pen: Pen, end: number): Shape[] {
   return [
     path('body', saddle + block(saddleLeft, neckTop, end, neckBottom), { fill: brass.shade, ...edge }),
     path('bodyLight', block(nutRight, neckTop + 1.5, end - 1, neckTop + 3.5), { fill: brass.light }),
-    path('nut', block(nutLeft, m.middle - 13 * m.grow, nutRight, m.middle + 13 * m.grow), { fill: brass.base, ...edge }),
+    path('nut', block(nutLeft, m.middle - 13 * m.grow, nutRight, m.middle + 13 * m.grow), {
+      fill: brass.base,
+      ...edge,
+    }),
     path('nutFaces', block(nutLeft, m.middle - 7 * m.grow, nutRight, m.middle - 2 * m.grow), { fill: brass.shine }),
-    path('nutEdges', stroke(nutLeft, m.middle - 7 * m.grow, nutRight, m.middle - 7 * m.grow) + stroke(nutLeft, m.middle + 6 * m.grow, nutRight, m.middle + 6 * m.grow), { stroke: brass.edge, 'stroke-width': 0.8 }),
-    path('outletThread', [0.3, 0.6].map((s) => stroke(nutRight + (end - nutRight) * s, neckTop, nutRight + (end - nutRight) * s, neckBottom)).join(''), { stroke: brass.edge, 'stroke-width': 0.7 }),
+    path(
+      'nutEdges',
+      stroke(nutLeft, m.middle - 7 * m.grow, nutRight, m.middle - 7 * m.grow) +
+        stroke(nutLeft, m.middle + 6 * m.grow, nutRight, m.middle + 6 * m.grow),
+      { stroke: brass.edge, 'stroke-width': 0.8 },
+    ),
+    path(
+      'outletThread',
+      [0.3, 0.6]
+        .map((s) => stroke(nutRight + (end - nutRight) * s, neckTop, nutRight + (end - nutRight) * s, neckBottom))
+        .join(''),
+      { stroke: brass.edge, 'stroke-width': 0.7 },
+    ),
   ];
 }
 
@@ -91,8 +127,14 @@ function drawSpool(m: Measures, pen: Pen): Shape[] {
   const shoulder = m.top + (m.middle - m.top) * 0.34;
   const bodyRight = Math.min(m.centre + m.half, right - 2);
   const outline = straight([
-    [left + m.half * 0.36, m.top], [bodyRight - m.half * 0.36, m.top], [bodyRight, shoulder], [right, m.middle - 12 * m.grow], [right, Math.min(m.middle + 12 * m.grow, m.bottom)],
-    [Math.max(bodyRight, m.centre + m.half), m.bottom], [left, m.bottom], [left, shoulder],
+    [left + m.half * 0.36, m.top],
+    [bodyRight - m.half * 0.36, m.top],
+    [bodyRight, shoulder],
+    [right, m.middle - 12 * m.grow],
+    [right, Math.min(m.middle + 12 * m.grow, m.bottom)],
+    [Math.max(bodyRight, m.centre + m.half), m.bottom],
+    [left, m.bottom],
+    [left, shoulder],
   ]);
   const way = Math.min(m.bore, m.half - 3);
   const waterTop = Math.max(m.outletTop + 1, m.middle - way);
@@ -107,10 +149,20 @@ function drawSpool(m: Measures, pen: Pen): Shape[] {
   }).join('');
   return [
     path('spool', outline, { fill: brassCut.fill, stroke: brassCut.ink }),
-    path('spoolHatch', hatchIn(left, m.centre - way, shoulder + 2, m.bottom), { stroke: brassCut.ink, 'stroke-width': 0.7, fill: 'none', 'stroke-opacity': 0.8 }),
+    path('spoolHatch', hatchIn(left, m.centre - way, shoulder + 2, m.bottom), {
+      stroke: brassCut.ink,
+      'stroke-width': 0.7,
+      fill: 'none',
+      'stroke-opacity': 0.8,
+    }),
     path('waterway', elbow, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.8 }),
-    path('lift', block(m.centre - threadHalf, threadTop, m.centre + threadHalf, m.top), { fill: brass.light, stroke: brass.edge }),
-    path('liftBore', block(m.centre - threadHalf * 0.45, threadTop, m.centre + threadHalf * 0.45, m.top - 1), { fill: brass.shade }),
+    path('lift', block(m.centre - threadHalf, threadTop, m.centre + threadHalf, m.top), {
+      fill: brass.light,
+      stroke: brass.edge,
+    }),
+    path('liftBore', block(m.centre - threadHalf * 0.45, threadTop, m.centre + threadHalf * 0.45, m.top - 1), {
+      fill: brass.shade,
+    }),
     path('liftThread', threads, { stroke: brass.edge, 'stroke-width': 0.8 }),
   ];
 }
@@ -120,9 +172,16 @@ function drawSeals(m: Measures, pen: Pen): Shape[] {
   const { rubber } = pen.tones;
   const tall = Math.max(3, (m.outletBottom - m.outletTop) * 0.3);
   const ringRight = m.seat + (m.wallIn - m.seat) * 0.42;
-  const ring = block(m.seat - 1, m.outletTop - tall, ringRight, m.outletTop) + block(m.seat - 1, m.outletBottom, ringRight, m.outletBottom + tall);
-  const gaskets = [m.wallIn - m.gasket, m.wallOut].map((x) =>
-    block(x, m.middle - 15 * m.grow, x + m.gasket, m.outletTop) + block(x, m.outletBottom, x + m.gasket, m.middle + 15 * m.grow)).join('');
+  const ring =
+    block(m.seat - 1, m.outletTop - tall, ringRight, m.outletTop) +
+    block(m.seat - 1, m.outletBottom, ringRight, m.outletBottom + tall);
+  const gaskets = [m.wallIn - m.gasket, m.wallOut]
+    .map(
+      (x) =>
+        block(x, m.middle - 15 * m.grow, x + m.gasket, m.outletTop) +
+        block(x, m.outletBottom, x + m.gasket, m.middle + 15 * m.grow),
+    )
+    .join('');
   return [path('seals', ring + gaskets, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.6 })];
 }
 

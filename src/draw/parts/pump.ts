@@ -28,20 +28,39 @@ export function drawPump(part: PlacedPart, pen: Pen): Shape {
   const neck = top + height * NECK;
   const shoulder = top + height * SHOULDER;
   const shapes = [
-    turned('shell', centre, [[top, half * 0.5], [neck, half * 0.5], [shoulder, half], [bottom, half]], pump),
-    path('threads', stroke(centre - half * 0.5, top + 1.5, centre + half * 0.5, top + 1.5) + stroke(centre - half, shoulder, centre + half, shoulder), {
-      stroke: pump.edge, 'stroke-width': 0.8, fill: 'none',
-    }),
+    turned(
+      'shell',
+      centre,
+      [
+        [top, half * 0.5],
+        [neck, half * 0.5],
+        [shoulder, half],
+        [bottom, half],
+      ],
+      pump,
+    ),
+    path(
+      'threads',
+      stroke(centre - half * 0.5, top + 1.5, centre + half * 0.5, top + 1.5) +
+        stroke(centre - half, shoulder, centre + half, shoulder),
+      {
+        stroke: pump.edge,
+        'stroke-width': 0.8,
+        fill: 'none',
+      },
+    ),
   ];
   const room = bottom - 3 - (shoulder + 4);
-  if (height >= OPEN_FROM_PX) shapes.push(...openStages(centre, half, shoulder + 4, room, pen.down, { shell: pump, metal: steel, water }));
+  if (height >= OPEN_FROM_PX)
+    shapes.push(...openStages(centre, half, shoulder + 4, room, pen.down, { shell: pump, metal: steel, water }));
   shapes.push(drawEye(centre - half * 0.66, (neck + shoulder) / 2, Math.min(3.2, half * 0.14), pump.edge));
   return group(part.key, shapes);
 }
 
 /** Where the rope is tied: the eye on the shoulder of the discharge head. */
 export const eyeOf = (part: PlacedPart): { readonly offset: number; readonly depth: number } => ({
-  offset: -part.radius * 0.66, depth: part.top + (part.bottom - part.top) * ((NECK + SHOULDER) / 2),
+  offset: -part.radius * 0.66,
+  depth: part.top + (part.bottom - part.top) * ((NECK + SHOULDER) / 2),
 });
 
 function drawEye(x: number, y: number, r: number, edge: string): Shape {
@@ -50,8 +69,12 @@ function drawEye(x: number, y: number, r: number, edge: string): Shape {
 
 /** Right half cut open: the shaft, and on it one impeller a stage, each under the bowl that turns its water up to the next. */
 function openStages(
-  centre: number, half: number, top: number, room: number,
-  down: number, tones: { readonly shell: Ramp; readonly metal: Ramp; readonly water: string },
+  centre: number,
+  half: number,
+  top: number,
+  room: number,
+  down: number,
+  tones: { readonly shell: Ramp; readonly metal: Ramp; readonly water: string },
 ): Shape[] {
   const { shell, metal, water } = tones;
   const right = centre + half * 0.86;
@@ -65,14 +88,28 @@ function openStages(
     const y = top + step * i;
     const x = (share: number): number => centre + reach * share;
     bowls += straight([
-      [right, y + step * 0.02], [x(0.8), y + step * 0.1], [x(0.42), y + step * 0.24], [x(0.42), y + step * 0.36], [x(0.86), y + step * 0.24], [right, y + step * 0.3],
+      [right, y + step * 0.02],
+      [x(0.8), y + step * 0.1],
+      [x(0.42), y + step * 0.24],
+      [x(0.42), y + step * 0.36],
+      [x(0.86), y + step * 0.24],
+      [right, y + step * 0.3],
     ]);
-    impellers += straight([[centre + shaft, y + step * 0.5], [x(0.8), y + step * 0.6], [x(0.8), y + step * 0.88], [centre + shaft, y + step * 0.88]]);
+    impellers += straight([
+      [centre + shaft, y + step * 0.5],
+      [x(0.8), y + step * 0.6],
+      [x(0.8), y + step * 0.88],
+      [centre + shaft, y + step * 0.88],
+    ]);
   }
   return [
     rect('cut', centre, top, reach, room, { fill: water, stroke: shell.edge }),
     path('bowls', bowls, { fill: shell.base, stroke: shell.edge, 'stroke-width': 0.6 }),
     path('impellers', impellers, { fill: metal.light, stroke: metal.edge, 'stroke-width': 0.7 }),
-    path('shaft', block(centre, top, centre + shaft, top + room), { fill: metal.shine, stroke: metal.edge, 'stroke-width': 0.8 }),
+    path('shaft', block(centre, top, centre + shaft, top + room), {
+      fill: metal.shine,
+      stroke: metal.edge,
+      'stroke-width': 0.8,
+    }),
   ];
 }

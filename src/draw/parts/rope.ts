@@ -26,12 +26,28 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   let d = to > from ? curveDown(x, pen.y(from), pen.y(to), pieces) : '';
   if (leaves < pen.bottom) d += toEye(pen, x(pen.y(leaves)), leaves, place, d === '');
   const wide = Math.max(2.2, part.radius * 2 * pen.across);
-  const hook = part.top > pen.top && place.tied === 'casing hook' ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.shade) : [];
+  const hook =
+    part.top > pen.top && place.tied === 'casing hook'
+      ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.shade)
+      : [];
   return group(part.key, [
     path('rope', d, { fill: 'none', stroke: rope, 'stroke-width': tenth(wide) }),
-    path('twist', d, { fill: 'none', stroke: ropeTwist, 'stroke-width': tenth(wide * 0.5), 'stroke-dasharray': '2 3.4' }),
+    path('twist', d, {
+      fill: 'none',
+      stroke: ropeTwist,
+      'stroke-width': tenth(wide * 0.5),
+      'stroke-dasharray': '2 3.4',
+    }),
     ...hook,
-    ...(place.eye.depth < pen.bottom ? [circle('knot', pen.x(place.eye.offset), pen.y(place.eye.depth), Math.max(2, wide * 0.75), { fill: rope, stroke: steel.edge, 'stroke-width': 0.7 })] : []),
+    ...(place.eye.depth < pen.bottom
+      ? [
+          circle('knot', pen.x(place.eye.offset), pen.y(place.eye.depth), Math.max(2, wide * 0.75), {
+            fill: rope,
+            stroke: steel.edge,
+            'stroke-width': 0.7,
+          }),
+        ]
+      : []),
   ]);
 }
 
@@ -47,8 +63,15 @@ function drawHook(pen: Pen, x: number, depth: Metres, casingInsideRadius: Metres
   const y = pen.y(depth);
   const wall = pen.x(-casingInsideRadius);
   return [
-    path('hook', `M${tenth(wall)} ${tenth(y - 5)}h3C${tenth(x + 5)} ${tenth(y - 5)} ${tenth(x + 5)} ${tenth(y + 2)} ${tenth(x)} ${tenth(y + 2)}s-3 -2.5 -1.5 -3.5`, {
-      fill: 'none', stroke: edge, 'stroke-width': 2, 'stroke-linecap': 'round',
-    }),
+    path(
+      'hook',
+      `M${tenth(wall)} ${tenth(y - 5)}h3C${tenth(x + 5)} ${tenth(y - 5)} ${tenth(x + 5)} ${tenth(y + 2)} ${tenth(x)} ${tenth(y + 2)}s-3 -2.5 -1.5 -3.5`,
+      {
+        fill: 'none',
+        stroke: edge,
+        'stroke-width': 2,
+        'stroke-linecap': 'round',
+      },
+    ),
   ];
 }

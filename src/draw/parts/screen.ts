@@ -28,11 +28,26 @@ export function drawScreen(key: string, pen: Pen, place: ScreenPlace): Shape {
   // A dashed stroke as wide as the wall is a stack of rings: edge first, face over it. It hangs on the sheet, so that
   // the slots stay while the window's ends move.
   const first = Math.ceil(top / PITCH_PX) * PITCH_PX;
-  const walls = stroke(centre - inside - wall / 2, first, centre - inside - wall / 2, bottom) + stroke(centre + inside + wall / 2, first, centre + inside + wall / 2, bottom);
+  const walls =
+    stroke(centre - inside - wall / 2, first, centre - inside - wall / 2, bottom) +
+    stroke(centre + inside + wall / 2, first, centre + inside + wall / 2, bottom);
   return group(key, [
     // Seen on the far half, the slots go on round: faint, so that the string stands out before them.
-    path('farSlots', stroke(centre, first + 3.6, centre, bottom), { stroke: steel.edge, 'stroke-width': tenth(inside * 2), 'stroke-dasharray': `.7 ${PITCH_PX - 0.7}`, 'stroke-opacity': place.known ? 0.3 : 0.15 }),
-    path('rings', walls, { stroke: steel.edge, 'stroke-width': tenth(wall), 'stroke-dasharray': `3.4 ${PITCH_PX - 3.4}` }),
-    path('faces', walls, { stroke: place.known ? steel.light : pen.tones.bore, 'stroke-width': tenth(wall - 1.5), 'stroke-dasharray': `0 .7 2 ${PITCH_PX - 2.7}` }),
+    path('farSlots', stroke(centre, first + 3.6, centre, bottom), {
+      stroke: steel.edge,
+      'stroke-width': tenth(inside * 2),
+      'stroke-dasharray': `.7 ${PITCH_PX - 0.7}`,
+      'stroke-opacity': place.known ? 0.3 : 0.15,
+    }),
+    path('rings', walls, {
+      stroke: steel.edge,
+      'stroke-width': tenth(wall),
+      'stroke-dasharray': `3.4 ${PITCH_PX - 3.4}`,
+    }),
+    path('faces', walls, {
+      stroke: place.known ? steel.light : pen.tones.bore,
+      'stroke-width': tenth(wall - 1.5),
+      'stroke-dasharray': `0 .7 2 ${PITCH_PX - 2.7}`,
+    }),
   ]);
 }

@@ -30,14 +30,37 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
   const filling = block(centre - inside, rim, centre + inside, bottom - plate);
   const boltHalf = Math.max(1.2, 0.14 * 0.0254 * pen.across);
   const bolts = [-0.88, -0.4, 0.4, 0.88].map((share) => centre + inside * share);
-  const heads = bolts.map((x) => block(x - boltHalf * 2.2, rim - plate - 3.4, x + boltHalf * 2.2, rim - plate)
-    + block(x - boltHalf * 2, bottom, x + boltHalf * 2, bottom + 2.6)).join('');
+  const heads = bolts
+    .map(
+      (x) =>
+        block(x - boltHalf * 2.2, rim - plate - 3.4, x + boltHalf * 2.2, rim - plate) +
+        block(x - boltHalf * 2, bottom, x + boltHalf * 2, bottom + 2.6),
+    )
+    .join('');
   const shanks = bolts.map((x) => block(x - boltHalf, rim - plate, x + boltHalf, bottom)).join('');
   return group(part.key, [
     path('rubber', filling, { fill: rubber.base, stroke: rubber.edge }),
-    path('squeeze', [0.3, 0.6].map((share) => stroke(centre - inside, rim + (bottom - plate - rim) * share, centre + inside, rim + (bottom - plate - rim) * share)).join(''), { stroke: rubber.light, 'stroke-width': 0.8 }),
+    path(
+      'squeeze',
+      [0.3, 0.6]
+        .map((share) =>
+          stroke(
+            centre - inside,
+            rim + (bottom - plate - rim) * share,
+            centre + inside,
+            rim + (bottom - plate - rim) * share,
+          ),
+        )
+        .join(''),
+      { stroke: rubber.light, 'stroke-width': 0.8 },
+    ),
     path('plates', upper + lower, { fill: cast.light, stroke: cast.edge }),
-    path('plateHatch', cutStrokes(centre - outside, centre + outside, rim - plate, rim) + cutStrokes(centre - inside, centre + inside, bottom - plate, bottom), { stroke: cast.edge, 'stroke-width': 0.6 }),
+    path(
+      'plateHatch',
+      cutStrokes(centre - outside, centre + outside, rim - plate, rim) +
+        cutStrokes(centre - inside, centre + inside, bottom - plate, bottom),
+      { stroke: cast.edge, 'stroke-width': 0.6 },
+    ),
     path('shanks', shanks, { fill: steel.light, stroke: steel.edge, 'stroke-width': 0.6 }),
     path('heads', heads, { fill: steel.base, stroke: steel.edge, 'stroke-width': 0.9 }),
   ]);

@@ -14,9 +14,14 @@ export function drawShroud(part: PlacedPart, pen: Pen, pumpRadius: number): Shap
   const top = pen.y(part.top);
   const bottom = pen.y(part.bottom);
   const slope = Math.min(8, (bottom - top) * 0.06);
-  const wall = (side: 1 | -1): string => straight([
-    [centre + side * neck, top], [centre + side * outside, top + slope], [centre + side * outside, bottom],
-    [centre + side * inside, bottom], [centre + side * inside, top + slope + 1.6], [centre + side * neck, top + 2],
-  ]);
+  const wall = (side: 1 | -1): string =>
+    straight([
+      [centre + side * neck, top],
+      [centre + side * outside, top + slope],
+      [centre + side * outside, bottom],
+      [centre + side * inside, bottom],
+      [centre + side * inside, top + slope + 1.6],
+      [centre + side * neck, top + 2],
+    ]);
   return group(part.key, [path('walls', wall(-1) + wall(1), { fill, stroke: ink })]);
 }

@@ -17,7 +17,12 @@ export interface SplicePlace {
   readonly conductors: number;
 }
 
-export function drawSplice(part: PlacedPart, pen: Pen, place: SplicePlace, dash: Readonly<Record<string, string>> = {}): Shape {
+export function drawSplice(
+  part: PlacedPart,
+  pen: Pen,
+  place: SplicePlace,
+  dash: Readonly<Record<string, string>> = {},
+): Shape {
   const { leads, rubber, cable, ink } = pen.tones;
   const centre = pen.x(place.offset);
   const top = pen.y(part.top);
@@ -33,10 +38,18 @@ export function drawSplice(part: PlacedPart, pen: Pen, place: SplicePlace, dash:
   for (let i = 0; i < count; i++) {
     // The bundle leans off the pipe, where there is room.
     const x = centre - (i - 0.7) * pitch;
-    const lead = leads[count === 4 ? i : [0, 1, 3][i] ?? 0] ?? ink;
-    shapes.push(path(`lead${['Black', 'Red', 'Yellow', 'Ground'][i] ?? ''}`, `M${tenth(centre)} ${tenth(top)}L${tenth(x)} ${tenth(top + neck)}V${tenth(bottom - neck)}L${tenth(centre)} ${tenth(bottom)}`, {
-      fill: 'none', stroke: lead, 'stroke-width': Math.max(1.4, wide * 0.45),
-    }));
+    const lead = leads[count === 4 ? i : ([0, 1, 3][i] ?? 0)] ?? ink;
+    shapes.push(
+      path(
+        `lead${['Black', 'Red', 'Yellow', 'Ground'][i] ?? ''}`,
+        `M${tenth(centre)} ${tenth(top)}L${tenth(x)} ${tenth(top + neck)}V${tenth(bottom - neck)}L${tenth(centre)} ${tenth(bottom)}`,
+        {
+          fill: 'none',
+          stroke: lead,
+          'stroke-width': Math.max(1.4, wide * 0.45),
+        },
+      ),
+    );
     const start = top + neck + ((tall - neck * 2 - tall * TUBE) * i) / Math.max(1, count - 1);
     tubes += `M${tenth(x - wide / 2)} ${tenth(start + 1)}l${tenth(wide / 2)} -1l${tenth(wide / 2)} 1v${tenth(tall * TUBE - 2)}l${tenth(-wide / 2)} 1l${tenth(-wide / 2)} -1z`;
     glints += `M${tenth(x - wide * 0.18)} ${tenth(start + 2.5)}v${tenth(tall * TUBE - 5)}`;
@@ -45,6 +58,9 @@ export function drawSplice(part: PlacedPart, pen: Pen, place: SplicePlace, dash:
     ...shapes,
     path('tubes', tubes, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.9, ...dash }),
     path('glints', glints, { stroke: rubber.shine, 'stroke-width': 0.8 }),
-    path('jackets', `M${tenth(centre)} ${tenth(top - 3)}v5M${tenth(centre)} ${tenth(bottom - 2)}v5`, { stroke: cable, 'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across) }),
+    path('jackets', `M${tenth(centre)} ${tenth(top - 3)}v5M${tenth(centre)} ${tenth(bottom - 2)}v5`, {
+      stroke: cable,
+      'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across),
+    }),
   ]);
 }

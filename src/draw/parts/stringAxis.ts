@@ -61,7 +61,8 @@ export function makeStringAxis(input: AxisInput): StringAxis {
     return (atWall ? Math.min(farWall, beside(depth)) : farWall) * (1 - t) + beside(depth) * t;
   };
   const ropeWall = -(Math.min(casingInsideRadius, boreInsideRadius) - cableRadius) * 0.86;
-  const rope = (depth: Metres): Metres => Math.min(ropeWall, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius);
+  const rope = (depth: Metres): Metres =>
+    Math.min(ropeWall, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius);
   return { pipe, cable, rope, centredFrom: hangsFrom + drift };
 }
 
@@ -79,7 +80,9 @@ export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
   const atPump = bore.find((stretch) => stretch.bottom >= discharge) ?? bore[bore.length - 1];
   const casingInsideRadius = casing?.insideRadius ?? (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
   return makeStringAxis({
-    hangsFrom, discharge, casingInsideRadius,
+    hangsFrom,
+    discharge,
+    casingInsideRadius,
     boreInsideRadius: atPump?.insideRadius ?? casingInsideRadius,
     pipeRadius: facts.dropPipe.outsideDiameter / 2,
     cableRadius: cableRadiusOf(facts.wire.gauge),

@@ -26,8 +26,32 @@ export function drawTee(part: PlacedPart, pen: Pen, ramp: Ramp, { branchTop, bra
   const end = branchEnd(part, pen);
   const bead = Math.min(3.5, (bottom - top) * 0.2);
   return group(part.key, [
-    turned('branch', middle, [[centre, branch], [end - 4, branch], [end - 4, branch * 1.2], [end, branch * 1.2]], ramp, {}, true),
-    turned('run', centre, [[top, half * 1.1], [top + bead, half * 1.1], [top + bead, half * 0.92], [bottom - bead, half * 0.92], [bottom - bead, half * 1.1], [bottom, half * 1.1]], ramp),
+    turned(
+      'branch',
+      middle,
+      [
+        [centre, branch],
+        [end - 4, branch],
+        [end - 4, branch * 1.2],
+        [end, branch * 1.2],
+      ],
+      ramp,
+      {},
+      true,
+    ),
+    turned(
+      'run',
+      centre,
+      [
+        [top, half * 1.1],
+        [top + bead, half * 1.1],
+        [top + bead, half * 0.92],
+        [bottom - bead, half * 0.92],
+        [bottom - bead, half * 1.1],
+        [bottom, half * 1.1],
+      ],
+      ramp,
+    ),
   ]);
 }
 
@@ -39,7 +63,14 @@ export function drawPlug(part: PlacedPart, pen: Pen, ramp: Ramp): Shape {
   const head = Math.max(4, bottom - top);
   return group(part.key, [
     cylinder('head', centre, half * 0.5, bottom - head, bottom, ramp),
-    path('flat', block(centre - half * 0.9, bottom - head * 0.35, centre + half * 0.9, bottom), { fill: ramp.base, stroke: ramp.edge, 'stroke-width': 0.9 }),
-    path('edge', stroke(centre + half * 0.1, bottom - head, centre + half * 0.1, bottom - head * 0.35), { stroke: ramp.edge, 'stroke-width': 0.7 }),
+    path('flat', block(centre - half * 0.9, bottom - head * 0.35, centre + half * 0.9, bottom), {
+      fill: ramp.base,
+      stroke: ramp.edge,
+      'stroke-width': 0.9,
+    }),
+    path('edge', stroke(centre + half * 0.1, bottom - head, centre + half * 0.1, bottom - head * 0.35), {
+      stroke: ramp.edge,
+      'stroke-width': 0.7,
+    }),
   ]);
 }

@@ -26,7 +26,17 @@ export function drawGuard(part: PlacedPart, pen: Pen, offset: Metres): Shape {
   const top = pen.y(part.top);
   const bottom = Math.max(pen.y(part.bottom), top + 5);
   const bulge = (bottom - top) * 0.3;
-  return group(part.key, [turned('ring', pen.x(offset), [
-    [top, half * 0.8], [top + bulge, half], [bottom - bulge, half], [bottom, half * 0.8],
-  ], pen.tones.rubber)]);
+  return group(part.key, [
+    turned(
+      'ring',
+      pen.x(offset),
+      [
+        [top, half * 0.8],
+        [top + bulge, half],
+        [bottom - bulge, half],
+        [bottom, half * 0.8],
+      ],
+      pen.tones.rubber,
+    ),
+  ]);
 }

@@ -53,7 +53,12 @@ export interface Tones {
 }
 
 const ramp = (edge: string, shadow: string, shade: string, base: string, light: string, shine: string): Ramp => ({
-  edge, shadow, shade, base, light, shine,
+  edge,
+  shadow,
+  shade,
+  base,
+  light,
+  shine,
 });
 
 const light: Tones = {
@@ -75,9 +80,19 @@ const light: Tones = {
   gravel: { fill: '#efe7cf', ink: '#75601f' },
   bedding: { fill: '#efe2bf', ink: '#75601f' },
   strainer: { fill: '#2b2350', ink: '#b9b0dd' },
-  bore: '#fbfaf7', air: '#f1f6f8', water: '#cbe3f4', waterEdge: '#3f78a8', turf: '#3f5a2a',
-  cable: '#780000', cableShine: '#b5534a', rope: '#8f7d0b', ropeTwist: '#e6d98a', bond: '#2f7d32',
-  ink: '#1e2326', tape: '#111417', leads: ['#15181a', '#b3261e', '#e0b400', '#2f7d32'],
+  bore: '#fbfaf7',
+  air: '#f1f6f8',
+  water: '#cbe3f4',
+  waterEdge: '#3f78a8',
+  turf: '#3f5a2a',
+  cable: '#780000',
+  cableShine: '#b5534a',
+  rope: '#8f7d0b',
+  ropeTwist: '#e6d98a',
+  bond: '#2f7d32',
+  ink: '#1e2326',
+  tape: '#111417',
+  leads: ['#15181a', '#b3261e', '#e0b400', '#2f7d32'],
 };
 
 const dark: Tones = {
@@ -100,16 +115,33 @@ const dark: Tones = {
   gravel: { fill: '#3b3620', ink: '#dcc66f' },
   bedding: { fill: '#463e22', ink: '#dcc66f' },
   strainer: { fill: '#160f30', ink: '#cbb8f5' },
-  bore: '#1e2428', air: '#171d21', water: '#1b3a54', waterEdge: '#7fb4dd', turf: '#7fa35a',
-  cable: '#e28266', cableShine: '#f6c3b2', rope: '#fecd3b', ropeTwist: '#7a6106', bond: '#7ec981',
-  ink: '#eceff1', tape: '#dfe4e7', leads: ['#0b0e10', '#f2685c', '#ffd84d', '#7ec981'],
+  bore: '#1e2428',
+  air: '#171d21',
+  water: '#1b3a54',
+  waterEdge: '#7fb4dd',
+  turf: '#7fa35a',
+  cable: '#e28266',
+  cableShine: '#f6c3b2',
+  rope: '#fecd3b',
+  ropeTwist: '#7a6106',
+  bond: '#7ec981',
+  ink: '#eceff1',
+  tape: '#dfe4e7',
+  leads: ['#0b0e10', '#f2685c', '#ffd84d', '#7ec981'],
 };
 
 /** Paper carries outlines, hatching and at most a tenth of grey. */
 const grey = ramp('#000', '#e0e0e0', '#ebebeb', '#f5f5f5', '#fff', '#fff');
 const print: Tones = {
   ...light,
-  steel: grey, brass: grey, cast: grey, pump: grey, motor: grey, pipe: grey, conduit: grey, tank: grey,
+  steel: grey,
+  brass: grey,
+  cast: grey,
+  pump: grey,
+  motor: grey,
+  pipe: grey,
+  conduit: grey,
+  tank: grey,
   rubber: ramp('#000', '#e0e0e0', '#e0e0e0', '#e4e4e4', '#ececec', '#fff'),
   pipeWall: { fill: '#fff', ink: '#000' },
   metalWall: { fill: '#fff', ink: '#000' },
@@ -120,9 +152,19 @@ const print: Tones = {
   gravel: { fill: '#fff', ink: '#333' },
   bedding: { fill: '#fff', ink: '#333' },
   strainer: { fill: '#fff', ink: '#000' },
-  bore: '#fff', air: '#fff', water: '#f3f3f3', waterEdge: '#000', turf: '#000',
-  cable: '#000', cableShine: '#fff', rope: '#000', ropeTwist: '#fff', bond: '#000',
-  ink: '#000', tape: '#000', leads: ['#000', '#000', '#000', '#000'],
+  bore: '#fff',
+  air: '#fff',
+  water: '#f3f3f3',
+  waterEdge: '#000',
+  turf: '#000',
+  cable: '#000',
+  cableShine: '#fff',
+  rope: '#000',
+  ropeTwist: '#fff',
+  bond: '#000',
+  ink: '#000',
+  tape: '#000',
+  leads: ['#000', '#000', '#000', '#000'],
 };
 
 export const tonesOf: Readonly<Record<ThemeName, Tones>> = { light, dark, print };

@@ -14,7 +14,12 @@ export interface ArrestorPlace {
   readonly boreRadius: Metres;
 }
 
-export function drawTorqueArrestor(part: PlacedPart, pen: Pen, place: ArrestorPlace, dash: Readonly<Record<string, string>> = {}): Shape {
+export function drawTorqueArrestor(
+  part: PlacedPart,
+  pen: Pen,
+  place: ArrestorPlace,
+  dash: Readonly<Record<string, string>> = {},
+): Shape {
   const { rubber, steel } = pen.tones;
   const centre = pen.x(place.offset);
   const hub = place.pipeRadius * pen.across;
@@ -22,14 +27,23 @@ export function drawTorqueArrestor(part: PlacedPart, pen: Pen, place: ArrestorPl
   const top = pen.y(part.top);
   const bottom = pen.y(part.bottom);
   const bandTall = Math.min(6, (bottom - top) * 0.14);
-  const arms = arm(pen.x(-place.boreRadius), centre - hub, top, bottom, thick, 1) + arm(pen.x(place.boreRadius), centre + hub, top, bottom, thick, -1);
+  const arms =
+    arm(pen.x(-place.boreRadius), centre - hub, top, bottom, thick, 1) +
+    arm(pen.x(place.boreRadius), centre + hub, top, bottom, thick, -1);
   const band = (key: string, y: number): Shape =>
     rect(key, centre - hub * 1.24, y, hub * 2.48, bandTall, { fill: steel.base, stroke: steel.edge });
   return group(part.key, [
     path('arms', arms, { fill: rubber.base, stroke: rubber.edge, ...dash }),
-    path('front', lens(centre, hub * 0.5, top + bandTall, bottom - bandTall), { fill: rubber.base, stroke: rubber.edge, ...dash }),
-    path('glint', lens(centre - hub * 0.14, hub * 0.16, top + bandTall + 3, bottom - bandTall - 3), { fill: rubber.shine }),
-    band('hubTop', top), band('hubBottom', bottom - bandTall),
+    path('front', lens(centre, hub * 0.5, top + bandTall, bottom - bandTall), {
+      fill: rubber.base,
+      stroke: rubber.edge,
+      ...dash,
+    }),
+    path('glint', lens(centre - hub * 0.14, hub * 0.16, top + bandTall + 3, bottom - bandTall - 3), {
+      fill: rubber.shine,
+    }),
+    band('hubTop', top),
+    band('hubBottom', bottom - bandTall),
   ]);
 }
 
@@ -42,13 +56,17 @@ function arm(wall: number, hub: number, top: number, bottom: number, thick: numb
   const inner = hub + (wall + inward * thick - hub) / 0.75;
   const lip = Math.min(thick, (bottom - top) * 0.1);
   const reach = (bottom - top) * 0.12;
-  return `M${tenth(hub)} ${tenth(top)}C${tenth(outer)} ${tenth(top + reach)} ${tenth(outer)} ${tenth(bottom - reach)} ${tenth(hub)} ${tenth(bottom)}`
-    + `V${tenth(bottom - lip)}C${tenth(inner)} ${tenth(bottom - reach - lip)} ${tenth(inner)} ${tenth(top + reach + lip)} ${tenth(hub)} ${tenth(top + lip)}z`;
+  return (
+    `M${tenth(hub)} ${tenth(top)}C${tenth(outer)} ${tenth(top + reach)} ${tenth(outer)} ${tenth(bottom - reach)} ${tenth(hub)} ${tenth(bottom)}` +
+    `V${tenth(bottom - lip)}C${tenth(inner)} ${tenth(bottom - reach - lip)} ${tenth(inner)} ${tenth(top + reach + lip)} ${tenth(hub)} ${tenth(top + lip)}z`
+  );
 }
 
 /** The arm that faces us. */
 function lens(centre: number, half: number, top: number, bottom: number): string {
   const c = half / 0.75;
-  return `M${tenth(centre)} ${tenth(top)}C${tenth(centre + c)} ${tenth(top + 6)} ${tenth(centre + c)} ${tenth(bottom - 6)} ${tenth(centre)} ${tenth(bottom)}`
-    + `C${tenth(centre - c)} ${tenth(bottom - 6)} ${tenth(centre - c)} ${tenth(top + 6)} ${tenth(centre)} ${tenth(top)}z`;
+  return (
+    `M${tenth(centre)} ${tenth(top)}C${tenth(centre + c)} ${tenth(top + 6)} ${tenth(centre + c)} ${tenth(bottom - 6)} ${tenth(centre)} ${tenth(bottom)}` +
+    `C${tenth(centre - c)} ${tenth(bottom - 6)} ${tenth(centre - c)} ${tenth(top + 6)} ${tenth(centre)} ${tenth(top)}z`
+  );
 }

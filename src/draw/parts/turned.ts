@@ -45,13 +45,23 @@ function strip(profile: Profile, centre: number, from: number, to: number, lying
  * @param few    three tones do, whatever the width: half of it is cut open anyway
  */
 export function turned(
-  key: string, centre: number, profile: Profile, ramp: Ramp, attrs: Attributes = {}, lying = false, few = false,
+  key: string,
+  centre: number,
+  profile: Profile,
+  ramp: Ramp,
+  attrs: Attributes = {},
+  lying = false,
+  few = false,
 ): Shape {
   const widest = profile.reduce((most, [, half]) => Math.max(most, half), 0) * 2;
   const slim = few || widest < SLIM_WIDTH;
-  const shapes = [path('outline', strip(profile, centre, -1, 1, lying), {
-    fill: slim ? ramp.shade : ramp.shadow, stroke: ramp.edge, ...attrs,
-  })];
+  const shapes = [
+    path('outline', strip(profile, centre, -1, 1, lying), {
+      fill: slim ? ramp.shade : ramp.shadow,
+      stroke: ramp.edge,
+      ...attrs,
+    }),
+  ];
   for (const { key: name, tone, from, to } of slim ? SLIM : FULL) {
     shapes.push(path(name, strip(profile, centre, from, to, lying), { fill: ramp[tone] }));
   }
@@ -60,5 +70,21 @@ export function turned(
 
 /** A plain cylinder standing between two levels. */
 export const cylinder = (
-  key: string, centre: number, half: number, top: number, bottom: number, ramp: Ramp, attrs: Attributes = {},
-): Shape => turned(key, centre, [[top, half], [bottom, half]], ramp, attrs);
+  key: string,
+  centre: number,
+  half: number,
+  top: number,
+  bottom: number,
+  ramp: Ramp,
+  attrs: Attributes = {},
+): Shape =>
+  turned(
+    key,
+    centre,
+    [
+      [top, half],
+      [bottom, half],
+    ],
+    ramp,
+    attrs,
+  );

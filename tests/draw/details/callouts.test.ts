@@ -16,7 +16,9 @@ const callout: fc.Arbitrary<Omit<Callout, 'key'>> = fc.record({
   note: fc.constantFrom('', 'spring type, arrow up'),
   weight: fc.double({ min: 0.5, max: 8, noNaN: true }),
 });
-const callouts = fc.array(callout, { minLength: 1, maxLength: 18 }).map((some) => some.map((each, i): Callout => ({ ...each, key: `part/${i}` })));
+const callouts = fc
+  .array(callout, { minLength: 1, maxLength: 18 })
+  .map((some) => some.map((each, i): Callout => ({ ...each, key: `part/${i}` })));
 
 type Segment = readonly [number, number, number, number];
 const segmentsOf = (laid: Laid): Segment[] => {
@@ -26,35 +28,53 @@ const segmentsOf = (laid: Laid): Segment[] => {
 
 /** Do two segments cross at an inner point? By the signs of the four triangles they span. */
 function cross([ax, ay, bx, by]: Segment, [cx, cy, dx, dy]: Segment): boolean {
-  const side = (px: number, py: number, qx: number, qy: number, rx: number, ry: number): number => Math.sign((qx - px) * (ry - py) - (qy - py) * (rx - px));
-  return side(ax, ay, bx, by, cx, cy) * side(ax, ay, bx, by, dx, dy) < 0 && side(cx, cy, dx, dy, ax, ay) * side(cx, cy, dx, dy, bx, by) < 0;
+  const side = (px: number, py: number, qx: number, qy: number, rx: number, ry: number): number =>
+    Math.sign((qx - px) * (ry - py) - (qy - py) * (rx - px));
+  return (
+    side(ax, ay, bx, by, cx, cy) * side(ax, ay, bx, by, dx, dy) < 0 &&
+    side(cx, cy, dx, dy, ax, ay) * side(cx, cy, dx, dy, bx, by) < 0
+  );
 }
 
 describe('labels of any set of parts', () => {
   test('do not overlap and stay in the track', () => {
-    fc.assert(fc.property(callouts, (some) => {
-      const laid = layOut(some, track);
-      for (let i = 0; i < laid.length; i++) {
-        expect(laid[i]!.top).toBeGreaterThanOrEqual(track.top - 1e-6);
-        expect(laid[i]!.bottom).toBeLessThanOrEqual(track.bottom + 1e-6);
-        if (i > 0) expect(laid[i]!.top).toBeGreaterThanOrEqual(laid[i - 1]!.bottom);
-      }
-    }), { seed: 20, numRuns: 400 });
+    fc.assert(
+      fc.property(callouts, (some) => {
+        const laid = layOut(some, track);
+        for (let i = 0; i < laid.length; i++) {
+          expect(laid[i]!.top).toBeGreaterThanOrEqual(track.top - 1e-6);
+          expect(laid[i]!.bottom).toBeLessThanOrEqual(track.bottom + 1e-6);
+          if (i > 0) expect(laid[i]!.top).toBeGreaterThanOrEqual(laid[i - 1]!.bottom);
+        }
+      }),
+      { seed: 20, numRuns: 400 },
+    );
   });
 
   test('have leaders that do not cross', () => {
-    fc.assert(fc.property(callouts, (some) => {
-      const segments = layOut(some, track).map(segmentsOf);
-      segments.forEach((mine, i) => segments.slice(i + 1).forEach((others) =>
-        mine.forEach((one) => others.forEach((other) => expect(cross(one, other)).toBe(false)))));
-    }), { seed: 21, numRuns: 400 });
+    fc.assert(
+      fc.property(callouts, (some) => {
+        const segments = layOut(some, track).map(segmentsOf);
+        segments.forEach((mine, i) =>
+          segments
+            .slice(i + 1)
+            .forEach((others) =>
+              mine.forEach((one) => others.forEach((other) => expect(cross(one, other)).toBe(false))),
+            ),
+        );
+      }),
+      { seed: 21, numRuns: 400 },
+    );
   });
 
   test('give way by weight: the heaviest is never the one left out', () => {
-    fc.assert(fc.property(callouts, (some) => {
-      const heaviest = some.reduce((most, each) => (each.weight > most.weight ? each : most));
-      expect(layOut(some, track).map(({ key }) => key)).toContain(heaviest.key);
-    }), { seed: 22, numRuns: 200 });
+    fc.assert(
+      fc.property(callouts, (some) => {
+        const heaviest = some.reduce((most, each) => (each.weight > most.weight ? each : most));
+        expect(layOut(some, track).map(({ key }) => key)).toContain(heaviest.key);
+      }),
+      { seed: 22, numRuns: 200 },
+    );
   });
 });
 
@@ -63,11 +83,17 @@ describe('labels as drawn', () => {
     test(`${name}: boxes keep clear of one another`, () => {
       const solution = well(name);
       for (const scene of [drawWellTop(solution, frame('A')), drawPumpEnd(solution, frame('B'))]) {
-        const boxes = (find(scene.shapes, 'boxes').children ?? []).flatMap((shape) =>
-          String(shape.attrs['d']).split('z').filter((d) => d !== '').map((d) => {
-            const ys = pathPoints(d).map(([, y]) => y);
-            return { top: Math.min(...ys), bottom: Math.max(...ys) };
-          })).sort((a, b) => a.top - b.top);
+        const boxes = (find(scene.shapes, 'boxes').children ?? [])
+          .flatMap((shape) =>
+            String(shape.attrs['d'])
+              .split('z')
+              .filter((d) => d !== '')
+              .map((d) => {
+                const ys = pathPoints(d).map(([, y]) => y);
+                return { top: Math.min(...ys), bottom: Math.max(...ys) };
+              }),
+          )
+          .sort((a, b) => a.top - b.top);
         expect(boxes.length).toBeGreaterThan(4);
         for (let i = 1; i < boxes.length; i++) expect(boxes[i]!.top).toBeGreaterThanOrEqual(boxes[i - 1]!.bottom);
       }

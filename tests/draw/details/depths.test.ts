@@ -14,12 +14,23 @@ describe('every part of the pump end stands at its depth, to half a pixel', () =
     const box = frame('B');
     const scene = drawPumpEnd(solution, box);
     const y = yIn(box, scene);
-    const shown = solution.parts.filter(({ kind, top, bottom }) =>
-      ['motor', 'pump', 'nipple', 'checkValve', 'torqueArrestor', 'splice'].includes(kind) && top > scene.topDepth && bottom < scene.bottomDepth);
+    const shown = solution.parts.filter(
+      ({ kind, top, bottom }) =>
+        ['motor', 'pump', 'nipple', 'checkValve', 'torqueArrestor', 'splice'].includes(kind) &&
+        top > scene.topDepth &&
+        bottom < scene.bottomDepth,
+    );
     // The arrestor's arms, the valve's and the pump's bodies: what is added to them (ring, arrow, jackets) may stand out.
-    const bodies: Readonly<Record<string, string>> = { motor: 'body', pump: 'shell', nipple: 'body', checkValve: 'body', torqueArrestor: 'arms', splice: 'lead' };
+    const bodies: Readonly<Record<string, string>> = {
+      motor: 'body',
+      pump: 'shell',
+      nipple: 'body',
+      checkValve: 'body',
+      torqueArrestor: 'arms',
+      splice: 'lead',
+    };
     test.each(shown.map((part) => [part.key, part] as const))(`${name}: %s`, (key, part) => {
-      const body = bodies[part.kind] === 'lead' ? 'leadBlack' : bodies[part.kind] ?? 'body';
+      const body = bodies[part.kind] === 'lead' ? 'leadBlack' : (bodies[part.kind] ?? 'body');
       const extent = extentOf(find(scene.shapes, key, body));
       expect(Math.abs(extent.top - y(part.top))).toBeLessThanOrEqual(0.5);
       expect(Math.abs(extent.bottom - y(part.bottom))).toBeLessThanOrEqual(0.5);
@@ -119,7 +130,10 @@ describe('windows', () => {
   test('a window that is held while dragging stays as it was', () => {
     const before = drawPumpEnd(well('tamarack-ridge'), frame('B'));
     const { topDepth, bottomDepth, widthFactor } = before;
-    const held = drawPumpEnd(well('tamarack-ridge', { 'pump.setting': '183 ft' }), frame('B', { frozen: { topDepth, bottomDepth, widthFactor } }));
+    const held = drawPumpEnd(
+      well('tamarack-ridge', { 'pump.setting': '183 ft' }),
+      frame('B', { frozen: { topDepth, bottomDepth, widthFactor } }),
+    );
     expect([held.topDepth, held.bottomDepth, held.widthFactor]).toEqual([topDepth, bottomDepth, widthFactor]);
   });
 });

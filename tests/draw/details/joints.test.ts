@@ -60,7 +60,10 @@ describe('clamps', () => {
   test('too thin to be told apart they are spread about the middle of the pair', () => {
     const solution = well('tamarack-ridge');
     const pair = solution.parts.filter(({ key }) => key.startsWith('clamp/pump/'));
-    const middle = 72 + ((Math.min(...pair.map((each) => each.top)) + Math.max(...pair.map((each) => each.bottom))) / 2 - end.topDepth) * end.k;
+    const middle =
+      72 +
+      ((Math.min(...pair.map((each) => each.top)) + Math.max(...pair.map((each) => each.bottom))) / 2 - end.topDepth) *
+        end.k;
     const slots = pair.map(({ key }) => extentOf(find(end.shapes, key, 'slot')));
     const drawn = (Math.min(...slots.map((each) => each.top)) + Math.max(...slots.map((each) => each.bottom))) / 2;
     expect(Math.abs(drawn - middle)).toBeLessThanOrEqual(0.5);
@@ -69,7 +72,9 @@ describe('clamps', () => {
   test('have their screws on opposite sides', () => {
     const pipe = extentOf(find(end.shapes, 'dropPipe', 'wall'));
     const middle = (pipe.left + pipe.right) / 2;
-    const sides = ['clamp/pump/1', 'clamp/pump/2'].map((key) => Math.sign(extentOf(find(end.shapes, key, 'slot')).left - middle));
+    const sides = ['clamp/pump/1', 'clamp/pump/2'].map((key) =>
+      Math.sign(extentOf(find(end.shapes, key, 'slot')).left - middle),
+    );
     expect(sides[0]! * sides[1]!).toBe(-1);
   });
 });
@@ -97,7 +102,9 @@ test('the arrow of the check valve points the way the plan says', () => {
 });
 
 test('the splice shows one tube for each conductor, staggered', () => {
-  const tubes = String(find(end.shapes, 'splice', 'tubes').attrs['d']).match(/M-?[\d.]+ [\d.]+/g)!.map((start) => Number(start.split(' ')[1]));
+  const tubes = String(find(end.shapes, 'splice', 'tubes').attrs['d'])
+    .match(/M-?[\d.]+ [\d.]+/g)!
+    .map((start) => Number(start.split(' ')[1]));
   expect(tubes).toHaveLength(4);
   for (let i = 1; i < tubes.length; i++) expect(tubes[i]).toBeGreaterThan(tubes[i - 1]!);
 });

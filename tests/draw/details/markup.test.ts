@@ -7,9 +7,20 @@ import { toSvg } from '../../../src/draw/svg.ts';
 import { THEMES } from '../../../src/draw/theme.ts';
 import { frame, well, WELLS } from './wells.ts';
 
-const markup = (shapes: readonly Shape[]): string => toSvg({
-  width: 1000, height: 500, title: '', desc: '', background: '#fff', shapes, scales: { windows: {}, chips: [] }, chips: [], marks: [], frames: [], hits: [],
-});
+const markup = (shapes: readonly Shape[]): string =>
+  toSvg({
+    width: 1000,
+    height: 500,
+    title: '',
+    desc: '',
+    background: '#fff',
+    shapes,
+    scales: { windows: {}, chips: [] },
+    chips: [],
+    marks: [],
+    frames: [],
+    hits: [],
+  });
 
 function repeatedKeys(shapes: readonly Shape[], where = ''): string[] {
   const keys = shapes.map(({ key }) => key);
@@ -19,8 +30,14 @@ function repeatedKeys(shapes: readonly Shape[], where = ''): string[] {
 
 describe.each(WELLS)('%s', (name) => {
   const solution = well(name);
-  const depths = [0, 0.5, 1, 3, 10, 30].concat(solution.parts.filter(({ kind }) => kind !== 'tie').map(({ top }) => top));
-  const drawings = [drawWellTop(solution, frame('A')), drawPumpEnd(solution, frame('B')), ...depths.map((at) => drawLens(solution, at, frame('C')))];
+  const depths = [0, 0.5, 1, 3, 10, 30].concat(
+    solution.parts.filter(({ kind }) => kind !== 'tie').map(({ top }) => top),
+  );
+  const drawings = [
+    drawWellTop(solution, frame('A')),
+    drawPumpEnd(solution, frame('B')),
+    ...depths.map((at) => drawLens(solution, at, frame('C'))),
+  ];
 
   test('keys are unique among siblings', () => {
     for (const { shapes } of drawings) expect(repeatedKeys(shapes)).toEqual([]);
@@ -29,7 +46,9 @@ describe.each(WELLS)('%s', (name) => {
   test('coordinates are finite, and there is no id, style, gradient, pattern, filter or clip path', () => {
     for (const { shapes } of drawings) {
       const svg = markup(shapes);
-      expect(svg).not.toMatch(/NaN|Infinity|undefined| id=| style=| class=|<style|Gradient|<pattern|<filter|clip-?[pP]ath|<mask|url\(/);
+      expect(svg).not.toMatch(
+        /NaN|Infinity|undefined| id=| style=| class=|<style|Gradient|<pattern|<filter|clip-?[pP]ath|<mask|url\(/,
+      );
     }
   });
 
@@ -42,7 +61,10 @@ test('the two details of the rock well together stay under 34 kB in every theme'
   for (const theme of ['light', 'dark', 'print'] as const) {
     const look = { theme, ink: THEMES[theme] };
     const solution = well('tamarack-ridge');
-    const size = markup([...drawWellTop(solution, frame('A', look)).shapes, ...drawPumpEnd(solution, frame('B', look)).shapes]).length;
+    const size = markup([
+      ...drawWellTop(solution, frame('A', look)).shapes,
+      ...drawPumpEnd(solution, frame('B', look)).shapes,
+    ]).length;
     expect(size).toBeLessThan(34_000);
   }
 });

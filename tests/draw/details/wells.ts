@@ -13,7 +13,10 @@ export type Well = (typeof WELLS)[number];
 export function well(name: Well, changes: Readonly<Record<string, unknown>> = {}): Solution {
   const reading = readPlanText(readFileSync(new URL(`../../../static/samples/${name}.json`, import.meta.url), 'utf8'));
   if (!reading.ok) throw new Error(`${name}: ${JSON.stringify(reading.problems)}`);
-  const plan = Object.entries(changes).reduce((changed, [path, value]) => withValue(changed, path, value), reading.plan);
+  const plan = Object.entries(changes).reduce(
+    (changed, [path, value]) => withValue(changed, path, value),
+    reading.plan,
+  );
   return solve(plan);
 }
 
@@ -22,5 +25,7 @@ export function frame(view: 'A' | 'B' | 'C', changes: Partial<DetailFrame> = {})
 }
 
 /** Pixel of a depth in a drawn detail. */
-export const yIn = ({ y }: DetailFrame, scene: { readonly topDepth: number; readonly k: number }) => (depth: number): number =>
-  y + (depth - scene.topDepth) * scene.k;
+export const yIn =
+  ({ y }: DetailFrame, scene: { readonly topDepth: number; readonly k: number }) =>
+  (depth: number): number =>
+    y + (depth - scene.topDepth) * scene.k;

@@ -29,8 +29,12 @@ export function pathPoints(d: string): [number, number][] {
       const fromY = y;
       const at = (j: number, base: number): number => (n[j] ?? 0) + (relative ? base : 0);
       switch (command!.toLowerCase()) {
-        case 'h': x = at(0, fromX); break;
-        case 'v': y = at(0, fromY); break;
+        case 'h':
+          x = at(0, fromX);
+          break;
+        case 'v':
+          y = at(0, fromY);
+          break;
         case 'c': {
           const [x1, y1, x2, y2] = [at(0, fromX), at(1, fromY), at(2, fromX), at(3, fromY)];
           x = at(4, fromX);
@@ -61,7 +65,8 @@ function pointsOf(shape: Shape): [number, number][] {
   const inside = (shape.children ?? []).flatMap(pointsOf);
   if (shape.tag === 'path') return [...inside, ...pathPoints(String(shape.attrs['d']))];
   if (shape.tag === 'rect') return [...inside, [n('x'), n('y')], [n('x') + n('width'), n('y') + n('height')]];
-  if (shape.tag === 'circle') return [...inside, [n('cx') - n('r'), n('cy') - n('r')], [n('cx') + n('r'), n('cy') + n('r')]];
+  if (shape.tag === 'circle')
+    return [...inside, [n('cx') - n('r'), n('cy') - n('r')], [n('cx') + n('r'), n('cy') + n('r')]];
   return inside;
 }
 
