@@ -16,7 +16,10 @@ export default defineConfig({
   use: { baseURL: `http://localhost:${PORT}`, launchOptions: launchOptions(), locale: 'en-US', timezoneId: 'UTC' },
   projects: [
     { name: 'desktop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 1000 } } },
-    { name: 'phone', use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 } },
+    {
+      name: 'phone',
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
+    },
   ],
   webServer: {
     command: `npm run build:app && npx vite preview --outDir dist/app --port ${PORT} --strictPort`,

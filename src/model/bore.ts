@@ -24,13 +24,23 @@ export function boreOf({ well }: Facts): BoreStretch[] {
     const wall = last ? (last.outsideDiameter - last.insideDiameter) / 2 : 0;
     const holeRadius = (intake.diameter ?? last?.insideDiameter ?? first?.insideDiameter ?? 0.1) / 2;
     const known = intake.diameter !== null;
-    if (screen) return { kind: 'screen', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius + wall, known };
+    if (screen)
+      return { kind: 'screen', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius + wall, known };
     if (pipe) {
       const casing = casings[pipe.index];
-      return { kind: 'casing', top, bottom: end, insideRadius: pipe.casing.insideDiameter / 2, outsideRadius: pipe.casing.outsideDiameter / 2, casing: pipe.index, known: casing?.bottom !== null };
+      return {
+        kind: 'casing',
+        top,
+        bottom: end,
+        insideRadius: pipe.casing.insideDiameter / 2,
+        outsideRadius: pipe.casing.outsideDiameter / 2,
+        casing: pipe.index,
+        known: casing?.bottom !== null,
+      };
     }
     // Between casing and screen, and below a screen, stands blank pipe of the screen's bore: the riser and the sump.
-    if (screened) return { kind: 'casing', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius + wall, known };
+    if (screened)
+      return { kind: 'casing', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius + wall, known };
     return { kind: 'openHole', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius, known };
   };
 

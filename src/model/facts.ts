@@ -6,8 +6,19 @@
  * A choice of the build that was left out holds its default here and stands in the list of assumed values.
  */
 import type {
-  Amperes, Celsius, CubicMetres, CubicMetresPerSecond, Kilograms, Metres, Newtons, Pascals, Ratio, Seconds,
-  SquareMetresPerSecond, Volts, Watts,
+  Amperes,
+  Celsius,
+  CubicMetres,
+  CubicMetresPerSecond,
+  Kilograms,
+  Metres,
+  Newtons,
+  Pascals,
+  Ratio,
+  Seconds,
+  SquareMetresPerSecond,
+  Volts,
+  Watts,
 } from './si.ts';
 
 export interface Facts {
@@ -106,9 +117,21 @@ export interface WellFacts {
 }
 
 export type PumpingFacts =
-  | { readonly kind: 'test'; readonly flow: CubicMetresPerSecond; readonly drawdown: Metres; readonly after: Seconds | null }
+  | {
+      readonly kind: 'test';
+      readonly flow: CubicMetresPerSecond;
+      readonly drawdown: Metres;
+      readonly after: Seconds | null;
+    }
   | { readonly kind: 'level'; readonly level: Metres; readonly flow: CubicMetresPerSecond | null }
-  | { readonly kind: 'steps'; readonly steps: readonly { readonly flow: CubicMetresPerSecond; readonly drawdown: Metres; readonly after: Seconds | null }[] }
+  | {
+      readonly kind: 'steps';
+      readonly steps: readonly {
+        readonly flow: CubicMetresPerSecond;
+        readonly drawdown: Metres;
+        readonly after: Seconds | null;
+      }[];
+    }
   | {
       readonly kind: 'aquifer';
       readonly transmissivity: SquareMetresPerSecond;
@@ -150,12 +173,20 @@ export interface HouseFacts {
 }
 
 export type TopFacts =
-  | { readonly kind: 'pitless'; /** Top of the outlet pipe. */ readonly depth: Metres; readonly protrusion: Metres | null; readonly submergedUse: boolean | null }
+  | {
+      readonly kind: 'pitless';
+      /** Top of the outlet pipe. */ readonly depth: Metres;
+      readonly protrusion: Metres | null;
+      readonly submergedUse: boolean | null;
+    }
   | { readonly kind: 'seal'; readonly heated: boolean; readonly housed: boolean };
 
 export type PumpCurveFacts =
   | { readonly kind: 'generic'; readonly flow: CubicMetresPerSecond }
-  | { readonly kind: 'points'; readonly points: readonly { readonly flow: CubicMetresPerSecond; readonly head: Metres }[] };
+  | {
+      readonly kind: 'points';
+      readonly points: readonly { readonly flow: CubicMetresPerSecond; readonly head: Metres }[];
+    };
 
 export interface PumpFacts {
   /** Depth of the intake. */

@@ -52,19 +52,42 @@ function topHandles({ plan, facts, values }: Solution): Handle[] {
   const discharge = pump.setting - pump.intakeToDischarge;
   const handles: Handle[] = [
     {
-      id: 'casingHeight', label: 'Casing top', path: `${outerCasingPath(plan)}.height`, depth: -well.casingHeight, known: true, locked: null,
-      min: -TALLEST_CASING, minWhy: 'no casing stands higher than this', max: 0, maxWhy: 'the casing ends at the ground', ink: 'casing',
+      id: 'casingHeight',
+      label: 'Casing top',
+      path: `${outerCasingPath(plan)}.height`,
+      depth: -well.casingHeight,
+      known: true,
+      locked: null,
+      min: -TALLEST_CASING,
+      minWhy: 'no casing stands higher than this',
+      max: 0,
+      maxWhy: 'the casing ends at the ground',
+      ink: 'casing',
     },
     {
-      id: 'frostDepth', label: 'Frost line', path: 'site.frostDepth', depth: values.frostDepth ?? 0, known: values.frostDepth !== null,
+      id: 'frostDepth',
+      label: 'Frost line',
+      path: 'site.frostDepth',
+      depth: values.frostDepth ?? 0,
+      known: values.frostDepth !== null,
       locked: values.frostDepth === null ? NOT_KNOWN : null,
-      min: 0, minWhy: 'frost starts at the ground', max: DEEPEST_FROST, maxWhy: 'frost this deep is permafrost: ask a local engineer', ink: 'frost',
+      min: 0,
+      minWhy: 'frost starts at the ground',
+      max: DEEPEST_FROST,
+      maxWhy: 'frost this deep is permafrost: ask a local engineer',
+      ink: 'frost',
     },
   ];
   if (top.kind === 'pitless') {
     handles.push({
-      id: 'pitlessDepth', label: 'Pitless adapter', path: 'top.depth', depth: top.depth, known: true, locked: null,
-      min: inches(2), minWhy: 'a pitless adapter is below the ground',
+      id: 'pitlessDepth',
+      label: 'Pitless adapter',
+      path: 'top.depth',
+      depth: top.depth,
+      known: true,
+      locked: null,
+      min: inches(2),
+      minWhy: 'a pitless adapter is below the ground',
       max: Math.max(Math.min(discharge - TOP_JOINT, Math.max(DEEPEST_DIG, top.depth)), inches(2)),
       maxWhy: discharge - TOP_JOINT < DEEPEST_DIG ? 'the pump hangs below it' : 'nobody digs down to it',
       ink: 'pitless',
@@ -83,20 +106,39 @@ function waterHandles({ facts, levels, values }: Solution): Handle[] {
   const levelStays = pumping?.kind === 'level' ? pumping.level : floor;
   return [
     {
-      id: 'staticLevel', label: 'Static level', path: 'water.staticLevel', depth: still ?? 0, known: still !== null,
+      id: 'staticLevel',
+      label: 'Static level',
+      path: 'water.staticLevel',
+      depth: still ?? 0,
+      known: still !== null,
       locked: still === null ? NOT_KNOWN : null,
       min: flowing ? -well.casingHeight - feet(40) : 0,
-      minWhy: flowing ? 'higher than any flowing well drawn here' : 'water above the ground: say first that the well flows',
-      max: Math.max(pumping?.kind === 'level' ? Math.min(levelStays, floor) : floor - (values.drawdown ?? 0), flowing ? -feet(40) : 0),
-      maxWhy: pumping?.kind === 'level' ? 'it meets the measured pumping level' : 'the water would stand below the bottom',
+      minWhy: flowing
+        ? 'higher than any flowing well drawn here'
+        : 'water above the ground: say first that the well flows',
+      max: Math.max(
+        pumping?.kind === 'level' ? Math.min(levelStays, floor) : floor - (values.drawdown ?? 0),
+        flowing ? -feet(40) : 0,
+      ),
+      maxWhy:
+        pumping?.kind === 'level' ? 'it meets the measured pumping level' : 'the water would stand below the bottom',
       ink: 'static',
     },
     {
-      id: 'pumpingLevel', label: 'Pumping level', path: pumping?.kind === 'level' ? 'water.pumping.level' : 'water.pumping.drawdown',
-      depth: levels.pumping ?? 0, known: levels.pumping !== null,
-      locked: pumpingMoves && levels.pumping !== null && house.demand !== null ? null : whyNoPumpingHandle(pumping?.kind ?? null, still),
-      min: still ?? 0, minWhy: 'pumping cannot raise the water: it meets the static level',
-      max: floor, maxWhy: 'it meets the bottom of the well', ink: 'pumping',
+      id: 'pumpingLevel',
+      label: 'Pumping level',
+      path: pumping?.kind === 'level' ? 'water.pumping.level' : 'water.pumping.drawdown',
+      depth: levels.pumping ?? 0,
+      known: levels.pumping !== null,
+      locked:
+        pumpingMoves && levels.pumping !== null && house.demand !== null
+          ? null
+          : whyNoPumpingHandle(pumping?.kind ?? null, still),
+      min: still ?? 0,
+      minWhy: 'pumping cannot raise the water: it meets the static level',
+      max: floor,
+      maxWhy: 'it meets the bottom of the well',
+      ink: 'pumping',
     },
   ];
 }
@@ -117,17 +159,43 @@ function stringHandles({ plan, facts, parts }: Solution): Handle[] {
   const discharge = pump.setting - pump.intakeToDischarge;
   const pipeTop = pipe?.top ?? 0;
   const alongPipe = (id: string, label: string, path: string, height: Metres): Handle => ({
-    id, label, path, depth: discharge - height, known: true, locked: null,
-    min: Math.min(pipeTop + feet(0.5), discharge), minWhy: 'the drop pipe ends here', max: discharge, maxWhy: "it meets the pump's discharge", ink: 'pump',
+    id,
+    label,
+    path,
+    depth: discharge - height,
+    known: true,
+    locked: null,
+    min: Math.min(pipeTop + feet(0.5), discharge),
+    minWhy: 'the drop pipe ends here',
+    max: discharge,
+    maxWhy: "it meets the pump's discharge",
+    ink: 'pump',
   });
   return [
     {
-      id: 'pumpSetting', label: 'Pump intake', path: 'pump.setting', depth: pump.setting, known: true, locked: null,
-      min: Math.min(pipeTop + TOP_JOINT + pump.intakeToDischarge, well.bottom), minWhy: 'the pump meets the top works',
-      max: well.bottom - pump.intakeToMotorBottom, maxWhy: 'the motor stands on the bottom', ink: 'pump',
+      id: 'pumpSetting',
+      label: 'Pump intake',
+      path: 'pump.setting',
+      depth: pump.setting,
+      known: true,
+      locked: null,
+      min: Math.min(pipeTop + TOP_JOINT + pump.intakeToDischarge, well.bottom),
+      minWhy: 'the pump meets the top works',
+      max: well.bottom - pump.intakeToMotorBottom,
+      maxWhy: 'the motor stands on the bottom',
+      ink: 'pump',
     },
-    ...valves.map((height, i) => alongPipe(`checkValve/${i}`, valves.length > 1 ? `Check valve ${i + 1}` : 'Check valve', `string.checkValves.${i}`, height)),
-    ...splices.map((height, i) => alongPipe(`splice/${i}`, splices.length > 1 ? `Splice ${i + 1}` : 'Splice', `string.splices.${i}`, height)),
+    ...valves.map((height, i) =>
+      alongPipe(
+        `checkValve/${i}`,
+        valves.length > 1 ? `Check valve ${i + 1}` : 'Check valve',
+        `string.checkValves.${i}`,
+        height,
+      ),
+    ),
+    ...splices.map((height, i) =>
+      alongPipe(`splice/${i}`, splices.length > 1 ? `Splice ${i + 1}` : 'Splice', `string.splices.${i}`, height),
+    ),
   ];
 }
 
@@ -149,18 +217,33 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
   const byMotor = lowest === motorBottom;
   const handles: Handle[] = [
     {
-      id: 'wellBottom', label: 'Well bottom', path: well.soundedDepth === null ? 'well.depth' : 'well.soundedDepth', depth: well.bottom, known: true, locked: null,
-      min: Math.min(lowest, well.bottom), minWhy: byMotor ? 'it meets the motor: raise the pump first' : 'it meets the casing or the screen',
-      max: DEEPEST_WELL, maxWhy: 'deeper than any well drawn here', ink: 'ground',
+      id: 'wellBottom',
+      label: 'Well bottom',
+      path: well.soundedDepth === null ? 'well.depth' : 'well.soundedDepth',
+      depth: well.bottom,
+      known: true,
+      locked: null,
+      min: Math.min(lowest, well.bottom),
+      minWhy: byMotor ? 'it meets the motor: raise the pump first' : 'it meets the casing or the screen',
+      max: DEEPEST_WELL,
+      maxWhy: 'deeper than any well drawn here',
+      ink: 'ground',
     },
   ];
   if (last) {
     const floor = screens[0]?.top ?? well.bottom;
     handles.push({
-      id: 'casingBottom', label: 'Casing bottom', path: `${lastCasingPath(plan, well.casings.length)}.bottom`, depth: last.bottom ?? floor,
-      known: last.bottom !== null, locked: last.bottom === null ? NOT_KNOWN : null,
-      min: Math.max(last.top, 0) + feet(1), minWhy: 'the casing needs some length',
-      max: floor, maxWhy: screens.length > 0 ? 'it meets the screen' : 'it meets the bottom', ink: 'casing',
+      id: 'casingBottom',
+      label: 'Casing bottom',
+      path: `${lastCasingPath(plan, well.casings.length)}.bottom`,
+      depth: last.bottom ?? floor,
+      known: last.bottom !== null,
+      locked: last.bottom === null ? NOT_KNOWN : null,
+      min: Math.max(last.top, 0) + feet(1),
+      minWhy: 'the casing needs some length',
+      max: floor,
+      maxWhy: screens.length > 0 ? 'it meets the screen' : 'it meets the bottom',
+      ink: 'casing',
     });
   }
   screens.forEach((screen, i) => {
@@ -171,12 +254,30 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
     const name = screens.length > 1 ? `Screen ${i + 1}` : 'Screen';
     handles.push(
       {
-        id: `screenTop/${i}`, label: `${name} top`, path: `${base}.top`, depth: screen.top, known: true, locked: null,
-        min: above, minWhy: 'it meets what is above it', max: screen.bottom - ROOM, maxWhy: 'it meets its own lower end', ink: 'casing',
+        id: `screenTop/${i}`,
+        label: `${name} top`,
+        path: `${base}.top`,
+        depth: screen.top,
+        known: true,
+        locked: null,
+        min: above,
+        minWhy: 'it meets what is above it',
+        max: screen.bottom - ROOM,
+        maxWhy: 'it meets its own lower end',
+        ink: 'casing',
       },
       {
-        id: `screenBottom/${i}`, label: `${name} bottom`, path: `${base}.bottom`, depth: screen.bottom, known: true, locked: null,
-        min: screen.top + ROOM, minWhy: 'it meets its own upper end', max: below, maxWhy: 'it meets what is below it', ink: 'casing',
+        id: `screenBottom/${i}`,
+        label: `${name} bottom`,
+        path: `${base}.bottom`,
+        depth: screen.bottom,
+        known: true,
+        locked: null,
+        min: screen.top + ROOM,
+        minWhy: 'it meets its own upper end',
+        max: below,
+        maxWhy: 'it meets what is below it',
+        ink: 'casing',
       },
     );
   });
@@ -186,9 +287,17 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
 function layerHandles({ facts }: Solution): Handle[] {
   const { layers } = facts.well;
   return layers.map((layer, i): Handle => ({
-    id: `layer/${i}`, label: `Foot of the ${layer.material}`, path: `well.layers.${i}.bottom`, depth: layer.bottom, known: true, locked: null,
-    min: layer.top + ROOM, minWhy: 'the layer needs some thickness',
-    max: (layers[i + 1]?.bottom ?? DEEPEST_WELL) - ROOM, maxWhy: 'it meets the foot of the next layer', ink: 'ground',
+    id: `layer/${i}`,
+    label: `Foot of the ${layer.material}`,
+    path: `well.layers.${i}.bottom`,
+    depth: layer.bottom,
+    known: true,
+    locked: null,
+    min: layer.top + ROOM,
+    minWhy: 'the layer needs some thickness',
+    max: (layers[i + 1]?.bottom ?? DEEPEST_WELL) - ROOM,
+    maxWhy: 'it meets the foot of the next layer',
+    ink: 'ground',
   }));
 }
 

@@ -32,7 +32,13 @@ const FINEST: Metres = 1e-5;
  * @param depth     where it is wanted, from the ground [m]
  * @returns         a plan whose field is written in the unit it had, and the same plan when nothing can move
  */
-export function moveHandle(plan: Plan, solution: Solution, id: string, depth: Metres, options: MoveOptions = {}): Moved {
+export function moveHandle(
+  plan: Plan,
+  solution: Solution,
+  id: string,
+  depth: Metres,
+  options: MoveOptions = {},
+): Moved {
   const handle = handlesOf(solution).find((each) => each.id === id);
   if (!handle) return { plan, depth, blocked: 'there is nothing here to move' };
   if (handle.locked !== null) return { plan, depth: handle.depth, blocked: handle.locked };

@@ -5,27 +5,91 @@ import type { Plan } from './plan/schema.ts';
 
 /** The names of plan.md's table of figures; `null` when a fact it needs is unknown. */
 export type ValueName =
-  | 'demandFlow' | 'specificCapacity' | 'drawdown' | 'pumpingWaterLevel' | 'pumpingWaterLevelDry' | 'submergenceDry'
-  | 'intakeDepth' | 'pumpDischargeDepth' | 'motorBottomDepth' | 'submergence' | 'clearanceToBottom'
-  | 'lift' | 'rise' | 'pressureHead' | 'frictionDropPipe' | 'frictionLine' | 'frictionFittings' | 'totalDynamicHead'
-  | 'frictionDropPipeHazenWilliams' | 'frictionLineHazenWilliams'
-  | 'operatingFlowAtCutOut' | 'operatingHeadAtCutOut' | 'operatingFlowAtCutIn' | 'operatingHeadAtCutIn'
-  | 'shutOffPressureAtPump' | 'shutOffPressureAtTank'
-  | 'velocityDropPipe' | 'velocityPastMotor'
-  | 'dropPipeCutLength' | 'liftPipeLength' | 'wireLength' | 'ropeLength'
+  | 'demandFlow'
+  | 'specificCapacity'
+  | 'drawdown'
+  | 'pumpingWaterLevel'
+  | 'pumpingWaterLevelDry'
+  | 'submergenceDry'
+  | 'intakeDepth'
+  | 'pumpDischargeDepth'
+  | 'motorBottomDepth'
+  | 'submergence'
+  | 'clearanceToBottom'
+  | 'lift'
+  | 'rise'
+  | 'pressureHead'
+  | 'frictionDropPipe'
+  | 'frictionLine'
+  | 'frictionFittings'
+  | 'totalDynamicHead'
+  | 'frictionDropPipeHazenWilliams'
+  | 'frictionLineHazenWilliams'
+  | 'operatingFlowAtCutOut'
+  | 'operatingHeadAtCutOut'
+  | 'operatingFlowAtCutIn'
+  | 'operatingHeadAtCutIn'
+  | 'shutOffPressureAtPump'
+  | 'shutOffPressureAtTank'
+  | 'velocityDropPipe'
+  | 'velocityPastMotor'
+  | 'dropPipeCutLength'
+  | 'liftPipeLength'
+  | 'wireLength'
+  | 'ropeLength'
   | 'voltageDropRunning'
-  | 'hangLoadLowering' | 'hangLoadAtRest' | 'hangLoadPumping' | 'hangLoadDry'
-  | 'frostDepth' | 'pitlessBelowFrost'
-  | 'wellVolume' | 'chlorineDose' | 'tankDrawdown' | 'usableStorage' | 'timeToBreakSuction';
+  | 'hangLoadLowering'
+  | 'hangLoadAtRest'
+  | 'hangLoadPumping'
+  | 'hangLoadDry'
+  | 'frostDepth'
+  | 'pitlessBelowFrost'
+  | 'wellVolume'
+  | 'chlorineDose'
+  | 'tankDrawdown'
+  | 'usableStorage'
+  | 'timeToBreakSuction';
 
 export type Values = Readonly<Record<ValueName, number | null>>;
 
 export type PartKind =
-  | 'motor' | 'intake' | 'pump' | 'cableGuardStrip' | 'shroud' | 'nipple' | 'checkValve' | 'insertFitting' | 'clamp'
-  | 'dropPipe' | 'torqueArrestor' | 'splice' | 'tie' | 'guard' | 'cable' | 'rope'
-  | 'pitlessAdapter' | 'cap' | 'conduit' | 'bond' | 'seal' | 'coupling' | 'tee' | 'plug'
-  | 'buriedLine' | 'reliefValve' | 'gauge' | 'switch' | 'tank'
-  | 'casing' | 'screen' | 'openHole' | 'grout' | 'well' | 'frost' | 'staticLevel' | 'pumpingLevel';
+  | 'motor'
+  | 'intake'
+  | 'pump'
+  | 'cableGuardStrip'
+  | 'shroud'
+  | 'nipple'
+  | 'checkValve'
+  | 'insertFitting'
+  | 'clamp'
+  | 'dropPipe'
+  | 'torqueArrestor'
+  | 'splice'
+  | 'tie'
+  | 'guard'
+  | 'cable'
+  | 'rope'
+  | 'pitlessAdapter'
+  | 'cap'
+  | 'conduit'
+  | 'bond'
+  | 'seal'
+  | 'coupling'
+  | 'tee'
+  | 'plug'
+  | 'buriedLine'
+  | 'reliefValve'
+  | 'gauge'
+  | 'switch'
+  | 'tank'
+  | 'casing'
+  | 'screen'
+  | 'openHole'
+  | 'grout'
+  | 'well'
+  | 'frost'
+  | 'staticLevel'
+  | 'pumpingLevel';
 
 /** One thing of the string or the top, at its true place. */
 export interface PlacedPart {
@@ -123,7 +187,8 @@ export interface Finding {
   readonly limit: number | null;
   /** Negative when broken. */
   readonly margin: number | null;
-  readonly quantity: 'length' | 'flow' | 'pressure' | 'velocity' | 'force' | 'ratio' | 'count' | 'current' | 'time' | null;
+  readonly quantity:
+    'length' | 'flow' | 'pressure' | 'velocity' | 'force' | 'ratio' | 'count' | 'current' | 'time' | null;
   /** "The pitless adapter is in the frost zone" */
   readonly title: string;
   /** By how much, in the plan's units: "12 in too high". Short enough for a phone's column. */

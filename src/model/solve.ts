@@ -59,6 +59,9 @@ function coneOf(facts: Facts, drawdown: number | null, bore: readonly BoreStretc
   const { demand } = facts.house;
   if (staticLevel === null || pumping === null || demand === null || drawdown === null || !(drawdown > 0)) return null;
   const wellRadius = boreRadiusAt(bore, staticLevel + drawdown);
-  const distances = Array.from({ length: CONE_STEPS + 1 }, (_, i) => wellRadius * 10 ** ((CONE_REACH * i) / CONE_STEPS));
+  const distances = Array.from(
+    { length: CONE_STEPS + 1 },
+    (_, i) => wellRadius * 10 ** ((CONE_REACH * i) / CONE_STEPS),
+  );
   return coneDepths({ staticLevel, drawdown, flow: demand, pumping, wellRadius, distances });
 }

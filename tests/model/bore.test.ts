@@ -7,7 +7,11 @@ import { rockWell } from '../plans/build.ts';
 const boreWith = (well: Record<string, unknown>) => boreOf(readFacts(rockWell({ well })).facts);
 
 test('casing above, open rock below, without a gap from the casing top to the bottom', () => {
-  const bore = boreWith({ depth: '220 ft', casing: { material: 'steel', size: '6 in', bottom: '90 ft', height: '16 in' }, intake: { kind: 'open hole', diameter: '6 in' } });
+  const bore = boreWith({
+    depth: '220 ft',
+    casing: { material: 'steel', size: '6 in', bottom: '90 ft', height: '16 in' },
+    intake: { kind: 'open hole', diameter: '6 in' },
+  });
   expect(bore.map((each) => each.kind)).toEqual(['casing', 'openHole']);
   expect(bore[0]!.top).toBeCloseTo(-inches(16), 9);
   expect(bore[1]!.top).toBe(bore[0]!.bottom);
@@ -17,7 +21,10 @@ test('casing above, open rock below, without a gap from the casing top to the bo
 test('a liner inside the casing is the bore where it stands', () => {
   const bore = boreWith({
     depth: '220 ft',
-    casings: [{ material: 'steel', size: '6 in', bottom: '90 ft', height: '12 in' }, { material: 'PVC', size: '4 in', top: '80 ft', bottom: '220 ft' }],
+    casings: [
+      { material: 'steel', size: '6 in', bottom: '90 ft', height: '12 in' },
+      { material: 'PVC', size: '4 in', top: '80 ft', bottom: '220 ft' },
+    ],
     intake: { kind: 'open hole', diameter: '6 in' },
   });
   expect(boreRadiusAt(bore, feet(50))).toBeCloseTo(inches(6.065 / 2), 6);

@@ -16,7 +16,12 @@ test('the pump goes where it is dragged and is written in the unit it had', () =
 
 test('a depth typed from the casing top is written from the casing top', () => {
   const plan = rockWell({
-    well: { depth: '200 ft', depthsFrom: 'casing top', casing: { material: 'steel', size: '6 in', bottom: '200 ft', height: '12 in' }, intake: { kind: 'open hole', diameter: '6 in' } },
+    well: {
+      depth: '200 ft',
+      depthsFrom: 'casing top',
+      casing: { material: 'steel', size: '6 in', bottom: '200 ft', height: '12 in' },
+      intake: { kind: 'open hole', diameter: '6 in' },
+    },
   });
   expect(drag(plan, 'pumpSetting', feet(150)).plan.pump.setting).toBe('151 ft');
 });
@@ -33,18 +38,27 @@ describe('water', () => {
     expect(at(plan, 'pumpingLevel')).toBeCloseTo(feet(75), 6);
   });
   test('a measured pumping level stays when the static level moves, and blocks it at no drawdown', () => {
-    const plan = rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '70 ft', flow: '7 gpm' } } });
+    const plan = rockWell({
+      water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '70 ft', flow: '7 gpm' } },
+    });
     expect(at(drag(plan, 'staticLevel', feet(60)).plan, 'pumpingLevel')).toBeCloseTo(feet(70), 6);
     const met = drag(plan, 'staticLevel', feet(90));
     expect(met.blocked).toMatch(/pumping level/);
     expect(met.depth).toBeCloseTo(feet(70), 6);
   });
   test('with the drawdown locked both levels of a measured pair move', () => {
-    const plan = rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '70 ft', flow: '7 gpm' } } });
-    expect(at(drag(plan, 'staticLevel', feet(60), { lockDrawdown: true }).plan, 'pumpingLevel')).toBeCloseTo(feet(90), 6);
+    const plan = rockWell({
+      water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '70 ft', flow: '7 gpm' } },
+    });
+    expect(at(drag(plan, 'staticLevel', feet(60), { lockDrawdown: true }).plan, 'pumpingLevel')).toBeCloseTo(
+      feet(90),
+      6,
+    );
   });
   test("an aquifer's pumping level has no handle and says why", () => {
-    const plan = rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'aquifer', transmissivity: '5 m2/d', storativity: '0.0001' } } });
+    const plan = rockWell({
+      water: { staticLevel: '40 ft', pumping: { kind: 'aquifer', transmissivity: '5 m2/d', storativity: '0.0001' } },
+    });
     const { blocked, plan: after } = drag(plan, 'pumpingLevel', feet(100));
     expect(blocked).toMatch(/aquifer/);
     expect(after).toBe(plan);
@@ -56,14 +70,26 @@ test('the impossible blocks: a motor on the bottom, an adapter out of the ground
   expect(pump.depth).toBeCloseTo(feet(198.5), 6);
   expect(pump.blocked).toMatch(/bottom/);
   expect(drag(rockWell(), 'pitlessDepth', -1).depth).toBeGreaterThan(0);
-  const bottom = drag(rockWell({ well: { depth: '200 ft', casing: { material: 'steel', size: '6 in', bottom: '60 ft', height: '12 in' }, intake: { kind: 'open hole', diameter: '6 in' } } }), 'wellBottom', feet(100));
+  const bottom = drag(
+    rockWell({
+      well: {
+        depth: '200 ft',
+        casing: { material: 'steel', size: '6 in', bottom: '60 ft', height: '12 in' },
+        intake: { kind: 'open hole', diameter: '6 in' },
+      },
+    }),
+    'wellBottom',
+    feet(100),
+  );
   expect(bottom.depth).toBeCloseTo(feet(141.5), 6);
   expect(bottom.blocked).toMatch(/raise the pump/);
 });
 
 test('a step keeps the readout honest', () => {
   expect(drag(rockWell(), 'pumpSetting', feet(150.3), { step: feet(1) }).plan.pump.setting).toBe('150 ft');
-  expect(drag(rockWell(), 'pitlessDepth', inches(61.4), { step: inches(1) }).plan.top).toMatchObject({ depth: expect.stringMatching(/5\.08\d* ft|61 in|5 ft 1 in/) });
+  expect(drag(rockWell(), 'pitlessDepth', inches(61.4), { step: inches(1) }).plan.top).toMatchObject({
+    depth: expect.stringMatching(/5\.08\d* ft|61 in|5 ft 1 in/),
+  });
 });
 
 test('in any plan, any handle dragged anywhere leaves a readable plan with the handle where it is said to be', () => {
@@ -76,7 +102,10 @@ test('in any plan, any handle dragged anywhere leaves a readable plan with the h
       const moved = moveHandle(plan, solution, handle.id, depth);
       const after = planOf(moved.plan);
       if (handle.locked !== null) expect(moved.plan).toBe(plan);
-      else expect(Math.abs(handlesOf(solve(after)).find((each) => each.id === handle.id)!.depth - moved.depth)).toBeLessThan(0.002);
+      else
+        expect(
+          Math.abs(handlesOf(solve(after)).find((each) => each.id === handle.id)!.depth - moved.depth),
+        ).toBeLessThan(0.002);
     }),
     { numRuns: 300, seed: 5 },
   );

@@ -55,7 +55,13 @@ test('the operating point lies on the pump curve and on what well and pipes ask 
 
 test('total dynamic head is the sum of its six terms', () => {
   const { values } = solve(rockWell());
-  const sum = values.lift! + values.rise! + values.pressureHead! + values.frictionDropPipe! + values.frictionLine! + values.frictionFittings!;
+  const sum =
+    values.lift! +
+    values.rise! +
+    values.pressureHead! +
+    values.frictionDropPipe! +
+    values.frictionLine! +
+    values.frictionFittings!;
   near(values.totalDynamicHead, sum, 1e-12);
 });
 
@@ -69,7 +75,14 @@ test('the wire loses what the code tables and twice its one-way length say', () 
 describe('what the driller did not say', () => {
   test('an air-lift yield leaves the pumping level and all that rests on it unknown', () => {
     const { values, verdicts } = solve(rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } } }));
-    for (const name of ['drawdown', 'pumpingWaterLevel', 'submergence', 'totalDynamicHead', 'operatingFlowAtCutOut'] as const) expect(values[name]).toBeNull();
+    for (const name of [
+      'drawdown',
+      'pumpingWaterLevel',
+      'submergence',
+      'totalDynamicHead',
+      'operatingFlowAtCutOut',
+    ] as const)
+      expect(values[name]).toBeNull();
     for (const rule of ['PR-02', 'PR-04', 'PR-05']) expect(verdicts[rule]).toBe('not judged');
     expect(verdicts['PR-53']).toBe('note');
   });
@@ -82,14 +95,17 @@ describe('what the driller did not say', () => {
   test('choices that were left out are assumed and listed', () => {
     const { assumed } = solve(rockWell());
     const paths = assumed.map((each) => each.path);
-    expect(paths).toEqual(expect.arrayContaining(['site.waterTemperature', 'house.cutIn', 'house.cutOut', 'pump.voltage']));
+    expect(paths).toEqual(
+      expect.arrayContaining(['site.waterTemperature', 'house.cutIn', 'house.cutOut', 'pump.voltage']),
+    );
   });
 });
 
 describe('laws', () => {
   const finite = (value: unknown, path: string): void => {
     if (typeof value === 'number') expect(Number.isFinite(value), path).toBe(true);
-    else if (value !== null && typeof value === 'object') for (const [key, each] of Object.entries(value)) finite(each, `${path}.${key}`);
+    else if (value !== null && typeof value === 'object')
+      for (const [key, each] of Object.entries(value)) finite(each, `${path}.${key}`);
   };
   test('any valid plan solves to finite figures, a verdict for every rule and no throw', () => {
     fc.assert(
@@ -108,12 +124,14 @@ describe('laws', () => {
     );
   });
 
-  const over = (paths: (step: number) => Plan, figure: (solution: Solution) => number | null) => Array.from({ length: 12 }, (_, i) => figure(solve(paths(i))));
+  const over = (paths: (step: number) => Plan, figure: (solution: Solution) => number | null) =>
+    Array.from({ length: 12 }, (_, i) => figure(solve(paths(i))));
   const rises = (row: (number | null)[]) => {
     for (let i = 1; i < row.length; i++) expect(row[i]!).toBeGreaterThan(row[i - 1]!);
   };
   test('a deeper pump is heavier on the hook, wants more wire and loses more volts', () => {
-    const deeper = (i: number) => rockWell({ pump: { setting: `${90 + 8 * i} ft`, power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } } });
+    const deeper = (i: number) =>
+      rockWell({ pump: { setting: `${90 + 8 * i} ft`, power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } } });
     rises(over(deeper, ({ values }) => values.hangLoadDry));
     rises(over(deeper, ({ values }) => values.wireLength));
     rises(over(deeper, ({ values }) => values.voltageDropRunning));
@@ -126,8 +144,16 @@ describe('laws', () => {
     rises(over(thirstier, ({ values }) => values.totalDynamicHead));
   });
   test('a lower static level takes from the flow at cut-out', () => {
-    const water = (i: number) => ({ staticLevel: `${20 + 4 * i} ft`, pumping: { kind: 'test', flow: '10 gpm', drawdown: '30 ft', after: '4 h' } });
-    rises(over((i) => rockWell({ water: water(i) }), ({ values }) => -values.operatingFlowAtCutOut!));
+    const water = (i: number) => ({
+      staticLevel: `${20 + 4 * i} ft`,
+      pumping: { kind: 'test', flow: '10 gpm', drawdown: '30 ft', after: '4 h' },
+    });
+    rises(
+      over(
+        (i) => rockWell({ water: water(i) }),
+        ({ values }) => -values.operatingFlowAtCutOut!,
+      ),
+    );
   });
   test('a full pipe out of water weighs more than one that hangs in it', () => {
     const { values } = solve(rockWell());
@@ -138,9 +164,13 @@ describe('laws', () => {
 });
 
 test('the impossible is a finding, not an error: a pump below the bottom, water above the ground', () => {
-  const deep = solve(rockWell({ pump: { setting: '260 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } } }));
+  const deep = solve(
+    rockWell({ pump: { setting: '260 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } } }),
+  );
   expect(deep.verdicts['PR-01']).toBe('danger');
-  const flowing = solve(rockWell({ water: { staticLevel: '-3 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '20 ft' } } }));
+  const flowing = solve(
+    rockWell({ water: { staticLevel: '-3 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '20 ft' } } }),
+  );
   expect(flowing.verdicts['PR-38']).toBe('danger');
 });
 
