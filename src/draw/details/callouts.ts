@@ -48,20 +48,6 @@ const GAP = 3;
 /** Anchors closer than this would lay two leaders on one another. */
 const ANCHOR_GAP = 3;
 
-/** Width that the longest line asks for. */
-export function calloutWidth(callouts: readonly Callout[]): number {
-  const widest = callouts.reduce(
-    (most, { name, note, severity }) =>
-      Math.max(
-        most,
-        Math.max(textWidth(name, NAME_SIZE, 600), textWidth(note, NOTE_SIZE)) +
-          (severity === undefined ? 0 : SIGN_PX + 4),
-      ),
-    0,
-  );
-  return Math.ceil(widest + 2 * PAD);
-}
-
 interface Sized extends Callout {
   readonly lines: 1 | 2;
 }

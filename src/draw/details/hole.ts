@@ -4,10 +4,11 @@ import type { BoreStretch, Solution } from '../../model/solution.ts';
 import { drawCasing, wallCut } from '../parts/casing.ts';
 import { drawGravelPack, drawGrout } from '../parts/grout.ts';
 import { drawOpenHole } from '../parts/openHole.ts';
-import { block } from '../parts/outline.ts';
+import { block, straight, strokes } from '../parts/outline.ts';
 import { drawScreen } from '../parts/screen.ts';
 import type { Shape } from '../scene.ts';
-import { path, rect } from '../shapes.ts';
+import { group, path, rect } from '../shapes.ts';
+import type { Point } from '../shapes.ts';
 import { drawLevel } from './levels.ts';
 import { solidCasings } from './solidCasings.ts';
 import { within } from './stage.ts';
@@ -31,7 +32,9 @@ export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres 
 
 export const drawHole = (stage: Stage): Shape[] => [
   ...drawAnnulus(stage),
+  ...drawInflows(stage),
   ...drawBore(stage),
+  ...drawUnknownZone(stage),
   ...drawWalls(stage),
   ...drawWaterLevels(stage),
 ];
@@ -191,4 +194,57 @@ function drawWaterLevels({ solution: { levels, bore }, pen, ink, placed }: Stage
     });
   }
   return shapes;
+}
+
+/** Cracks that give water, from the hole outwards on both sides. */
+function drawInflows({ solution: { facts, bore }, pen, placed }: Stage): Shape[] {
+  const { waterEdge, water } = pen.tones;
+  const shapes: Shape[] = [];
+  (facts.well.inflows ?? []).forEach(({ depth }, i) => {
+    const stretch = bore.find((each) => each.bottom >= depth);
+    if (stretch === undefined || depth < pen.top || depth > pen.bottom) return;
+    const y = pen.y(depth);
+    const wall = stretch.insideRadius - 1 / pen.across;
+    const crack = (side: 1 | -1): string =>
+      straight(
+        CRACK.map(([out, drop]) => [pen.x(side * wall) + side * out, y + drop]),
+        false,
+      );
+    const key = `inflow/${i + 1}`;
+    shapes.push(
+      group(key, [
+        path('gap', crack(-1) + crack(1), { fill: 'none', stroke: waterEdge, 'stroke-width': 4.2 }),
+        path('water', crack(-1) + crack(1), { fill: 'none', stroke: water, 'stroke-width': 2.2 }),
+      ]),
+    );
+    placed.push({ part: key, kind: 'openHole', left: pen.x(wall), right: pen.x(wall) + 40, top: y - 5, bottom: y + 5 });
+  });
+  return shapes;
+}
+/** A crack's course, from the wall [px]. */
+const CRACK: readonly (readonly [number, number])[] = [
+  [0, 0],
+  [9, -2.5],
+  [16, 1],
+  [25, -3],
+  [33, 1.5],
+  [46, -1],
+];
+
+/** Where nobody measured the drawdown, the water may fall to anywhere between the static level and the pump. */
+function drawUnknownZone({ solution: { facts, levels, bore }, pen, ink }: Stage): Shape[] {
+  if (levels.static === null || levels.pumping !== null) return [];
+  const from = Math.max(levels.static, pen.top);
+  const to = Math.min(facts.pump.setting, pen.bottom);
+  if (to <= from) return [];
+  const inside = bore.find((each) => each.bottom >= (from + to) / 2)?.insideRadius ?? 0.05;
+  const places: Point[] = [];
+  for (let y = Math.ceil(pen.y(from) / 12) * 12; y + 8 < pen.y(to); y += 12) places.push([pen.x(-inside) + 2, y + 8]);
+  return [
+    path('unknownZone', strokes(places, inside * 2 * pen.across - 4, -8), {
+      stroke: ink.pumping,
+      'stroke-width': 0.8,
+      'stroke-dasharray': '3 3',
+    }),
+  ];
 }

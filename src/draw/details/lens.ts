@@ -8,7 +8,9 @@ import { block, stroke } from '../parts/outline.ts';
 import { textWidth } from '../type/width.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
-import type { DetailContext, Wanted } from './detail.ts';
+import type { DetailContext } from './context.ts';
+import { inflowsOf } from './wanted.ts';
+import type { Wanted } from './wanted.ts';
 import { RAIL_PX } from './rail.ts';
 import { drilledRadius } from './hole.ts';
 import { lensDepths } from './windows.ts';
@@ -30,16 +32,17 @@ export function drawLens(solution: Solution, at: Metres, frame: DetailFrame): De
 }
 
 /** Every part that shows, once a kind: two clamps need one label. */
-function wantedIn({ parts }: Solution, top: Metres, bottom: Metres): Wanted[] {
+function wantedIn(solution: Solution, top: Metres, bottom: Metres): Wanted[] {
   const wanted: Wanted[] = [];
   const kinds = new Set<string>();
-  for (const part of parts) {
+  for (const part of solution.parts) {
     if (part.bottom <= top || part.top >= bottom || SILENT.has(part.kind) || kinds.has(part.kind)) continue;
     kinds.add(part.kind);
     wanted.push({ key: part.key, across: 0.7, down: LONG[part.kind] ?? 0.5 });
   }
   return [
     ...wanted,
+    ...inflowsOf(solution),
     ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key, i) => ({
       key,
       across: 0.6,

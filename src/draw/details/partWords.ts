@@ -11,7 +11,7 @@ export interface Words {
   readonly short?: string;
 }
 
-type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined) => Words;
+type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined, key: string) => Words;
 
 /** "1 in PE"; the kind of steel is told by the parts list. */
 const pipeName = ({ nominalSize, material }: { readonly nominalSize: string; readonly material: string }): string =>
@@ -173,6 +173,15 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
       weight: 2,
     };
   },
+  inflow: ({ facts }, { percent, depth }, _part, key) => {
+    const inflow = facts.well.inflows?.[Number(key.split('/')[1]) - 1];
+    if (inflow === undefined) return { name: 'Inflow', note: '', weight: 2 };
+    return {
+      name: `Inflow at ${depth(inflow.depth)}`,
+      note: inflow.share === null ? 'share not known' : `${percent(inflow.share)} of the water`,
+      weight: 2,
+    };
+  },
   openHole: ({ facts }, { bore }) => ({
     name: 'Open hole',
     note: facts.well.intake.diameter === null ? 'width not known' : bore(facts.well.intake.diameter),
@@ -196,5 +205,5 @@ const slowFeet = (metresPerSecond: number): string => `${(metresPerSecond / 0.30
 export function wordsFor(solution: Solution, units: 'us' | 'metric', key: string, kind: string): Words {
   const say = SAYINGS[key] ?? SAYINGS[kind];
   const part = solution.parts.find((each) => each.key === key);
-  return say === undefined ? { name: kind, note: '', weight: 0.5 } : say(solution, show(units), part);
+  return say === undefined ? { name: kind, note: '', weight: 0.5 } : say(solution, show(units), part, key);
 }

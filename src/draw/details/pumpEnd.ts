@@ -7,7 +7,9 @@ import { stroke, tenth } from '../parts/outline.ts';
 import type { Callout } from './callouts.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
-import type { DetailContext, Wanted } from './detail.ts';
+import type { DetailContext } from './context.ts';
+import { inflowsOf } from './wanted.ts';
+import type { Wanted } from './wanted.ts';
 import { drawDimension } from './dimension.ts';
 import { pumpEndDepths } from './windows.ts';
 
@@ -43,7 +45,7 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame): DetailScene
     roomRight: widest + 0.3 * inch,
     sparePx: 24,
     trueProportion: false,
-    wanted: WANTED,
+    wanted: [...WANTED, ...inflowsOf(solution)],
     extra: drawClearance,
   });
 }

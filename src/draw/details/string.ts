@@ -145,7 +145,7 @@ function note(part: PlacedPart, strung: Strung): void {
 
 /** A dash for what was taken for granted. */
 function assumedDash({ assumed }: Solution, where: string): Readonly<Record<string, string>> {
-  return assumed.some(({ path }) => path === where) ? { 'stroke-dasharray': '3 2' } : {};
+  return assumed.some(({ path }) => path === where) ? { 'stroke-dasharray': '3 2', 'fill-opacity': '0.55' } : {};
 }
 
 function fittingRamp({ facts }: Solution, tones: Tones): Ramp {

@@ -1,0 +1,21 @@
+/** What is known once the well is drawn: for dimensions, marks and labels that lie over it. */
+import type { Severity, Solution } from '../../model/solution.ts';
+import type { Pen } from '../parts/pen.ts';
+import type { DetailFrame } from './contract.ts';
+import type { Placed } from './stage.ts';
+
+/** The window right of the rail [px]. */
+export interface WindowBox {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export interface DetailContext {
+  readonly solution: Solution;
+  readonly frame: DetailFrame;
+  readonly pen: Pen;
+  readonly placed: readonly Placed[];
+  readonly severityOf: (key: string) => Severity | undefined;
+}

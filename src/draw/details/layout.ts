@@ -1,0 +1,65 @@
+/** How a frame is shared out: rail at the left, labels at the right, the well between them, and the scales that follow. */
+import type { Metres } from '../../model/si.ts';
+import { makePen } from '../parts/pen.ts';
+import type { Pen } from '../parts/pen.ts';
+import { tonesOf } from '../parts/tones.ts';
+import type { Track } from './callouts.ts';
+import type { WindowBox } from './context.ts';
+import type { DetailFrame } from './contract.ts';
+import { RAIL_PX } from './rail.ts';
+import { widthFactor } from './windows.ts';
+
+const EDGE_PX = 6;
+/**
+ * The labels' column has a width of its own, whatever they say: words change while something is dragged, and the well
+ * must not move sideways for that.
+ */
+const LABELS_SHARE = 0.41;
+const LABELS_MOST_PX = 150;
+/** Room between the last part and the labels, where leaders turn. */
+export const LEADER_PX = 22;
+
+export interface Room {
+  /** Beside the axis, what must have room left and right [m]. */
+  readonly roomLeft: Metres;
+  readonly roomRight: Metres;
+  /** Fixed room besides, for what does not grow with widths [px]. */
+  readonly sparePx: number;
+  /** One scale both ways. */
+  readonly trueProportion: boolean;
+}
+
+export interface Layout {
+  readonly pen: Pen;
+  readonly factor: number;
+  readonly box: WindowBox;
+  readonly track: Track;
+}
+
+export function layOutFrame(
+  frame: DetailFrame,
+  topDepth: Metres,
+  bottomDepth: Metres,
+  pipeDiameter: Metres,
+  plan: Room,
+): Layout {
+  const { x, y, width, height, theme } = frame;
+  const down = height / (bottomDepth - topDepth);
+  const right = x + width - EDGE_PX;
+  const left = right - Math.min(LABELS_MOST_PX, Math.round(width * LABELS_SHARE));
+  const room = left - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
+  const wide = plan.roomLeft + plan.roomRight;
+  const factor = plan.trueProportion
+    ? 1
+    : (frame.frozen?.widthFactor ?? widthFactor(down, height, room, wide, pipeDiameter));
+  const across = down * factor;
+  // What is left over goes half to either side.
+  const slack = Math.max(0, room + plan.sparePx - wide * across);
+  const axis = x + RAIL_PX + plan.roomLeft * across + slack / 2;
+  return {
+    pen: makePen({ axis, topY: y, top: topDepth, bottom: bottomDepth, across, down, tones: tonesOf[theme] }),
+    factor,
+    box: { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height },
+    track: { left, right, top: y + EDGE_PX, bottom: y + height - EDGE_PX, elbow: left - LEADER_PX + 4 },
+  };
+}

@@ -1,0 +1,80 @@
+/** Marks at the faults that a window shows, and the dashed box round what is in danger. */
+import type { PartKind } from '../../model/solution.ts';
+import { drawMark } from '../mark.ts';
+import type { Shape } from '../scene.ts';
+import { group, rect } from '../shapes.ts';
+import type { MarkPlace } from '../view.ts';
+import { severityInk } from './callouts.ts';
+import type { DetailContext, WindowBox } from './context.ts';
+import type { Placed } from './stage.ts';
+
+export const MARK_PX = 22;
+
+/** A mark at every fault that this window shows, left of the part; two at one part stand side by side. */
+export function drawMarks(
+  { solution, frame, placed, pen }: DetailContext,
+  box: WindowBox,
+): { shapes: Shape[]; marks: MarkPlace[] } {
+  const marks: MarkPlace[] = [];
+  const shapes: Shape[] = [];
+  const edge = MARK_PX / 2 + 2;
+  solution.findings.forEach((finding, i) => {
+    const part = placeOf(placed, finding.part, finding.partKind);
+    // A fault with a depth is marked where it is; the rope's or the cable's own run is long.
+    if (finding.depth !== null && (finding.depth < pen.top || finding.depth > pen.bottom)) return;
+    if (part === undefined || part.bottom < box.top + 4 || part.top > box.bottom - 4) return;
+    const top = Math.max(part.top, box.top);
+    const bottom = Math.min(part.bottom, box.bottom);
+    const y = Math.min(Math.max((top + bottom) / 2, box.top + edge), box.bottom - edge);
+    let x = Math.max(part.left - MARK_PX * 0.75, box.left + edge);
+    const taken = (): boolean => marks.some((each) => Math.hypot(each.x - x, each.y - y) < MARK_PX + 1);
+    while (taken() && x - MARK_PX - 2 > box.left + edge) x -= MARK_PX + 2;
+    while (taken() && x < box.right - edge) x += MARK_PX + 2;
+    const number = i + 1;
+    marks.push({ number, x, y, size: MARK_PX, view: frame.view });
+    shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_PX, ink: frame.ink }));
+  });
+  return { shapes, marks };
+}
+
+function placeOf(placed: readonly Placed[], key: string, kind: PartKind): Placed | undefined {
+  return placed.find(({ part }) => part === key) ?? placed.find((each) => each.kind === kind);
+}
+
+/** A dashed box round what is in danger. */
+export function faultBoxes({ solution, frame, placed, pen }: DetailContext): Shape[] {
+  const boxed: Shape[] = [];
+  const seen = new Set<string>();
+  for (const { part: key, severity, partKind } of solution.findings) {
+    if (severity !== 'danger' || seen.has(key)) continue;
+    seen.add(key);
+    const part = placeOf(placed, key, partKind);
+    if (part === undefined || !BOXED.has(part.kind)) continue;
+    const top = Math.max(part.top, pen.y(pen.top) + 4) - 5;
+    const bottom = Math.min(part.bottom, pen.y(pen.bottom) - 4) + 5;
+    if (bottom - top < 8) continue;
+    boxed.push(
+      rect(key, part.left - 6, top, part.right - part.left + 12, bottom - top, {
+        fill: 'none',
+        rx: 4,
+        stroke: severityInk(severity, frame.ink),
+        'stroke-width': 2,
+        'stroke-dasharray': '7 4',
+      }),
+    );
+  }
+  return boxed.length === 0 ? [] : [group('faults', boxed)];
+}
+const BOXED: ReadonlySet<PartKind> = new Set([
+  'pitlessAdapter',
+  'motor',
+  'intake',
+  'pump',
+  'checkValve',
+  'torqueArrestor',
+  'splice',
+  'insertFitting',
+  'clamp',
+  'seal',
+  'cap',
+]);

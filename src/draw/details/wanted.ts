@@ -1,0 +1,118 @@
+/** Which parts want a label in a window, what it says, and where its leader touches the part. */
+import type { Metres } from '../../model/si.ts';
+import type { Severity, Solution } from '../../model/solution.ts';
+import type { Callout } from './callouts.ts';
+import type { WindowBox } from './context.ts';
+import type { DetailFrame } from './contract.ts';
+import { wordsFor } from './partWords.ts';
+import type { Placed } from './stage.ts';
+
+/** A part that wants a label, and where its leader touches it: shares of its box. */
+export interface Wanted {
+  readonly key: string;
+  readonly across: number;
+  readonly down: number;
+}
+
+export interface Fault {
+  readonly severity: Severity;
+  readonly amount: string;
+  readonly number: number;
+}
+
+/** Findings come worst first, so the first one of a part is its worst. */
+export function worstByPart({ findings }: Solution): Map<string, Fault> {
+  const worst = new Map<string, Fault>();
+  findings.forEach(({ part, severity, amount }, i) => {
+    if (!worst.has(part)) worst.set(part, { severity, amount, number: i + 1 });
+  });
+  return worst;
+}
+
+const FAULT_WEIGHT: Readonly<Record<Severity, number>> = { danger: 8, warning: 5, note: 3 };
+
+/** A label that waits for its part's place. */
+export interface Waiting extends Callout {
+  readonly want: Wanted;
+}
+
+export function calloutFor(
+  solution: Solution,
+  frame: DetailFrame,
+  want: Wanted,
+  faults: ReadonlyMap<string, Fault>,
+): Waiting {
+  const { key } = want;
+  const { name, note, weight, short } = wordsFor(solution, frame.units, key, key.split('/')[0] ?? key);
+  const fault = faults.get(key);
+  const lit = isLit(solution, frame, key);
+  // Written out, not spread: this runs for every label of every frame that is dragged.
+  if (fault === undefined)
+    return { key, want, x: 0, y: 0, name, short, note, weight, severity: undefined, number: undefined, lit };
+  const { severity, number } = fault;
+  // A note leaves the label's own figure; what is wrong takes its place.
+  const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
+  return {
+    key,
+    want,
+    x: 0,
+    y: 0,
+    name,
+    short,
+    note: said,
+    weight: Math.max(weight, FAULT_WEIGHT[severity]),
+    severity,
+    number,
+    lit,
+  };
+}
+
+/** `lit` is the key of a part or the number of a finding. */
+function isLit({ findings }: Solution, { lit }: DetailFrame, key: string): boolean {
+  return lit !== undefined && (lit === key || findings[Number(lit) - 1]?.part === key);
+}
+
+/** Could this part show between these depths? What is no part of the string is asked for when all is placed. */
+export function isWithin({ parts, levels, values, bore }: Solution, key: string, top: Metres, bottom: Metres): boolean {
+  const part = parts.find((each) => each.key === key);
+  if (part !== undefined) return part.bottom > top && part.top < bottom;
+  const level =
+    key === 'staticLevel'
+      ? levels.static
+      : key === 'pumpingLevel'
+        ? levels.pumping
+        : key === 'frost'
+          ? values.frostDepth
+          : undefined;
+  if (level !== undefined) return level !== null && level > top && level < bottom && (key !== 'frost' || level > 0);
+  if (key.startsWith('inflow/')) return true;
+  return key === 'grout' || bore.some((each) => each.kind === key && each.bottom > top && each.top < bottom);
+}
+
+/** Labels with the point where their leader touches the part. */
+export function touching(
+  waiting: readonly Waiting[],
+  placed: readonly Placed[],
+  box: WindowBox,
+  /** No leader's dot stands right of it [px]. */
+  limit: number,
+): Callout[] {
+  const callouts: Callout[] = [];
+  for (const each of waiting) {
+    const part = placed.find(({ part: key }) => key === each.key);
+    if (part === undefined) continue;
+    const top = Math.max(part.top, box.top);
+    const bottom = Math.min(part.bottom, box.bottom);
+    if (bottom <= top) continue;
+    const { across, down } = each.want;
+    const x = Math.max(Math.min(part.left + (part.right - part.left) * across, limit), box.left + 4);
+    const y = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
+    const { key, name, short, note, weight, severity, number, lit } = each;
+    callouts.push({ key, x, y, name, short, note, weight, severity, number, lit });
+  }
+  return callouts;
+}
+
+/** Every crack that was reported. */
+export const inflowsOf = ({ facts }: Solution): Wanted[] =>
+  (facts.well.inflows ?? []).map((_, i) => ({ key: `inflow/${i + 1}`, across: 0.7, down: 0.5 }));
