@@ -106,7 +106,7 @@ const LEADER = 18;
 function sectionOf(width: number, foot: number, subtitleLines: number): Shared {
   const share = clamp((width - 320) / 300, 0, 1);
   const left = Math.round(40 + share * 8);
-  const chipsWidth = Math.round(108 + share * 48);
+  const chipsWidth = Math.round(116 + share * 42);
   const edge = width < 420 ? 8 : EDGE;
   const right = width - edge - chipsWidth - LEADER;
   const size = width < 500 ? 18 : HEADING;

@@ -46,10 +46,15 @@ function attributes(attrs: Attributes): string {
   let out = '';
   for (const name in attrs) {
     const value = attrs[name];
-    if (value !== undefined) out += ` ${name}="${typeof value === 'number' ? digits(value) : escape(value)}"`;
+    if (value === undefined) continue;
+    if (typeof value === 'number') out += ` ${name}="${digits(value)}"`;
+    else out += ` ${name}="${OURS.has(name) ? value : escape(value)}"`;
   }
   return out;
 }
+
+/** Values that only the drawing writes, and most of all text: there is nothing in them to escape. */
+const OURS: ReadonlySet<string> = new Set(['d', 'fill', 'stroke', 'stroke-dasharray', 'viewBox', 'transform']);
 
 const SPECIAL: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 

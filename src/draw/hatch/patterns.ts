@@ -138,43 +138,29 @@ function pebble(pen: Pen, x: number, y: number, luck: number): void {
 
 function pebbleAndGrains(pen: Pen, x: number, y: number, luck: number): void {
   pen.pebble(x, y, 3 + Math.floor(luck * 1.99), luck > 0.5 ? 3 : 2);
-  pen.stroke(luck > 0.6 ? x - 6 : x + 6, y + 5, luck > 0.6 ? x - 5 : x + 7, y + 5);
+  pen.stamp(luck > 0.6 ? x - 6 : x + 6, y + 5, 'h1', 1, 0);
 }
 
 function stonesInClay(pen: Pen, x: number, y: number, luck: number): void {
-  if (luck > 0.4) pen.stroke(x - 6, y, x + 3, y);
-  else
-    pen
-      .move(x - 3, y + 2)
-      .lineTo(x, y - 3)
-      .lineTo(x + 4, y + 1)
-      .lineTo(x - 3, y + 2);
+  if (luck > 0.4) pen.stamp(x - 6, y, 'h9', 9, 0);
+  else pen.stamp(x - 3, y + 2, 'l3-5 4 4-7 1', 0, 0);
 }
 
 function cross(pen: Pen, x: number, y: number, luck: number): void {
-  if (luck > 0.3) pen.stroke(x - 2, y, x + 2, y).stroke(x, y - 2, x, y + 2);
-  else pen.stroke(x - 2, y + 1, x + 2, y - 1);
+  if (luck > 0.3) pen.stamp(x - 2, y, 'h4m-2-2v4', 2, 2);
+  else pen.stamp(x - 2, y + 1, 'l4-2', 4, -2);
 }
 
 function wedge(pen: Pen, x: number, y: number): void {
-  pen
-    .move(x - 2, y - 2)
-    .lineTo(x, y + 2)
-    .lineTo(x + 2, y - 2);
+  pen.stamp(x - 2, y - 2, 'l2 4 2-4', 4, 0);
 }
 
 function splinter(pen: Pen, x: number, y: number, luck: number): void {
-  const rise = Math.round((luck - 0.5) * 8);
-  pen.stroke(x - 3, y + rise / 2, x + 3, y - rise / 2);
+  if (luck < 0.3) pen.stamp(x - 3, y - 2, 'l6 4', 6, 4);
+  else if (luck < 0.6) pen.stamp(x - 3, y, 'h6', 6, 0);
+  else pen.stamp(x - 3, y + 2, 'l6-4', 6, -4);
 }
 
 function questionMark(pen: Pen, x: number, y: number): void {
-  pen
-    .move(x - 2, y - 2)
-    .lineTo(x - 1, y - 4)
-    .lineTo(x + 2, y - 3)
-    .lineTo(x + 1, y - 1)
-    .lineTo(x, y)
-    .lineTo(x, y + 1);
-  pen.stroke(x, y + 3, x, y + 3.8);
+  pen.stamp(x - 2, y - 2, 'l1-2 3 1-1 2-1 1v1m0 2v.8', 2, 5.8);
 }

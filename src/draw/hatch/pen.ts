@@ -6,6 +6,8 @@ export class Pen {
   private out = '';
   private x = 0;
   private y = 0;
+  private startX = 0;
+  private startY = 0;
 
   get path(): string {
     return this.out;
@@ -16,8 +18,8 @@ export class Pen {
     const tenthsY = Math.round(y * 10);
     this.out +=
       this.out === '' ? `M${step(tenthsX)}${next(tenthsY)}` : `m${step(tenthsX - this.x)}${next(tenthsY - this.y)}`;
-    this.x = tenthsX;
-    this.y = tenthsY;
+    this.x = this.startX = tenthsX;
+    this.y = this.startY = tenthsY;
     return this;
   }
 
@@ -31,6 +33,33 @@ export class Pen {
     else this.out += `l${step(dx)}${next(dy)}`;
     this.x = tenthsX;
     this.y = tenthsY;
+    return this;
+  }
+
+  /**
+   * A small figure of whole pixels, ready written in relative steps, begun at (x, y).
+   *
+   * @param endX, endY  where it ends, from where it began: the next step starts there
+   */
+  stamp(x: number, y: number, figure: string, endX: number, endY: number): this {
+    this.move(x, y);
+    this.out += figure;
+    this.x += endX * 10;
+    this.y += endY * 10;
+    return this;
+  }
+
+  /** Through the points from where the first one lies. */
+  through(points: readonly (readonly [number, number])[]): this {
+    points.forEach(([x, y], i) => (i === 0 ? this.move(x, y) : this.lineTo(x, y)));
+    return this;
+  }
+
+  /** Back to where the last move went. */
+  close(): this {
+    this.out += 'z';
+    this.x = this.startX;
+    this.y = this.startY;
     return this;
   }
 

@@ -3,8 +3,9 @@ import { handlesOf, type Handle } from '../../model/handles.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Finding, PartKind, Severity, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
-import { hold } from '../type/width.ts';
 import type { Ink } from '../theme.ts';
+import { hold } from '../type/width.ts';
+import { CHIP_LOOKS, say, type Note } from './chipNotes.ts';
 
 export interface ChipWords {
   readonly handle: string;
@@ -14,7 +15,7 @@ export interface ChipWords {
   /** With its unit; "?" when not known. */
   readonly value: string;
   /** At most two lines. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Note[];
   readonly depth: Metres;
   readonly known: boolean;
   readonly locked: boolean;
@@ -28,7 +29,7 @@ export interface ChipWords {
 /** Chips of the section: what is too small to be told apart here is dragged in the details. */
 export function chipWords(solution: Solution, show: Show, ink: Ink): ChipWords[] {
   return handlesOf(solution)
-    .filter(({ id }) => WORDS[kindOf(id)] !== undefined)
+    .filter(({ id }) => CHIP_LOOKS[kindOf(id)] !== undefined)
     .map((handle) => chipOf(handle, solution, show, ink));
 }
 
@@ -37,16 +38,16 @@ function kindOf(id: string): string {
 }
 
 function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipWords {
-  const look = WORDS[kindOf(handle.id)];
+  const look = CHIP_LOOKS[kindOf(handle.id)];
   const finding = look === undefined ? null : worstAbout(look.parts, solution.findings);
-  const notes = look === undefined || (!handle.known && handle.id === 'staticLevel') ? [] : look.notes(solution, show);
-  const shown = finding !== null && finding.severity !== 'note' ? [finding.amount, ...notes.slice(0, 1)] : notes;
+  const notes = (look?.notes(solution, show) ?? []).filter((note) => note !== null);
+  const shown = finding !== null && finding.severity !== 'note' ? [say(finding.amount), ...notes.slice(0, 1)] : notes;
   return {
     handle: handle.id,
     name: handle.label,
     short: SHORT[kindOf(handle.id)] ?? handle.label,
     value: handle.known ? hold((look?.value ?? defaultValue)(handle.depth, show)) : '?',
-    notes: shown.filter((note) => note !== '').slice(0, 2),
+    notes: shown.slice(0, 2),
     depth: handle.known ? handle.depth : placeOfUnknown(handle.id, solution),
     known: handle.known,
     locked: handle.locked !== null,
@@ -67,90 +68,6 @@ function placeOfUnknown(handle: string, { facts, levels }: Solution): Metres {
   return bottom * 0.6;
 }
 
-interface Words {
-  readonly parts: readonly PartKind[];
-  readonly weight: number;
-  readonly value?: (depth: Metres, show: Show) => string;
-  readonly notes: (solution: Solution, show: Show) => string[];
-}
-
-const WORDS: Readonly<Record<string, Words | undefined>> = {
-  casingHeight: {
-    parts: ['cap', 'seal'],
-    weight: 2,
-    value: (depth, show) => `${show.small(-depth)} up`,
-    notes: () => [],
-  },
-  frostDepth: {
-    parts: ['frost'],
-    weight: 4,
-    value: shallow,
-    notes: ({ facts }) => [
-      facts.site.frostFrom === null
-        ? ''
-        : facts.site.frostFrom === 'adviser'
-          ? 'by the adviser'
-          : `by ${facts.site.frostFrom}`,
-    ],
-  },
-  pitlessDepth: {
-    parts: ['pitlessAdapter', 'buriedLine'],
-    weight: 4,
-    value: shallow,
-    notes: ({ values }, show) => [againstFrost(values.pitlessBelowFrost, show)],
-  },
-  staticLevel: {
-    parts: ['staticLevel'],
-    weight: 4,
-    notes: ({ facts, levels }, show) => [
-      facts.water.staticLevel !== null && facts.water.staticLevel < 0 ? 'flows when open' : 'pump off',
-      inDrySeason(levels.staticLowest, levels.static, show),
-    ],
-  },
-  pumpingLevel: {
-    parts: ['pumpingLevel'],
-    weight: 4,
-    notes: ({ facts, levels, values }, show) => [
-      values.drawdown === null || facts.house.demand === null
-        ? facts.water.pumping?.kind === 'yield only'
-          ? 'air-lift yield only: not known'
-          : ''
-        : `${hold(show.depth(values.drawdown))} drawdown at ${hold(show.flow(facts.house.demand))}`,
-      inDrySeason(levels.pumpingDry, levels.pumping, show),
-    ],
-  },
-  pumpSetting: {
-    parts: ['pump', 'intake', 'motor'],
-    weight: 4,
-    notes: ({ values }, show) => [
-      values.submergence === null
-        ? ''
-        : values.submergence >= 0
-          ? `${hold(show.depth(values.submergence))} of water over it`
-          : `${hold(show.depth(-values.submergence))} above the water`,
-    ],
-  },
-  wellBottom: {
-    parts: ['well'],
-    weight: 4,
-    notes: ({ facts, values }, show) => [
-      values.clearanceToBottom === null ? '' : `${hold(show.depth(values.clearanceToBottom))} under the motor`,
-      facts.well.soundedDepth === null || facts.well.depth - facts.well.bottom < 0.01
-        ? ''
-        : `drilled to ${hold(show.depth(facts.well.depth))}`,
-    ],
-  },
-  casingBottom: {
-    parts: ['casing', 'grout'],
-    weight: 2,
-    notes: ({ facts }, show) => [
-      facts.well.groutBottom === null ? 'grout not known' : `grout to ${hold(show.depth(facts.well.groutBottom))}`,
-    ],
-  },
-  screenTop: { parts: ['screen'], weight: 2, notes: () => [] },
-  screenBottom: { parts: [], weight: 2, notes: () => [] },
-};
-
 const SHORT: Readonly<Record<string, string | undefined>> = {
   casingHeight: 'Top',
   frostDepth: 'Frost',
@@ -160,25 +77,12 @@ const SHORT: Readonly<Record<string, string | undefined>> = {
   pumpSetting: 'Pump',
   wellBottom: 'Bottom',
   casingBottom: 'Casing',
+  screenTop: 'Scr. top',
+  screenBottom: 'Scr. foot',
 };
 
 function defaultValue(depth: Metres, show: Show): string {
   return show.depth(depth);
-}
-
-/** In inches or centimetres down to twelve feet: that is how codes give frost. */
-function shallow(depth: Metres, show: Show): string {
-  return depth < 3.7 ? show.small(depth) : show.depth(depth);
-}
-
-function againstFrost(below: Metres | null, show: Show): string {
-  if (below === null) return '';
-  return below >= 0 ? `${hold(show.small(below))} below frost` : `${hold(show.small(-below))} above frost`;
-}
-
-function inDrySeason(dry: Metres | null, usual: Metres | null, show: Show): string {
-  if (dry === null || (usual !== null && Math.abs(dry - usual) < 0.01)) return '';
-  return `${hold(show.depth(dry))} in a dry season`;
 }
 
 function inkOf(handle: Handle, ink: Ink): string {

@@ -6,12 +6,14 @@ import type { Shape } from '../scene.ts';
 import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
 import { shorten, textWidth } from '../type/width.ts';
 import type { ChipPlace, ChipState, Frozen, View } from '../view.ts';
+import type { Note } from './chipNotes.ts';
 import type { ChipWords } from './chipWords.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 /** Heights of a chip at the ladder's steps without its notes [px]. */
 const TALL = [26, 26, 20, 16] as const;
 const NOTE_LINE = 14;
+const NOTE_SIZE = 11.5;
 const GAP = 5;
 /** A balloon or a chip without its name would hide what is in danger: those stop at code and value. */
 const READABLE_STEP = 2;
@@ -159,13 +161,13 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   const { words, step, middle } = chip;
   if (step === 3) return balloon(chip, column, frame);
   const tall = tallAt(step);
-  const size = step === 2 ? 11.5 : 13;
+  const size = step === 2 ? 11.5 : column.width < 125 ? 12 : 13;
   const { ink } = frame;
   const stroke = strokeOf(words, frame);
   const top = middle - tall / 2;
   const right = column.x + column.width - 10;
   const valueWidth = textWidth(words.value, size, 600);
-  const nameX = column.x + 22;
+  const nameX = column.x + 21;
   const room = right - valueWidth - 6 - nameX;
   const danger = words.finding?.severity === 'danger';
   const shapes: Shape[] = [
@@ -207,10 +209,8 @@ function nameFor({ name, short }: ChipWords, room: number, size: number): string
   return textWidth(name, size) <= room ? name : shorten(short, room, size);
 }
 
-/** A note whose second half may go: "34 ft drawdown at 8 gpm". */
-function noteFor(note: string, room: number): string {
-  const whole = textWidth(note, 11.5) <= room;
-  return whole ? note : shorten(note.split(' at ')[0] ?? note, room, 11.5);
+function noteFor({ long, short }: Note, room: number): string {
+  return textWidth(long, NOTE_SIZE) <= room ? long : shorten(short, room, NOTE_SIZE);
 }
 
 /** Three short bars: something to take hold of. */

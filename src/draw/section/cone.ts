@@ -5,7 +5,7 @@ import { group, path, polyline, type Point } from '../shapes.ts';
 import type { SectionFrame } from './frame.ts';
 
 /** Points closer together than this add nothing to the line [px]. */
-const LEAST_STEP = 2.5;
+const LEAST_STEP = 7;
 
 /**
  * Distances run from the hole's wall to the ground's edge by their square root: the cone spans from a hand's width to
@@ -18,11 +18,13 @@ export function drawCone({ cone }: Solution, frame: SectionFrame): Shape[] {
   const half = frame.holeHalf;
   const side = (sign: number, room: number): string => {
     const points: Point[] = [];
-    for (const { distance, depth } of cone) {
+    for (const at of cone) {
+      const { distance, depth } = at;
       const share = Math.sqrt((distance - first.distance) / (last.distance - first.distance));
       const point: Point = [frame.axis + sign * (half + share * room), frame.y(depth)];
       const before = points[points.length - 1];
-      if (before === undefined || Math.abs(point[0] - before[0]) >= LEAST_STEP) points.push(point);
+      if (at === last || before === undefined || Math.hypot(point[0] - before[0], point[1] - before[1]) >= LEAST_STEP)
+        points.push(point);
     }
     return polyline(points);
   };

@@ -14,13 +14,14 @@ import { drawCone } from './cone.ts';
 import { sectionFrame, within, type SectionFrame } from './frame.ts';
 import { drawFrost } from './frost.ts';
 import { drawGround, groundLayers } from './ground.ts';
+import { drawHouse, housePlace } from './house.ts';
 import { drawAir, drawFill, drawHoleWalls, drawUnknownZone, drawWater } from './hole.ts';
 import { drawBands, drawLayerNames } from './leftLabels.ts';
 import { drawGhost, drawLevels } from './levels.ts';
 import { drawRail, drawTrueExtents } from './rail.ts';
 import { drawMarks, drawRightLabels } from './rightLabels.ts';
 import { drawString } from './string.ts';
-import { drawHouse, drawTopWorks } from './topWorks.ts';
+import { drawTopWorks } from './topWorks.ts';
 import { drawTails } from './tails.ts';
 
 export interface SectionDrawing {
@@ -70,7 +71,7 @@ export function drawSection(solution: Solution, view: View, layout: SectionLayou
     ...string.shapes,
     ...top.shapes,
     ...drawGhost(frame),
-    ...drawTails(words, frame),
+    ...drawTails(words, housePlace(frame.y(0), frame).pipeX, frame),
     ...drawLevels(solution, frame),
     ...bands.shapes,
     ...drawRightLabels(solution, lineDepths(words), frame),

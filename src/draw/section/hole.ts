@@ -1,6 +1,7 @@
 /** The inside of the hole: air, and water in it while the pump runs, stretch by stretch at its true bore. */
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
+import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polygon, polyline, type Point } from '../shapes.ts';
 import { within, type SectionFrame } from './frame.ts';
@@ -32,17 +33,27 @@ function tenth(px: number): number {
 }
 
 /** What a stretch encloses between two depths; null where they do not meet. */
-function inside(stretch: BoreStretch, frame: SectionFrame, top: Metres, bottom: Metres): string | null {
+function inside(stretch: BoreStretch, frame: SectionFrame, top: Metres, bottom: Metres): Point[] | null {
   const from = within(frame, frame.y(Math.max(stretch.top, top)));
   const to = within(frame, frame.y(Math.min(stretch.bottom, bottom)));
   if (!(to > from)) return null;
   const [left, right] = walls(stretch, frame, from, to);
-  return polygon([...left, ...right.reverse()]);
+  return [...left, ...right.reverse()];
 }
 
-export function drawAir({ bore }: Solution, frame: SectionFrame): Shape[] {
-  const d = bore.map((stretch) => inside(stretch, frame, -Infinity, Infinity) ?? '').join('');
-  return [path('air', d, { fill: frame.ink.air })];
+/** Path text round all that the bore encloses between two depths. */
+function enclosed(bore: readonly BoreStretch[], frame: SectionFrame, top: Metres, bottom: Metres): string {
+  const pen = new Pen();
+  for (const stretch of bore) {
+    const points = inside(stretch, frame, top, bottom);
+    if (points !== null) pen.through(points).close();
+  }
+  return pen.path;
+}
+
+export function drawAir(solution: Solution, frame: SectionFrame): Shape[] {
+  const { bore } = solution;
+  return [path('air', enclosed(bore, frame, -Infinity, waterOf(solution).level ?? Infinity), { fill: frame.ink.air })];
 }
 
 export interface Water {
@@ -61,8 +72,7 @@ export function drawWater(solution: Solution, frame: SectionFrame): Shape[] {
   if (level === null) return [];
   const { bore } = solution;
   const { ink } = frame;
-  const between = (top: Metres, bottom: Metres) =>
-    bore.map((stretch) => inside(stretch, frame, top, bottom) ?? '').join('');
+  const between = (top: Metres, bottom: Metres) => enclosed(bore, frame, top, bottom);
   const shapes = [path('water/standing', between(level, Infinity), { fill: ink.water })];
   if (rest !== null && rest < level) {
     shapes.push(path('water/drawnDown', between(rest, level), { fill: ink.water, 'fill-opacity': 0.38 }));
@@ -100,13 +110,13 @@ export function drawUnknownZone({ facts, levels, bore }: Solution, frame: Sectio
 
 /** Walls of open hole, and the bottom: cut rock shows as a firm edge. */
 export function drawHoleWalls({ bore, facts }: Solution, frame: SectionFrame): Shape[] {
-  const edges: string[] = [];
+  const edges = new Pen();
   for (const stretch of bore) {
     if (stretch.kind !== 'openHole') continue;
     const from = within(frame, frame.y(stretch.top));
     const to = within(frame, frame.y(stretch.bottom));
     const [left, right] = walls(stretch, frame, from, to);
-    edges.push(polyline(left), polyline(right));
+    edges.through(left).through(right);
   }
   const last = bore[bore.length - 1];
   const half = (last?.outsideRadius ?? 0) * frame.kx;
@@ -124,14 +134,14 @@ export function drawHoleWalls({ bore, facts }: Solution, frame: SectionFrame): S
     },
   );
   const known = bore.every((stretch) => stretch.kind !== 'openHole' || stretch.known);
-  const sides = path('hole/walls', edges.join(''), {
+  const sides = path('hole/walls', edges.path, {
     fill: 'none',
     stroke: frame.ink.casing,
     'stroke-width': 1.2,
     'stroke-linejoin': 'round',
     ...(known ? {} : { 'stroke-dasharray': '4 3' }),
   });
-  return [group('hole', edges.length > 0 ? [sides, bottom] : [bottom])];
+  return [group('hole', edges.path !== '' ? [sides, bottom] : [bottom])];
 }
 
 /** What has filled the hole since it was drilled, where it was sounded. */

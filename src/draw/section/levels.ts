@@ -6,6 +6,9 @@ import { group, line, path, polygon, polyline, type Point } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
+/** Half the width that a drop pipe takes in the middle of the bore [m]. */
+const PIPE: Metres = 0.02;
+
 /** Long dashes: a level that is there while the pump runs. */
 const PUMPING_DASH = '9 4';
 /** Short dashes: assumed, or of another season. */
@@ -57,8 +60,9 @@ function level(
 /** A triangle standing with its point on the line, two bars under it: open at rest, filled while pumping. */
 function sign(key: string, y: number, ink: string, filled: boolean, bore: Metres, frame: SectionFrame): Shape {
   const room = bore * frame.kx;
-  const size = Math.max(8, Math.min(14, room * 0.5));
-  const x = frame.axis + Math.max(room * 0.62, 6 + size / 2);
+  const pipe = Math.max(3, PIPE * frame.kx);
+  const size = Math.max(7, Math.min(14, room - pipe - 4));
+  const x = frame.axis + (pipe + room) / 2;
   const triangle: Point[] = [
     [x, y - 1],
     [x - size / 2, y - size * 0.86],

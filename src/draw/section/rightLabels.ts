@@ -4,7 +4,7 @@ import type { Finding, Severity, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { drawMark } from '../mark.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, line, path, polygon, rect, text } from '../shapes.ts';
+import { digits, group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
 import { hold, textWidth } from '../type/width.ts';
 import type { MarkPlace } from '../view.ts';
 import { within, type SectionFrame } from './frame.ts';
@@ -181,6 +181,16 @@ function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
 /** In a crowd the worst stays nearest to its place. */
 const WEIGHT: Readonly<Record<Severity, number>> = { danger: 8, warning: 3, note: 1 };
 
+/** Out of the wall, along it, and across to the sign: the ties of a crowd fall together into one comb. */
+function elbow(wall: number, anchor: number, x: number, y: number): string {
+  return polyline([
+    [wall, anchor],
+    [wall + 3, anchor],
+    [wall + 3, y],
+    [x, y],
+  ]);
+}
+
 export interface MarkDrawing {
   readonly shapes: readonly Shape[];
   readonly marks: readonly MarkPlace[];
@@ -206,9 +216,10 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame): Ma
     const y = middles[i] ?? anchor;
     if (Math.abs(y - anchor) > 4) {
       shapes.push(
-        line(`tie/${number}`, frame.axis + frame.holeHalf + 1, anchor, x, y, {
+        path(`tie/${number}`, elbow(frame.axis + frame.holeHalf, anchor, x, y), {
+          fill: 'none',
           stroke: frame.ink.hair,
-          'stroke-width': 0.8,
+          'stroke-width': 1,
         }),
       );
     }

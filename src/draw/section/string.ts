@@ -71,10 +71,24 @@ function runPoints(
     points.push(at(drift));
   } else points.push(at(top));
   if (bottom > drift) points.push(at(bottom));
-  return points;
+  return bent(points);
   function at(depth: Metres): Point {
     return [frame.x(offset(depth)), frame.y(depth)];
   }
+}
+
+/** Without the points that lie on the way from the one before to the next: a run hangs straight for most of its length. */
+function bent(points: readonly Point[]): Point[] {
+  const kept: Point[] = [];
+  points.forEach((point, i) => {
+    const before = kept[kept.length - 1];
+    const after = points[i + 1];
+    if (before === undefined || after === undefined) return kept.push(point);
+    const off = (point[0] - before[0]) * (after[1] - before[1]) - (point[1] - before[1]) * (after[0] - before[0]);
+    const far = Math.abs(off) > 0.05 * Math.hypot(after[0] - before[0], after[1] - before[1]);
+    return far ? kept.push(point) : 0;
+  });
+  return kept;
 }
 
 function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: number, frame: SectionFrame): Shape {

@@ -4,14 +4,16 @@ import { group, line } from '../shapes.ts';
 import type { ChipWords } from './chipWords.ts';
 import type { SectionFrame } from './frame.ts';
 
-const OWN_LINE: ReadonlySet<string> = new Set(['staticLevel', 'pumpingLevel', 'frostDepth', 'pitlessDepth']);
+const OWN_LINE: ReadonlySet<string> = new Set(['staticLevel', 'pumpingLevel', 'frostDepth']);
 
-export function drawTails(words: readonly ChipWords[], frame: SectionFrame): Shape[] {
+/** @param lineEnds  x where the buried line turns up to the house: beyond it the adapter's depth needs a line */
+export function drawTails(words: readonly ChipWords[], lineEnds: number, frame: SectionFrame): Shape[] {
+  const starts: Readonly<Record<string, number>> = { pumpSetting: frame.axis + 6, pitlessDepth: lineEnds };
   const tails = words
     .filter(({ handle, known }) => known && !OWN_LINE.has(handle))
     .map(({ handle, depth, ink, finding }) => {
       const y = frame.y(depth);
-      const from = handle === 'pumpSetting' ? frame.axis + 6 : frame.axis + frame.holeHalf - 4;
+      const from = starts[handle] ?? frame.axis + frame.holeHalf - 4;
       const stroke = finding?.severity === 'danger' ? frame.ink.danger : ink;
       return line(handle, from, y, frame.right, y, { stroke, 'stroke-width': handle === 'pumpSetting' ? 1.4 : 0.9 });
     });

@@ -2,9 +2,10 @@
 import type { PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, line, path, polyline, rect } from '../shapes.ts';
+import { group, line, path, polyline, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { within, type SectionFrame } from './frame.ts';
+import type { SectionFrame } from './frame.ts';
+import { housePlace } from './house.ts';
 
 export interface TopDrawing {
   readonly shapes: readonly Shape[];
@@ -28,7 +29,7 @@ export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawin
       kind: 'buriedLine',
       x: from,
       y: y - 6,
-      width: frame.right - from,
+      width: Math.max(0, housePlace(y, frame).pipeX - from),
       height: 12,
       view: 'O',
     });
@@ -156,7 +157,8 @@ function drawStandpipe(partOf: ReadonlyMap<string, PlacedPart>, frame: SectionFr
 
 /** The line to the house: across the ground it is not to scale, so it is broken once. */
 function drawLine({ facts }: Solution, from: number, y: number, width: number, frame: SectionFrame): Shape {
-  const { ink, right } = frame;
+  const { ink } = frame;
+  const right = housePlace(y, frame).pipeX + 2;
   const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
   const d = polyline([
     [from, y],
@@ -191,64 +193,4 @@ function drawLine({ facts }: Solution, from: number, y: number, width: number, f
     }
   }
   return group('buriedLine', shapes);
-}
-
-/** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
-export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shape[] {
-  const buried = parts.find((part) => part.key === 'buriedLine');
-  if (buried === undefined) return [];
-  const { ink } = frame;
-  const ground = frame.y(0);
-  const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
-  // A line above the ground needs a wall to go through.
-  const wall = Math.max(28, ground - arrives + 12);
-  const width = Math.min(Math.max(66, wall * 0.9), (frame.right - frame.axis - frame.holeHalf) * 0.5);
-  const left = frame.right - width;
-  const eaves = ground - wall;
-  const ridge = eaves - width * 0.22;
-  const tankX = left + width * 0.62;
-  const pipeX = left + width * 0.3;
-  const dash = { 'stroke-dasharray': '4 2.5' };
-  const walls = polyline([
-    [left + 4, ground],
-    [left + 4, eaves],
-    [left, eaves],
-    [left + width / 2, ridge],
-    [frame.right, eaves],
-    [frame.right - 4, eaves],
-    [frame.right - 4, ground],
-  ]);
-  const open = facts.house.kind === 'open tank';
-  return [
-    group('house', [
-      path('walls', walls, {
-        fill: ink.paper,
-        stroke: ink.ink2,
-        'stroke-width': 1.2,
-        'stroke-linejoin': 'round',
-        ...dash,
-      }),
-      path(
-        'riser',
-        polyline([
-          [pipeX, arrives],
-          [pipeX, ground - 6],
-          [tankX - 8, ground - 6],
-        ]),
-        { fill: 'none', stroke: ink.pipeBody.mid, 'stroke-width': 3, 'stroke-linejoin': 'round' },
-      ),
-      rect('tank', tankX - 8, ground - 23, 17, 21, {
-        rx: open ? 1 : 7,
-        fill: ink.water,
-        stroke: ink.static,
-        'stroke-width': 1.3,
-      }),
-      ...(open
-        ? []
-        : [
-            circle('switch', pipeX, ground - 12, 3.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2 }),
-            line('needle', pipeX, ground - 12, pipeX + 1.8, ground - 13.8, { stroke: ink.ink2, 'stroke-width': 1 }),
-          ]),
-    ]),
-  ];
 }

@@ -2,10 +2,11 @@
 import type { Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import { lookOf } from '../hatch/materials.ts';
+import { hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
-import { digits, group, line, path, polygon, rect, text } from '../shapes.ts';
+import { digits, group, line, path, polygon, rect, text, type Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import { shorten, wrap } from '../type/width.ts';
 import type { FramePlace, View } from '../view.ts';
@@ -126,12 +127,23 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
 }
 
 function materials({ facts }: Solution): string[] {
-  return [...new Set(facts.well.layers.map((layer) => layer.material))];
+  const named = [...new Set(facts.well.layers.map((layer) => layer.material))];
+  return named.length === 0 ? ['ground not reported'] : named;
 }
 
+/** Of a few pieces of the grid the one where the pattern has most to show. */
+function fullestPiece(pattern: PatternName): Box {
+  const pieces = PIECES.map(([left, top]): Box => ({ left, right: left + SWATCH, top, bottom: top + 14 }));
+  const shown = pieces.map((piece) => hatch(pattern, [piece]).d.length);
+  return pieces[shown.indexOf(Math.max(...shown))] ?? { left: 0, right: SWATCH, top: 0, bottom: 14 };
+}
+
+const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25].flatMap((top) =>
+  [0, 9, 18, 27, 36].map((left): Point => [left, top]),
+);
+
 function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
-  // Cut from a piece of the grid where every pattern has something to show, and moved here.
-  const piece: Box = { left: 52, right: 52 + SWATCH, top: 32, bottom: 46 };
+  const piece = fullestPiece(lookOf(material).pattern);
   const pattern = hatchShape('hatch', material, [piece], ink, view.theme);
   return [
     rect('tint', x, y, SWATCH, 14, {
