@@ -18,8 +18,7 @@ export interface MarkLook {
 
 export function drawMark(mark: MarkLook): Shape {
   const { number, severity, x, y, size } = mark;
-  const words = WORD[severity];
-  return group(`mark/${number}`, [outline(mark), numberOf(mark)], { role: 'img', 'aria-label': `${words} ${number}` });
+  return group(`mark/${number}`, [outline(mark), numberOf(mark)]);
   function numberOf({ ink }: MarkLook): Shape {
     const drop = severity === 'warning' ? size * 0.36 : size * 0.24;
     const fill = severity === 'danger' ? ink.onDanger : severity === 'warning' ? ink.onWarning : ink.note;
@@ -27,8 +26,6 @@ export function drawMark(mark: MarkLook): Shape {
     return text('number', x, y + drop, String(number), { size: digitsSize, weight: 600, fill, anchor: 'middle' });
   }
 }
-
-const WORD: Readonly<Record<Severity, string>> = { danger: 'Danger', warning: 'Warning', note: 'Note' };
 
 function outline({ severity, x, y, size, ink }: MarkLook): Shape {
   const r = size / 2;

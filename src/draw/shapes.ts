@@ -60,14 +60,16 @@ export function crop(
 export interface TextStyle {
   readonly size: number;
   readonly weight?: 400 | 500 | 600;
-  readonly fill: string;
+  /** Left out where the group around it says. */
+  readonly fill?: string;
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly italic?: boolean;
 }
 
 /** One line of text; y is its baseline. */
 export function text(key: string, x: number, y: number, words: string, style: TextStyle): Shape {
-  const attrs: Record<string, string | number> = { x, y, 'font-size': style.size, fill: style.fill };
+  const attrs: Record<string, string | number> = { x, y, 'font-size': style.size };
+  if (style.fill !== undefined) attrs['fill'] = style.fill;
   if (style.weight !== undefined && style.weight !== 400) attrs['font-weight'] = style.weight;
   if (style.anchor !== undefined && style.anchor !== 'start') attrs['text-anchor'] = style.anchor;
   if (style.italic === true) attrs['font-style'] = 'italic';

@@ -52,10 +52,12 @@ export function drawChips(
       group(
         'leaders',
         placed.flatMap((chip) => leader(chip, column, frame)),
+        { fill: 'none', 'stroke-width': 1.3, 'stroke-linejoin': 'round' },
       ),
       group(
         'chips',
         placed.map((chip) => drawChip(chip, column, frame)),
+        { fill: frame.ink.ink },
       ),
     ],
     chips: placed.map(({ words: { handle }, step, middle, lineY }) => {
@@ -143,14 +145,7 @@ function leader({ words, middle, lineY }: Placed, column: ChipColumn, frame: Sec
           [to - 4, middle],
           [to, middle],
         ];
-  return [
-    path(words.handle, polyline(points), {
-      fill: 'none',
-      stroke: strokeOf(words, frame),
-      'stroke-width': 1.3,
-      'stroke-linejoin': 'round',
-    }),
-  ];
+  return [path(words.handle, polyline(points), { stroke: strokeOf(words, frame) })];
 }
 
 function strokeOf({ ink, finding }: ChipWords, frame: SectionFrame): string {
@@ -179,29 +174,22 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
       ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
     }),
     words.locked ? lock(column.x + 13, middle, stroke) : grip(column.x + 9, middle, stroke),
-    text('name', nameX, middle + size * 0.35, nameFor(words, room, size), { size, fill: ink.ink }),
-    text('value', right, middle + size * 0.35, words.value, { size, weight: 600, fill: ink.ink, anchor: 'end' }),
+    text('name', nameX, middle + size * 0.35, nameFor(words, room, size), { size }),
+    text('value', right, middle + size * 0.35, words.value, { size, weight: 600, anchor: 'end' }),
   ];
-  if (step === 0) {
-    words.notes.forEach((note, i) => {
-      const fill =
-        i === 0 && words.finding !== null && words.finding.severity !== 'note'
-          ? danger
-            ? ink.danger
-            : ink.ink
-          : ink.ink2;
-      shapes.push(
-        text(
-          `note/${i === 0 ? 'first' : 'second'}`,
-          column.x + 12,
-          top + tall + 11.5 + i * NOTE_LINE,
-          noteFor(note, column.width - 14),
-          { size: 11.5, fill, ...(danger && i === 0 ? { weight: 600 as const } : {}) },
-        ),
-      );
-    });
-  }
+  if (step === 0) shapes.push(...drawNotes(words, column, top + tall, frame));
   return group(words.handle, shapes);
+}
+
+/** Under the chip; a first note that says what is wrong is in the ink of it. */
+function drawNotes({ notes, finding }: ChipWords, column: ChipColumn, below: number, { ink }: SectionFrame): Shape[] {
+  return notes.map((note, i) => {
+    const fault = i === 0 ? finding?.severity : undefined;
+    const fill = fault === 'danger' ? ink.danger : fault === 'warning' ? ink.ink : ink.ink2;
+    const words = noteFor(note, column.width - 14);
+    const style = { size: NOTE_SIZE, fill, ...(fault === 'danger' ? { weight: 600 as const } : {}) };
+    return text(`note/${i === 0 ? 'first' : 'second'}`, column.x + 12, below + 11.5 + i * NOTE_LINE, words, style);
+  });
 }
 
 /** The full name where there is room, the short one where there is not. */

@@ -1,8 +1,11 @@
 /** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
 import type { Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, line, path, polyline, rect, type Point } from '../shapes.ts';
+import { circle, group, line, path, polygon, polyline, rect, type Point } from '../shapes.ts';
 import { within, type SectionFrame } from './frame.ts';
+
+/** A narrower house could not hold its tank [px]. */
+const LEAST_HOUSE = 44;
 
 export interface HousePlace {
   readonly left: number;
@@ -17,6 +20,7 @@ export function housePlace(arrives: number, { right, axis, holeHalf, y }: Sectio
   const ground = y(0);
   const wall = Math.max(30, ground - arrives + 14);
   const width = Math.min(Math.max(70, wall * 0.9), (right - axis - holeHalf) * 0.5);
+  if (width < LEAST_HOUSE) return { left: right, width, eaves: ground, pipeX: right - 12 };
   const left = right - width;
   return { left, width, eaves: ground - wall, pipeX: left + width * 0.28 };
 }
@@ -28,6 +32,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const ground = frame.y(0);
   const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
   const { left, width, eaves, pipeX } = housePlace(arrives, frame);
+  if (width < LEAST_HOUSE) return [arrow(pipeX, arrives, frame)];
   const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
   const tankWide = Math.min(18, width * 0.34);
   const tankX = left + width * 0.76 - tankWide / 2 - 3;
@@ -71,4 +76,17 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
       ...(open ? [] : gauge),
     ]),
   ];
+}
+
+/** Where there is no room for a house: on to it. */
+function arrow(x: number, y: number, { ink }: SectionFrame): Shape {
+  return path(
+    'house',
+    polygon([
+      [x, y - 6],
+      [x + 11, y],
+      [x, y + 6],
+    ]),
+    { fill: ink.pipeBody.edge },
+  );
 }

@@ -167,14 +167,12 @@ export function drawLayerNames(
         ...lines.map((each, i) =>
           text(i === 0 ? 'name' : 'name/more', x, y + size - 0.5 + i * (size + 1), each, {
             size,
-            fill: frame.ink.ink,
-            italic: true,
           }),
         ),
       ]),
     );
   }
-  return shapes.length === 0 ? [] : [group('layerNames', shapes)];
+  return shapes.length === 0 ? [] : [group('layerNames', shapes, { fill: frame.ink.ink, 'font-style': 'italic' })];
 }
 
 /** Two lines where the layer is thick enough and whole words fit; else what fits on one. */

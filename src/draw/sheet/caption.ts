@@ -2,7 +2,7 @@
 import type { Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import { lookOf } from '../hatch/materials.ts';
-import { hatch, type PatternName } from '../hatch/patterns.ts';
+import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
@@ -134,8 +134,14 @@ function materials({ facts }: Solution): string[] {
 /** Of a few pieces of the grid the one where the pattern has most to show. */
 function fullestPiece(pattern: PatternName): Box {
   const pieces = PIECES.map(([left, top]): Box => ({ left, right: left + SWATCH, top, bottom: top + 14 }));
-  const shown = pieces.map((piece) => hatch(pattern, [piece]).d.length);
+  const shown = pieces.map((piece) => strokesIn(hatch(pattern, [piece])));
   return pieces[shown.indexOf(Math.max(...shown))] ?? { left: 0, right: SWATCH, top: 0, bottom: 14 };
+}
+
+/** How much is drawn: by the length of the rows where a dash array cuts them, else by the length of the text. */
+function strokesIn({ d, dashes }: Hatch): number {
+  if (dashes === undefined) return d.length;
+  return [...d.matchAll(/h([\d.]+)/g)].reduce((sum, [, length]) => sum + Number(length), 0);
 }
 
 const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25].flatMap((top) =>
