@@ -5,7 +5,7 @@
 import { fitLabels } from '../labels/fit.ts';
 import type { Shape } from '../scene.ts';
 import { drawMark } from '../mark.ts';
-import { group, path, text } from '../shapes.ts';
+import { group, path } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import { shorten, textWidth } from '../type/width.ts';
@@ -164,43 +164,36 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
 
 function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   const x = track.left + PAD;
+  const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];
   for (const { key, name, short, note, lines, severity, number, top } of laid) {
-    // The finding's number stands in the label as it does at the fault.
-    const signs = severity === undefined || number === undefined ? 0 : SIGN_PX + 4;
-    const room = track.right - track.left - 2 * PAD - signs;
-    words.push({
-      key,
-      tag: 'text',
-      attrs: { x, y: top + 14 },
-      text: shorten(short !== undefined && textWidth(name, NAME_SIZE, 600) > room ? short : name, room, NAME_SIZE, 600),
-    });
+    const signed = severity !== undefined && number !== undefined;
+    const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room);
+    words.push({ key, tag: 'text', attrs: { x, y: top + 14 }, text: line });
     if (lines === 2) {
-      words.push(
-        text(`${key}/note`, x, top + 26.5, shorten(note, room, NOTE_SIZE), {
-          size: NOTE_SIZE,
-          fill: severity === 'danger' ? ink.danger : ink.ink2,
-        }),
-      );
+      const fill = severity === 'danger' ? ink.danger : ink.ink2;
+      const attrs = { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill };
+      words.push({ key: `${key}/note`, tag: 'text', attrs, text: noteFor(note, room) });
     }
-    if (severity !== undefined && number !== undefined) {
+    // The finding's number stands in the label as it does at the fault.
+    if (signed) {
       const sign = drawMark({ number, severity, x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX, ink });
       words.push({ ...sign, key: `${key}/sign`, attrs: {} });
     }
   }
-  return group(
-    'labels',
-    words.map((each) =>
-      each.attrs['font-size'] === undefined || each.tag !== 'text'
-        ? each
-        : { ...each, attrs: { ...each.attrs, 'font-weight': 400 } },
-    ),
-    {
-      'font-size': NAME_SIZE,
-      'font-weight': 600,
-      fill: ink.ink,
-    },
-  );
+  return group('labels', words, { 'font-size': NAME_SIZE, 'font-weight': 600, fill: ink.ink });
+}
+
+function nameFor(name: string, short: string | undefined, room: number): string {
+  const chosen = short !== undefined && textWidth(name, NAME_SIZE, 600) > room ? short : name;
+  return shorten(chosen, room, NAME_SIZE, 600);
+}
+
+/** The whole note, else its last part, which carries the relation; a figure is not cut in two. */
+function noteFor(note: string, room: number): string {
+  if (textWidth(note, NOTE_SIZE) <= room) return note;
+  const last = note.slice(note.lastIndexOf(', ') + 1).trimStart();
+  return shorten(last, room, NOTE_SIZE);
 }
 
 export function severityInk(severity: Severity, ink: Ink): string {

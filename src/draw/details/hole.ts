@@ -1,4 +1,5 @@
 /** The hole inside a window, cut open: grout and gravel round it, air and water in it, walls, screens, water levels. */
+import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
 import { drawCasing, wallCut } from '../parts/casing.ts';
@@ -14,9 +15,8 @@ import { solidCasings } from './solidCasings.ts';
 import { within } from './stage.ts';
 import type { Stage } from './stage.ts';
 
-const inch: Metres = 0.0254;
 /** Thickness of the grouted ring where no one gives the drilled diameter: 1.5 in is the least that most codes ask. */
-const ANNULUS: Metres = 1.6 * inch;
+const ANNULUS: Metres = inches(1.6);
 /** A gravel pack stands 2 ft over its screen (common practice, no source), and never in the grout. */
 const PACK_OVER_SCREEN: Metres = 0.61;
 

@@ -1,5 +1,5 @@
 /** Detail C, the lens: two or three feet of the well about a depth, at one scale both ways. */
-import { show } from '../../model/units.ts';
+import { inches, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
@@ -15,10 +15,8 @@ import { RAIL_PX } from './rail.ts';
 import { drilledRadius } from './hole.ts';
 import { lensDepths } from './windows.ts';
 
-const inch = 0.0254;
-
 export function drawLens(solution: Solution, at: Metres, frame: DetailFrame): DetailScene {
-  const half = drilledRadius(solution, Math.max(at, 0.5)) + 1.2 * inch;
+  const half = drilledRadius(solution, Math.max(at, 0.5)) + inches(1.2);
   const depths = lensDepths(at, frame.height, (frame.width * 0.5) / (2 * half));
   return drawDetail(solution, frame, {
     ...depths,
@@ -57,7 +55,7 @@ const SILENT: ReadonlySet<string> = new Set(['clamp', 'tank', 'gauge', 'switch',
 /** A bar of a round length: on a screen no ratio holds, a bar does. */
 function drawScaleBar({ frame, pen }: DetailContext): Shape {
   const { ink, units, x, y, height } = frame;
-  const length = units === 'us' ? 6 * inch : 0.1;
+  const length = units === 'us' ? inches(6) : 0.1;
   const wide = length * pen.down;
   const left = x + RAIL_PX + 10;
   const foot = y + height - 14;

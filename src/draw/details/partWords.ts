@@ -1,5 +1,6 @@
 /** What the labels of a detail say: the part's name, and what it is or its figure. */
-import { show } from '../../model/units.ts';
+import { feet, show, toFeet } from '../../model/units.ts';
+import type { MetresPerSecond } from '../../model/si.ts';
 import type { Show } from '../../model/units.ts';
 import type { PlacedPart, Solution } from '../../model/solution.ts';
 
@@ -143,13 +144,13 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
           : `${depth(water)} under water`;
     return { name: `Intake, ${depth(values.intakeDepth ?? facts.pump.setting)}`, note, weight: 4 };
   },
-  motor: ({ values, facts }, { velocity, bore }) => ({
+  motor: ({ values, facts }, units) => ({
     name: 'Motor',
     weight: 3,
     note:
       values.velocityPastMotor === null
-        ? bore(facts.pump.motorDiameter)
-        : `water passes at ${values.velocityPastMotor < 0.15 && velocity(1).includes('ft') ? slowFeet(values.velocityPastMotor) : velocity(values.velocityPastMotor)}`,
+        ? units.bore(facts.pump.motorDiameter)
+        : `cooling flow, ${slowVelocity(values.velocityPastMotor, units)}`,
   }),
   grout: ({ facts }, { depth }) => ({
     name: 'Grout',
@@ -200,7 +201,8 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
 };
 
 /** A flow past a motor is judged by tenths of a foot: two decimals keep a slow one from reading as none. */
-const slowFeet = (metresPerSecond: number): string => `${(metresPerSecond / 0.3048).toFixed(2)} ft/s`;
+const slowVelocity = (velocity: MetresPerSecond, { units, velocity: say }: Show): string =>
+  units === 'us' && velocity < feet(1) ? `${toFeet(velocity).toFixed(2)} ft/s` : say(velocity);
 
 export function wordsFor(solution: Solution, units: 'us' | 'metric', key: string, kind: string): Words {
   const say = SAYINGS[key] ?? SAYINGS[kind];

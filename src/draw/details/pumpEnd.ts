@@ -1,5 +1,5 @@
 /** Detail B, the pump end: motor, intake, pump, valve, joint, arrestor and splice, down to the bottom when it is near. */
-import { show } from '../../model/units.ts';
+import { inches, show } from '../../model/units.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
@@ -12,8 +12,6 @@ import { inflowsOf } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
 import { drawDimension } from './dimension.ts';
 import { pumpEndDepths } from './windows.ts';
-
-const inch = 0.0254;
 
 const WANTED: readonly Wanted[] = [
   { key: 'pumpingLevel', across: 0.9, down: 0.5 },
@@ -41,8 +39,8 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame): DetailScene
   );
   return drawDetail(solution, frame, {
     ...depths,
-    roomLeft: widest + 0.5 * inch,
-    roomRight: widest + 0.3 * inch,
+    roomLeft: widest + inches(0.5),
+    roomRight: widest + inches(0.3),
     sparePx: 24,
     trueProportion: false,
     wanted: [...WANTED, ...inflowsOf(solution)],
@@ -100,6 +98,7 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
         x,
         y: (from + end - 12) / 2,
         name: `${say.depth(gap)} to the bottom`,
+        short: `${say.depth(gap)} to bottom`,
         note: `well ends at ${say.depth(facts.well.bottom)}`,
         weight: 4,
       },

@@ -1,5 +1,5 @@
 /** The depth rail inside a detail: a quiet strip with its own ticks. */
-import { show } from '../../model/units.ts';
+import { feet, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
@@ -26,7 +26,7 @@ const widest = (depth: number, step: number): number =>
 
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
 export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace): Shape {
-  const unit: Metres = units === 'us' ? 0.3048 : 1;
+  const unit: Metres = units === 'us' ? feet(1) : 1;
   const step =
     STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each) <= RAIL_PX - 9) ?? 10;
   const texts: Shape[] = [];

@@ -1,4 +1,5 @@
 /** The string inside a window, back to front: lines behind, then pipe, joints, pump, and what is strapped to them. */
+import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { drawCable } from '../parts/cable.ts';
@@ -21,9 +22,8 @@ import type { Shape } from '../scene.ts';
 import { pipeWall, place, within } from './stage.ts';
 import type { Stage } from './stage.ts';
 
-const inch: Metres = 0.0254;
 /** The cable's plumb run begins this far under the casing top, below its spare loop. */
-const LOOP: Metres = 14 * inch;
+const LOOP: Metres = inches(14);
 
 /** What the parts of one string have in common. */
 interface Strung extends Stage {
@@ -231,7 +231,7 @@ function drawLines(strung: Strung): Shape[] {
     put(rope, axis.rope(Math.max(rope.top, pen.top + 0.2)));
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
-    const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inch);
+    const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inches(1));
     shapes.push(
       drawCable(cable, pen, axis, {
         top,

@@ -1,4 +1,5 @@
 /** What closes the well and leads water and wire away: pitless adapter with cap, or seal with tee; line, conduit, bond, spare loop. */
+import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
@@ -16,9 +17,8 @@ import { branchEnd, drawPlug, drawTee } from '../parts/tee.ts';
 import { pipeWall, place } from './stage.ts';
 import type { Stage } from './stage.ts';
 
-const inch: Metres = 0.0254;
 /** The cable's plumb run begins this far under the casing top; above it hangs the spare loop. */
-const LOOP: Metres = 14 * inch;
+const LOOP: Metres = inches(14);
 
 export function drawTopWorks(stage: Stage): Shape[] {
   const {
@@ -127,7 +127,7 @@ function drawRestoredGrout({ solution, pen }: Stage, outside: Metres, top: numbe
   if (solution.facts.well.groutBottom === null) return group('restoredGrout', []);
   const wall = pen.x(outside);
   return group('restoredGrout', [
-    rect('patch', wall, top - 26, 1.6 * inch * pen.across, bottom - top + 52, {
+    rect('patch', wall, top - 26, inches(1.6) * pen.across, bottom - top + 52, {
       fill: pen.tones.grout.fill,
       stroke: pen.tones.grout.ink,
       'stroke-width': 1,
@@ -220,7 +220,7 @@ function drawSealTop(stage: Stage): Shape[] {
   const cableX = axis.cable(seal.bottom);
   const ventX = pen.x(-radii.inside * 0.64);
   const sealTop = pen.y(seal.top);
-  const stub = Math.max(4, 0.5 * inch * pen.across);
+  const stub = Math.max(4, inches(0.5) * pen.across);
   shapes.push(
     group('vent', [
       path(
@@ -238,7 +238,7 @@ function drawSealTop(stage: Stage): Shape[] {
         conduit,
         [pen.x(cableX), sealTop - conduitWidth(conduit, pen) * 0.75],
         Infinity,
-        radii.outside + inch,
+        radii.outside + inches(1),
       ),
     );
   if (line !== undefined && tee !== undefined) {

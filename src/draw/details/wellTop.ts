@@ -1,5 +1,5 @@
 /** Detail A, the well top: cap or seal, spare loop, conduit, frost, pitless adapter and the joint that carries the string. */
-import { show } from '../../model/units.ts';
+import { inches, show } from '../../model/units.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
@@ -9,8 +9,6 @@ import { dimensionWidth, drawDimension } from './dimension.ts';
 import type { Shape } from '../scene.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import { wellTopDepths } from './windows.ts';
-
-const inch = 0.0254;
 
 /** From the top down; shares say where on the part the leader's dot sits. */
 const WANTED: readonly Wanted[] = [
@@ -36,8 +34,8 @@ export function drawWellTop(solution: Solution, frame: DetailFrame): DetailScene
   const outer = (solution.facts.well.casings[0]?.outsideDiameter ?? 0.16) / 2;
   return drawDetail(solution, frame, {
     ...wellTopDepths(solution),
-    roomLeft: outer + 1.6 * inch,
-    roomRight: outer + 1.9 * inch,
+    roomLeft: outer + inches(1.6),
+    roomRight: outer + inches(1.9),
     sparePx: 24,
     trueProportion: false,
     wanted: WANTED,

@@ -1,10 +1,8 @@
 /** What each detail shows of the well: its depths, and how much it enlarges widths against them. */
+import { feet, inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { DepthWindow } from '../view.ts';
-
-const foot: Metres = 0.3048;
-const inch: Metres = 0.0254;
 
 export type Depths = Pick<DepthWindow, 'topDepth' | 'bottomDepth'>;
 
@@ -15,38 +13,38 @@ export function wellTopDepths({ facts, parts, values }: Solution): Depths {
     (least, part) => (part.kind === 'plug' || part.kind === 'cap' ? Math.min(least, part.top) : least),
     casingTop,
   );
-  const topDepth = Math.min(casingTop - foot, highest - 0.5 * foot);
+  const topDepth = Math.min(casingTop - feet(1), highest - feet(0.5));
   const frost = values.frostDepth ?? facts.site.frostDepth ?? 0;
   const carrier = parts.find((part) => part.kind === 'pitlessAdapter' || part.kind === 'seal');
   const deepest = Math.max(frost, carrier?.bottom ?? 0, 0);
-  return { topDepth, bottomDepth: Math.max(deepest + 1.5 * foot, topDepth + 6 * foot) };
+  return { topDepth, bottomDepth: Math.max(deepest + feet(1.5), topDepth + feet(6)) };
 }
 
 /** No taller than this, or its parts shrink too far. */
-const MOST_PUMP_END: Metres = 14 * foot;
+const MOST_PUMP_END: Metres = feet(14);
 /** A splice or arrestor further up than this over the motor's foot does not stretch the view. */
-const REACH_UP: Metres = 10 * foot;
+const REACH_UP: Metres = feet(10);
 
 /** The pump with valve, fitting, arrestor and splice; down to the bottom of the well when it is near enough. */
 export function pumpEndDepths({ facts, parts }: Solution): Depths {
   const motor = parts.find((part) => part.kind === 'motor');
   const pump = parts.find((part) => part.kind === 'pump');
-  const motorFoot = motor?.bottom ?? facts.pump.setting + foot;
-  const upper = pump?.top ?? facts.pump.setting - foot;
+  const motorFoot = motor?.bottom ?? facts.pump.setting + feet(1);
+  const upper = pump?.top ?? facts.pump.setting - feet(1);
   const near = parts
     .filter((part) => part.kind === 'splice' || part.kind === 'torqueArrestor' || part.kind === 'insertFitting')
     .map((part) => part.top)
     .filter((top) => top > motorFoot - REACH_UP);
-  const topDepth = Math.min(upper - 2 * foot, ...near) - 0.6 * foot;
-  const toBottom = facts.well.bottom + 0.8 * foot;
+  const topDepth = Math.min(upper - feet(2), ...near) - feet(0.6);
+  const toBottom = facts.well.bottom + feet(0.8);
   const bottomDepth =
-    toBottom - topDepth <= MOST_PUMP_END ? Math.max(toBottom, motorFoot + 0.8 * foot) : motorFoot + 1.6 * foot;
+    toBottom - topDepth <= MOST_PUMP_END ? Math.max(toBottom, motorFoot + feet(0.8)) : motorFoot + feet(1.6);
   return { topDepth, bottomDepth };
 }
 
 /** A window of a few feet about a depth, as tall as the frame's shape asks at one scale both ways. */
 export function lensDepths(at: Metres, height: number, across: number): Depths {
-  const tall = Math.min(3 * foot, Math.max(1.6 * foot, height / across));
+  const tall = Math.min(feet(3), Math.max(feet(1.6), height / across));
   return { topDepth: at - tall / 2, bottomDepth: at + tall / 2 };
 }
 
@@ -65,7 +63,7 @@ export const MOST_FACTOR = 6;
  */
 export function widthFactor(down: number, height: number, room: number, wide: Metres, pipeDiameter: Metres): number {
   const pipePx = Math.min(MOST_PIPE_PX, Math.max(LEAST_PIPE_PX, height * PIPE_SHARE));
-  const wanted = pipePx / Math.max(pipeDiameter, inch) / down;
+  const wanted = pipePx / Math.max(pipeDiameter, inches(1)) / down;
   const fits = room / wide / down;
   const factor = Math.min(MOST_FACTOR, wanted, fits);
   const halves = Math.round(factor * 2) / 2;

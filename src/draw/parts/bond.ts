@@ -1,4 +1,5 @@
 /** The bond: a ground clamp on a metal casing and its wire up into the cap. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -11,7 +12,7 @@ export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres
   const wall = pen.x(-casingOutsideRadius);
   const top = pen.y(part.top);
   const tall = Math.max(5, (part.bottom - part.top) * pen.down);
-  const wide = Math.max(6, 0.55 * 0.0254 * pen.across);
+  const wide = Math.max(6, inches(0.55) * pen.across);
   const x = wall - wide * 0.55;
   return group(part.key, [
     path(

@@ -1,4 +1,5 @@
 /** The line to the house: pipe cut open, on firm bedding, joined with an insert fitting and two clamps. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
@@ -45,7 +46,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   const half = (bottom - top) / 2;
   const inside = Math.max(half * place.shareOfBore, 2);
   const { water, bedding } = pen.tones;
-  const unit = Math.max(3, 0.5 * 0.0254 * pen.across);
+  const unit = Math.max(3, inches(0.5) * pen.across);
   const shoulder = place.from + (place.fitting ? unit * 3 : 0);
   const tip = shoulder + unit * 4;
   const shapes: Shape[] = [];
@@ -89,7 +90,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
 function drawClamps(shoulder: number, tip: number, middle: number, half: number, count: number, pen: Pen): Shape[] {
   const { steel } = pen.tones;
   const pitch = (tip - shoulder) / (count + 0.6);
-  const wide = Math.min(pitch * 0.6, Math.max(3.2, 0.5 * 0.0254 * pen.across));
+  const wide = Math.min(pitch * 0.6, Math.max(3.2, inches(0.5) * pen.across));
   const reach = half + 1.5;
   return Array.from({ length: count }, (_, i) => {
     const centre = shoulder + pitch * (i + 0.8);

@@ -1,4 +1,5 @@
 /** The drop cable: down the far wall from its spare loop, then along the pipe to the pump, under the guard strip to the motor's head. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -25,11 +26,11 @@ const PIECES = 3;
 export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: CablePlace): Shape {
   const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
   const x = (y: number): number => pen.x(axis.cable(depthAt(y)));
-  const last = Math.min(place.discharge - 8 * 0.0254, pen.bottom + 0.2);
+  const last = Math.min(place.discharge - inches(8), pen.bottom + 0.2);
   const first = Math.max(place.top, pen.top - 0.2);
   let d = '';
   for (const [from, to] of gaps(first, last, place.splices)) d += run(x, pen, from, to, place.bendsTo);
-  const leaves = place.discharge - 8 * 0.0254;
+  const leaves = place.discharge - inches(8);
   if (leaves < pen.bottom) d += toMotor(pen, x(pen.y(leaves)), leaves, place);
   const wide = Math.max(2.6, part.radius * 2 * pen.across);
   return group(part.key, [

@@ -1,4 +1,5 @@
 /** The vented cap: left half outside with bolts and the down-turned screened vent, right half cut, the cable passing out. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -54,7 +55,7 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
       stroke: cast.edge,
       'stroke-width': 0.8,
     }),
-    ...drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, 0.5 * 0.0254 * pen.across), pen),
+    ...drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, inches(0.5) * pen.across), pen),
   ]);
 }
 

@@ -1,4 +1,5 @@
 /** Casings in section: cut walls with the hatching of their material, and the hardened shoe under a driven steel one. */
+import { inches } from '../../model/units.ts';
 import type { CasingFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -9,7 +10,7 @@ import type { Cut } from './tones.ts';
 
 /** A wall thinner than this would vanish. */
 const LEAST_WALL_PX = 3;
-const SHOE: Metres = 5 * 0.0254;
+const SHOE: Metres = inches(5);
 
 export function wallCut(material: CasingFacts['material'], pen: Pen): Cut {
   if (material === 'PVC') return pen.tones.plasticWall;

@@ -2,6 +2,7 @@
  * The pitless adapter in section: the body fixed through the casing wall with a gasket on either side and a nut outside,
  * and the sliding half that hangs in it, sealed by a ring, with its lift thread pointing up.
  */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -26,8 +27,6 @@ const LEAST_BODY_PX = 22;
 /** Thickness of the outlet that the sizes below are for; they grow with it. */
 const OUTLET_PX = 11;
 
-const inch = 0.0254;
-
 /** What the drawing of an adapter is hung on, in pixels. */
 function measures(part: PlacedPart, pen: Pen, place: PitlessPlace) {
   const { outletTop, outletBottom } = place;
@@ -35,15 +34,15 @@ function measures(part: PlacedPart, pen: Pen, place: PitlessPlace) {
   const bottom = Math.max(pen.y(part.bottom), outletBottom + 3);
   const wallIn = pen.x(place.casingInsideRadius);
   const wallOut = Math.max(pen.x(place.casingOutsideRadius), wallIn + 3);
-  const gasket = Math.max(2.4, 0.16 * inch * pen.across);
-  const seat = wallIn - gasket - Math.max(6, 0.55 * inch * pen.across);
+  const gasket = Math.max(2.4, inches(0.16) * pen.across);
+  const seat = wallIn - gasket - Math.max(6, inches(0.55) * pen.across);
   const centre = pen.x(place.offset);
   const half = Math.max(place.pipeRadius * 1.22 * pen.across, 5);
   const bore = place.pipeBore * pen.across * 0.82;
   // The upper end is a symbol's where the true one is too flat to read; the foot and the outlet are true.
   const top = Math.min(pen.y(part.top), bottom - Math.max(LEAST_BODY_PX, half * 2));
   const grow = Math.max(1, (outletBottom - outletTop) / OUTLET_PX);
-  const thread = Math.max(8 * grow, Math.min(14, 1.6 * inch * pen.down));
+  const thread = Math.max(8 * grow, Math.min(14, inches(1.6) * pen.down));
   return {
     outletTop,
     outletBottom,
@@ -66,9 +65,9 @@ type Measures = ReturnType<typeof measures>;
 /** Right rim of the threaded end outside, where the fitting of the line is screwed in [px]. */
 export function outletEnd(part: PlacedPart, pen: Pen, place: PitlessPlace): number {
   const { wallOut, gasket } = measures(part, pen, place);
-  return wallOut + gasket + nutWidth(pen) + Math.max(4, 0.35 * inch * pen.across);
+  return wallOut + gasket + nutWidth(pen) + Math.max(4, inches(0.35) * pen.across);
 }
-const nutWidth = (pen: Pen): number => Math.max(5, 0.5 * inch * pen.across);
+const nutWidth = (pen: Pen): number => Math.max(5, inches(0.5) * pen.across);
 
 export function drawPitlessAdapter(part: PlacedPart, pen: Pen, place: PitlessPlace): Shape {
   const m = measures(part, pen, place);

@@ -1,4 +1,5 @@
 /** The rope: slack beside the cable, from its knot at the pump's eye to the hook on the casing; it carries nothing. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -17,7 +18,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   const { rope, ropeTwist, steel } = pen.tones;
   const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
   // A slack rope wanders a little off its line.
-  const sway = 0.12 * 0.0254;
+  const sway = inches(0.12);
   const x = (y: number): number => pen.x(axis.rope(depthAt(y)) + sway * Math.sin(depthAt(y) * 2.1));
   const from = Math.max(part.top, pen.top - 0.2);
   const leaves = place.eye.depth - 0.25;

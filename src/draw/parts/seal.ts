@@ -1,4 +1,5 @@
 /** The sanitary seal in section: two plates that bolts draw together, squeezing rubber against casing, pipe, cable and vent. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -28,7 +29,7 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
   const upper = block(centre - outside, rim - plate, centre + outside, rim);
   const lower = block(centre - inside, bottom - plate, centre + inside, bottom);
   const filling = block(centre - inside, rim, centre + inside, bottom - plate);
-  const boltHalf = Math.max(1.2, 0.14 * 0.0254 * pen.across);
+  const boltHalf = Math.max(1.2, inches(0.14) * pen.across);
   const bolts = [-0.88, -0.4, 0.4, 0.88].map((share) => centre + inside * share);
   const heads = bolts
     .map(

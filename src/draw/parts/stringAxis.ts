@@ -4,17 +4,18 @@
  * A pitless spool hugs the casing wall, so the pipe hangs 1 to 2 in off that wall and drifts to the middle lower down
  * (common practice, no source). Under a seal it hangs from the middle. Offsets are positive towards the house.
  */
+import { feet, inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solved } from '../../model/solution.ts';
 
 /** Wall of the casing to the wall of the pipe, under the spool. */
-const OFF_THE_WALL: Metres = 1.5 * 0.0254;
+const OFF_THE_WALL: Metres = inches(1.5);
 /** The pipe has found the middle this far below the spool, or at a third of its length when it is shorter. */
-const DRIFT: Metres = 12 * 0.3048;
+const DRIFT: Metres = feet(12);
 const DRIFT_SHARE = 1 / 3;
 /** The cable crosses to the far wall over this height below the spool, and is back at the pipe below it. */
-const CABLE_CROSSES: Metres = 4 * 0.3048;
-const CABLE_GAP: Metres = 0.15 * 0.0254;
+const CABLE_CROSSES: Metres = feet(4);
+const CABLE_GAP: Metres = inches(0.15);
 
 export interface StringAxis {
   /** Middle of the pipe. */
@@ -62,12 +63,12 @@ export function makeStringAxis(input: AxisInput): StringAxis {
   };
   const ropeWall = -(Math.min(casingInsideRadius, boreInsideRadius) - cableRadius) * 0.86;
   const rope = (depth: Metres): Metres =>
-    Math.min(ropeWall, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius);
+    Math.max(
+      cableRadius - Math.min(casingInsideRadius, boreInsideRadius),
+      Math.min(ropeWall, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius),
+    );
   return { pipe, cable, rope, centredFrom: hangsFrom + drift };
 }
-
-/** Radius of a drop cable that carries this gauge: the jacket round three or four conductors, about 0.45 in for 12 AWG. */
-export const cableRadiusOf = (gauge: number): Metres => 0.5 * 0.0254 * Math.max(0.3, 0.95 - 0.04 * gauge);
 
 /** The axis for a solved plan. */
 export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
@@ -85,7 +86,7 @@ export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
     casingInsideRadius,
     boreInsideRadius: atPump?.insideRadius ?? casingInsideRadius,
     pipeRadius: facts.dropPipe.outsideDiameter / 2,
-    cableRadius: cableRadiusOf(facts.wire.gauge),
+    cableRadius: parts.find((part) => part.kind === 'cable')?.radius ?? inches(0.25),
     atWall: facts.top.kind === 'pitless',
   });
 }

@@ -1,4 +1,5 @@
 /** The torque arrestor: rubber arms bowed out from two hubs on the pipe until they rest against the bore. */
+import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
@@ -6,7 +7,7 @@ import { group, path, rect } from '../shapes.ts';
 import { tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 
-const ARM: Metres = 0.4 * 0.0254;
+const ARM: Metres = inches(0.4);
 
 export interface ArrestorPlace {
   readonly offset: Metres;
