@@ -59,10 +59,10 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   dolomite: { draw: bricks(11, 26, 4) },
   shale: { draw: dashRows(6, 17), dashes: '13 4' },
   weatheredShale: { draw: dashRows(8, 20), dashes: '11 4 2 6' },
-  granite: { draw: cells(24, 16, 3, 3, cross) },
-  basalt: { draw: cells(22, 16, 3, 3, wedge) },
+  granite: { draw: cells(28, 18, 3, 3, cross) },
+  basalt: { draw: cells(25, 18, 3, 3, wedge) },
   schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
-  rock: { draw: cells(22, 15, 4, 4, splinter) },
+  rock: { draw: cells(24, 17, 4, 4, splinter) },
   unknown: { draw: cells(46, 30, 4, 6, questionMark) },
 };
 

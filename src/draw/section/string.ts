@@ -6,6 +6,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Facts } from '../../model/facts.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf, type StringAxis } from '../parts/stringAxis.ts';
+import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
 import { digits, group, path, polyline, rect, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
@@ -97,7 +98,7 @@ function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: numb
   const points = runPoints((depth) => run.pipe(depth), pipe.top, pipe.bottom, run.centredFrom, frame);
   // The last inches of nipple and valve are merged into the pump's symbol: the pipe is drawn down to it.
   points.push([frame.x(0), pumpTop]);
-  const d = polyline(points);
+  const d = new Pen().through(points).path;
   const tones = facts.dropPipe.material === 'PE' ? ink.pipeBody : ink.metalPipe;
   const joined = { fill: 'none', 'stroke-linejoin': 'round' };
   return group('dropPipe', [
@@ -114,13 +115,13 @@ function besides(frame: SectionFrame, run: StringAxis, depth: Metres, offset: Me
 
 function drawCable(cable: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
   const offset = (depth: Metres) => besides(frame, run, depth, run.cable(depth), 8.5);
-  const d = polyline(runPoints(offset, cable.top, cable.bottom, run.centredFrom, frame));
+  const d = new Pen().through(runPoints(offset, cable.top, cable.bottom, run.centredFrom, frame)).path;
   return path('cable', d, { fill: 'none', stroke: frame.ink.wire, 'stroke-width': 2, 'stroke-linejoin': 'round' });
 }
 
 function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
   const offset = (depth: Metres) => besides(frame, run, depth, run.rope(depth), 13);
-  const d = polyline(runPoints(offset, rope.top, rope.bottom, run.centredFrom, frame));
+  const d = new Pen().through(runPoints(offset, rope.top, rope.bottom, run.centredFrom, frame)).path;
   return path('rope', d, { fill: 'none', stroke: frame.ink.rope, 'stroke-width': 1.8, 'stroke-dasharray': '4 1.6' });
 }
 

@@ -144,8 +144,8 @@ function strokesIn({ d, dashes }: Hatch): number {
   return [...d.matchAll(/h([\d.]+)/g)].reduce((sum, [, length]) => sum + Number(length), 0);
 }
 
-const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25].flatMap((top) =>
-  [0, 9, 18, 27, 36].map((left): Point => [left, top]),
+const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25, 35, 45, 55, 65, 75, 95, 115].flatMap((top) =>
+  [0, 9, 18].map((left): Point => [left, top]),
 );
 
 function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
