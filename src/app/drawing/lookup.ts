@@ -81,10 +81,33 @@ export function markAt(scene: Scene, x: number, y: number): MarkPlace | null {
   return scene.marks.find((mark) => Math.hypot(mark.x - x, mark.y - y) <= Math.max(MARK_REACH, mark.size / 2)) ?? null;
 }
 
-/** The smallest part there: a clamp lies on a pipe that lies in a casing. */
-export function partAt(scene: Scene, x: number, y: number): HitPlace | null {
+/** Slack round a part: a rope is a few pixels wide, and a finger is not. */
+const PART_REACH = { fine: 3, coarse: 12 } as const;
+
+/** The smallest part there: a clamp lies on a pipe that lies in a casing. Where none is, the nearest within reach. */
+export function partAt(scene: Scene, x: number, y: number, coarse: boolean): HitPlace | null {
   const under = scene.hits.filter((hit) => inside(hit, x, y));
-  return under.sort((a, b) => a.width * a.height - b.width * b.height)[0] ?? null;
+  if (under.length > 0) return under.reduce((best, hit) => (areaOf(hit) < areaOf(best) ? hit : best));
+  let nearest: HitPlace | null = null;
+  let reach: number = PART_REACH[coarse ? 'coarse' : 'fine'];
+  for (const hit of scene.hits) {
+    const distance = distanceTo(hit, x, y);
+    if (distance < reach) {
+      nearest = hit;
+      reach = distance;
+    }
+  }
+  return nearest;
+}
+
+function areaOf({ width, height }: Rectangle): number {
+  return width * height;
+}
+
+function distanceTo(box: Rectangle, x: number, y: number): number {
+  const outX = Math.max(box.x - x, 0, x - box.x - box.width);
+  const outY = Math.max(box.y - y, 0, y - box.y - box.height);
+  return Math.hypot(outX, outY);
 }
 
 function inside(box: Rectangle, x: number, y: number): boolean {

@@ -5,8 +5,9 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
-import type { Workspace } from '../state/workspace.svelte.ts';
+import type { Notice, Workspace } from '../state/workspace.svelte.ts';
 import { sayReading } from '../words/handleWords.ts';
+import { offerToRaisePump } from './raisePump.ts';
 
 /**
  * The plan with the handle at that depth, or as near as nothing solid is in the way.
@@ -63,7 +64,15 @@ export function moveNow(
     moved.plan,
     burst === undefined ? {} : { burst: `${handle.id} ${burst}` },
   );
-  workspace.notice = moved.blocked === null ? null : { handle: handle.id, words: moved.blocked };
+  workspace.notice = moved.blocked === null ? null : noticeOf(workspace, handle, moved.blocked, depth);
   if (moved.blocked !== null) workspace.announcer.say(moved.blocked);
   return moved.blocked;
+}
+
+/** Why a handle went no further, and what would let it. */
+export function noticeOf(workspace: Workspace, handle: Handle, words: string, wanted: Metres): Notice {
+  const { solution } = workspace;
+  const offer =
+    handle.id === 'wellBottom' && solution !== null ? offerToRaisePump(solution, wanted, workspace.show) : null;
+  return { handle: handle.id, words, offer };
 }

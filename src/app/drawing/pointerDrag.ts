@@ -12,7 +12,7 @@ import type { Workspace } from '../state/workspace.svelte.ts';
 import { sayHandle } from '../words/handleWords.ts';
 import { Gesture, SLOP } from './gesture.ts';
 import { chipAt, lineAt, metresPerPixel } from './lookup.ts';
-import { nameOfMove, originOf, planWith } from './moving.ts';
+import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
 import { snapsFor } from './snaps.ts';
 
 export interface DragSurface {
@@ -171,7 +171,7 @@ export class PointerDrag {
       say: () =>
         workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, workspace.show),
     });
-    if (held.blocked !== null) workspace.notice = { handle: press.handle.id, words: held.blocked };
+    if (held.blocked !== null) workspace.notice = noticeOf(workspace, press.handle, held.blocked, held.wanted);
   }
 
   /** Cancelled by the system, lost, or Escape: as if the press had never been. */

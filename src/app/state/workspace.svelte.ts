@@ -34,6 +34,13 @@ export interface Held {
   readonly wanted: Metres;
 }
 
+export interface Notice {
+  readonly handle: string;
+  readonly words: string;
+  /** One click that makes it possible after all. */
+  readonly offer?: { readonly label: string; readonly plan: Plan } | null;
+}
+
 const EMPTY_DESK: Desk = { id: null, plan: null };
 
 export class Workspace {
@@ -46,7 +53,7 @@ export class Workspace {
   /** The handle whose field and steppers show. */
   selected = $state<string | null>(null);
   /** One line beside a handle: why it went no further, or why it cannot be moved. */
-  notice = $state.raw<{ readonly handle: string; readonly words: string } | null>(null);
+  notice = $state.raw<Notice | null>(null);
   /** The drawdown keeps its length when the static level moves (only where a level was measured). */
   drawdownLocked = $state(false);
 

@@ -127,3 +127,33 @@ test('away from the labels the page scrolls as any page does', async ({ page, ha
   }
   await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(top + 50);
 });
+
+test('a bottom that meets the pump stops there and offers to raise the pump, both in one step', async ({
+  page,
+  hasTouch,
+}) => {
+  const before = [await heard(page, 'Well bottom'), await heard(page, 'Pump intake')];
+  await drag(page, 'Well bottom', -200, hasTouch ?? false);
+  expect(feetIn(await heard(page, 'Well bottom'))).toBeCloseTo(181.5, 1);
+  await page.getByRole('button', { name: /^Raise pump to/ }).click();
+  expect(feetIn(await heard(page, 'Well bottom'))).toBeLessThan(181);
+  expect(feetIn(await heard(page, 'Pump intake'))).toBeLessThan(170);
+  await undo(page).click();
+  expect(feetIn(await heard(page, 'Pump intake'))).toBe(180);
+  await undo(page).click();
+  expect([await heard(page, 'Well bottom'), await heard(page, 'Pump intake')]).toEqual(before);
+});
+
+test('a dragged pump catches on the end of its band and says on what', async ({ page, hasTouch }) => {
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  let said = '';
+  // The band ends at 162 ft: within a few pixels of the way there the drag must catch.
+  for (let up = 20; up <= 90 && said === ''; up += 3) {
+    await hand.moveBy(-up);
+    const text = (await page.locator('.sheet > .note').textContent()) ?? '';
+    if (text.includes('Caught on')) said = text;
+  }
+  await hand.release();
+  expect(said).toMatch(/Caught on: .*drop on 12 AWG/);
+});

@@ -90,3 +90,19 @@ test('a part is explained when it is pointed at or touched, and the lens opens a
   await page.keyboard.press('Escape');
   await expect(lens).toBeHidden();
 });
+
+test('a part that is pointed at or touched is explained in one paragraph', async ({ page, hasTouch }) => {
+  const strip = page.locator('.strip');
+  await expect(strip).toContainText('Point at a part');
+  const drawing = await page.locator('.sheet').first().boundingBox();
+  const level = await chip(page, 'Pumping level').boundingBox();
+  if (drawing === null || level === null) throw new Error('no drawing');
+  // Across the well under the pumping level, from the left: the pipe hangs somewhere on the way.
+  const y = level.y + level.height + 50;
+  for (let x = drawing.x + 60; x < level.x; x += 6) {
+    if (hasTouch === true) await page.touchscreen.tap(x, y);
+    else await page.mouse.move(x, y);
+    if (((await strip.textContent()) ?? '').includes('Drop pipe')) break;
+  }
+  await expect(strip).toContainText('Carries the water up and carries the weight');
+});

@@ -126,3 +126,18 @@ test('the drawing leaves the page as an SVG without ids, styles or scripts', asy
   expect(svg).toContain('<title>');
   expect(svg).not.toMatch(/\sid=|<style|\sstyle=|<script|foreignObject/);
 });
+
+test('a plan file that is dropped on the page opens', async ({ page }) => {
+  await openSample(page);
+  const { text } = await savedPlan(page);
+  const dropped = await page.evaluateHandle(
+    (content) => {
+      const data = new DataTransfer();
+      data.items.add(new File([content], 'dropped.json', { type: 'application/json' }));
+      return data;
+    },
+    text.replace('Tamarack Ridge cabin', 'Dropped well'),
+  );
+  await page.dispatchEvent('main', 'drop', { dataTransfer: dropped });
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Dropped well');
+});

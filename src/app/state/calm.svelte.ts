@@ -1,0 +1,31 @@
+/**
+ * A value for panels beside the drawing: at rest always the newest, while something is dragged ten times a second.
+ * The drawing itself follows every frame; text that changes faster than it can be read only costs the frame its time.
+ */
+const PAUSE = 100;
+
+export class Calm<T> {
+  current: T;
+  #newest: T;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #shownAt = 0;
+
+  constructor(value: T) {
+    this.current = $state.raw(value);
+    this.#newest = value;
+  }
+
+  /** @param hurried  a drag is on */
+  follow(value: T, hurried: boolean): void {
+    this.#newest = value;
+    if (!hurried || performance.now() - this.#shownAt >= PAUSE) this.#show();
+    else this.#timer ??= setTimeout(() => this.#show(), PAUSE);
+  }
+
+  #show(): void {
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+    this.#shownAt = performance.now();
+    this.current = this.#newest;
+  }
+}
