@@ -42,6 +42,15 @@ describe.each(SAMPLES)('%s as SVG', (name) => {
     expect(toSvg(picture(plan).scene).length).toBeLessThan(60_000);
   });
 
+  test.each([760, 1000, 1400, 1900])('hatching all together stays under 25 kB at %d px', (width) => {
+    const { scene } = picture(plan, { width, height: 1000 });
+    const hatching = flat(scene.shapes).filter(
+      ({ shape }) => shape.tag === 'path' && shape.attrs['stroke-opacity'] !== undefined,
+    );
+    expect(hatching.length).toBeGreaterThan(0);
+    expect(hatching.reduce((sum, { shape }) => sum + String(shape.attrs['d']).length, 0)).toBeLessThan(25_000);
+  });
+
   test('keys are words, unique among their siblings', () => {
     const { scene } = picture(plan);
     const siblings = [

@@ -33,16 +33,19 @@ export interface Hatch {
   readonly dashes?: string;
 }
 
-/** @param boxes  what is filled: usually the ground left and right of the hole */
-export function hatch(pattern: PatternName, boxes: readonly Box[]): Hatch {
+/**
+ * @param boxes   what is filled: usually the ground left and right of the hole
+ * @param spread  1 on a small sheet; a large one spaces its symbols wider and stays as light
+ */
+export function hatch(pattern: PatternName, boxes: readonly Box[], spread = 1): Hatch {
   const { draw, dashes } = PATTERNS[pattern];
   const pen = new Pen();
-  for (const box of boxes) if (!isEmpty(box)) draw(pen, box);
+  for (const box of boxes) if (!isEmpty(box)) draw(pen, box, spread);
   return dashes === undefined ? { d: pen.path } : { d: pen.path, dashes };
 }
 
 interface Pattern {
-  readonly draw: (pen: Pen, box: Box) => void;
+  readonly draw: (pen: Pen, box: Box, spread: number) => void;
   readonly dashes?: string;
 }
 
@@ -84,8 +87,16 @@ function rowsIn(box: Box, spacing: number, margin: number): number[] {
 type Symbol = (pen: Pen, x: number, y: number, luck: number) => unknown;
 
 /** One symbol a cell, shaken a little so that it does not look woven; one that would cross the edge is left out. */
-function cells(width: number, height: number, halfWidth: number, halfHeight: number, symbol: Symbol): Pattern['draw'] {
-  return (pen, box) => {
+function cells(
+  closeWidth: number,
+  closeHeight: number,
+  halfWidth: number,
+  halfHeight: number,
+  symbol: Symbol,
+): Pattern['draw'] {
+  return (pen, box, spread) => {
+    const width = Math.round(closeWidth * spread);
+    const height = Math.round(closeHeight * spread);
     for (const row of rowsIn(box, height, halfHeight)) {
       const shift = Math.round(row) % 2 === 0 ? 0 : width / 2;
       for (let column = Math.floor((box.left - shift) / width); column * width + shift < box.right; column++) {
@@ -98,9 +109,10 @@ function cells(width: number, height: number, halfWidth: number, halfHeight: num
   };
 }
 
-/** Strokes along the box that a dash array cuts; each row starts elsewhere in its period, outside the box's left edge. */
-function dashRows(spacing: number, period: number): Pattern['draw'] {
-  return (pen, box) => {
+/** Strokes along the box that a dash array cuts; each row starts elsewhere in its period. */
+function dashRows(close: number, period: number): Pattern['draw'] {
+  return (pen, box, spread) => {
+    const spacing = Math.round(close * spread);
     for (const row of rowsIn(box, spacing, 1.5)) {
       const start = Math.round(luckAt(7, Math.round(row)) * (period - 1));
       const left = box.left + 3 + start;
@@ -110,8 +122,10 @@ function dashRows(spacing: number, period: number): Pattern['draw'] {
 }
 
 /** Courses of bricks; `lean` slants the upright joints. */
-function bricks(course: number, length: number, lean: number): Pattern['draw'] {
-  return (pen, box) => {
+function bricks(closeCourse: number, closeLength: number, lean: number): Pattern['draw'] {
+  return (pen, box, spread) => {
+    const course = Math.round(closeCourse * spread);
+    const length = 2 * Math.round((closeLength * spread) / 2);
     const first = Math.floor(box.top / course);
     for (let row = first; row * course < box.bottom; row++) {
       const y = row * course;
@@ -127,9 +141,13 @@ function bricks(course: number, length: number, lean: number): Pattern['draw'] {
   };
 }
 
-function beddedSand(pen: Pen, box: Box): void {
+function beddedSand(pen: Pen, box: Box, spread: number): void {
   for (const row of rowsIn(box, 28, 2)) pen.stroke(box.left, row * 28, box.right, row * 28);
-  cells(14, 7, 1, 2, (grains, x, y) => (Math.abs(y % 28) < 3 ? undefined : grains.stroke(x, y, x + 1, y)))(pen, box);
+  cells(14, 7, 1, 2, (grains, x, y) => (Math.abs(y % 28) < 3 ? undefined : grains.stroke(x, y, x + 1, y)))(
+    pen,
+    box,
+    spread,
+  );
 }
 
 function pebble(pen: Pen, x: number, y: number, luck: number): void {

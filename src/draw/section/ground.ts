@@ -73,7 +73,15 @@ function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame
     boxes.filter((box) => !isEmpty(box)),
     ink,
     theme,
+    spreadOf(frame),
   );
+}
+
+/** A ground of this many square pixels carries the patterns at their own spacing; a larger one spreads them. */
+const CLOSE_AREA = 270_000;
+
+function spreadOf({ left, right, top, bottom }: SectionFrame): number {
+  return Math.min(2, Math.max(1, Math.sqrt(((right - left) * (bottom - top)) / CLOSE_AREA)));
 }
 
 /** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it. */
@@ -98,9 +106,10 @@ export function hatchShape(
   boxes: readonly Box[],
   ink: Ink,
   theme: View['theme'],
+  spread = 1,
 ): Shape | null {
   const { ground, pattern } = material === null ? UNKNOWN_GROUND : lookOf(material);
-  const { d, dashes } = hatch(pattern, boxes);
+  const { d, dashes } = hatch(pattern, boxes, spread);
   if (d === '') return null;
   return path(key, d, {
     fill: 'none',

@@ -5,7 +5,7 @@ import { circle, group, line, path, polygon, polyline, rect, type Point } from '
 import { within, type SectionFrame } from './frame.ts';
 
 /** A narrower house could not hold its tank [px]. */
-const LEAST_HOUSE = 44;
+const LEAST_HOUSE = 40;
 
 export interface HousePlace {
   readonly left: number;
@@ -19,7 +19,7 @@ export interface HousePlace {
 export function housePlace(arrives: number, { right, axis, holeHalf, y }: SectionFrame): HousePlace {
   const ground = y(0);
   const wall = Math.max(30, ground - arrives + 14);
-  const width = Math.min(Math.max(70, wall * 0.9), (right - axis - holeHalf) * 0.5);
+  const width = Math.min(Math.max(70, wall * 0.9), (right - axis - holeHalf) * 0.58);
   if (width < LEAST_HOUSE) return { left: right, width, eaves: ground, pipeX: right - 12 };
   const left = right - width;
   return { left, width, eaves: ground - wall, pipeX: left + width * 0.28 };
@@ -32,8 +32,8 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const ground = frame.y(0);
   const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
   const { left, width, eaves, pipeX } = housePlace(arrives, frame);
-  if (width < LEAST_HOUSE) return [arrow(pipeX, arrives, frame)];
   const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
+  if (width < LEAST_HOUSE) return [arrow(pipeX, arrives, tones.edge)];
   const tankWide = Math.min(18, width * 0.34);
   const tankX = left + width * 0.76 - tankWide / 2 - 3;
   const open = facts.house.kind === 'open tank';
@@ -79,7 +79,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
 }
 
 /** Where there is no room for a house: on to it. */
-function arrow(x: number, y: number, { ink }: SectionFrame): Shape {
+function arrow(x: number, y: number, fill: string): Shape {
   return path(
     'house',
     polygon([
@@ -87,6 +87,6 @@ function arrow(x: number, y: number, { ink }: SectionFrame): Shape {
       [x + 11, y],
       [x, y + 6],
     ]),
-    { fill: ink.pipeBody.edge },
+    { fill },
   );
 }

@@ -93,11 +93,14 @@ function endLabels(band: Band, from: number, to: number, bar: number, frame: Sec
   const room = bar - 13 - frame.left - 6;
   const depth = (metres: number) =>
     band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres);
+  // Both ends with their words or both without: one of each would look like two kinds of thing.
+  const words =
+    Math.max(
+      ...[`from ${depth(band.from ?? 0)}`, `to ${depth(band.to ?? 0)}`].map((each) => textWidth(each, 12, 600)),
+    ) <= room;
   const end = (key: string, y: number, word: string, metres: number, why: string, side: 1 | -1): EndLabel[] => {
-    const value = [`${word} ${hold(depth(metres))}`, hold(depth(metres))].find(
-      (each) => textWidth(each, 12, 600) <= room,
-    );
-    if (value === undefined) return [];
+    const value = `${words ? `${word} ` : ''}${hold(depth(metres))}`;
+    if (textWidth(value, 12, 600) > room) return [];
     const reason = room < 58 ? [] : wrap(why, room, 11, 400, 2);
     const lines = [value, ...reason];
     const height = lines.length * LINE_HEIGHT + 3;
