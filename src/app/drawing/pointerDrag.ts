@@ -119,6 +119,10 @@ export class PointerDrag {
   #begin(press: Press): void {
     const { workspace, freeze } = this.#surface;
     freeze(press.frame.view);
+    // The field of the level that had the focus would lie over the drag.
+    if (document.activeElement instanceof HTMLElement && this.#surface.element.contains(document.activeElement))
+      document.activeElement.blur();
+    workspace.selected = null;
     press.gesture = new Gesture({
       depth: press.handle.depth,
       pointerY: press.downY,
