@@ -29,7 +29,7 @@ function field(path: string) {
 
 function pathsOf(block: Block): readonly string[] {
   if (block.kind === 'field') return [block.field.path];
-  return block.kind === 'list' ? block.fields.map(({ path }) => path) : block.blocks.flatMap(pathsOf);
+  return block.kind === 'list' ? block.fields.map(({ path }) => path) : block.leaves.flatMap(pathsOf);
 }
 
 describe('the record', () => {

@@ -7,10 +7,12 @@ import { valueAt } from '../../model/plan/editPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import { parseQuantity, writeQuantity } from '../../model/units.ts';
 
-export type Block =
+export type Leaf =
   | { readonly kind: 'field'; readonly field: FieldInfo }
-  | { readonly kind: 'list'; readonly path: string; readonly label: string; readonly fields: readonly FieldInfo[] }
-  | { readonly kind: 'part'; readonly path: string; readonly label: string; readonly blocks: readonly Block[] };
+  | { readonly kind: 'list'; readonly path: string; readonly label: string; readonly fields: readonly FieldInfo[] };
+
+export type Block =
+  Leaf | { readonly kind: 'part'; readonly path: string; readonly label: string; readonly leaves: readonly Leaf[] };
 
 export interface Section {
   readonly path: string;
@@ -44,42 +46,67 @@ const LISTS: Readonly<Record<string, string>> = {
 /** Not on the form: fixed, set elsewhere, or a short way of writing a list that is there. */
 const HIDDEN = new Set(['format', 'units', 'well.intake.top', 'well.intake.bottom']);
 
-export const ABOUT: readonly FieldInfo[] = fields.filter((field) => field.group === '' && !HIDDEN.has(field.path));
+/** Sections and choices that the schema leaves without words of their own. */
+const TOP = {
+  label: 'Top of the well',
+  help: 'How the pipe leaves the well: through the side of the casing below frost, or through a seal on top.',
+} as const;
+const KINDS: Readonly<Record<string, string>> = {
+  'top.kind': 'How the pipe leaves',
+  'water.pumping.kind': 'Kind of test',
+  'pump.curve.kind': 'Curve of the pump',
+};
+
+const asked: readonly FieldInfo[] = fields
+  .filter(({ path }) => !HIDDEN.has(path) && !path.startsWith('house.branches'))
+  .map((field) => ({ ...field, label: KINDS[field.path] ?? field.label }));
+
+export const ABOUT: readonly FieldInfo[] = asked.filter((field) => field.group === '');
 
 export const SECTIONS: readonly Section[] = ORDER.map((path) => {
-  const info = groups.find((group) => group.path === path);
-  const own = fields.filter(
-    (field) => field.group === path && !HIDDEN.has(field.path) && !field.path.startsWith('house.branches'),
-  );
-  return { path, label: info?.label ?? path, help: info?.help ?? '', blocks: blocksOf(own, '') };
+  const { label, help } = groups.find((group) => group.path === path) ?? TOP;
+  return { path, label, help, blocks: blocksOf(asked.filter((field) => field.group === path)) };
 });
 
-function blocksOf(own: readonly FieldInfo[], within: string): readonly Block[] {
-  const blocks: Block[] = [];
-  const done = new Set<string>();
+/** Parts gather what is under their path; the rest stands by itself, in the fields' order. */
+function blocksOf(own: readonly FieldInfo[]): readonly Block[] {
+  const partOf = ({ path }: FieldInfo): string | undefined =>
+    Object.keys(PARTS).find((part) => path === part || path.startsWith(`${part}.`));
+  return grouped(own, partOf).flatMap(({ key, members }): readonly Block[] =>
+    key === undefined
+      ? leavesOf(members)
+      : [{ kind: 'part', path: key, label: PARTS[key]?.label ?? key, leaves: leavesOf(members) }],
+  );
+}
+
+function leavesOf(own: readonly FieldInfo[]): readonly Leaf[] {
+  const listOf = ({ path }: FieldInfo): string | undefined =>
+    path.includes('.*') ? path.slice(0, path.indexOf('.*')) : undefined;
+  return grouped(own, listOf).flatMap(({ key, members }): readonly Leaf[] =>
+    key === undefined
+      ? members.map((field) => ({ kind: 'field', field }))
+      : [{ kind: 'list', path: key, label: LISTS[key] ?? key, fields: members }],
+  );
+}
+
+/** Runs of fields with the same key, in order; a key comes once, where its first field stands. */
+function grouped(
+  own: readonly FieldInfo[],
+  keyOfField: (field: FieldInfo) => string | undefined,
+): readonly { readonly key: string | undefined; readonly members: readonly FieldInfo[] }[] {
+  const groups: { key: string | undefined; members: FieldInfo[] }[] = [];
   for (const field of own) {
-    const part = Object.keys(PARTS).find(
-      (path) => path !== within && (field.path === path || field.path.startsWith(`${path}.`)),
-    );
-    const list = field.path.includes('.*') ? field.path.slice(0, field.path.indexOf('.*')) : undefined;
-    const key = part ?? list;
-    if (key === undefined) {
-      blocks.push({ kind: 'field', field });
-    } else if (!done.has(key)) {
-      done.add(key);
-      const inside = own.filter(({ path }) => path.startsWith(`${key}.`));
-      if (part === undefined)
-        blocks.push({ kind: 'list', path: key, label: LISTS[key] ?? field.label, fields: inside });
-      else
-        blocks.push({
-          kind: 'part',
-          path: key,
-          label: PARTS[key]?.label ?? field.label,
-          blocks: blocksOf(inside, key),
-        });
-    }
+    const key = keyOfField(field);
+    const found = key === undefined ? groups.at(-1) : groups.find((group) => group.key === key);
+    if (found !== undefined && found.key === key) found.members.push(field);
+    else groups.push({ key, members: [field] });
   }
-  return blocks;
+  return groups;
+}
+
+/** Two kinds of a test may have a field of the same path. */
+export function keyOf(block: Block): string {
+  return block.kind === 'field' ? `${block.field.path} ${block.field.when?.is ?? ''}` : block.path;
 }
 
 /** A field that hangs on another's value shows only then. */
