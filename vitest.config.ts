@@ -8,7 +8,13 @@ const node = (name: string, include: string[]) => ({ test: { name, environment: 
 export default defineConfig({
   test: {
     projects: [
-      node('node', ['tests/model/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/draw/**/*.test.ts', 'tests/cli/**/*.test.ts', 'tests/house/**/*.test.ts']),
+      node('node', [
+        'tests/model/**/*.test.ts',
+        'tests/reference/**/*.test.ts',
+        'tests/draw/**/*.test.ts',
+        'tests/cli/**/*.test.ts',
+        'tests/house/**/*.test.ts',
+      ]),
       {
         plugins: [svelte()],
         // Named here so that vite does not find them midway and reload the page under a running test.
