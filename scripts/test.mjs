@@ -5,7 +5,9 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import './ensure-packages.mjs';
-import './ensure-browser.mjs';
+
+// Not before the packages are there: it imports one of them.
+await import('./ensure-browser.mjs');
 
 const root = new URL('..', import.meta.url);
 rmSync(new URL('reports', root), { recursive: true, force: true });
