@@ -14,18 +14,18 @@ rmSync(new URL('reports', root), { recursive: true, force: true });
 mkdirSync(new URL('reports', root), { recursive: true });
 
 const steps = [
-  ['lint', 'npx', ['--no', 'eslint', '.']],
-  ['format', 'npx', ['--no', 'prettier', '--check', '.']],
-  ['direction of imports', 'npx', ['--no', 'depcruise', 'src']],
+  ['lint', 'npx', ['--no', '--', 'eslint', '.']],
+  ['format', 'npx', ['--no', '--', 'prettier', '--check', '.']],
+  ['direction of imports', 'npx', ['--no', '--', 'depcruise', 'src']],
   ['types', 'npm', ['run', '-s', 'check']],
   ['build', 'npm', ['run', '-s', 'build']],
-  ['size', 'npx', ['--no', 'size-limit']],
+  ['size', 'npx', ['--no', '--', 'size-limit']],
   [
     'model, drawing and page',
     'npx',
-    ['--no', 'vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'],
+    ['--no', '--', 'vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'],
   ],
-  ['page in the browser', 'npx', ['--no', 'playwright', 'test']],
+  ['page in the browser', 'npx', ['--no', '--', 'playwright', 'test']],
 ];
 
 let failed = null;
