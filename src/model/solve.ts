@@ -17,8 +17,12 @@ import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
 import { placeString } from './string/placeString.ts';
 import { suspensionDepth } from './string/topWorks.ts';
 
-export function solve(plan: Plan): Solution {
-  const solved = solveFacts(plan, readFacts(plan));
+/** @param units  what findings and bands are said in; the plan's own unless the reader asked for others */
+export function solve(plan: Plan, units?: 'us' | 'metric'): Solution {
+  const reading = readFacts(plan);
+  const spoken =
+    units === undefined || units === reading.facts.units ? reading : { ...reading, facts: { ...reading.facts, units } };
+  const solved = solveFacts(plan, spoken);
   return { ...solved, ...judge(solved) };
 }
 

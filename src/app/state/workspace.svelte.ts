@@ -59,9 +59,9 @@ export class Workspace {
 
   readonly desk = $derived(this.history.present);
   readonly plan = $derived(this.preview ?? this.history.present.plan);
-  readonly solution: Solution | null = $derived(this.plan === null ? null : solve(this.plan));
-  readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
   readonly units: Units = $derived.by(() => this.settings.units ?? (this.plan?.units === 'metric' ? 'metric' : 'us'));
+  readonly solution: Solution | null = $derived(this.plan === null ? null : solve(this.plan, this.units));
+  readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
   readonly show: Show = $derived(show(this.units));
 
   /** What was found before a burst of keys began, and the timer that waits for its end. */
@@ -83,7 +83,7 @@ export class Workspace {
     options: { burst?: string; say?: () => string } = {},
   ): void {
     const before = this.history.present;
-    const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
+    const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan, this.units).findings);
     this.history = record<Desk>(
       this.history,
       { id: before.id, plan },

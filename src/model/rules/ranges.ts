@@ -95,7 +95,7 @@ function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[],
   const heeded: string[] = [];
   let firm: Range['ends'] = null;
   for (const givesWay of [false, true]) {
-    if (givesWay) firm = roundInward(setting, from.depth, to.depth, solved.facts.units);
+    if (givesWay) firm = meets(to.depth - from.depth, 'length') ? { from: from.depth, to: to.depth } : null;
     for (const { rule, limit } of limits) {
       if (limit.setting !== setting || (limit.givesWay ?? false) !== givesWay) continue;
       const least = givesWay ? from.depth : room.from.depth;

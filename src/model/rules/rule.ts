@@ -99,7 +99,7 @@ export interface Range {
   readonly setting: BandSetting;
   /** Ends where every rule that counts is met; null when they exclude each other. Rounded inward. */
   readonly ends: { readonly from: Metres; readonly to: Metres } | null;
-  /** The same without the limits that give way: where a mend may lead, since those have mends of their own. */
+  /** The same, not rounded, without the limits that give way: where a mend may lead, since those have mends of their own. */
   readonly firm: { readonly from: Metres; readonly to: Metres } | null;
   readonly from: End;
   readonly to: End;
