@@ -1,0 +1,69 @@
+/** Voltage that the wire takes. */
+import { conductorResistance, returnFactor } from '../../formulas/wire.ts';
+import { motorCurrent } from '../../tables/motors.ts';
+import { within } from '../draft.ts';
+import type { Explainer } from '../draft.ts';
+import { step, term } from '../sum.ts';
+
+export const voltageDropRunning: Explainer = ({ facts, values }) => {
+  const { house, pump, string, wire } = facts;
+  const tabled =
+    pump.power === null ? null : motorCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage });
+  const current = pump.current ?? tabled;
+  const run = wire.run ?? house.distance;
+  const splice = string.splices[0] ?? 0;
+  const inWell = values.wireLength ?? 0;
+  const length = run === null ? null : Math.max(run + inWell + splice, 0);
+  const drop = values.voltageDropRunning;
+  const lost = drop === null ? null : drop * pump.voltage;
+  return {
+    title: 'Voltage drop while running',
+    symbol: 'u',
+    terms: [
+      term(
+        'l_r',
+        wire.run === null ? 'run from panel to well, taken as the line’s length' : 'run from panel to well',
+        run,
+        'length',
+      ),
+      term('l_w', 'wire in the well', inWell, 'length'),
+      term('y', 'factory lead up to the splice', splice, 'length'),
+      term('m', pump.phase === 1 ? 'there and back' : '√3 of three phases', returnFactor(pump.phase), 'number'),
+      term(
+        'I',
+        pump.current === null ? 'full-load current by the code table' : 'current of the nameplate',
+        current,
+        'amperes',
+      ),
+      term(
+        'R',
+        `resistance of ${wire.gauge} AWG stranded copper at 75 °C`,
+        conductorResistance(wire.gauge),
+        'ohmsPerLength',
+      ),
+      term('V', 'supply voltage', pump.voltage, 'volts'),
+      term('L', 'length one way', length, 'length'),
+      term('ΔV', 'voltage lost', lost, 'volts'),
+    ],
+    steps: [
+      step('L', 'l_r + l_w + y', length, 'length'),
+      step('ΔV', 'm × I × R × L', lost, 'volts'),
+      step('u', 'ΔV / V', drop, 'percent'),
+    ],
+    as: 'percent',
+    range: within('running steadily; good below about 10 % of the supply', drop === null ? null : drop < 0.1),
+    source: 'NFPA 70 (NEC), Chapter 9, Table 8 (resistance) and Tables 430.248 and 430.250 (current)',
+    notes: [
+      'Wire in cold water has about a fifth less resistance: the drop lies on the cautious side.',
+      'The nameplate’s highest current overrules the table. Local code and a licensed electrician decide.',
+    ],
+    missing: [
+      run === null ? { path: 'wire.run', words: 'the run of the wire from panel to well' } : null,
+      current === null
+        ? pump.power === null
+          ? { path: 'pump.power', words: 'the power of the pump, or its current' }
+          : { path: 'pump.current', words: 'the current of the nameplate: the code table does not cover this motor' }
+        : null,
+    ],
+  };
+};

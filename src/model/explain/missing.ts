@@ -1,0 +1,60 @@
+/** Facts that figures wait for, in words. */
+import type { Context } from './context.ts';
+import type { Missing } from './explanation.ts';
+
+const when = (lacking: boolean, path: string | null, words: string): Missing | null =>
+  lacking ? { path, words } : null;
+
+export const noDemand = ({ facts }: Context) =>
+  when(facts.house.demand === null, 'house.demand', 'the flow that the house wants');
+
+export const noStaticLevel = ({ facts }: Context) =>
+  when(facts.water.staticLevel === null, 'water.staticLevel', 'the water level at rest');
+
+export const noDryLevel = ({ facts }: Context) =>
+  when(
+    facts.water.staticLowest === null,
+    'water.staticLowest',
+    'the lowest level at rest, or how far it falls in a dry season',
+  );
+
+export const noDrawdown = (context: Context): Missing | null => {
+  const { pumping, staticLevel } = context.facts.water;
+  if (pumping === null) return { path: 'water.pumping', words: 'a pumping test or a pumping level' };
+  if (pumping.kind === 'yield only') {
+    return {
+      path: 'water.pumping',
+      words: 'the drawdown: blowing a well with air tells its yield, not how far the water falls',
+    };
+  }
+  if (pumping.kind === 'level' && staticLevel !== null && pumping.level < staticLevel) {
+    return { path: 'water.pumping.level', words: 'a pumping level below the level at rest' };
+  }
+  return null;
+};
+
+export const noDistance = ({ facts }: Context) =>
+  when(facts.house.distance === null, 'house.distance', 'the length of the line from well to house');
+
+export const noRise = ({ facts }: Context) =>
+  when(facts.house.rise === null, 'house.rise', 'the rise of the ground from the well to the tank');
+
+export const noLine = ({ facts }: Context) =>
+  when(facts.house.line === null, 'house.line', 'the pipe of the buried line');
+
+export const noPumpCurve = ({ facts }: Context) =>
+  when(
+    facts.pump.curve.kind === 'generic' && facts.pump.power === null,
+    'pump.power',
+    'the power of the pump, or its curve',
+  );
+
+export const noPumpMass = ({ facts }: Context) =>
+  when(facts.pump.mass === null, 'pump.mass', 'the mass of pump and motor, or a power that the table covers');
+
+export const noTank = ({ facts }: Context) => when(facts.house.tank === null, 'house.tank', 'the volume of the tank');
+
+export const noYield = ({ facts }: Context) =>
+  when(facts.well.yield === null && facts.water.pumping?.kind !== 'test', 'well.yield', 'what the well yields');
+
+export const reason = (holds: boolean, words: string) => when(holds, null, words);
