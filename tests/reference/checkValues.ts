@@ -1,5 +1,3 @@
-import { expect, test } from 'vitest';
-
 /** One figure that somebody outside this project printed, or that follows from a formula by hand. */
 export interface CheckValue {
   readonly id: string;
@@ -59,44 +57,78 @@ export class Inputs {
 
 export type Computations = Readonly<Record<string, (inputs: Inputs) => Readonly<Record<string, unknown>>>>;
 
-const STATUSES = ['published', 'computed from the formula', 'from memory'];
-
-/** A test for each check value, and one that none is left out and each names where it comes from. */
-export function testCheckValues(checks: readonly CheckValue[], computations: Computations): void {
-  test('every check value has a computation, a source and a known standing', () => {
-    expect(Object.keys(computations).sort()).toEqual(checks.map(({ id }) => id).sort());
-    for (const { source, status } of checks) {
-      expect(source.length).toBeGreaterThan(10);
-      expect(STATUSES).toContain(status);
-    }
-  });
-
-  test.each(checks.map((check) => [check.id, check.title, check] as const))('%s: %s', (id, _title, check) => {
-    const computed = computations[id]!(new Inputs(check.inputs));
-    expect(Object.keys(computed).sort()).toEqual(Object.keys(check.expected).sort());
-    for (const [name, wanted] of Object.entries(check.expected)) {
-      expectClose(computed[name], wanted, (figure) => allowance(check, name, figure), `${name} (${check.source})`);
-    }
-  });
+/** One figure beside what it should be. */
+export interface Comparison {
+  readonly id: string;
+  readonly title: string;
+  /** Name of the figure, with its unit. */
+  readonly quantity: string;
+  readonly source: string;
+  readonly status: string;
+  readonly expected: unknown;
+  readonly computed: unknown;
+  /** Computed less expected; null for words. */
+  readonly difference: number | null;
+  /** Zero where it must be met exactly. */
+  readonly tolerance: number;
+  readonly agrees: boolean;
 }
 
-function allowance({ tolerance }: CheckValue, name: string, figure: number): number {
-  if (tolerance.relative !== undefined) return tolerance.relative * Math.abs(figure);
-  const absolute = (tolerance.absolute as Record<string, number> | undefined)?.[name] ?? 0;
-  // Figures that must be met exactly still go through unit conversions.
-  return Math.max(absolute, 1e-9 * Math.abs(figure));
+export type Named = Pick<Comparison, 'id' | 'title' | 'source' | 'status'>;
+
+/** A file of checks with what the model says to them. */
+export interface Sheet {
+  readonly title: string;
+  readonly checks: readonly Named[];
+  /** Every figure of one check. */
+  readonly compare: (id: string) => readonly Comparison[];
 }
 
-function expectClose(actual: unknown, wanted: unknown, within: (figure: number) => number, what: string): void {
-  if (Array.isArray(wanted)) {
-    expect(Array.isArray(actual), what).toBe(true);
-    expect((actual as unknown[]).length, what).toBe(wanted.length);
-    wanted.forEach((item, place) => expectClose((actual as unknown[])[place], item, within, `${what} [${place}]`));
-  } else if (typeof wanted === 'number') {
-    expect(Math.abs((actual as number) - wanted), `${what}: ${String(actual)} against ${wanted}`).toBeLessThanOrEqual(
-      within(wanted),
-    );
-  } else {
-    expect(actual, what).toBe(wanted);
+/**
+ * Holds what was computed to what was expected, figure by figure, lists item by item. A figure that is missing on one
+ * side, or a computation that fails, is told as one that disagrees.
+ */
+export function compareFigures(
+  check: Named,
+  expected: Readonly<Record<string, unknown>>,
+  compute: () => Readonly<Record<string, unknown>>,
+  tolerance: (quantity: string, figure: number) => number,
+): Comparison[] {
+  let computed: Readonly<Record<string, unknown>>;
+  try {
+    computed = compute();
+  } catch (fault) {
+    computed = Object.fromEntries(Object.keys(expected).map((quantity) => [quantity, `fails: ${String(fault)}`]));
   }
+  const quantities = [...new Set([...Object.keys(expected), ...Object.keys(computed)])];
+  return quantities.flatMap((quantity) =>
+    flatten(quantity, expected[quantity], computed[quantity]).map((pair) => {
+      const numbers = typeof pair.expected === 'number' && typeof pair.computed === 'number';
+      const difference = numbers ? Number(pair.computed) - Number(pair.expected) : null;
+      const allowed = numbers ? tolerance(quantity, Number(pair.expected)) : 0;
+      return {
+        ...naming(check),
+        ...pair,
+        difference,
+        tolerance: allowed,
+        agrees: difference === null ? pair.expected === pair.computed : Math.abs(difference) <= allowed,
+      };
+    }),
+  );
+}
+
+function naming({ id, title, source, status }: Named): Named {
+  return { id, title, source, status };
+}
+
+interface Pair {
+  readonly quantity: string;
+  readonly expected: unknown;
+  readonly computed: unknown;
+}
+
+function flatten(quantity: string, expected: unknown, computed: unknown): Pair[] {
+  if (!Array.isArray(expected) || !Array.isArray(computed)) return [{ quantity, expected, computed }];
+  const length = Math.max(expected.length, computed.length);
+  return Array.from({ length }, (_, i) => flatten(`${quantity} ${i + 1}`, expected[i], computed[i])).flat();
 }
