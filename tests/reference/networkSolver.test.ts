@@ -4,7 +4,7 @@
  * EPANET takes g = 32.2 ft/s² and nu = 1.1e-5 ft²/s, and Swamee-Jain where we solve Colebrook-White: the tolerances
  * leave room for that and no more.
  */
-import { LinkProperty, NodeProperty, Project, Workspace } from 'epanet-js';
+import { LinkProperty, NodeProperty } from 'epanet-js';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
 import {
@@ -18,29 +18,10 @@ import {
 } from '../../src/model/formulas/friction.ts';
 import { genericCurve, operatingPoint } from '../../src/model/formulas/pumpCurve.ts';
 import { feet, gpm, inches, toFeet, toGpm } from '../../src/model/units.ts';
+import { EPANET_VISCOSITY, loadEpanet, options, solved } from './epanet.ts';
 
 const SEED = 20_250_419;
-const workspace = new Workspace();
-beforeAll(() => workspace.loadModule());
-
-const EPANET_VISCOSITY = 1.1e-5 * feet(1) ** 2;
-
-const options = (headloss: 'H-W' | 'D-W') =>
-  `[OPTIONS]\nUNITS GPM\nHEADLOSS ${headloss}\nVISCOSITY 1.0\nSPECIFIC GRAVITY 1.0\nTRIALS 200\nACCURACY 0.0000001\n[TIMES]\nDURATION 0\n[END]\n`;
-
-/** Solves a network in EPANET's own text and reads from it while it is open. */
-function solved<T>(network: string, read: (project: Project) => T): T {
-  workspace.writeFile('net.inp', network);
-  const project = new Project(workspace);
-  project.open('net.inp', 'net.rpt', 'net.bin');
-  project.openH();
-  project.initH(0);
-  project.runH();
-  const answer = read(project);
-  project.closeH();
-  project.close();
-  return answer;
-}
+beforeAll(loadEpanet);
 
 interface Pipe {
   readonly flow: number;
