@@ -3,6 +3,7 @@ import type { ValueName } from '../solution.ts';
 import type { Explainer } from './draft.ts';
 import * as drawdowns from './figures/drawdown.ts';
 import { voltageDropRunning } from './figures/electrical.ts';
+import * as friction from './figures/friction.ts';
 import { frostDepth } from './figures/frost.ts';
 import * as hanging from './figures/hanging.ts';
 import * as head from './figures/head.ts';
@@ -28,12 +29,12 @@ export const EXPLAINERS: Readonly<Record<ValueName, Explainer>> = {
   lift: head.lift,
   rise: head.rise,
   pressureHead: head.pressureHead,
-  frictionDropPipe: head.frictionDropPipe,
-  frictionLine: head.frictionLine,
+  frictionDropPipe: friction.frictionDropPipe,
+  frictionLine: friction.frictionLine,
   frictionFittings: head.frictionFittings,
   totalDynamicHead: head.totalDynamicHead,
-  frictionDropPipeHazenWilliams: head.frictionDropPipeHazenWilliams,
-  frictionLineHazenWilliams: head.frictionLineHazenWilliams,
+  frictionDropPipeHazenWilliams: friction.frictionDropPipeHazenWilliams,
+  frictionLineHazenWilliams: friction.frictionLineHazenWilliams,
   operatingFlowAtCutOut: operating.operatingFlowAtCutOut,
   operatingHeadAtCutOut: operating.operatingHeadAtCutOut,
   operatingFlowAtCutIn: operating.operatingFlowAtCutIn,

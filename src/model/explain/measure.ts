@@ -123,6 +123,11 @@ const ALIKE = {
 
 export type MeasureName = keyof typeof US | keyof typeof ALIKE;
 
+const BY_SYSTEM: Readonly<Record<UnitSystem, Readonly<Record<MeasureName, Measure>>>> = {
+  us: { ...US, ...ALIKE },
+  metric: { ...METRIC, ...ALIKE },
+};
+
 export function measureOf(name: MeasureName, units: UnitSystem): Measure {
-  return { ...(units === 'us' ? US : METRIC), ...ALIKE }[name];
+  return BY_SYSTEM[units][name];
 }

@@ -148,6 +148,17 @@ test.each<readonly [string, Record<string, unknown>]>([
     },
   ],
   [
+    'a flow between laminar and turbulent',
+    {
+      house: {
+        demand: '1.2 gpm',
+        distance: '120 ft',
+        rise: '10 ft',
+        line: { material: 'PE', size: '1-1/4 in', rating: '200 psi' },
+      },
+    },
+  ],
+  [
     'a trickle',
     {
       house: {
