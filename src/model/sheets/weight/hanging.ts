@@ -1,0 +1,33 @@
+/** The string as it hangs, for the sheets on weight and rope. */
+import type { Context } from '../../explain/context.ts';
+import { hangingString } from '../../figures/hanging.ts';
+import type { HangingString } from '../../formulas/hangLoad.ts';
+import type { Metres, Pascals } from '../../si.ts';
+import { psi } from '../../units.ts';
+
+/** Null while the pump's mass is unknown. */
+export const stringOf = ({ facts, hangingLength }: Context): HangingString | null => hangingString(facts, hangingLength);
+
+/** Water outside, below the suspension; null while the level is unknown. */
+export function waterBelow({ facts, suspension }: Context): Metres | null {
+  const level = facts.water.staticLevel;
+  return level === null ? null : Math.max(level - suspension, 0);
+}
+
+/** What polyethylene and PVC may carry for years. ASTM D3350 codes and PVC 1120: last two digits in hundreds of psi, from memory. */
+const DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE4710: 1000, PE3608: 800, PE3408: 800 };
+const PVC_PSI = 2000;
+
+/** Hydrostatic design stress of the pipe; null for metal and for a resin nobody named. */
+export function designStress({ facts }: Context): Pascals | null {
+  const { material, resin } = facts.dropPipe;
+  if (material === 'PVC') return psi(PVC_PSI);
+  const stress = DESIGN_STRESS_PSI[resin ?? ''];
+  return material === 'PE' && stress !== undefined ? psi(stress) : null;
+}
+
+/** Material as the creep table names it. */
+export function creepName({ facts }: Context): string {
+  const { material, resin } = facts.dropPipe;
+  return material === 'PE' ? (resin ?? 'PE') : material;
+}

@@ -1,0 +1,41 @@
+/** The circuit of the plan: current, length, supply. */
+import type { Context } from '../../explain/context.ts';
+import type { Amperes, Metres } from '../../si.ts';
+import { lockedRotorCurrent, motorCurrent } from '../../tables/motors.ts';
+import { known } from '../known.ts';
+import type { Missing } from '../sheet.ts';
+
+export interface Circuit {
+  /** Full load: of the nameplate, else of the code's table. */
+  readonly current: Amperes | null;
+  /** Of the code's table: what sizes conductors. */
+  readonly tabled: Amperes | null;
+  /** With the rotor locked, by the code's table. */
+  readonly starting: Amperes | null;
+  /** Panel to motor, one way along the wire. */
+  readonly length: Metres | null;
+  readonly run: Metres | null;
+  readonly lead: Metres;
+  readonly noCurrent: Missing | null;
+  readonly noRun: Missing | null;
+}
+
+export function circuitOf({ facts, values }: Context): Circuit {
+  const { pump, wire, house, string } = facts;
+  const { phase, voltage } = pump;
+  const tabled = known([pump.power], (power) => motorCurrent({ power, phase, voltage }));
+  const starting = known([pump.power], (power) => lockedRotorCurrent({ power, phase, voltage }));
+  const current = pump.current ?? tabled;
+  const run = wire.run ?? house.distance;
+  const lead = string.splices[0] ?? 0;
+  return {
+    current,
+    tabled,
+    starting,
+    run,
+    lead,
+    length: known([run, values.wireLength], (outside, inside) => Math.max(outside + inside + lead, 0)),
+    noCurrent: current !== null ? null : { path: pump.power === null ? 'pump.power' : 'pump.current', words: 'the motor’s current, or a power and voltage that the code’s table has' },
+    noRun: run === null ? { path: 'wire.run', words: 'the run of the wire from panel to well' } : null,
+  };
+}

@@ -1,0 +1,86 @@
+/** Gauges for this plan and how far each goes; currents of motors by power and voltage. */
+import type { Context } from '../../explain/context.ts';
+import { ampacity, GAUGES, longestRun, requiredAmpacity, voltageDrop } from '../../formulas/wire.ts';
+import { lockedRotorCurrent, motorCurrent, RATED_POWERS } from '../../tables/motors.ts';
+import { known } from '../known.ts';
+import type { SheetTable } from '../sheet.ts';
+import { cell, columns, row } from '../table.ts';
+import type { Circuit } from './circuit.ts';
+
+const MOST_DROP = 0.05;
+
+export function gaugeTable(context: Context, { current, tabled, length }: Circuit): SheetTable {
+  const { facts, show } = context;
+  const { phase, voltage } = facts.pump;
+  const asked = known([tabled ?? current], requiredAmpacity);
+  return {
+    key: 'gauges',
+    title: 'How far each gauge goes with this motor',
+    columns: columns(['gauge', 'Gauge'], ['far3', 'To 3 %'], ['far5', 'To 5 %'], ['drop', 'Drop here'], ['cold', 'Carries at 60 °C'], ['warm', 'Carries at 75 °C'], ['verdict', 'Does it do?']),
+    rows: GAUGES.map((gauge) => {
+      const far = (share: number) => known([current], (amperes) => longestRun({ phase, voltage, current: amperes, gauge, share }));
+      const drop = known([current, length], (amperes, way) => voltageDrop({ phase, current: amperes, length: way, gauge }) / voltage);
+      const [cold, warm] = [ampacity(gauge, 60), ampacity(gauge, 75)];
+      const word =
+        asked === null
+          ? 'current unknown'
+          : warm < asked
+            ? 'too thin for the current'
+            : drop !== null && drop > MOST_DROP
+              ? 'drops too much'
+              : cold < asked
+                ? 'only with 75 °C terminals'
+                : drop === null
+                  ? 'carries it; length unknown'
+                  : 'does';
+      const bad = word === 'too thin for the current' || word === 'drops too much';
+      return row(
+        gauge === facts.wire.gauge ? 'this plan' : bad ? 'does not do' : null,
+        `${gauge} AWG`,
+        cell(far(0.03), show.depth),
+        cell(far(MOST_DROP), show.depth),
+        cell(drop, show.percent),
+        cell(cold, show.current),
+        cell(warm, show.current),
+        word,
+      );
+    }),
+    source: 'NFPA 70 (NEC), Chapter 9, Table 8 (stranded copper, 75 °C), 430.22 and Table 310.16 (60 °C column from memory)',
+    note: `One way, panel to motor along the wire${length === null ? '' : `; here ${show.length(length)}`}.`,
+  };
+}
+
+const SUPPLIES = [
+  { phase: 1, voltage: 115 },
+  { phase: 1, voltage: 208 },
+  { phase: 1, voltage: 230 },
+  { phase: 3, voltage: 208 },
+  { phase: 3, voltage: 230 },
+  { phase: 3, voltage: 460 },
+] as const;
+
+/** Full load, and in brackets with the rotor locked; two numbers a cell would not be plain, so two columns a supply. */
+export function currentTable(context: Context): SheetTable {
+  const { facts, show } = context;
+  const heads = SUPPLIES.flatMap(({ phase, voltage }): [string, string][] => [
+    [`full${phase}${voltage}`, `${voltage} V, ${phase} phase`],
+    [`locked${phase}${voltage}`, `${voltage} V, ${phase} phase, at start`],
+  ]);
+  return {
+    key: 'currents',
+    title: 'Motor currents by the code’s tables',
+    columns: columns(['power', 'Power'], ...heads),
+    rows: RATED_POWERS.map((power) =>
+      row(
+        facts.pump.power !== null && Math.abs(facts.pump.power / power - 1) < 0.02 ? 'this plan' : null,
+        cell(power, show.power),
+        ...SUPPLIES.flatMap((supply) => [
+          cell(motorCurrent({ power, ...supply }), show.current),
+          cell(lockedRotorCurrent({ power, ...supply }), show.current),
+        ]),
+      ),
+    ),
+    source: 'NFPA 70 (NEC), Tables 430.248 and 430.250 (full load); 2008 edition, Table 430.251(A) and (B) (rotor locked)',
+    note: 'Submersible motors often draw more at their service factor: the nameplate overrules the table for the drop.',
+  };
+}

@@ -1,0 +1,78 @@
+/** Laws that every sheet of every plan keeps. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { allSheets, sheetsOf } from '../../../src/model/sheets/index.ts';
+import type { Sheet, SheetFigure } from '../../../src/model/sheets/index.ts';
+import { solve } from '../../../src/model/solve.ts';
+import { anyPlan } from '../../plans/anyPlan.ts';
+import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
+import { redo } from './redo.ts';
+
+const SEED = 20_261_125;
+const SYSTEMS = ['us', 'metric'] as const;
+const FORBIDDEN = /\bsafe\b|will not freeze|undefined|NaN|Infinity|\[object/i;
+
+function checkFigure(each: SheetFigure, where: string): void {
+  const opened = each.explanation();
+  expect(opened.name, where).toBe(each.key);
+  expect(each.title.length, where).toBeGreaterThan(3);
+  expect(opened.formula, where).toContain(' = ');
+  expect(opened.source.length, where).toBeGreaterThan(3);
+  expect(opened.range.holds.length, where).toBeGreaterThan(5);
+  expect(JSON.stringify([each, opened]), where).not.toMatch(FORBIDDEN);
+  if (each.value === null) {
+    expect(each.text, where).toBe('unknown');
+    expect(each.unknown.length, `${where} does not say what is missing`).toBeGreaterThan(0);
+    expect(opened.worked, where).toBeNull();
+  } else {
+    expect(Number.isFinite(each.value), where).toBe(true);
+    expect(each.unknown, where).toEqual([]);
+    expect(each.text, where).not.toBe('unknown');
+    expect(opened.result, where).toBe(each.text);
+    expect(opened.worked, where).not.toMatch(/unknown/);
+    redo(opened.worked!, where);
+  }
+}
+
+function checkSheet(sheet: Sheet): void {
+  expect(new Set(sheet.figures.map(({ key }) => key)).size, sheet.key).toBe(sheet.figures.length);
+  for (const each of sheet.figures) checkFigure(each, `${sheet.key}: ${each.key}`);
+  for (const table of sheet.tables) {
+    for (const { cells, numbers } of table.rows) {
+      expect(cells.length, `${sheet.key}: ${table.key}`).toBe(table.columns.length);
+      expect(numbers.length).toBe(cells.length);
+      for (const number of numbers) expect(number === null || Number.isFinite(number), `${sheet.key}: ${table.key}`).toBe(true);
+    }
+    expect(JSON.stringify(table), table.key).not.toMatch(FORBIDDEN);
+  }
+  expect(JSON.stringify([sheet.notes, sheet.cautions])).not.toMatch(FORBIDDEN);
+  expect(sheet.cautions.length, sheet.key).toBeGreaterThan(0);
+}
+
+test.each(SAMPLES)('every figure of %s opens into a sum that is true, in both systems of units', (name) => {
+  const solution = solve(planOf(sample(name)));
+  for (const units of SYSTEMS) sheetsOf(solution, units).forEach(checkSheet);
+});
+
+test('any plan gives every sheet without a throw, and says what is missing', () => {
+  fc.assert(
+    fc.property(anyPlan, fc.constantFrom(...SYSTEMS), (plan, units) => {
+      const sheets = sheetsOf(solve(plan), units);
+      expect(sheets.map(({ key }) => key)).toEqual(allSheets.map(({ key }) => key));
+      sheets.forEach(checkSheet);
+    }),
+    { seed: SEED, numRuns: 150 },
+  );
+});
+
+test('figures are SI and the same whatever units the reader chose', () => {
+  const solution = solve(rockWell());
+  const [us, metric] = SYSTEMS.map((units) => sheetsOf(solution, units));
+  us!.forEach((sheet, i) => {
+    const other = metric![i]!;
+    sheet.figures.forEach((each, j) => {
+      // A hundred feet are not a hundred metres.
+      if (!/Friction(Darcy|HazenWilliams)$/.test(each.key)) expect(other.figures[j]!.value, each.key).toBe(each.value);
+    });
+  });
+});
