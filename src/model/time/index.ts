@@ -9,3 +9,7 @@ export { operatingLevels } from './operatingLevels.ts';
 export type { OperatingLevels } from './operatingLevels.ts';
 export type { FlowChoice } from './pumpedFlow.ts';
 export type { Unknown } from './unknown.ts';
+export { dailyCycle } from './dailyCycle.ts';
+export type { CycleOptions, DailyCycle } from './dailyCycle.ts';
+export { poorWell } from './poorWell.ts';
+export type { ComingBack, PoorWell } from './poorWell.ts';
