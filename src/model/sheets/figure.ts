@@ -90,13 +90,25 @@ function opened(
       const written = said === null ? 'unknown' : significant(read.from(said), 6);
       return { symbol: name, meaning, value: written, unit: read.name };
     }),
-    worked: value === null ? null : steps.map((each) => workStep(each, known, units)).join('; '),
+    worked:
+      value === null
+        ? null
+        : steps.map((each) => workStep(each, known, units)).join('; ') + converted(context, head, steps),
     result: value === null ? null : readText(context, head, value),
     range,
     source,
     notes,
     unknown,
   };
+}
+
+/** What the last step gives, once more in the unit the reader knows. */
+function converted({ units }: Context, head: FigureHead, steps: readonly Step[]): string {
+  const last = steps[steps.length - 1];
+  if (last === undefined || head.value === null || head.text !== undefined) return '';
+  const { sum } = measureOf(last.as, units);
+  const { read } = measureOf(head.as, units);
+  return sum.name === read.name ? '' : ` = ${resultText(read.from(head.value), read.decimals)} ${read.name}`;
 }
 
 function readText({ units }: Context, { as, text }: FigureHead, value: number): string {

@@ -38,11 +38,19 @@ const WATER_WORDS = {
 
 function waterFigures(context: Context): SheetFigure[] {
   const { acidity, conductivity } = context.facts.water;
-  const source = 'pH: guidance on monitoring wells after Driscoll (1986), Groundwater and Wells; conductivity: a choice, no source';
+  const source =
+    'pH: guidance on monitoring wells after Driscoll (1986), Groundwater and Wells; conductivity: a choice, no source';
   return [
     figure(
       context,
-      { key: 'acidity', title: 'pH of the water', symbol: 'pH', value: acidity, as: 'number', missing: [{ path: 'water.pH', words: 'the pH of the water' }] },
+      {
+        key: 'acidity',
+        title: 'pH of the water',
+        symbol: 'pH',
+        value: acidity,
+        as: 'number',
+        missing: [{ path: 'water.pH', words: 'the pH of the water' }],
+      },
       () => ({
         terms: [term('x', 'pH as reported', acidity, 'number')],
         steps: [step('x', 'x', acidity, 'number')],
@@ -53,12 +61,23 @@ function waterFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'conductivity', title: 'Conductivity of the water', symbol: 'κ', value: conductivity, as: 'number', text: (value) => `${Math.round(value * 1e4)} µS/cm`, missing: [{ path: 'water.conductivity', words: 'the conductivity of the water' }] },
+      {
+        key: 'conductivity',
+        title: 'Conductivity of the water',
+        symbol: 'κ',
+        value: conductivity,
+        as: 'number',
+        text: (value) => `${Math.round(value * 1e4)} µS/cm`,
+        missing: [{ path: 'water.conductivity', words: 'the conductivity of the water' }],
+      },
       () => ({
         terms: [term('κ', 'as reported, in µS/cm', conductivity === null ? null : conductivity * 1e4, 'number')],
         steps: [step('κ', 'κ', conductivity === null ? null : conductivity * 1e4, 'number')],
         formula: 'κ = as reported',
-        range: within('under 500 µS/cm is mild, over 1,500 µS/cm attacks', conductivity === null ? null : conductivity < 0.05),
+        range: within(
+          'under 500 µS/cm is mild, over 1,500 µS/cm attacks',
+          conductivity === null ? null : conductivity < 0.05,
+        ),
         source,
       }),
     ),
@@ -69,18 +88,39 @@ function waterFigures(context: Context): SheetFigure[] {
 function worstFigure(context: Context): SheetFigure {
   const joined = metalCouples(context).filter(({ areas }) => areas !== 'apart');
   const worst = joined.reduce<(typeof joined)[number] | null>(
-    (most, each) => (most === null || galvanicDifference(each.first.metal, each.second.metal) > galvanicDifference(most.first.metal, most.second.metal) ? each : most),
+    (most, each) =>
+      most === null ||
+      galvanicDifference(each.first.metal, each.second.metal) > galvanicDifference(most.first.metal, most.second.metal)
+        ? each
+        : most,
     null,
   );
   const value = worst === null ? null : galvanicDifference(worst.first.metal, worst.second.metal);
   return figure(
     context,
-    { key: 'widestDifference', title: 'Widest difference of metals that are joined', symbol: 'ΔE', value, as: 'volts', missing: [{ path: null, words: 'two metals that are joined: there are none' }] },
+    {
+      key: 'widestDifference',
+      title: 'Widest difference of metals that are joined',
+      symbol: 'ΔE',
+      value,
+      as: 'volts',
+      missing: [{ path: null, words: 'two metals that are joined: there are none' }],
+    },
     () => ({
-      terms: [term('ΔE', worst === null ? 'difference' : `${worst.first.name} and ${worst.second.name}, ${worst.joined}`, value, 'volts')],
+      terms: [
+        term(
+          'ΔE',
+          worst === null ? 'difference' : `${worst.first.name} and ${worst.second.name}, ${worst.joined}`,
+          value,
+          'volts',
+        ),
+      ],
       steps: [step('ΔE', 'ΔE', value, 'volts')],
       formula: 'ΔE = difference of the two potentials',
-      range: within('to 0.15 V harmless even in a harsh place, to 0.25 V in a normal one', value === null ? null : value <= 0.25 + 1e-9),
+      range: within(
+        'to 0.15 V harmless even in a harsh place, to 0.25 V in a normal one',
+        value === null ? null : value <= 0.25 + 1e-9,
+      ),
       source: 'galvanic series of the kind ASTM G82 describes; limits: common practice',
     }),
   );
@@ -92,11 +132,24 @@ function barbFigure(context: Context): SheetFigure {
   const none: Missing = { path: null, words: 'a pipe that takes insert fittings' };
   return figure(
     context,
-    { key: 'barbPlay', title: 'Play of the usual insert fitting in the drop pipe', symbol: 'g', value: gap, as: 'bore', missing: [none] },
+    {
+      key: 'barbPlay',
+      title: 'Play of the usual insert fitting in the drop pipe',
+      symbol: 'g',
+      value: gap,
+      as: 'bore',
+      missing: [none],
+    },
     () => ({
-      terms: [term('d', 'bore of the pipe', dropPipe.insideDiameter, 'bore'), term('d_b', 'bore that the barb was made for', gap === null ? null : dropPipe.insideDiameter - gap, 'bore')],
+      terms: [
+        term('d', 'bore of the pipe', dropPipe.insideDiameter, 'bore'),
+        term('d_b', 'bore that the barb was made for', gap === null ? null : dropPipe.insideDiameter - gap, 'bore'),
+      ],
       steps: [step('g', 'd − d_b', gap, 'bore')],
-      range: within('from −0.010 to +0.010 in (0.25 mm) it fits', gap === null ? null : Math.abs(gap) <= 0.01 * 0.0254 + 1e-9),
+      range: within(
+        'from −0.010 to +0.010 in (0.25 mm) it fits',
+        gap === null ? null : Math.abs(gap) <= 0.01 * 0.0254 + 1e-9,
+      ),
       source: 'ASTM D2239, D3035, D2737; limits: a choice, no source',
     }),
   );
@@ -105,7 +158,14 @@ function barbFigure(context: Context): SheetFigure {
 function leadFigure(context: Context): SheetFigure {
   return figure(
     context,
-    { key: 'leadAverage', title: 'Lead, on average over the wetted surface', symbol: 'w', value: null, as: 'percent', missing: [{ path: null, words: 'the lead of each part, from its maker: no plan holds it' }] },
+    {
+      key: 'leadAverage',
+      title: 'Lead, on average over the wetted surface',
+      symbol: 'w',
+      value: null,
+      as: 'percent',
+      missing: [{ path: null, words: 'the lead of each part, from its maker: no plan holds it' }],
+    },
     () => ({
       terms: [term('w_m', 'most that counts as lead free', LEAD_FREE_LIMIT, 'percent')],
       steps: [],

@@ -10,6 +10,7 @@ import { solvedAll } from './figure.ts';
 import { known } from './known.ts';
 import { lineLowPressure, valveFigures } from './pipe/checkValve.ts';
 import { fittingTable, frictionFigures } from './pipe/friction.ts';
+import { ratingTable } from './pipe/ratings.ts';
 import { sizeTable } from './pipe/sizes.ts';
 import { strengthFigures } from './pipe/strength.ts';
 import type { PipeAtWork } from './pipe/strength.ts';
@@ -22,14 +23,32 @@ export function pipeSheet(solution: Solution | Solved, units: UnitSystem): Sheet
     key: 'pipe',
     title: 'Pipe',
     figures: [
-      ...works.flatMap((work) => [...frictionFigures(context, work.key, work.name, work.pipe), ...strengthFigures(context, work)]),
-      ...solvedAll(context, 'dropPipeCutLength', 'frictionDropPipe', 'frictionDropPipeHazenWilliams', 'frictionLine', 'frictionLineHazenWilliams', 'frictionFittings', 'rise'),
+      ...works.flatMap((work) => [
+        ...frictionFigures(context, work.key, work.name, work.pipe),
+        ...strengthFigures(context, work),
+      ]),
+      ...solvedAll(
+        context,
+        'dropPipeCutLength',
+        'frictionDropPipe',
+        'frictionDropPipeHazenWilliams',
+        'frictionLine',
+        'frictionLineHazenWilliams',
+        'frictionFittings',
+        'rise',
+      ),
       ...valveFigures(context),
     ],
-    tables: [fittingTable(context), ...works.map((work) => sizeTable(context, work))],
+    tables: [
+      fittingTable(context),
+      ...works.map((work) => sizeTable(context, work)),
+      ...works.map((work) => ratingTable(context, work)).filter((table) => table !== null),
+    ],
     notes: [
       'Size names are names: 1 in pipe of three standards has three bores. Ask for standard, resin and wall ratio.',
-      ...(context.facts.house.line === null ? [`The line is not in the plan: ${noLine(context)?.words ?? 'its pipe is unknown'}.`] : []),
+      ...(context.facts.house.line === null
+        ? [`The line is not in the plan: ${noLine(context)?.words ?? 'its pipe is unknown'}.`]
+        : []),
     ],
     cautions: [
       'A burst pipe throws parts: shut the pump off and let the pressure out before any joint is opened.',
@@ -75,6 +94,10 @@ function lineAtWork(context: Context): PipeAtWork | null {
       facts.house.kind === 'open tank' ? low : low + Math.max(tank - facts.house.cutOut, 0),
     ),
     pressureIs: 'pressure at its low end should the switch not stop the pump',
-    pressureMissing: [noPumpCurve(context), noRise(context), { path: 'water.staticLevel', words: 'the water level at rest' }],
+    pressureMissing: [
+      noPumpCurve(context),
+      noRise(context),
+      { path: 'water.staticLevel', words: 'the water level at rest' },
+    ],
   };
 }

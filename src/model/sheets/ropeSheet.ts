@@ -15,7 +15,11 @@ export function ropeSheet(solution: Solution | Solved, units: UnitSystem): Sheet
     figures: [...(rope === null ? [] : [solved(context, 'ropeLength')]), ...ropeFigures(context)],
     tables: [failureTable(context)],
     notes: [
-      ...(rope === null ? ['No rope hangs in this plan, and no code that was read asks for one. The figures say what one would have to hold.'] : []),
+      ...(rope === null
+        ? [
+            'No rope hangs in this plan, and no code that was read asks for one. The figures say what one would have to hold.',
+          ]
+        : []),
       'Leave it slack and tie it to a hook on the casing, never to the cap or through it. Do not tie it into every cable tie.',
       'Sun, wear and knots take strength. A rope of unknown age counts for nothing.',
     ],

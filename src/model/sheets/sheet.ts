@@ -51,7 +51,6 @@ export interface Sheet {
   readonly cautions: readonly string[];
 }
 
-export type SheetKey =
-  'pump' | 'pipe' | 'wire' | 'weight' | 'rope' | 'frost' | 'materials' | 'house' | 'disinfection';
+export type SheetKey = 'pump' | 'pipe' | 'wire' | 'weight' | 'rope' | 'frost' | 'materials' | 'house' | 'disinfection';
 
 export type { Missing };

@@ -12,6 +12,9 @@ const SEED = 20_261_125;
 const SYSTEMS = ['us', 'metric'] as const;
 const FORBIDDEN = /\bsafe\b|will not freeze|undefined|NaN|Infinity|\[object/i;
 
+/** Empirical formulas in units of their own. */
+const OWN_UNITS = new Set(['vortexSubmergence', 'conductivity', 'insulationFloor', 'groundWire']);
+
 function checkFigure(each: SheetFigure, where: string): void {
   const opened = each.explanation();
   expect(opened.name, where).toBe(each.key);
@@ -30,7 +33,12 @@ function checkFigure(each: SheetFigure, where: string): void {
     expect(each.text, where).not.toBe('unknown');
     expect(opened.result, where).toBe(each.text);
     expect(opened.worked, where).not.toMatch(/unknown/);
-    redo(opened.worked!, where);
+    const found = redo(opened.worked!, where);
+    // A text in words ("about 12", "15 an hour") belongs to a sum in the units of its formula.
+    if (/^[−\d][\d.]*( \S+)?$/.test(each.text) && !OWN_UNITS.has(each.key)) {
+      const off = Math.abs(found.value - each.value);
+      expect(off, where).toBeLessThanOrEqual(found.error + 2e-3 * Math.abs(each.value) + 2e-3);
+    }
   }
 }
 
@@ -41,7 +49,8 @@ function checkSheet(sheet: Sheet): void {
     for (const { cells, numbers } of table.rows) {
       expect(cells.length, `${sheet.key}: ${table.key}`).toBe(table.columns.length);
       expect(numbers.length).toBe(cells.length);
-      for (const number of numbers) expect(number === null || Number.isFinite(number), `${sheet.key}: ${table.key}`).toBe(true);
+      for (const number of numbers)
+        expect(number === null || Number.isFinite(number), `${sheet.key}: ${table.key}`).toBe(true);
     }
     expect(JSON.stringify(table), table.key).not.toMatch(FORBIDDEN);
   }

@@ -7,10 +7,14 @@ import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import { treatedVolume } from './volume.ts';
 
+/** As labels print it: "5.25 %". */
+export const strong = (strength: number): string => `${Number((strength * 100).toFixed(2))} %`;
+
 const BLEACHES = [0.0525, 0.06, 0.0825] as const;
 const GRANULES = [0.65, 0.7] as const;
 
-const SOURCE = 'proportion; agrees with Illinois Administrative Code 77, Part 925.50 (3 cups of 5.25 % bleach, or 2 oz of 70 % granules, to 100 gal for 100 mg/L)';
+const SOURCE =
+  'proportion; agrees with Illinois Administrative Code 77, Part 925.50 (3 cups of 5.25 % bleach, or 2 oz of 70 % granules, to 100 gal for 100 mg/L)';
 
 export function productTable(context: Context): SheetTable {
   const { facts, show, values } = context;
@@ -18,15 +22,31 @@ export function productTable(context: Context): SheetTable {
   const liquid = (volume: number) => small(volume, show.units);
   const all = treatedVolume(context);
   const strengths = [...new Set([strength, ...BLEACHES])].sort((a, b) => a - b);
-  const dose = (volume: number | null, share: number) => known([volume], (waterVolume) => chlorineProduct({ waterVolume, target, strength: share }));
-  const dry = (volume: number | null, share: number) => known([volume], (waterVolume) => chlorineGranules({ waterVolume, target, strength: share }));
+  const dose = (volume: number | null, share: number) =>
+    known([volume], (waterVolume) => chlorineProduct({ waterVolume, target, strength: share }));
+  const dry = (volume: number | null, share: number) =>
+    known([volume], (waterVolume) => chlorineGranules({ waterVolume, target, strength: share }));
   return {
     key: 'products',
     title: `How much of which product, for ${Math.round(target * 1000)} mg/L`,
     columns: columns(['product', 'Product'], ['well', 'For the well'], ['all', 'With line and tank']),
     rows: [
-      ...strengths.map((share) => row(share === strength ? 'this plan' : null, `bleach, ${show.percent(share)}`, cell(dose(values.wellVolume, share), liquid), cell(dose(all, share), liquid))),
-      ...GRANULES.map((share) => row(null, `granules, ${show.percent(share)}`, cell(dry(values.wellVolume, share), (mass) => ounces(mass, show.units)), cell(dry(all, share), (mass) => ounces(mass, show.units)))),
+      ...strengths.map((share) =>
+        row(
+          share === strength ? 'this plan' : null,
+          `bleach, ${strong(share)}`,
+          cell(dose(values.wellVolume, share), liquid),
+          cell(dose(all, share), liquid),
+        ),
+      ),
+      ...GRANULES.map((share) =>
+        row(
+          null,
+          `granules, ${strong(share)}`,
+          cell(dry(values.wellVolume, share), (mass) => ounces(mass, show.units)),
+          cell(dry(all, share), (mass) => ounces(mass, show.units)),
+        ),
+      ),
     ],
     source: SOURCE,
     note: 'Dissolve granules in a plastic bucket of water first: water, then granules. Never throw them dry onto pump or cable.',
@@ -49,14 +69,22 @@ export function doseTable(context: Context): SheetTable {
   return {
     key: 'rules',
     title: 'What rules and handbooks ask for',
-    columns: columns(['who', 'Who'], ['target', 'Chlorine'], ['contact', 'Standing'], ['dose', `Bleach for this well, ${show.percent(strength)}`]),
+    columns: columns(
+      ['who', 'Who'],
+      ['target', 'Chlorine'],
+      ['contact', 'Standing'],
+      ['dose', `Bleach for this well, ${strong(strength)}`],
+    ),
     rows: RULES.map(({ who, target: wanted, contact }) =>
       row(
         Math.abs(wanted - target) < 1e-9 ? 'this plan' : null,
         who,
         cell(wanted, (mass) => `${Math.round(mass * 1000)} mg/L`),
         contact,
-        cell(known([values.wellVolume], (waterVolume) => chlorineProduct({ waterVolume, target: wanted, strength })), (volume) => small(volume, show.units)),
+        cell(
+          known([values.wellVolume], (waterVolume) => chlorineProduct({ waterVolume, target: wanted, strength })),
+          (volume) => small(volume, show.units),
+        ),
       ),
     ),
     source: 'as each row says',

@@ -14,7 +14,9 @@ const boreArea = (diameter: number) => (Math.PI / 4) * diameter * diameter;
 /** Water in the buried line and in the tank as it stands at cut-out; the drop pipe hangs in water that is counted already. */
 export function plumbingVolume({ facts, values }: Context): CubicMetres | null {
   const { line, distance } = facts.house;
-  return known([distance, values.tankDrawdown ?? 0], (length, tank) => (line === null ? null : boreArea(line.insideDiameter) * length + tank));
+  return known([distance, values.tankDrawdown ?? 0], (length, tank) =>
+    line === null ? null : boreArea(line.insideDiameter) * length + tank,
+  );
 }
 
 /** All of it: what a dose has to reach. */
@@ -35,9 +37,20 @@ export function volumeFigures(context: Context): SheetFigure[] {
     ...solvedAll(context, 'wellVolume', 'chlorineDose'),
     figure(
       context,
-      { key: 'plumbingVolume', title: 'Water in line and tank', symbol: 'V_p', value: plumbing, as: 'volume', missing: [noLine(context), noDistance(context)] },
+      {
+        key: 'plumbingVolume',
+        title: 'Water in line and tank',
+        symbol: 'V_p',
+        value: plumbing,
+        as: 'volume',
+        missing: [noLine(context), noDistance(context)],
+      },
       () => ({
-        terms: [term('d', 'bore of the line', line?.insideDiameter ?? null, 'bore'), term('L', 'length of the line', distance, 'length'), term('V_t', 'water that the tank holds above cut-in', values.tankDrawdown ?? 0, 'volume')],
+        terms: [
+          term('d', 'bore of the line', line?.insideDiameter ?? null, 'bore'),
+          term('L', 'length of the line', distance, 'length'),
+          term('V_t', 'water that the tank holds above cut-in', values.tankDrawdown ?? 0, 'volume'),
+        ],
         steps: [step('V_p', 'π / 4 × d² × L + V_t', plumbing, 'volume')],
         range: within('the pipes of the house come on top: half as much again as the well is common practice', null),
         source: 'volume of a cylinder',
@@ -45,9 +58,21 @@ export function volumeFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'wholeDose', title: `Product for well, line and tank, ${show.percent(strength)} strong`, symbol: 'V_c', value: dose, as: 'readVolume', missing: [noStaticLevel(context)] },
+      {
+        key: 'wholeDose',
+        title: `Product for well, line and tank, ${Number((strength * 100).toFixed(2))} % strong`,
+        symbol: 'V_c',
+        value: dose,
+        as: 'readVolume',
+        missing: [noStaticLevel(context)],
+      },
       () => ({
-        terms: [term('V', 'water in well, line and tank', all, 'readVolume'), term('C', 'chlorine wanted', target, 'milligramsPerLitre'), term('ρ', 'mass of product taken for granted', 1000, 'milligramsPerLitre'), term('P', 'strength on the label', strength, 'percent')],
+        terms: [
+          term('V', 'water in well, line and tank', all, 'readVolume'),
+          term('C', 'chlorine wanted', target, 'milligramsPerLitre'),
+          term('ρ', 'mass of product taken for granted', 1000, 'milligramsPerLitre'),
+          term('P', 'strength on the label', strength, 'percent'),
+        ],
         steps: [step('V_c', 'V × C / (ρ × P)', dose, 'readVolume')],
         range: within('fresh product; 15 % either way', null),
         source: 'proportion; agrees with Illinois Administrative Code 77, Part 925.50',
@@ -55,9 +80,20 @@ export function volumeFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'flushTime', title: 'Time to pump all of it out once', symbol: 't', value: flush, as: 'minutes', text: show.time, missing: [noStaticLevel(context), noDemand(context)] },
+      {
+        key: 'flushTime',
+        title: 'Time to pump all of it out once',
+        symbol: 't',
+        value: flush,
+        as: 'minutes',
+        text: show.time,
+        missing: [noStaticLevel(context), noDemand(context)],
+      },
       () => ({
-        terms: [term('V', 'water in well, line and tank', all, 'volume'), term('Q', 'flow that the well keeps up with', flow, 'flow')],
+        terms: [
+          term('V', 'water in well, line and tank', all, 'volume'),
+          term('Q', 'flow that the well keeps up with', flow, 'flow'),
+        ],
         steps: [step('t', 'V / Q', flush, 'seconds')],
         range: within('go on until no chlorine is smelled or tested: two to three times as long is usual', null),
         source: 'arithmetic; times: common practice, no source',
@@ -68,6 +104,9 @@ export function volumeFigures(context: Context): SheetFigure[] {
 
 /** The pump's flow, or what the well yields where that is less. */
 function flushingFlow({ facts, values }: Context): number | null {
-  const pump = values.operatingFlowAtCutIn !== null && values.operatingFlowAtCutIn > 0 ? values.operatingFlowAtCutIn : facts.house.demand;
+  const pump =
+    values.operatingFlowAtCutIn !== null && values.operatingFlowAtCutIn > 0
+      ? values.operatingFlowAtCutIn
+      : facts.house.demand;
   return pump === null ? null : Math.min(pump, facts.well.yield ?? Infinity);
 }

@@ -14,7 +14,8 @@ const NOWHERE: SiteFreezing = { station: null, index: null, soil: null, surface:
 
 /** Depth and both ends of its band. */
 function cells({ show }: Context, estimate: FrostEstimate): Cell[] {
-  const of = (read: (known: { depth: number; low: number; high: number }) => number) => cell('reason' in estimate ? null : read(estimate), show.small);
+  const of = (read: (known: { depth: number; low: number; high: number }) => number) =>
+    cell('reason' in estimate ? null : read(estimate), show.small);
   return [of(({ depth }) => depth), of(({ low }) => low), of(({ high }) => high)];
 }
 
@@ -36,7 +37,12 @@ export function surfaceTable(context: Context): SheetTable {
     rows: SURFACES.filter(({ id }) => id !== 'snow').map(({ id, label, factor }) => {
       const estimate = siteFrostEstimate({ ...freezing, surface: id });
       const deep = facts.top.kind === 'pitless' && !('reason' in estimate) && estimate.depth > suspension;
-      return row(id === named ? 'this plan' : deep ? 'does not do' : null, label, { value: factor, text: context.show.percent(factor) }, ...cells(context, estimate));
+      return row(
+        id === named ? 'this plan' : deep ? 'does not do' : null,
+        label,
+        { value: factor, text: context.show.percent(factor) },
+        ...cells(context, estimate),
+      );
     }),
     source: SOURCE,
     note: 'The worst stretch of the line counts: a ploughed driveway, a cleared strip, the wall of the house. A stretch that the frost reaches is marked.',
@@ -51,7 +57,11 @@ export function soilTable(context: Context): SheetTable {
     title: 'In other soils',
     columns: columns(['soil', 'Soil'], ...HEADS),
     rows: SOILS.map(({ id, label, confidence }) =>
-      row(id === named ? 'this plan' : null, confidence === 'low' ? `${label} (rough)` : label, ...cells(context, siteFrostEstimate({ ...freezing, soil: id }))),
+      row(
+        id === named ? 'this plan' : null,
+        confidence === 'low' ? `${label} (rough)` : label,
+        ...cells(context, siteFrostEstimate({ ...freezing, soil: id })),
+      ),
     ),
     source: SOURCE,
     note: 'Dry gravel freezes deepest, wet clay least: water gives off heat as it freezes.',
@@ -78,10 +88,14 @@ export function winterTable(context: Context): SheetTable | null {
     rows: WINTERS.map(([winter, label]) => {
       const climate = stationClimate(station, winter);
       const estimate = frostDepthEstimate({ ...climate, soil: freezing.soil ?? USUAL_SOIL, surfaceFactor });
-      const index = { value: climate.index, text: `${Math.round(climate.index * 1.8)} °F·d (${Math.round(climate.index)} K·d)` };
+      const index = {
+        value: climate.index,
+        text: `${Math.round(climate.index * 1.8)} °F·d (${Math.round(climate.index)} K·d)`,
+      };
       return row(winter === 'cold 100' ? 'this plan' : null, label, index, ...cells(context, estimate));
     }),
-    source: 'climate normals of the weather services; cold winters: the normal year lowered by 5 and 8 °F, a rule of ours, within 20 %',
+    source:
+      'climate normals of the weather services; cold winters: the normal year lowered by 5 and 8 °F, a rule of ours, within 20 %',
     note: 'These are no return periods of a weather service.',
   };
 }

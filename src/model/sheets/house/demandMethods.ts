@@ -56,7 +56,8 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
   const units = fixtures === null ? null : internationalUnits(fixtures);
   const wide = fixtures === null ? null : uniformUnits(fixtures);
   const count = fixtures === null ? null : outlets(fixtures);
-  const counted = (sum: number | null, word: string) => (sum === null ? 'no fixtures in the plan' : `${Math.round(sum * 10) / 10} ${word}`);
+  const counted = (sum: number | null, word: string) =>
+    sum === null ? 'no fixtures in the plan' : `${Math.round(sum * 10) / 10} ${word}`;
   return [
     { name: 'The plan', peak: facts.house.demand, from: 'as entered', source: 'the plan' },
     {
@@ -68,7 +69,7 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
     {
       name: 'The same units, National Standard Plumbing Code curve',
       peak: known([units], nationalPeak),
-      from: counted(units, 'units'),
+      from: counted(units, units !== null && units > 14 ? 'units, beyond the rows at hand: reads low' : 'units'),
       source: 'National Standard Plumbing Code, Table B.5.4',
     },
     {
@@ -92,7 +93,9 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
     {
       name: 'By bedrooms: 110 gal a day each, 5 gpm at the peak',
       peak: fixtures?.bedrooms ? BEDROOM_PEAK : null,
-      from: fixtures?.bedrooms ? `${fixtures.bedrooms} bedrooms, ${context.show.volume(fixtures.bedrooms * BEDROOM_A_DAY)} a day` : 'bedrooms unknown',
+      from: fixtures?.bedrooms
+        ? `${fixtures.bedrooms} bedrooms, ${context.show.volume(fixtures.bedrooms * BEDROOM_A_DAY)} a day`
+        : 'bedrooms unknown',
       source: 'a state sheet on individual water supplies: 110 gal a day for each bedroom and a peak of 5 gpm',
     },
   ];

@@ -74,7 +74,10 @@ export function uniformUnits({ counts }: Fixtures): number {
   let sum = 0;
   for (const [fixture, count] of Object.entries(counts) as [Fixture, number][]) {
     if (count <= 0) continue;
-    sum += fixture === 'hose bibb' ? UNIFORM_UNITS[fixture] + (count - 1) * UNIFORM_NEXT_BIBB : UNIFORM_UNITS[fixture] * count;
+    sum +=
+      fixture === 'hose bibb'
+        ? UNIFORM_UNITS[fixture] + (count - 1) * UNIFORM_NEXT_BIBB
+        : UNIFORM_UNITS[fixture] * count;
   }
   return sum;
 }

@@ -23,9 +23,20 @@ export function openTankFigures(context: Context): SheetFigure[] {
   return [
     figure(
       context,
-      { key: 'fillTime', title: 'Time to fill the open tank', symbol: 't', value: fill, as: 'seconds', text: context.show.time, missing: [noTank(context), NO_SYSTEM] },
+      {
+        key: 'fillTime',
+        title: 'Time to fill the open tank',
+        symbol: 't',
+        value: fill,
+        as: 'seconds',
+        text: context.show.time,
+        missing: [noTank(context), NO_SYSTEM],
+      },
       () => ({
-        terms: [term('V', 'volume of the tank', tank, 'volume'), term('Q', 'flow of the pump without pressure', flow, 'flow')],
+        terms: [
+          term('V', 'volume of the tank', tank, 'volume'),
+          term('Q', 'flow of the pump without pressure', flow, 'flow'),
+        ],
         steps: [step('t', 'V / Q', fill, 'seconds')],
         range: within('nobody draws meanwhile, and the well keeps up', null),
         source: 'arithmetic',
@@ -33,13 +44,23 @@ export function openTankFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'daysInTank', title: 'Days that a full tank lasts', symbol: 'n', value: days, as: 'number', text: (n) => `${n.toFixed(1)} days`, missing: [noTank(context), use === null ? PEOPLE_MISSING : null] },
+      {
+        key: 'daysInTank',
+        title: 'Days that a full tank lasts',
+        symbol: 'n',
+        value: days,
+        as: 'number',
+        text: (n) => `${n.toFixed(1)} days`,
+        missing: [noTank(context), use === null ? PEOPLE_MISSING : null],
+      },
       () => ({
         terms: [term('V', 'volume of the tank', tank, 'volume'), term('V_d', 'water used a day', use, 'volume')],
         steps: [step('n', 'V / V_d', days, 'number')],
         range: within('people and stock, without watering', null),
         source: 'arithmetic',
-        notes: ['The tank’s outlet wants a pump of its own, or a tank high above the house: 2.31 ft of height a psi (10 m a bar).'],
+        notes: [
+          'The tank’s outlet wants a pump of its own, or a tank high above the house: 2.31 ft of height a psi (10 m a bar).',
+        ],
       }),
     ),
   ];
@@ -56,14 +77,31 @@ export function speedFigures(context: Context): SheetFigure[] {
   );
   const still = curve === null || asked === null ? null : Math.sqrt(Math.max(asked(0), 0) / curve.shutOffHead);
   const inReach = still !== null && still <= 1 ? still : null;
-  const missing = [noPumpCurve(context), asked === null ? NO_SYSTEM : null, noDemand(context), { path: null, words: 'a pump that reaches this pressure at full speed' }];
+  const missing = [
+    noPumpCurve(context),
+    asked === null ? NO_SYSTEM : null,
+    noDemand(context),
+    { path: null, words: 'a pump that reaches this pressure at full speed' },
+  ];
   return [
     figure(
       context,
-      { key: 'speedAtDemand', title: 'Speed that holds the cut-out pressure at the demand', symbol: 'r', value: atDemand, as: 'percent', missing },
+      {
+        key: 'speedAtDemand',
+        title: 'Speed that holds the cut-out pressure at the demand',
+        symbol: 'r',
+        value: atDemand,
+        as: 'percent',
+        missing,
+      },
       () => ({
         terms: [
-          term('H', 'head that well and pipes ask for at the demand', demand === null ? null : (asked?.(demand) ?? null), 'length'),
+          term(
+            'H',
+            'head that well and pipes ask for at the demand',
+            demand === null ? null : (asked?.(demand) ?? null),
+            'length',
+          ),
           term('r', 'share of the full speed', atDemand, 'percent'),
         ],
         steps: [step('r', 'r', atDemand, 'percent')],
@@ -74,7 +112,14 @@ export function speedFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'leastSpeed', title: 'Speed below which no water comes', symbol: 'r_0', value: inReach, as: 'percent', missing },
+      {
+        key: 'leastSpeed',
+        title: 'Speed below which no water comes',
+        symbol: 'r_0',
+        value: inReach,
+        as: 'percent',
+        missing,
+      },
       () => ({
         terms: [
           term('H_s', 'head at no flow: lift, rise and pressure', asked?.(0) ?? null, 'length'),

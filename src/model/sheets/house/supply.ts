@@ -46,19 +46,43 @@ export function supplyFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'meanShareOfYield', title: 'Mean use as a share of what the well yields', symbol: 'r', value: sustained, as: 'percent', missing: [noUse, noYield(context)] },
+      {
+        key: 'meanShareOfYield',
+        title: 'Mean use as a share of what the well yields',
+        symbol: 'r',
+        value: sustained,
+        as: 'percent',
+        missing: [noUse, noYield(context)],
+      },
       () => ({
-        terms: [term('V_d', 'water used a day', use, 'volume'), term('t_d', 'one day', DAY, 'seconds'), term('Y', 'yield of the well', wellYield, 'flow')],
+        terms: [
+          term('V_d', 'water used a day', use, 'volume'),
+          term('t_d', 'one day', DAY, 'seconds'),
+          term('Y', 'yield of the well', wellYield, 'flow'),
+        ],
         steps: [step('r', 'V_d / (t_d × Y)', sustained, 'percent')],
-        range: within('above 100 % the well cannot keep up however much is stored', sustained === null ? null : sustained <= 1),
+        range: within(
+          'above 100 % the well cannot keep up however much is stored',
+          sustained === null ? null : sustained <= 1,
+        ),
         source: 'arithmetic',
       }),
     ),
     figure(
       context,
-      { key: 'peakShareOfPump', title: 'Peak demand as a share of the pump’s flow at cut-in', symbol: 'r_p', value: peakShare, as: 'percent', missing: [noDemand(context), NO_DUTY] },
+      {
+        key: 'peakShareOfPump',
+        title: 'Peak demand as a share of the pump’s flow at cut-in',
+        symbol: 'r_p',
+        value: peakShare,
+        as: 'percent',
+        missing: [noDemand(context), NO_DUTY],
+      },
       () => ({
-        terms: [term('D', 'demand', demand, 'readFlow'), term('Q', 'flow of the pump at cut-in', values.operatingFlowAtCutIn, 'readFlow')],
+        terms: [
+          term('D', 'demand', demand, 'readFlow'),
+          term('Q', 'flow of the pump at cut-in', values.operatingFlowAtCutIn, 'readFlow'),
+        ],
         steps: [step('r_p', 'D / Q', peakShare, 'percent')],
         range: within('above 100 % the pressure sags while the peak lasts', peakShare === null ? null : peakShare <= 1),
         source: 'arithmetic',
@@ -67,7 +91,14 @@ export function supplyFigures(context: Context): SheetFigure[] {
     ...solvedAll(context, 'usableStorage', 'timeToBreakSuction'),
     figure(
       context,
-      { key: 'storageNeeded', title: `Water to have in store for a peak of ${hours === 1 ? 'one hour' : 'two hours'}`, symbol: 'V_n', value: needed, as: 'volume', missing: [noDemand(context), noYield(context)] },
+      {
+        key: 'storageNeeded',
+        title: `Water to have in store for a peak of ${hours === 1 ? 'one hour' : 'two hours'}`,
+        symbol: 'V_n',
+        value: needed,
+        as: 'volume',
+        missing: [noDemand(context), noYield(context)],
+      },
       () => ({
         terms: [
           term('D', 'demand', demand, 'flow'),
@@ -84,7 +115,18 @@ export function supplyFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'storageMissing', title: 'Storage still missing beside bore and tank', symbol: 'V_m', value: extra, as: 'volume', missing: [noDemand(context), noYield(context), values.usableStorage === null ? { path: 'water.staticLevel', words: 'the water level at rest' } : null] },
+      {
+        key: 'storageMissing',
+        title: 'Storage still missing beside bore and tank',
+        symbol: 'V_m',
+        value: extra,
+        as: 'volume',
+        missing: [
+          noDemand(context),
+          noYield(context),
+          values.usableStorage === null ? { path: 'water.staticLevel', words: 'the water level at rest' } : null,
+        ],
+      },
       () => ({
         terms: [
           term('V_n', 'water to have in store', needed, 'volume'),
@@ -101,9 +143,23 @@ export function supplyFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'refillTime', title: 'Time the bore takes to fill again', symbol: 't_r', value: refill, as: 'seconds', text: context.show.time, missing: [noYield(context), values.usableStorage === null ? { path: 'water.staticLevel', words: 'the water level at rest' } : null] },
+      {
+        key: 'refillTime',
+        title: 'Time the bore takes to fill again',
+        symbol: 't_r',
+        value: refill,
+        as: 'seconds',
+        text: context.show.time,
+        missing: [
+          noYield(context),
+          values.usableStorage === null ? { path: 'water.staticLevel', words: 'the water level at rest' } : null,
+        ],
+      },
       () => ({
-        terms: [term('V_b', 'water that was taken from the bore', values.usableStorage, 'volume'), term('Y', 'yield of the well', wellYield, 'flow')],
+        terms: [
+          term('V_b', 'water that was taken from the bore', values.usableStorage, 'volume'),
+          term('Y', 'yield of the well', wellYield, 'flow'),
+        ],
         steps: [step('t_r', 'V_b / Y', refill, 'seconds')],
         range: within('longer in truth: the yield falls while the level rises', null),
         source: 'arithmetic',
@@ -111,4 +167,3 @@ export function supplyFigures(context: Context): SheetFigure[] {
     ),
   ];
 }
-

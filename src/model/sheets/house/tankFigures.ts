@@ -26,7 +26,14 @@ export function tankFigures(context: Context): SheetFigure[] {
     solved(context, 'tankDrawdown'),
     figure(
       context,
-      { key: 'drawdownFactor', title: 'Share of the tank that it gives', symbol: 'f', value: factor, as: 'percent', missing: [{ path: 'house.cutOut', words: 'a cut-out above the cut-in' }, noTank(context)] },
+      {
+        key: 'drawdownFactor',
+        title: 'Share of the tank that it gives',
+        symbol: 'f',
+        value: factor,
+        as: 'percent',
+        missing: [{ path: 'house.cutOut', words: 'a cut-out above the cut-in' }, noTank(context)],
+      },
       () => ({
         terms: [
           term('p_c', 'pre-charge', precharge, 'readPressure'),
@@ -34,14 +41,30 @@ export function tankFigures(context: Context): SheetFigure[] {
           term('p_o', 'cut-out', cutOut, 'readPressure'),
           term('p_a', 'pressure of the air at this altitude', atmosphere, 'readPressure'),
         ],
-        steps: [step('f', precharge <= cutIn ? '(p_c + p_a) / (p_i + p_a) − (p_c + p_a) / (p_o + p_a)' : '1 − (p_c + p_a) / (p_o + p_a)', factor, 'percent')],
+        steps: [
+          step(
+            'f',
+            precharge <= cutIn
+              ? '(p_c + p_a) / (p_i + p_a) − (p_c + p_a) / (p_o + p_a)'
+              : '1 − (p_c + p_a) / (p_o + p_a)',
+            factor,
+            'percent',
+          ),
+        ],
         range: within('slow filling; a pre-charge above cut-in leaves a gap without water', precharge <= cutIn),
         source: 'Boyle’s law',
       }),
     ),
     figure(
       context,
-      { key: 'precharge', title: 'Pre-charge that suits this cut-in', symbol: 'p_c', value: right > 0 ? right : null, as: 'readPressure', missing: [{ path: 'house.cutIn', words: 'a cut-in above 2 psi (14 kPa)' }] },
+      {
+        key: 'precharge',
+        title: 'Pre-charge that suits this cut-in',
+        symbol: 'p_c',
+        value: right > 0 ? right : null,
+        as: 'readPressure',
+        missing: [{ path: 'house.cutIn', words: 'a cut-in above 2 psi (14 kPa)' }],
+      },
       () => ({
         terms: [term('p_i', 'cut-in', cutIn, 'readPressure'), term('p_2', 'usual difference', psi(2), 'readPressure')],
         steps: [step('p_c', 'p_i − p_2', right, 'readPressure')],
@@ -51,7 +74,14 @@ export function tankFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'smallestTank', title: `Smallest tank for a run of ${minutes === 1 ? 'one minute' : 'two minutes'}`, symbol: 'V', value: smallest, as: 'volume', missing: [{ path: null, words: 'the flow of the pump between cut-in and cut-out' }] },
+      {
+        key: 'smallestTank',
+        title: `Smallest tank for a run of ${minutes === 1 ? 'one minute' : 'two minutes'}`,
+        symbol: 'V',
+        value: smallest,
+        as: 'volume',
+        missing: [{ path: null, words: 'the flow of the pump between cut-in and cut-out' }],
+      },
       () => ({
         terms: [
           term('Q', 'mean flow between cut-in and cut-out', flow, 'flow'),
@@ -59,7 +89,10 @@ export function tankFigures(context: Context): SheetFigure[] {
           term('f', 'share of the tank that it gives', factor, 'percent'),
         ],
         steps: [step('V', 'Q × t / f', smallest, 'volume')],
-        range: within('total volume, shell and air; the tank of the plan is judged by it', tank === null || smallest === null ? null : tank >= smallest),
+        range: within(
+          'total volume, shell and air; the tank of the plan is judged by it',
+          tank === null || smallest === null ? null : tank >= smallest,
+        ),
         source: 'Boyle’s law; one minute of running, two above about 1 hp: common practice, no source',
       }),
     ),

@@ -1,8 +1,15 @@
 /** Every two metals of a plan, how they are joined, and whether they go together. */
 import type { Context } from '../../explain/context.ts';
-import { anodeOf, coupleClass, galvanicDifference, pairVerdict, potential, waterClass } from '../../formulas/corrosion.ts';
+import {
+  anodeOf,
+  coupleClass,
+  galvanicDifference,
+  pairVerdict,
+  potential,
+  waterClass,
+} from '../../formulas/corrosion.ts';
 import type { AreaSituation, PairVerdict, WaterClass } from '../../formulas/corrosion.ts';
-import { metalOf, METALS } from '../../tables/metals.ts';
+import { metalOf } from '../../tables/metals.ts';
 import type { Metal } from '../../tables/metals.ts';
 import type { SheetTable } from '../sheet.ts';
 import { columns, row } from '../table.ts';
@@ -30,13 +37,31 @@ export interface MetalCouple {
 
 function partsOf({ facts }: Context): readonly MetalPart[] {
   const { string, dropPipe, well } = facts;
-  const parts: MetalPart[] = [{ name: 'pump and motor', metal: '304 stainless steel', size: 2, wired: true, touches: [] }];
+  const parts: MetalPart[] = [
+    { name: 'pump and motor', metal: '304 stainless steel', size: 2, wired: true, touches: [] },
+  ];
   const pipe = metalOf(dropPipe.material);
   const fittings = metalOf(string.fittings);
-  if (fittings !== null) parts.push({ name: 'fittings', metal: fittings, size: 1, wired: true, touches: ['pump and motor', 'drop pipe'] });
-  if (pipe !== null) parts.push({ name: 'drop pipe', metal: pipe, size: 3, wired: true, touches: fittings === null ? [] : ['fittings'] });
-  if (string.clampScrew === 'carbon steel') parts.push({ name: 'clamp screws', metal: 'carbon steel', size: 1, wired: false, touches: ['clamps'] });
-  if (dropPipe.material === 'PE') parts.push({ name: 'clamps', metal: '304 stainless steel', size: 1, wired: false, touches: string.clampScrew === 'carbon steel' ? ['clamp screws'] : [] });
+  if (fittings !== null)
+    parts.push({ name: 'fittings', metal: fittings, size: 1, wired: true, touches: ['pump and motor', 'drop pipe'] });
+  if (pipe !== null)
+    parts.push({
+      name: 'drop pipe',
+      metal: pipe,
+      size: 3,
+      wired: true,
+      touches: fittings === null ? [] : ['fittings'],
+    });
+  if (string.clampScrew === 'carbon steel')
+    parts.push({ name: 'clamp screws', metal: 'carbon steel', size: 1, wired: false, touches: ['clamps'] });
+  if (dropPipe.material === 'PE')
+    parts.push({
+      name: 'clamps',
+      metal: '304 stainless steel',
+      size: 1,
+      wired: false,
+      touches: string.clampScrew === 'carbon steel' ? ['clamp screws'] : [],
+    });
   const casing = well.casings.find(({ material }) => material === 'steel' || material === 'stainless steel');
   const metal = casing === undefined ? null : metalOf(casing.material);
   if (metal !== null) parts.push({ name: 'casing', metal, size: 3, wired: true, touches: [] });
@@ -58,9 +83,19 @@ export function metalCouples(context: Context): readonly MetalCouple[] {
   parts.forEach((first, i) => {
     for (const second of parts.slice(i + 1)) {
       const touching = first.touches.includes(second.name) || second.touches.includes(first.name);
-      const joined = touching ? 'touching' : first.wired && second.wired ? 'bonded by the ground wire' : 'in the same water';
+      const joined = touching
+        ? 'touching'
+        : first.wired && second.wired
+          ? 'bonded by the ground wire'
+          : 'in the same water';
       const areas = joined === 'in the same water' ? 'apart' : areasOf(first, second);
-      couples.push({ first, second, joined, areas, verdict: pairVerdict({ first: first.metal, second: second.metal, areas, water }) });
+      couples.push({
+        first,
+        second,
+        joined,
+        areas,
+        verdict: pairVerdict({ first: first.metal, second: second.metal, areas, water }),
+      });
     }
   });
   return couples;
@@ -81,28 +116,41 @@ const AREA_NOTE: Readonly<Record<AreaSituation, string>> = {
 const VERDICT: Readonly<Record<PairVerdict, string>> = { ok: 'goes', caution: 'take care', avoid: 'avoid' };
 
 export function metalTable(context: Context): SheetTable {
+  const unlike = metalCouples(context).filter(({ first, second }) => first.metal !== second.metal);
   const signed = (volts: number) => ({ value: volts, text: `${volts < 0 ? '−' : ''}${Math.abs(volts).toFixed(2)} V` });
   return {
     key: 'metals',
     title: 'Metals that touch, are bonded, or stand in the same water',
-    columns: columns(['first', 'One'], ['firstVolts', 'Potential'], ['second', 'Other'], ['secondVolts', 'Potential'], ['joined', 'Joined'], ['difference', 'Difference'], ['class', 'Class'], ['gives', 'Gives way'], ['areas', 'Areas'], ['verdict', 'Verdict']),
-    rows: metalCouples(context).map(({ first, second, joined, areas, verdict }) => {
+    columns: columns(
+      ['first', 'One'],
+      ['firstVolts', 'Potential'],
+      ['second', 'Other'],
+      ['secondVolts', 'Potential'],
+      ['joined', 'Joined'],
+      ['difference', 'Difference'],
+      ['class', 'Class'],
+      ['gives', 'Gives way'],
+      ['areas', 'Areas'],
+      ['verdict', 'Verdict'],
+    ),
+    rows: unlike.map(({ first, second, joined, areas, verdict }) => {
       const anode = anodeOf(first.metal, second.metal);
       return row(
         verdict === 'avoid' ? 'does not do' : null,
-        `${first.name}: ${METALS[first.metal].name}`,
+        `${first.name}: ${first.metal}`,
         signed(potential(first.metal)),
-        `${second.name}: ${METALS[second.metal].name}`,
+        `${second.name}: ${second.metal}`,
         signed(potential(second.metal)),
         joined,
         signed(galvanicDifference(first.metal, second.metal)),
         coupleClass(first.metal, second.metal),
-        anode === null ? 'neither' : METALS[anode].name,
+        anode ?? 'neither',
         AREA_NOTE[areas],
         VERDICT[verdict],
       );
     }),
-    source: 'galvanic series in flowing sea water, of the kind ASTM G82 describes; classes 0.15 and 0.25 V: common practice; area rule MIL-STD-1250A, 5.6',
-    note: 'The series ranks metals; it gives no rate, and fresh water is far milder. Pump and motor are taken as stainless steel. The ground wire joins motor, metal casing and house earth, whatever pipe hangs between.',
+    source:
+      'galvanic series in flowing sea water, of the kind ASTM G82 describes; classes 0.15 and 0.25 V: common practice; area rule MIL-STD-1250A, 5.6',
+    note: `${unlike.length === 0 ? 'This plan has no unlike metals. ' : ''}The series ranks metals; it gives no rate, and fresh water is far milder. Pump and motor are taken as stainless steel. The ground wire joins motor, metal casing and house earth, whatever pipe hangs between.`,
   };
 }

@@ -8,7 +8,12 @@ import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 
-const SITS = { match: 'fits', loose: 'sits loose', forced: 'must be forced', 'does not enter': 'does not go in' } as const;
+const SITS = {
+  match: 'fits',
+  loose: 'sits loose',
+  forced: 'must be forced',
+  'does not enter': 'does not go in',
+} as const;
 const JOINED: Readonly<Record<string, string>> = {
   'inside diameter': 'insert fittings with clamps',
   'IPS outside diameter': 'fusion, compression, or threads where the wall allows',
@@ -24,18 +29,38 @@ export function barbGap(pipe: PipeFacts): number | null {
 
 export function sizeSystemTable(context: Context): SheetTable {
   const { facts, show } = context;
-  const pipes = [{ name: 'drop pipe', pipe: facts.dropPipe }, ...(facts.house.line === null ? [] : [{ name: 'buried line', pipe: facts.house.line }])];
+  const pipes = [
+    { name: 'drop pipe', pipe: facts.dropPipe },
+    ...(facts.house.line === null ? [] : [{ name: 'buried line', pipe: facts.house.line }]),
+  ];
   const [one, other] = pipes;
-  const mixed = one !== undefined && other !== undefined && one.pipe.material === other.pipe.material && sizeSystem(one.pipe.standard) !== sizeSystem(other.pipe.standard);
+  const mixed =
+    one !== undefined &&
+    other !== undefined &&
+    one.pipe.material === other.pipe.material &&
+    sizeSystem(one.pipe.standard) !== sizeSystem(other.pipe.standard);
   return {
     key: 'sizeSystems',
     title: 'Size systems and what mates with them',
-    columns: columns(['pipe', 'Pipe'], ['standard', 'Standard'], ['system', 'Measured by'], ['bore', 'Bore'], ['outside', 'Outside'], ['joined', 'Joined by'], ['play', 'Play of a usual barb'], ['thread', 'Thread engaged (NPT)'], ['verdict', 'Usual barb']),
+    columns: columns(
+      ['pipe', 'Pipe'],
+      ['standard', 'Standard'],
+      ['system', 'Measured by'],
+      ['bore', 'Bore'],
+      ['outside', 'Outside'],
+      ['joined', 'Joined by'],
+      ['play', 'Play of a usual barb'],
+      ['thread', 'Thread engaged (NPT)'],
+      ['verdict', 'Usual barb'],
+    ),
     rows: pipes.map(({ name, pipe }) => {
       const system = sizeSystem(pipe.standard);
       const gap = barbGap(pipe);
       const made = findPipe({ material: 'PE', standard: 'ASTM D2239', size: pipe.nominalSize });
-      const word = gap === null || made === null ? 'no barb' : SITS[fittingMatch({ pipeBore: pipe.insideDiameter, madeFor: made.insideDiameter })];
+      const word =
+        gap === null || made === null
+          ? 'no barb'
+          : SITS[fittingMatch({ pipeBore: pipe.insideDiameter, madeFor: made.insideDiameter })];
       return row(
         word !== 'fits' && word !== 'no barb' ? 'does not do' : null,
         `${name}, ${pipe.nominalSize} ${pipe.material}`,
@@ -43,7 +68,11 @@ export function sizeSystemTable(context: Context): SheetTable {
         system ?? 'unknown',
         cell(pipe.insideDiameter, show.bore),
         cell(pipe.outsideDiameter, show.bore),
-        system === null ? 'ask its maker' : pipe.material === 'PE' || system !== 'IPS outside diameter' ? (JOINED[system] ?? '') : 'threads, or solvent cement for PVC',
+        system === null
+          ? 'ask its maker'
+          : pipe.material === 'PE' || system !== 'IPS outside diameter'
+            ? (JOINED[system] ?? '')
+            : 'threads, or solvent cement for PVC',
         cell(gap, show.bore),
         cell(threadOf(pipe.nominalSize), show.bore),
         word,

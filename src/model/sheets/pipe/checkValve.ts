@@ -17,7 +17,10 @@ const PRACTICE: Metres = feet(25);
 /** Pressure in the line at the well while the tank stands at cut-out; more than in the house where the house is higher. */
 export function lineLowPressure({ facts, waterWeight, suspension }: Context): Pascals | null {
   const { cutOut, kind } = facts.house;
-  return known([facts.house.rise], (rise) => (kind === 'open tank' ? 0 : cutOut) + waterWeight * Math.max(rise + suspension, 0));
+  return known(
+    [facts.house.rise],
+    (rise) => (kind === 'open tank' ? 0 : cutOut) + waterWeight * Math.max(rise + suspension, 0),
+  );
 }
 
 export function valveFigures(context: Context): SheetFigure[] {
@@ -30,15 +33,30 @@ export function valveFigures(context: Context): SheetFigure[] {
   return [
     figure(
       context,
-      { key: 'columnHeldByAir', title: 'Tallest column of water that the air holds', symbol: 'h', value: held, as: 'length', missing: [] },
+      {
+        key: 'columnHeldByAir',
+        title: 'Tallest column of water that the air holds',
+        symbol: 'h',
+        value: held,
+        as: 'length',
+        missing: [],
+      },
       () => ({
         terms: [
-          term('p_a', `pressure of the air at ${show.depth(altitude)} above the sea`, known([altitude], atmosphericPressure), 'pressure'),
+          term(
+            'p_a',
+            `pressure of the air at ${show.depth(altitude)} above the sea`,
+            known([altitude], atmosphericPressure),
+            'pressure',
+          ),
           term('p_v', 'pressure of water vapour', known([temperature], vapourPressure), 'pressure'),
           waterWeightTerm(context),
         ],
         steps: [step('h', '(p_a − p_v) / γ', held, 'length')],
-        range: within('a valve higher than this above the pumping level leaves a gap, and the next start slams into it', null),
+        range: within(
+          'a valve higher than this above the pumping level leaves a gap, and the next start slams into it',
+          null,
+        ),
         source: 'hydrostatics',
       }),
     ),
@@ -53,7 +71,15 @@ export function valveFigures(context: Context): SheetFigure[] {
         missing: [noStaticLevel(context), noDrawdown(context), noDemand(context)],
       },
       () => ({
-        terms: [term('h_p', 'pumping level', values.pumpingWaterLevel, 'length'), term('h_m', 'most above it: 25 ft (7.6 m), or the column that the air holds if that is less', least, 'length')],
+        terms: [
+          term('h_p', 'pumping level', values.pumpingWaterLevel, 'length'),
+          term(
+            'h_m',
+            'most above it: 25 ft (7.6 m), or the column that the air holds if that is less',
+            least,
+            'length',
+          ),
+        ],
         steps: [step('z_c', 'h_p − h_m', highest, 'length')],
         range: within('the first valve stands on the pump or in it; this bounds the next', null),
         source: 'hydrostatics; 25 ft: common practice, no source',
@@ -61,11 +87,22 @@ export function valveFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'lineLowPressure', title: 'Pressure in the line at the well, tank at cut-out', symbol: 'p_l', value: low, as: 'pressure', missing: [noRise(context)] },
+      {
+        key: 'lineLowPressure',
+        title: 'Pressure in the line at the well, tank at cut-out',
+        symbol: 'p_l',
+        value: low,
+        as: 'pressure',
+        missing: [noRise(context)],
+      },
       () => {
         const rise = known([facts.house.rise], (up) => Math.max(up + context.suspension, 0));
         return {
-          terms: [term('p_o', 'pressure at the tank', facts.house.kind === 'open tank' ? 0 : facts.house.cutOut, 'pressure'), waterWeightTerm(context), term('r', 'from the line at the well up to the tank', rise, 'length')],
+          terms: [
+            term('p_o', 'pressure at the tank', facts.house.kind === 'open tank' ? 0 : facts.house.cutOut, 'pressure'),
+            waterWeightTerm(context),
+            term('r', 'from the line at the well up to the tank', rise, 'length'),
+          ],
           steps: [step('p_l', 'p_o + γ × r', low, 'pressure')],
           range: within('no flow', true),
           source: 'hydrostatics',

@@ -31,33 +31,66 @@ export function frictionFigures(context: Context, key: string, name: string, pip
   return [
     figure(
       context,
-      { key: `${key}Velocity`, title: `Velocity in the ${name}`, symbol: 'v', value: velocity, as: 'velocity', missing },
+      {
+        key: `${key}Velocity`,
+        title: `Velocity in the ${name}`,
+        symbol: 'v',
+        value: velocity,
+        as: 'velocity',
+        missing,
+      },
       () => ({
         terms: [term('Q', 'demand', demand, 'flow'), term('d', 'bore', bore, 'bore')],
         steps: [step('v', '4 × Q / (π × d²)', velocity, 'velocity')],
-        range: within('up to 5.6 ft/s (1.7 m/s), which is about 15 gpm in 1 in and 25 gpm in 1-1/4 in pipe', velocity === null ? null : velocity <= feet(5.6)),
+        range: within(
+          'up to 5.6 ft/s (1.7 m/s), which is about 15 gpm in 1 in and 25 gpm in 1-1/4 in pipe',
+          velocity === null ? null : velocity <= feet(5.6),
+        ),
         source: 'continuity; limit: common practice, no source',
       }),
     ),
     figure(
       context,
-      { key: `${key}FrictionDarcy`, title: `Friction in ${per} of the ${name}, Darcy-Weisbach`, symbol: 'h', value: darcy, as: 'length', missing },
+      {
+        key: `${key}FrictionDarcy`,
+        title: `Friction in ${per} of the ${name}, Darcy-Weisbach`,
+        symbol: 'h',
+        value: darcy,
+        as: 'length',
+        missing,
+      },
       () => ({
         terms: [
-          term('f', `friction factor at Reynolds number ${reynolds === null ? 'unknown' : Math.round(reynolds)}`, factor, 'number'),
+          term(
+            'f',
+            `friction factor at Reynolds number ${reynolds === null ? 'unknown' : Math.round(reynolds)}`,
+            factor,
+            'number',
+          ),
           term('L', per, hundred, 'length'),
           term('d', 'bore', bore, 'bore'),
           term('v', 'velocity', velocity, 'velocity'),
           gravityTerm,
         ],
         steps: [step('h', 'f × L / d × v² / (2 × g)', darcy, 'length')],
-        range: within('water at its temperature, pipe as new', reynolds === null ? null : reynolds < 2000 || reynolds > 4000),
-        source: 'Darcy-Weisbach with Colebrook-White (1939), J. Inst. Civil Eng. 11, 133; EPANET 2.2 User Manual, ch. 3',
+        range: within(
+          'water at its temperature, pipe as new',
+          reynolds === null ? null : reynolds < 2000 || reynolds > 4000,
+        ),
+        source:
+          'Darcy-Weisbach with Colebrook-White (1939), J. Inst. Civil Eng. 11, 133; EPANET 2.2 User Manual, ch. 3',
       }),
     ),
     figure(
       context,
-      { key: `${key}FrictionHazenWilliams`, title: `Friction in ${per} of the ${name}, Hazen-Williams`, symbol: 'h', value: hazen, as: 'length', missing },
+      {
+        key: `${key}FrictionHazenWilliams`,
+        title: `Friction in ${per} of the ${name}, Hazen-Williams`,
+        symbol: 'h',
+        value: hazen,
+        as: 'length',
+        missing,
+      },
       () => ({
         terms: [
           term('k', 'constant of the method', HAZEN_WILLIAMS, 'hazenWilliams'),
@@ -67,7 +100,10 @@ export function frictionFigures(context: Context, key: string, name: string, pip
           term('d', 'bore', bore, 'bore'),
         ],
         steps: [step('h', 'k × L × (Q / C)^1.852 / d^4.871', hazen, 'length')],
-        range: within('turbulent flow; it knows no temperature and reads low in small pipe with cold water', reynolds === null ? null : reynolds > 4000),
+        range: within(
+          'turbulent flow; it knows no temperature and reads low in small pipe with cold water',
+          reynolds === null ? null : reynolds > 4000,
+        ),
         source: 'EPANET 2.2 User Manual, ch. 3',
       }),
     ),
@@ -112,16 +148,36 @@ export function fittingTable(context: Context): SheetTable {
   return {
     key: 'fittings',
     title: 'Lost in each fitting, at the demand',
-    columns: columns(['fitting', 'Fitting'], ['where', 'Where'], ['count', 'Count'], ['k', 'K'], ['velocity', 'Velocity'], ['head', 'Head lost']),
+    columns: columns(
+      ['fitting', 'Fitting'],
+      ['where', 'Where'],
+      ['count', 'Count'],
+      ['k', 'K'],
+      ['velocity', 'Velocity'],
+      ['head', 'Head lost'],
+    ),
     rows: fittingLines(context).map(({ what, count, loss, pipe, at }) => {
       const velocity = known([demand], (flow) => velocityIn(flow, pipe.insideDiameter));
       const head = known([velocity], (speed) => count * fittingHead(loss, speed));
-      return row(null, what, at, cell(count, String), cell(loss, (k) => k.toFixed(2)), cell(velocity, show.velocity), cell(head, (h) => fine(h, show.units)));
+      return row(
+        null,
+        what,
+        at,
+        cell(count, String),
+        cell(loss, (k) => k.toFixed(2)),
+        cell(velocity, show.velocity),
+        cell(head, (h) => fine(h, show.units)),
+      );
     }),
-    source: 'EPANET 2.2 User Manual, ch. 3, minor loss coefficients; insert fitting: contraction and expansion at a bore of 0.80; pitless adapter: estimate, no source',
-    note: facts.house.line === null ? 'The line is unknown: its fittings are not counted.' : 'Head lost is K v²/(2 g) for all of the count.',
+    source:
+      'EPANET 2.2 User Manual, ch. 3, minor loss coefficients; insert fitting: contraction and expansion at a bore of 0.80; pitless adapter: estimate, no source',
+    note:
+      facts.house.line === null
+        ? 'The line is unknown: its fittings are not counted.'
+        : 'Head lost is K v²/(2 g) for all of the count.',
   };
 }
 
 /** Heads of a hand's width: the hundredths count. */
-const fine = (head: number, units: 'us' | 'metric') => (units === 'us' ? `${(head / 0.3048).toFixed(2)} ft` : `${head.toFixed(3)} m`);
+const fine = (head: number, units: 'us' | 'metric') =>
+  units === 'us' ? `${(head / 0.3048).toFixed(2)} ft` : `${head.toFixed(3)} m`;

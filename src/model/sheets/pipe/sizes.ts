@@ -15,29 +15,60 @@ const MOST_VELOCITY = feet(5.6);
 
 export function sizeTable(
   context: Context,
-  { key, name, pipe, length, pressure }: { key: string; name: string; pipe: PipeFacts; length: Metres | null; pressure: Pascals | null },
+  {
+    key,
+    name,
+    pipe,
+    length,
+    pressure,
+  }: { key: string; name: string; pipe: PipeFacts; length: Metres | null; pressure: Pascals | null },
 ): SheetTable {
   const { facts, show, system } = context;
   const { demand } = facts.house;
   const rows = pipeSizes(pipe.standard).map((size) => {
     const { material, standard, wallClass, resin } = pipe;
-    const other = findPipe({ material, standard, size, ratio: wallClass, resin }) ?? findPipe({ material, standard, size, resin });
+    const other =
+      findPipe({ material, standard, size, ratio: wallClass, resin }) ?? findPipe({ material, standard, size, resin });
     const velocity = known([demand], (flow) => (other === null ? null : velocityIn(flow, other.insideDiameter)));
-    const darcy = known([demand, length], (flow, l) => (other === null ? null : pipeFriction(other, flow, l, system.water)));
-    const hazen = known([demand, length], (flow, l) => (other === null ? null : pipeFrictionHazenWilliams(other, flow, l)));
+    const darcy = known([demand, length], (flow, l) =>
+      other === null ? null : pipeFriction(other, flow, l, system.water),
+    );
+    const hazen = known([demand, length], (flow, l) =>
+      other === null ? null : pipeFrictionHazenWilliams(other, flow, l),
+    );
     const rating = other === null ? null : warmRating(other, facts.site.waterTemperature);
     const fast = velocity !== null && velocity > MOST_VELOCITY;
     const weak = rating !== null && pressure !== null && rating < pressure;
     const word = fast ? 'too fast' : weak ? 'too weak' : velocity === null ? 'demand unknown' : 'does';
     const mark = size === pipe.nominalSize ? 'this plan' : fast || weak ? 'does not do' : null;
-    return row(mark, size, cell(other?.insideDiameter ?? null, show.bore), cell(velocity, show.velocity), cell(darcy, show.head), cell(hazen, show.head), cell(rating, show.pressure), word);
+    return row(
+      mark,
+      size,
+      cell(other?.insideDiameter ?? null, show.bore),
+      cell(velocity, show.velocity),
+      cell(darcy, show.head),
+      cell(hazen, show.head),
+      cell(rating, show.pressure),
+      word,
+    );
   });
   return {
     key: `${key}Sizes`,
     title: `Sizes for the ${name}, ${pipe.standard}${pipe.wallClass === null ? '' : ` ${pipe.wallClass}`}`,
-    columns: columns(['size', 'Size'], ['bore', 'Bore'], ['velocity', 'Velocity'], ['darcy', 'Friction, Darcy-Weisbach'], ['hazen', 'Friction, Hazen-Williams'], ['rating', 'Rating'], ['verdict', 'Does it do?']),
+    columns: columns(
+      ['size', 'Size'],
+      ['bore', 'Bore'],
+      ['velocity', 'Velocity'],
+      ['darcy', 'Friction, Darcy-Weisbach'],
+      ['hazen', 'Friction, Hazen-Williams'],
+      ['rating', 'Rating'],
+      ['verdict', 'Does it do?'],
+    ),
     rows,
     source: `${pipe.standard}; most velocity 5.6 ft/s (1.7 m/s): common practice, no source`,
-    note: length === null ? 'The length is unknown, and with it the friction.' : `Over ${show.length(length)}, at the demand.`,
+    note:
+      length === null
+        ? 'The length is unknown, and with it the friction.'
+        : `Over ${show.length(length)}, at the demand.`,
   };
 }

@@ -29,7 +29,8 @@ export interface PipeAtWork {
 
 const plastic = ({ material }: PipeFacts) => (material === 'PE' || material === 'PVC' ? material : null);
 
-export const wallOf = ({ outsideDiameter, insideDiameter }: PipeFacts): Metres => (outsideDiameter - insideDiameter) / 2;
+export const wallOf = ({ outsideDiameter, insideDiameter }: PipeFacts): Metres =>
+  (outsideDiameter - insideDiameter) / 2;
 
 /** Rating in water of this temperature; null for metal, and where nobody knows it. */
 export function warmRating(pipe: PipeFacts, temperature: number): Pascals | null {
@@ -54,7 +55,9 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
   const density = context.system.water.density;
   const modulus = modulusOf(pipe);
   const speed = known([wall], (thickness) => waveSpeed(modulus, pipe.insideDiameter / thickness));
-  const surge = known([speed, work.velocity], (wave, velocityChange) => surgePressure({ density, speed: wave, velocityChange }));
+  const surge = known([speed, work.velocity], (wave, velocityChange) =>
+    surgePressure({ density, speed: wave, velocityChange }),
+  );
   const sum = known([surge, work.pressure], (rise, pressure) => rise + pressure);
   const share = known([sum, rating], (most, rated) => most / rated);
   const sudden = known([work.length, speed], (length, wave) => suddenWithin(length, wave));
@@ -72,21 +75,45 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
       context,
       { key: `${key}Wall`, title: `Wall of the ${name}`, symbol: 't', value: wall, as: 'bore', missing: [] },
       () => ({
-        terms: [term('D', 'outside diameter', pipe.outsideDiameter, 'bore'), term('d', 'inside diameter', pipe.insideDiameter, 'bore')],
+        terms: [
+          term('D', 'outside diameter', pipe.outsideDiameter, 'bore'),
+          term('d', 'inside diameter', pipe.insideDiameter, 'bore'),
+        ],
         steps: [step('t', '(D − d) / 2', wall, 'bore')],
-        range: within(pipe.wallClass === null ? 'nobody said the wall: that of the middle class is taken' : `least wall of ${pipe.wallClass}`, pipe.wallClass !== null),
+        range: within(
+          pipe.wallClass === null
+            ? 'nobody said the wall: that of the middle class is taken'
+            : `least wall of ${pipe.wallClass}`,
+          pipe.wallClass !== null,
+        ),
         source: pipe.standard,
         ...(pipe.material === 'PE' && pipe.standard !== 'ASTM D2239'
-          ? { notes: [`${pipe.standard} pipe is measured outside: its barbs are not those of ASTM D2239 pipe of the same name.`] }
+          ? {
+              notes: [
+                `${pipe.standard} pipe is measured outside: its barbs are not those of ASTM D2239 pipe of the same name.`,
+              ],
+            }
           : {}),
       }),
     ),
     figure(
       context,
-      { key: `${key}Rating`, title: `Rating of the ${name} in water of ${show.temperature(temperature)}`, symbol: 'p_r', value: rating, as: 'readPressure', missing: [noRating] },
+      {
+        key: `${key}Rating`,
+        title: `Rating of the ${name} in water of ${show.temperature(temperature)}`,
+        symbol: 'p_r',
+        value: rating,
+        as: 'readPressure',
+        missing: [noRating],
+      },
       () => ({
         terms: [
-          term('p_1', pipe.resin === null ? 'rating at 73 °F (23 °C)' : `rating at 73 °F (23 °C), ${pipe.resin}`, pipe.rating, 'readPressure'),
+          term(
+            'p_1',
+            pipe.resin === null ? 'rating at 73 °F (23 °C)' : `rating at 73 °F (23 °C), ${pipe.resin}`,
+            pipe.rating,
+            'readPressure',
+          ),
           term('f', 'share that is left at this temperature', factor, 'percent'),
         ],
         steps: [step('p_r', 'f × p_1', rating, 'readPressure')],
@@ -96,9 +123,19 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
     ),
     figure(
       context,
-      { key: `${key}Working`, title: `Working pressure of the ${name} where surge is not worked out`, symbol: 'p_w', value: working, as: 'readPressure', missing: [noRating] },
+      {
+        key: `${key}Working`,
+        title: `Working pressure of the ${name} where surge is not worked out`,
+        symbol: 'p_w',
+        value: working,
+        as: 'readPressure',
+        missing: [noRating],
+      },
       () => ({
-        terms: [term('p_r', 'rating in this water', rating, 'readPressure'), term('f_w', 'share for working pressure', WORKING_SHARE_WITHOUT_SURGE, 'percent')],
+        terms: [
+          term('p_r', 'rating in this water', rating, 'readPressure'),
+          term('f_w', 'share for working pressure', WORKING_SHARE_WITHOUT_SURGE, 'percent'),
+        ],
         steps: [step('p_w', 'f_w × p_r', working, 'readPressure')],
         range: within('running pressure', null),
         source: 'Missouri Livestock Watering Systems Handbook, ch. 5',
@@ -106,18 +143,37 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
     ),
     figure(
       context,
-      { key: `${key}Pressure`, title: `Most pressure across the wall of the ${name}`, symbol: 'p', value: work.pressure, as: 'readPressure', missing: work.pressureMissing },
+      {
+        key: `${key}Pressure`,
+        title: `Most pressure across the wall of the ${name}`,
+        symbol: 'p',
+        value: work.pressure,
+        as: 'readPressure',
+        missing: work.pressureMissing,
+      },
       () => ({
         terms: [term('p', work.pressureIs, work.pressure, 'readPressure')],
         steps: [step('p', 'p', work.pressure, 'readPressure')],
         formula: `p = ${work.pressureIs}`,
-        range: within('steady, without surge; below the rating', known([work.pressure, rating], (has, may) => has / may) === null ? null : hold((work.pressure ?? 0) / (rating ?? 1))),
+        range: within(
+          'steady, without surge; below the rating',
+          known([work.pressure, rating], (has, may) => has / may) === null
+            ? null
+            : hold((work.pressure ?? 0) / (rating ?? 1)),
+        ),
         source: 'hydrostatics',
       }),
     ),
     figure(
       context,
-      { key: `${key}WaveSpeed`, title: `Speed of a pressure wave in the ${name}`, symbol: 'a', value: speed, as: 'velocity', missing: [] },
+      {
+        key: `${key}WaveSpeed`,
+        title: `Speed of a pressure wave in the ${name}`,
+        symbol: 'a',
+        value: speed,
+        as: 'velocity',
+        missing: [],
+      },
       () => ({
         terms: [
           term('a_0', 'speed in water without a pipe', FREE_WAVE_SPEED, 'velocity'),
@@ -133,7 +189,14 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
     ),
     figure(
       context,
-      { key: `${key}Surge`, title: `Water hammer in the ${name}, all flow stopped at once`, symbol: 'Δp', value: surge, as: 'pressure', missing: work.velocityMissing },
+      {
+        key: `${key}Surge`,
+        title: `Water hammer in the ${name}, all flow stopped at once`,
+        symbol: 'Δp',
+        value: surge,
+        as: 'pressure',
+        missing: work.velocityMissing,
+      },
       () => ({
         terms: [
           term('γ', 'weight of water by volume', context.waterWeight, 'weightPerVolume'),
@@ -142,17 +205,36 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
           term('v', 'velocity that stops', work.velocity, 'velocity'),
         ],
         steps: [step('Δp', 'γ / g × a × v', surge, 'pressure')],
-        range: within(sudden === null ? 'a stop within 2 L / a' : `a stop within ${sudden < 1 ? sudden.toFixed(2) : sudden.toFixed(1)} s; slower stops give less`, null),
+        range: within(
+          sudden === null
+            ? 'a stop within 2 L / a'
+            : `a stop within ${sudden < 1 ? sudden.toFixed(2) : sudden.toFixed(1)} s; slower stops give less`,
+          null,
+        ),
         source: 'Joukowsky (1898)',
       }),
     ),
     figure(
       context,
-      { key: `${key}SurgeShare`, title: `Pressure with water hammer against the rating of the ${name}`, symbol: 'r', value: share, as: 'percent', missing: [noRating, ...work.velocityMissing, ...work.pressureMissing] },
+      {
+        key: `${key}SurgeShare`,
+        title: `Pressure with water hammer against the rating of the ${name}`,
+        symbol: 'r',
+        value: share,
+        as: 'percent',
+        missing: [noRating, ...work.velocityMissing, ...work.pressureMissing],
+      },
       () => ({
-        terms: [term('p', work.pressureIs, work.pressure, 'readPressure'), term('Δp', 'water hammer', surge, 'readPressure'), term('p_r', 'rating in this water', rating, 'readPressure')],
+        terms: [
+          term('p', work.pressureIs, work.pressure, 'readPressure'),
+          term('Δp', 'water hammer', surge, 'readPressure'),
+          term('p_r', 'rating in this water', rating, 'readPressure'),
+        ],
         steps: [step('r', '(p + Δp) / p_r', share, 'percent')],
-        range: within('PE stands an occasional surge of half its rating more; PVC and joints do not', share === null ? null : share <= (pipe.material === 'PE' ? 1.5 : 1)),
+        range: within(
+          'PE stands an occasional surge of half its rating more; PVC and joints do not',
+          share === null ? null : share <= (pipe.material === 'PE' ? 1.5 : 1),
+        ),
         source: 'sum of the two; occasional surge in PE: AWWA M55 and C901, from memory',
         notes: ['A spring check valve shuts before the flow turns, so the real stop is gentler.'],
       }),

@@ -4,7 +4,12 @@ import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noDemand } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
-import { flowForMotorVelocity, screenEntranceVelocity, velocityPastMotor, widestShroud } from '../../formulas/flowPast.ts';
+import {
+  flowForMotorVelocity,
+  screenEntranceVelocity,
+  velocityPastMotor,
+  widestShroud,
+} from '../../formulas/flowPast.ts';
 import type { Metres, MetresPerSecond } from '../../si.ts';
 import { feet, inches } from '../../units.ts';
 import { figure, solved } from '../figure.ts';
@@ -17,7 +22,8 @@ const LEAST_LARGE = feet(0.5);
 const LARGE_MOTOR = inches(5);
 const PRACTICE = 'continuity; the least velocity: common practice, no source. The motor’s own instructions overrule it';
 
-const leastVelocity = ({ facts }: Context): MetresPerSecond => (facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_LARGE : LEAST);
+const leastVelocity = ({ facts }: Context): MetresPerSecond =>
+  facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_LARGE : LEAST;
 
 export function coolingFigures(context: Context): SheetFigure[] {
   const { facts } = context;
@@ -30,7 +36,14 @@ export function coolingFigures(context: Context): SheetFigure[] {
     solved(context, 'velocityPastMotor'),
     figure(
       context,
-      { key: 'widestShroud', title: 'Widest shroud that cools the motor', symbol: 'D', value: shroud, as: 'bore', missing: [noDemand(context)] },
+      {
+        key: 'widestShroud',
+        title: 'Widest shroud that cools the motor',
+        symbol: 'D',
+        value: shroud,
+        as: 'bore',
+        missing: [noDemand(context)],
+      },
       () => ({
         terms: [
           term('d_m', 'diameter of the motor', motorDiameter, 'bore'),
@@ -101,7 +114,9 @@ function screenFigure(context: Context): SheetFigure[] {
         missing: [
           noDemand(context),
           diameter === null ? { path: 'well.intake.diameter', words: 'the diameter of the screen' } : null,
-          share === null ? { path: 'well.intake.screens.0.openArea', words: 'the open share of the screen’s surface' } : null,
+          share === null
+            ? { path: 'well.intake.screens.0.openArea', words: 'the open share of the screen’s surface' }
+            : null,
         ],
       },
       () => ({
@@ -129,17 +144,37 @@ export function coolingTable(context: Context): SheetTable {
   if (pump.shroudDiameter !== null) places.push({ what: 'shroud', diameter: pump.shroudDiameter, here: true });
   for (const { kind, top, bottom, insideRadius } of solution.bore) {
     const here = pump.shroudDiameter === null && bottom > pump.setting && top < end;
-    places.push({ what: `${NAMES[kind]} ${show.depth(top)} to ${show.depth(bottom)}`, diameter: 2 * insideRadius, here });
+    places.push({
+      what: `${NAMES[kind]} ${show.depth(top)} to ${show.depth(bottom)}`,
+      diameter: 2 * insideRadius,
+      here,
+    });
   }
-  if (places.length === 0) places.push({ what: 'bore', diameter: 2 * widestBetween(solution.bore, pump.setting, end), here: true });
+  if (places.length === 0)
+    places.push({ what: 'bore', diameter: 2 * widestBetween(solution.bore, pump.setting, end), here: true });
   return {
     key: 'cooling',
     title: 'Water past the motor in each part of the well',
-    columns: columns(['place', 'Place'], ['bore', 'Bore'], ['velocity', 'Velocity at the demand'], ['flow', 'Flow for enough']),
+    columns: columns(
+      ['place', 'Place'],
+      ['bore', 'Bore'],
+      ['velocity', 'Velocity at the demand'],
+      ['flow', 'Flow for enough'],
+    ),
     rows: places.map(({ what, diameter, here }) => {
-      const speed = known([house.demand], (flow) => velocityPastMotor({ flow, insideDiameter: diameter, motorDiameter: pump.motorDiameter }));
-      const flow = known([diameter], (insideDiameter) => flowForMotorVelocity({ velocity: least, insideDiameter, motorDiameter: pump.motorDiameter }));
-      return row(here ? 'this plan' : null, what, cell(diameter, show.bore), cell(speed, (v) => slow(v, show.units)), cell(flow, show.flow));
+      const speed = known([house.demand], (flow) =>
+        velocityPastMotor({ flow, insideDiameter: diameter, motorDiameter: pump.motorDiameter }),
+      );
+      const flow = known([diameter], (insideDiameter) =>
+        flowForMotorVelocity({ velocity: least, insideDiameter, motorDiameter: pump.motorDiameter }),
+      );
+      return row(
+        here ? 'this plan' : null,
+        what,
+        cell(diameter, show.bore),
+        cell(speed, (v) => slow(v, show.units)),
+        cell(flow, show.flow),
+      );
     }),
     source: PRACTICE,
     note: `Enough is ${slow(least, show.units)}, all of it from below the motor. A dash: the motor does not fit, or the demand is unknown.`,

@@ -88,9 +88,19 @@ export function powerFigures(context: Context): SheetFigure[] {
           term('H', 'total dynamic head', values.totalDynamicHead, 'length'),
           term('H_1', 'head of one stage at the rated flow, generic', STAGE_HEAD, 'length'),
         ],
-        steps: [step('x', 'H / H_1', known([values.totalDynamicHead], (asked) => asked / STAGE_HEAD), 'number')],
+        steps: [
+          step(
+            'x',
+            'H / H_1',
+            known([values.totalDynamicHead], (asked) => asked / STAGE_HEAD),
+            'number',
+          ),
+        ],
         formula: 'n = H / H_1, rounded up to the next whole stage',
-        range: within('one stage of a 4 in pump at full speed gives 18 to 28 ft (5.5 to 8.5 m) at its rated flow', null),
+        range: within(
+          'one stage of a 4 in pump at full speed gives 18 to 28 ft (5.5 to 8.5 m) at its rated flow',
+          null,
+        ),
         source: RANGES,
       }),
     ),
@@ -117,7 +127,14 @@ export function powerFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'shaftPower', title: 'Power at the shaft at cut-out', symbol: 'P', value: shaft, as: 'power', missing: atWork },
+      {
+        key: 'shaftPower',
+        title: 'Power at the shaft at cut-out',
+        symbol: 'P',
+        value: shaft,
+        as: 'power',
+        missing: atWork,
+      },
       () => ({
         terms: [
           term('P_w', 'power that the water gains', hydraulic, 'power'),
@@ -126,12 +143,22 @@ export function powerFigures(context: Context): SheetFigure[] {
         steps: [step('P', 'P_w / η', shaft, 'power')],
         range: within('as the efficiency', null),
         source: 'definition',
-        notes: [`The motor is rated ${facts.pump.power === null ? 'at a power nobody said' : context.show.power(facts.pump.power)}.`],
+        notes: [
+          `The motor is rated ${facts.pump.power === null ? 'at a power nobody said' : context.show.power(facts.pump.power)}.`,
+        ],
       }),
     ),
     figure(
       context,
-      { key: 'inputPower', title: 'Power from the wire at cut-out', symbol: 'P_e', value: input, as: 'power', text: (watts) => `about ${Math.round(watts / 10) * 10} W`, missing: atWork },
+      {
+        key: 'inputPower',
+        title: 'Power from the wire at cut-out',
+        symbol: 'P_e',
+        value: input,
+        as: 'power',
+        text: (watts) => `about ${Math.round(watts / 10) * 10} W`,
+        missing: atWork,
+      },
       () => ({
         terms: [
           term('P', 'power at the shaft', shaft, 'power'),
@@ -144,11 +171,26 @@ export function powerFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'wireToWater', title: 'Wire to water at cut-out', symbol: 'η_w', value: whole, as: 'percent', missing: atWork },
+      {
+        key: 'wireToWater',
+        title: 'Wire to water at cut-out',
+        symbol: 'η_w',
+        value: whole,
+        as: 'percent',
+        missing: atWork,
+      },
       () => ({
-        terms: [term('P_w', 'power that the water gains', hydraulic, 'power'), term('P_e', 'power from the wire', input, 'power')],
+        terms: [
+          term('P_w', 'power that the water gains', hydraulic, 'power'),
+          term('P_e', 'power from the wire', input, 'power'),
+        ],
         steps: [step('η_w', 'P_w / P_e', whole, 'percent')],
-        range: within('25 to 45 % is usual', known([whole], (share) => share) === null ? null : (whole ?? 0) >= WIRE_TO_WATER_RANGE.least && (whole ?? 0) <= WIRE_TO_WATER_RANGE.most),
+        range: within(
+          '25 to 45 % is usual',
+          known([whole], (share) => share) === null
+            ? null
+            : (whole ?? 0) >= WIRE_TO_WATER_RANGE.least && (whole ?? 0) <= WIRE_TO_WATER_RANGE.most,
+        ),
         source: RANGES,
       }),
     ),

@@ -57,7 +57,10 @@ export function pressureFigures(context: Context): SheetFigure[] {
           term('p_o', 'cut-out pressure', facts.house.cutOut, 'pressure'),
         ],
         steps: [step('Δp', 'p_0 − p_o', spare, 'pressure')],
-        range: within('below zero the pump never stops; 10 psi (69 kPa) to spare is usual', spare === null ? null : spare > 0),
+        range: within(
+          'below zero the pump never stops; 10 psi (69 kPa) to spare is usual',
+          spare === null ? null : spare > 0,
+        ),
         source: 'hydrostatics; 10 psi to spare: common practice, no source',
       }),
     ),

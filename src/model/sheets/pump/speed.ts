@@ -30,9 +30,15 @@ export function speedTable(context: Context): SheetTable {
         hertz === RATED_HERTZ ? 'this plan' : duty?.flow === 0 ? 'does not do' : null,
         { value: hertz, text: `${hertz} Hz` },
         cell(turned?.shutOffHead ?? null, show.head),
-        cell(known([bestFlow(context)], (flow) => flow * ratio), show.flow),
+        cell(
+          known([bestFlow(context)], (flow) => flow * ratio),
+          show.flow,
+        ),
         cell(duty?.flow ?? null, show.flow),
-        cell(known([facts.pump.power], (power) => power * ratio ** 3), show.power),
+        cell(
+          known([facts.pump.power], (power) => power * ratio ** 3),
+          show.power,
+        ),
       );
     }),
     source: 'affinity laws Q ~ N, H ~ N²: EPANET 2.2 User Manual, ch. 3; P ~ N³ from memory',

@@ -19,7 +19,10 @@ export function startFigures(context: Context): SheetFigure[] {
   const { facts, values, show } = context;
   const flow = fillingFlow(context);
   const given = values.tankDrawdown;
-  const open: Missing | null = facts.house.kind === 'open tank' ? { path: 'house.kind', words: 'a pressure tank: an open one is filled by a float' } : null;
+  const open: Missing | null =
+    facts.house.kind === 'open tank'
+      ? { path: 'house.kind', words: 'a pressure tank: an open one is filled by a float' }
+      : null;
   const missing = [open, noTank(context), { path: null, words: 'the flow of the pump between cut-in and cut-out' }];
   const run = known([given, flow], (volume, q) => (q > 0 ? volume / q : null));
   const worst = known([given, flow], (volume, q) => mostStartsPerSecond(q, volume));
@@ -30,11 +33,25 @@ export function startFigures(context: Context): SheetFigure[] {
   return [
     figure(
       context,
-      { key: 'runTime', title: 'Run at each start, no tap open', symbol: 't', value: run, as: 'minutes', text: show.time, missing },
+      {
+        key: 'runTime',
+        title: 'Run at each start, no tap open',
+        symbol: 't',
+        value: run,
+        as: 'minutes',
+        text: show.time,
+        missing,
+      },
       () => ({
-        terms: [term('V', 'water that the tank takes between cut-in and cut-out', given, 'volume'), term('Q', 'mean flow between cut-in and cut-out', flow, 'flow')],
+        terms: [
+          term('V', 'water that the tank takes between cut-in and cut-out', given, 'volume'),
+          term('Q', 'mean flow between cut-in and cut-out', flow, 'flow'),
+        ],
         steps: [step('t', 'V / Q', run, 'seconds')],
-        range: within('one minute at least, two above about 1 hp', run === null ? null : run >= (power !== null && power > horsepower(1) * 1.02 ? 120 : 60)),
+        range: within(
+          'one minute at least, two above about 1 hp',
+          run === null ? null : run >= (power !== null && power > horsepower(1) * 1.02 ? 120 : 60),
+        ),
         source: 'continuity; least run: common practice, no source',
       }),
     ),
@@ -50,9 +67,23 @@ export function startFigures(context: Context): SheetFigure[] {
         missing,
       },
       () => ({
-        terms: [term('Q', 'mean flow of the pump', flow, 'flow'), term('V', 'water from the tank between cut-out and cut-in', given, 'volume'), term('t_h', 'one hour', HOUR, 'seconds')],
-        steps: [step('n', 't_h × Q / (4 × V)', known([worst], (rate) => rate * HOUR), 'number')],
-        range: within(`${limit} an hour is the usual most for this motor`, worst === null ? null : worst * HOUR <= limit + 1e-9),
+        terms: [
+          term('Q', 'mean flow of the pump', flow, 'flow'),
+          term('V', 'water from the tank between cut-out and cut-in', given, 'volume'),
+          term('t_h', 'one hour', HOUR, 'seconds'),
+        ],
+        steps: [
+          step(
+            'n',
+            't_h × Q / (4 × V)',
+            known([worst], (rate) => rate * HOUR),
+            'number',
+          ),
+        ],
+        range: within(
+          `${limit} an hour is the usual most for this motor`,
+          worst === null ? null : worst * HOUR <= limit + 1e-9,
+        ),
         source: STARTS_SOURCE,
         notes: ['The worst demand is half of the pump’s flow.'],
       }),
@@ -69,7 +100,10 @@ export function startFigures(context: Context): SheetFigure[] {
         missing: [open, noTank(context), use === null ? PEOPLE_MISSING : null],
       },
       () => ({
-        terms: [term('V_d', 'water used a day', use, 'volume'), term('V', 'water from the tank between cut-out and cut-in', given, 'volume')],
+        terms: [
+          term('V_d', 'water used a day', use, 'volume'),
+          term('V', 'water from the tank between cut-out and cut-in', given, 'volume'),
+        ],
         steps: [step('n_d', 'V_d / V', daily, 'number')],
         range: within('300 a day is the usual most', daily === null ? null : daily <= 300),
         source: STARTS_SOURCE,

@@ -17,7 +17,9 @@ export function suctionFigures(context: Context): SheetFigure[] {
   const { demand } = facts.house;
   const inlet = facts.pump.motorDiameter;
   const vortex = known([demand], (flow) => vortexSubmergence(inlet, flow));
-  const suction = known([values.submergence], (submergence) => netPositiveSuctionHead({ altitude, temperature, submergence, inletLoss: 0 }));
+  const suction = known([values.submergence], (submergence) =>
+    netPositiveSuctionHead({ altitude, temperature, submergence, inletLoss: 0 }),
+  );
   const here = known([altitude], (height) => columnHeldByAir({ altitude: height, temperature }));
   const sea = known([temperature], (warmth) => columnHeldByAir({ altitude: 0, temperature: warmth }));
   const lost = known([here, sea], (high, low) => low - high);
@@ -28,7 +30,15 @@ export function suctionFigures(context: Context): SheetFigure[] {
     solved(context, 'submergenceDry'),
     figure(
       context,
-      { key: 'vortexSubmergence', title: 'Water over the intake that keeps a vortex off', symbol: 'S', value: vortex, as: 'number', text: show.small, missing: [noDemand(context)] },
+      {
+        key: 'vortexSubmergence',
+        title: 'Water over the intake that keeps a vortex off',
+        symbol: 'S',
+        value: vortex,
+        as: 'number',
+        text: show.small,
+        missing: [noDemand(context)],
+      },
       () => ({
         terms: [
           term('D', 'diameter of the inlet, taken as the motor’s, in inches', toInches(inlet), 'number'),
@@ -59,15 +69,28 @@ export function suctionFigures(context: Context): SheetFigure[] {
           term('s', 'water over the intake', values.submergence, 'length'),
         ],
         steps: [step('h', '(p_a − p_v) / γ + s', suction, 'length')],
-        range: within('compare with what the pump’s sheet asks for; losses at the strainer left out', suction === null ? null : suction > 0),
+        range: within(
+          'compare with what the pump’s sheet asks for; losses at the strainer left out',
+          suction === null ? null : suction > 0,
+        ),
         source: 'definition; ANSI/HI 9.6.1',
       }),
     ),
     figure(
       context,
-      { key: 'altitudeLoss', title: 'Suction head that the altitude takes', symbol: 'Δh', value: lost, as: 'length', missing: [] },
+      {
+        key: 'altitudeLoss',
+        title: 'Suction head that the altitude takes',
+        symbol: 'Δh',
+        value: lost,
+        as: 'length',
+        missing: [],
+      },
       () => ({
-        terms: [term('h_0', 'column that the air holds at sea level', sea, 'length'), term('h_z', 'the same here', here, 'length')],
+        terms: [
+          term('h_0', 'column that the air holds at sea level', sea, 'length'),
+          term('h_z', 'the same here', here, 'length'),
+        ],
         steps: [step('Δh', 'h_0 − h_z', lost, 'length')],
         range: within('up to 36,000 ft (11 km); the weather moves it by a few per cent', true),
         source: 'US Standard Atmosphere (1976), from memory; hydrostatics',

@@ -34,12 +34,26 @@ export function rangeFigures(context: Context): SheetFigure[] {
   return [
     figure(
       context,
-      { key: 'upthrustAtCutIn', title: `Flow at cut-in against ${what}`, symbol: 'r', value: atCutIn, as: 'percent', missing },
+      {
+        key: 'upthrustAtCutIn',
+        title: `Flow at cut-in against ${what}`,
+        symbol: 'r',
+        value: atCutIn,
+        as: 'percent',
+        missing,
+      },
       account(high, 'flow at cut-in', atCutIn),
     ),
     figure(
       context,
-      { key: 'upthrustOpen', title: `Flow with ${facts.house.kind === 'open tank' ? 'an open tank' : 'no pressure at the house'} against ${what}`, symbol: 'r', value: atOpen, as: 'percent', missing },
+      {
+        key: 'upthrustOpen',
+        title: `Flow with ${facts.house.kind === 'open tank' ? 'an open tank' : 'no pressure at the house'} against ${what}`,
+        symbol: 'r',
+        value: atOpen,
+        as: 'percent',
+        missing,
+      },
       account(open?.flow ?? null, 'flow with no pressure at the house', atOpen),
     ),
   ];

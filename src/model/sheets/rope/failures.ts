@@ -4,7 +4,15 @@ import { within } from '../../explain/draft.ts';
 import { noPumpMass, noStaticLevel } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
 import { hangLoad, pumpWeight } from '../../formulas/hangLoad.ts';
-import { DESIGN_FACTOR, KNOT_EFFICIENCY, peakOnSlackRope, POLYPROPYLENE_ELONGATION, requiredRopeStrength, ropeFactor, ropeLoadLimit } from '../../formulas/rope.ts';
+import {
+  DESIGN_FACTOR,
+  KNOT_EFFICIENCY,
+  peakOnSlackRope,
+  POLYPROPYLENE_ELONGATION,
+  requiredRopeStrength,
+  ropeFactor,
+  ropeLoadLimit,
+} from '../../formulas/rope.ts';
 import type { Newtons } from '../../si.ts';
 import { ROPES, ropeStrength, thinnestRope } from '../../tables/ropes.ts';
 import { feet, poundsForce } from '../../units.ts';
@@ -37,10 +45,21 @@ export function failures(context: Context): readonly Failure[] {
   const withCable =
     string === null
       ? null
-      : known([water], (waterDepth) => hangLoad({ ...string, waterDepth, pipeMassPerLength: 0, pipeWallArea: 0, pipeBoreArea: 0, columnHeld: false }));
+      : known([water], (waterDepth) =>
+          hangLoad({
+            ...string,
+            waterDepth,
+            pipeMassPerLength: 0,
+            pipeWallArea: 0,
+            pipeBoreArea: 0,
+            columnHeld: false,
+          }),
+        );
   const full = values.hangLoadAtRest;
   const onto = (load: Newtons | null) =>
-    known([load, strength, length], (weight, breaking, long) => peakOnSlackRope({ load: weight, slack: SLACK, ropeLength: long, breakingStrength: breaking }));
+    known([load, strength, length], (weight, breaking, long) =>
+      peakOnSlackRope({ load: weight, slack: SLACK, ropeLength: long, breakingStrength: breaking }),
+    );
   return [
     { key: 'topFull', what: 'Top joint opens, pipe stays full', load: full },
     { key: 'topDry', what: 'Top joint opens, pipe full, well pumped empty', load: values.hangLoadDry },
@@ -74,14 +93,28 @@ export function failureTable(context: Context): SheetTable {
   return {
     key: 'failures',
     title: 'Load on the rope if something lets go',
-    columns: columns(['failure', 'What lets go'], ['load', 'Load on the rope'], ['factor', 'New and knotted it holds'], ['aged', 'Aged and knotted'], ['verdict', 'Does it hold?']),
+    columns: columns(
+      ['failure', 'What lets go'],
+      ['load', 'Load on the rope'],
+      ['factor', 'New and knotted it holds'],
+      ['aged', 'Aged and knotted'],
+      ['verdict', 'Does it hold?'],
+    ),
     rows: failures(context).map(({ what, load }) => {
       const factor = factorOf(load, 1);
       const aged = factorOf(load, AGED_SHARE);
       const word = aged === null ? '–' : aged >= CATCH_FACTOR ? 'holds' : aged >= 1 ? 'just holds' : 'parts';
-      return row(word === 'parts' ? 'does not do' : null, what, cell(load, show.force), cell(factor, times), cell(aged, times), word);
+      return row(
+        word === 'parts' ? 'does not do' : null,
+        what,
+        cell(load, show.force),
+        cell(factor, times),
+        cell(aged, times),
+        word,
+      );
     }),
-    source: 'balance of forces; knot 0.5: Cordage Institute CI 1401-06; fall: balance of energy on a linear rope, drag left out; ageing 0.75: assumed, no source',
+    source:
+      'balance of forces; knot 0.5: Cordage Institute CI 1401-06; fall: balance of energy on a linear rope, drag left out; ageing 0.75: assumed, no source',
     note: 'For work with a rope the makers ask for 5 to 12 times; what may only catch once is asked 1.5 times here.',
   };
 }
@@ -92,9 +125,11 @@ export function ropeFigures(context: Context): SheetFigure[] {
   const load = values.hangLoadDry;
   const { rope } = facts;
   const noRope: Missing | null = rope === null ? { path: 'rope', words: 'a rope in the plan' } : null;
-  const noStrength: Missing | null = strength === null ? { path: 'rope.breakingStrength', words: 'the breaking strength of the rope' } : null;
+  const noStrength: Missing | null =
+    strength === null ? { path: 'rope.breakingStrength', words: 'the breaking strength of the rope' } : null;
   const knotted = known([strength], (breaking) => breaking * KNOT_EFFICIENCY);
-  const limit = (designFactor: number) => known([strength], (breaking) => ropeLoadLimit({ breakingStrength: breaking, designFactor }));
+  const limit = (designFactor: number) =>
+    known([strength], (breaking) => ropeLoadLimit({ breakingStrength: breaking, designFactor }));
   const needed = known([load], (weight) => requiredRopeStrength({ load: weight, designFactor: CATCH_FACTOR }));
   const work = known([load], (weight) => requiredRopeStrength({ load: weight, designFactor: DESIGN_FACTOR.least }));
   const peak = failures(context).find(({ key }) => key === 'slack')?.load ?? null;
@@ -102,9 +137,23 @@ export function ropeFigures(context: Context): SheetFigure[] {
   return [
     figure(
       context,
-      { key: 'breakingStrength', title: 'Breaking strength of the rope, new', symbol: 'S', value: strength, as: 'force', missing: [noRope, noStrength] },
+      {
+        key: 'breakingStrength',
+        title: 'Breaking strength of the rope, new',
+        symbol: 'S',
+        value: strength,
+        as: 'force',
+        missing: [noRope, noStrength],
+      },
       () => ({
-        terms: [term('S', rope?.breakingStrength == null ? 'by the table for its material and thickness' : 'by its label', strength, 'force')],
+        terms: [
+          term(
+            'S',
+            rope?.breakingStrength == null ? 'by the table for its material and thickness' : 'by its label',
+            strength,
+            'force',
+          ),
+        ],
         steps: [step('S', 'S', strength, 'force')],
         formula: 'S = the label, else the table',
         range: within('a new rope, pulled straight', null),
@@ -113,9 +162,19 @@ export function ropeFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'knottedStrength', title: 'Strength with a knot', symbol: 'S_k', value: knotted, as: 'force', missing: [noRope, noStrength] },
+      {
+        key: 'knottedStrength',
+        title: 'Strength with a knot',
+        symbol: 'S_k',
+        value: knotted,
+        as: 'force',
+        missing: [noRope, noStrength],
+      },
       () => ({
-        terms: [term('S', 'breaking strength', strength, 'force'), term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent')],
+        terms: [
+          term('S', 'breaking strength', strength, 'force'),
+          term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent'),
+        ],
         steps: [step('S_k', 'S × η', knotted, 'force')],
         range: within('a splice leaves about 90 %', null),
         source: 'Cordage Institute CI 1401-06',
@@ -124,9 +183,20 @@ export function ropeFigures(context: Context): SheetFigure[] {
     ...[DESIGN_FACTOR.least, DESIGN_FACTOR.most].map((designFactor) =>
       figure(
         context,
-        { key: `workingLoad${designFactor}`, title: `Working load, knotted, at a design factor of ${designFactor}`, symbol: 'W', value: limit(designFactor), as: 'force', missing: [noRope, noStrength] },
+        {
+          key: `workingLoad${designFactor}`,
+          title: `Working load, knotted, at a design factor of ${designFactor}`,
+          symbol: 'W',
+          value: limit(designFactor),
+          as: 'force',
+          missing: [noRope, noStrength],
+        },
         () => ({
-          terms: [term('S', 'breaking strength', strength, 'force'), term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent'), term('f', 'design factor', designFactor, 'number')],
+          terms: [
+            term('S', 'breaking strength', strength, 'force'),
+            term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent'),
+            term('f', 'design factor', designFactor, 'number'),
+          ],
           steps: [step('W', 'S × η / f', limit(designFactor), 'force')],
           range: within('new rope, steady load; this rope is not for lifting', null),
           source: 'Cordage Institute CI 1401-06',
@@ -135,29 +205,61 @@ export function ropeFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'strengthToCatch', title: 'Strength that a rope needs to hold the full string once', symbol: 'S_n', value: needed, as: 'force', missing: [noPumpMass(context)] },
+      {
+        key: 'strengthToCatch',
+        title: 'Strength that a rope needs to hold the full string once',
+        symbol: 'S_n',
+        value: needed,
+        as: 'force',
+        missing: [noPumpMass(context)],
+      },
       () => ({
-        terms: [term('W', 'hanging load, pipe full and well empty', load, 'force'), term('f', 'factor', CATCH_FACTOR, 'number'), term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent')],
+        terms: [
+          term('W', 'hanging load, pipe full and well empty', load, 'force'),
+          term('f', 'factor', CATCH_FACTOR, 'number'),
+          term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent'),
+        ],
         steps: [step('S_n', 'W × f / η', needed, 'force')],
         range: within('steady load; a fall onto slack asks for more', null),
         source: 'common practice, no source; knot: Cordage Institute CI 1401-06',
-        notes: size === null ? ['No usual polypropylene rope is that strong.'] : [`In polypropylene that is ${size.name}.`],
+        notes:
+          size === null ? ['No usual polypropylene rope is that strong.'] : [`In polypropylene that is ${size.name}.`],
       }),
     ),
     figure(
       context,
-      { key: 'strengthToWork', title: 'The same for work with a rope, design factor 5', symbol: 'S_w', value: work, as: 'force', missing: [noPumpMass(context)] },
+      {
+        key: 'strengthToWork',
+        title: 'The same for work with a rope, design factor 5',
+        symbol: 'S_w',
+        value: work,
+        as: 'force',
+        missing: [noPumpMass(context)],
+      },
       () => ({
-        terms: [term('W', 'hanging load, pipe full and well empty', load, 'force'), term('f', 'design factor', DESIGN_FACTOR.least, 'number'), term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent')],
+        terms: [
+          term('W', 'hanging load, pipe full and well empty', load, 'force'),
+          term('f', 'design factor', DESIGN_FACTOR.least, 'number'),
+          term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent'),
+        ],
         steps: [step('S_w', 'W × f / η', work, 'force')],
         range: within('why nobody should lift a string by its rope', null),
         source: 'Cordage Institute CI 1401-06',
-        notes: [`The strongest rope in the table holds ${context.show.force(poundsForce(ROPES.polypropylene.at(-1)?.breakingPounds ?? 0))}.`],
+        notes: [
+          `The strongest rope in the table holds ${context.show.force(poundsForce(ROPES.polypropylene.at(-1)?.breakingPounds ?? 0))}.`,
+        ],
       }),
     ),
     figure(
       context,
-      { key: 'fallPeak', title: 'Peak when the full string falls onto the slack rope', symbol: 'F', value: peak, as: 'force', missing: [noRope, noStrength, noPumpMass(context), noStaticLevel(context)] },
+      {
+        key: 'fallPeak',
+        title: 'Peak when the full string falls onto the slack rope',
+        symbol: 'F',
+        value: peak,
+        as: 'force',
+        missing: [noRope, noStrength, noPumpMass(context), noStaticLevel(context)],
+      },
       () => ({
         terms: [
           term('W', 'hanging load at rest, pipe full', values.hangLoadAtRest, 'force'),

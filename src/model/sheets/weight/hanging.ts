@@ -6,7 +6,8 @@ import type { Metres, Pascals } from '../../si.ts';
 import { psi } from '../../units.ts';
 
 /** Null while the pump's mass is unknown. */
-export const stringOf = ({ facts, hangingLength }: Context): HangingString | null => hangingString(facts, hangingLength);
+export const stringOf = ({ facts, hangingLength }: Context): HangingString | null =>
+  hangingString(facts, hangingLength);
 
 /** Water outside, below the suspension; null while the level is unknown. */
 export function waterBelow({ facts, suspension }: Context): Metres | null {

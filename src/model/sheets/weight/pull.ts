@@ -33,9 +33,19 @@ export function pullFigures(context: Context): SheetFigure[] {
   return [
     figure(
       context,
-      { key: 'pullStuck', title: 'Pull to be ready for when lifting, with half more for sticking', symbol: 'F', value: stuck, as: 'force', missing: [noPumpMass(context)] },
+      {
+        key: 'pullStuck',
+        title: 'Pull to be ready for when lifting, with half more for sticking',
+        symbol: 'F',
+        value: stuck,
+        as: 'force',
+        missing: [noPumpMass(context)],
+      },
       () => ({
-        terms: [term('k', 'full and half more', STICKING, 'number'), term('T', 'hanging load, pipe full and well empty', load, 'force')],
+        terms: [
+          term('k', 'full and half more', STICKING, 'number'),
+          term('T', 'hanging load, pipe full and well empty', load, 'force'),
+        ],
         steps: [step('F', 'k × T', stuck, 'force')],
         range: within('stuck for good: stop, and call a rig', null),
         source: 'common practice, no source',
@@ -43,11 +53,25 @@ export function pullFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'lifters', title: 'Who lifts it', symbol: 'n', value: people, as: 'number', text: () => (load === null ? 'unknown' : whoLifts(load, rigid)), missing: [noPumpMass(context)] },
+      {
+        key: 'lifters',
+        title: 'Who lifts it',
+        symbol: 'n',
+        value: people,
+        as: 'number',
+        text: () => (load === null ? 'unknown' : whoLifts(load, rigid)),
+        missing: [noPumpMass(context)],
+      },
       () => ({
-        terms: [term('T', 'hanging load, pipe full and well empty', load, 'force'), term('T_1', 'most for one person, everything favourable', LIFT_ONE_PERSON, 'force')],
+        terms: [
+          term('T', 'hanging load, pipe full and well empty', load, 'force'),
+          term('T_1', 'most for one person, everything favourable', LIFT_ONE_PERSON, 'force'),
+        ],
         steps: [step('n', 'T / T_1', people, 'number')],
-        range: within('two together 68 lb (302 N), three 76 lb (340 N), above 150 lb (667 N) a hoist; threaded pipe always a hoist', null),
+        range: within(
+          'two together 68 lb (302 N), three 76 lb (340 N), above 150 lb (667 N) a hoist; threaded pipe always a hoist',
+          null,
+        ),
         source: 'NIOSH Applications Manual, DHHS 94-110 (51 lb); team shares and 150 lb: from memory, common practice',
         notes: ['Pulling a wet string hand over hand is outside all of it: for orientation only.'],
       }),
@@ -65,16 +89,32 @@ export function pullTable(context: Context): SheetTable {
   const rows = [];
   for (let out = 0; out <= hangingLength + 1e-9; out += stepLength) {
     const left = Math.max(hangingLength - out, 0);
-    const pull = (columnHeld: boolean) => (string === null ? null : known([water], (waterDepth) => pullLoad({ ...string, waterDepth, columnHeld }, left)));
+    const pull = (columnHeld: boolean) =>
+      string === null ? null : known([water], (waterDepth) => pullLoad({ ...string, waterDepth, columnHeld }, left));
     const full = pull(true);
-    rows.push(row(null, cell(out, show.depth), cell(left, show.depth), cell(full, show.force), cell(pull(false), show.force), full === null ? '–' : whoLifts(full, rigid)));
+    rows.push(
+      row(
+        null,
+        cell(out, show.depth),
+        cell(left, show.depth),
+        cell(full, show.force),
+        cell(pull(false), show.force),
+        full === null ? '–' : whoLifts(full, rigid),
+      ),
+    );
   }
   return {
     key: 'pull',
     title: 'On the hook, length by length',
-    columns: columns(['out', 'Pipe out of the well'], ['left', 'Pipe still in it'], ['full', 'Pipe full'], ['drained', 'Pipe drained'], ['who', 'Who lifts it, full']),
+    columns: columns(
+      ['out', 'Pipe out of the well'],
+      ['left', 'Pipe still in it'],
+      ['full', 'On the way up, pipe full'],
+      ['drained', 'On the way down, or drained'],
+      ['who', 'Who lifts it, full'],
+    ),
     rows,
     source: 'balance of forces on the string with the water it holds',
-    note: 'Up: full, since the check valve holds the water. Down: read it from the bottom, drained. Sticking comes on top.',
+    note: 'Up from the first row, full, since the check valve holds the water; down from the last row. Sticking comes on top.',
   };
 }

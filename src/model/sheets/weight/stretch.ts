@@ -23,12 +23,26 @@ const TIMES = [
 const CUT_AT = 27;
 const SLACK = feet(1);
 /** For short loads; metal as for steady ones. Polyethylene 110,000 psi, PVC 400,000 psi. */
-const TWIST_MODULUS: Readonly<Record<string, number>> = { PE: psi(110_000), PVC: psi(400_000), 'galvanized steel': psi(29_000_000), 'stainless steel': psi(28_000_000) };
-const POISSON: Readonly<Record<string, number>> = { PE: 0.45, PVC: 0.38, 'galvanized steel': 0.29, 'stainless steel': 0.29 };
+const TWIST_MODULUS: Readonly<Record<string, number>> = {
+  PE: psi(110_000),
+  PVC: psi(400_000),
+  'galvanized steel': psi(29_000_000),
+  'stainless steel': psi(28_000_000),
+};
+const POISSON: Readonly<Record<string, number>> = {
+  PE: 0.45,
+  PVC: 0.38,
+  'galvanized steel': 0.29,
+  'stainless steel': 0.29,
+};
 
 export function stretchOf(context: Context, time: number): number | null {
   const string = stringOf(context);
-  return string === null ? null : known([waterBelow(context)], (waterDepth) => pipeStretch({ ...string, waterDepth, modulus: apparentModulus(creepName(context), time) }));
+  return string === null
+    ? null
+    : known([waterBelow(context)], (waterDepth) =>
+        pipeStretch({ ...string, waterDepth, modulus: apparentModulus(creepName(context), time) }),
+      );
 }
 
 export function stretchFigures(context: Context): SheetFigure[] {
@@ -43,30 +57,59 @@ export function stretchFigures(context: Context): SheetFigure[] {
   const modulus = TWIST_MODULUS[material] ?? psi(110_000);
   const poisson = POISSON[material] ?? 0.45;
   const torque = known([facts.pump.power], (power) => motorTorque({ power }));
-  const turns = known([torque], (full) => pipeTwist({ torque: full * STARTING_TORQUE_FACTOR, length: hangingLength, modulus, poisson, outsideDiameter, insideDiameter }) / (2 * Math.PI));
+  const turns = known(
+    [torque],
+    (full) =>
+      pipeTwist({
+        torque: full * STARTING_TORQUE_FACTOR,
+        length: hangingLength,
+        modulus,
+        poisson,
+        outsideDiameter,
+        insideDiameter,
+      }) /
+      (2 * Math.PI),
+  );
   const rigid = modulus / (2 * (1 + poisson));
   return [
     ...TIMES.map(({ key, title, time }) => {
       const stretch = stretchOf(context, time);
       const soft = known([time], (seconds) => apparentModulus(creepName(context), seconds));
       // The load falls in straight pieces along the pipe: its mean gives the same stretch.
-      const mean = known([stretch, soft, hangingLength], (longer, stiffness, length) => (length > 0 ? (longer * stiffness * wall) / length : null));
-      return figure(
-        context,
-        { key, title, symbol: 'δ', value: stretch, as: 'small', missing },
-        () => ({
-          terms: [term('T_m', 'load along the pipe, its mean, pipe full and water outside at rest', mean, 'force'), term('L', 'drop pipe', hangingLength, 'length'), term('E', `stiffness left after that time, ${creepName(context)}`, soft, 'modulus'), term('A_w', 'wall area', wall, 'area')],
-          steps: [step('δ', mean === null ? 'δ' : 'T_m × L / (E × A_w)', stretch, 'small')],
-          range: within('at 73 °F (23 °C); colder pipe is stiffer and stretches less', null),
-          source: material === 'PE' ? 'PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1; Hooke’s law' : 'Hooke’s law; modulus from data sheets, from memory',
-        }),
+      const mean = known([stretch, soft, hangingLength], (longer, stiffness, length) =>
+        length > 0 ? (longer * stiffness * wall) / length : null,
       );
+      return figure(context, { key, title, symbol: 'δ', value: stretch, as: 'small', missing }, () => ({
+        terms: [
+          term('T_m', 'load along the pipe, its mean, pipe full and water outside at rest', mean, 'force'),
+          term('L', 'drop pipe', hangingLength, 'length'),
+          term('E', `stiffness left after that time, ${creepName(context)}`, soft, 'modulus'),
+          term('A_w', 'wall area', wall, 'area'),
+        ],
+        steps: [step('δ', mean === null ? 'δ' : 'T_m × L / (E × A_w)', stretch, 'small')],
+        range: within('at 73 °F (23 °C); colder pipe is stiffer and stretches less', null),
+        source:
+          material === 'PE'
+            ? 'PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1; Hooke’s law'
+            : 'Hooke’s law; modulus from data sheets, from memory',
+      }));
     }),
     figure(
       context,
-      { key: 'thermalChange', title: `Change of length, cut at ${show.temperature(CUT_AT)} and hung in water of ${show.temperature(facts.site.waterTemperature)}`, symbol: 'ΔL', value: thermal, as: 'small', missing: [] },
+      {
+        key: 'thermalChange',
+        title: `Change of length, cut at ${show.temperature(CUT_AT)} and hung in water of ${show.temperature(facts.site.waterTemperature)}`,
+        symbol: 'ΔL',
+        value: thermal,
+        as: 'small',
+        missing: [],
+      },
       () => ({
-        terms: [term('α', 'lengthening a kelvin', 1.8 * (EXPANSION_PER_FAHRENHEIT[material] ?? 0), 'number'), term('L', 'drop pipe', hangingLength, 'length'), term('ΔT', 'change of temperature, in kelvins', change, 'number')],
+        terms: [
+          term('α', 'lengthening a kelvin', 1.8 * (EXPANSION_PER_FAHRENHEIT[material] ?? 0), 'number'),
+          term('L', 'drop pipe', hangingLength, 'length'),
+          term('ΔT', 'change of temperature, in kelvins', change, 'number'),
+        ],
         steps: [step('ΔL', 'α × L × ΔT', thermal, 'small')],
         range: within('a free pipe; below zero it gets shorter', true),
         source: 'published tables of thermal expansion of piping materials',
@@ -74,7 +117,14 @@ export function stretchFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'slack', title: 'Slack that wire and rope need over the years', symbol: 'l_s', value: slack, as: 'small', missing },
+      {
+        key: 'slack',
+        title: 'Slack that wire and rope need over the years',
+        symbol: 'l_s',
+        value: slack,
+        as: 'small',
+        missing,
+      },
       () => ({
         terms: [term('δ', 'stretch after fifty years', fifty, 'small'), term('l_1', 'to spare', SLACK, 'small')],
         steps: [step('l_s', 'δ + l_1', slack, 'small')],
@@ -85,7 +135,15 @@ export function stretchFigures(context: Context): SheetFigure[] {
     ),
     figure(
       context,
-      { key: 'twist', title: 'Turns of a free pipe as the motor starts', symbol: 'n', value: turns, as: 'number', text: (count) => `${count.toFixed(1)} turns`, missing: [facts.pump.power === null ? { path: 'pump.power', words: 'the power of the motor' } : null] },
+      {
+        key: 'twist',
+        title: 'Turns of a free pipe as the motor starts',
+        symbol: 'n',
+        value: turns,
+        as: 'number',
+        text: (count) => `${count.toFixed(1)} turns`,
+        missing: [facts.pump.power === null ? { path: 'pump.power', words: 'the power of the motor' } : null],
+      },
       () => ({
         terms: [
           term('k', 'torque at start over that at full load, assumed', STARTING_TORQUE_FACTOR, 'number'),
@@ -98,7 +156,8 @@ export function stretchFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('n', 'k × P × t_1 / (2 × π) × L / (G × π / 32 × (D⁴ − d⁴)) / (2 × π)', turns, 'number')],
         range: within('no contact with the casing; torque arrestors keep it from happening', null),
-        source: 'textbook torsion of a tube, from memory; torque 5252 hp/rpm lb ft; at start 1.5 to 4.5 times that, sources disagree',
+        source:
+          'textbook torsion of a tube, from memory; torque 5252 hp/rpm lb ft; at start 1.5 to 4.5 times that, sources disagree',
       }),
     ),
   ];

@@ -4,6 +4,7 @@ import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
 import { groundingGauge, insulationResistanceFloor } from '../../formulas/copper.ts';
 import { ampacity, CONTINUOUS_MOTOR_FACTOR, GAUGES, requiredAmpacity } from '../../formulas/wire.ts';
+import { conductorOf } from '../../tables/conductors.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
@@ -11,6 +12,8 @@ import type { Circuit } from './circuit.ts';
 
 /** Ground wire beside the thinnest wire that a current asks for. NFPA 70 (NEC), Table 250.122, from memory. */
 const GROUND_OF: Readonly<Record<number, number>> = { 14: 14, 12: 12, 10: 10, 8: 10, 6: 10, 4: 8, 3: 8, 2: 8 };
+
+const areaOf = (gauge: number | null) => known([gauge], (size) => conductorOf(size).areaCircularMils);
 
 export function capacityFigures(context: Context, { tabled, current, noCurrent }: Circuit): SheetFigure[] {
   const { gauge } = context.facts.wire;
@@ -22,7 +25,11 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
   // A wire thinner than the least is wrong in itself; its ground is then that of the least.
   const ground = known([least], (thinnest) => {
     const own = GROUND_OF[thinnest];
-    return own === undefined ? null : gauge >= thinnest ? own : groundingGauge({ least: thinnest, installed: gauge, ground: own });
+    return own === undefined
+      ? null
+      : gauge >= thinnest
+        ? own
+        : groundingGauge({ least: thinnest, installed: gauge, ground: own });
   });
   const carries = (value: number | null) => (value === null || asked === null ? null : value >= asked);
   const noGauge = { path: 'wire.size', words: `the ampacity of ${gauge} AWG, which is not in the table` };
@@ -30,17 +37,32 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
     terms: [term('I_c', `ampacity of ${gauge} AWG copper, ${column} °C column`, value, 'amperes' as const)],
     steps: [step('I_c', 'I_c', value, 'amperes' as const)],
     formula: 'I_c = the code’s table',
-    range: within('three current-carrying wires at most, 30 °C (86 °F) around them; at least 125 % of the motor’s current', carries(value)),
+    range: within(
+      'three current-carrying wires at most, 30 °C (86 °F) around them; at least 125 % of the motor’s current',
+      carries(value),
+    ),
     source: `NFPA 70 (NEC), Table 310.16${column === 60 ? '; this column from memory' : ''}`,
     notes: ['Terminals up to 100 A count as 60 °C unless marked for 75 °C (NEC 110.14(C), from memory).'],
   });
   return [
     figure(
       context,
-      { key: 'requiredAmpacity', title: 'Current that the wire must carry', symbol: 'I_n', value: asked, as: 'amperes', missing: [noCurrent] },
+      {
+        key: 'requiredAmpacity',
+        title: 'Current that the wire must carry',
+        symbol: 'I_n',
+        value: asked,
+        as: 'amperes',
+        missing: [noCurrent],
+      },
       () => ({
         terms: [
-          term('I', tabled === null ? 'full-load current of the nameplate' : 'full-load current by the code’s table', sizing, 'amperes'),
+          term(
+            'I',
+            tabled === null ? 'full-load current of the nameplate' : 'full-load current by the code’s table',
+            sizing,
+            'amperes',
+          ),
           term('k', 'one motor, running on', CONTINUOUS_MOTOR_FACTOR, 'number'),
         ],
         steps: [step('I_n', 'k × I', asked, 'amperes')],
@@ -48,23 +70,83 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
         source: 'NFPA 70 (NEC), 430.22; currents: Tables 430.248 and 430.250',
       }),
     ),
-    figure(context, { key: 'ampacity60', title: `${gauge} AWG carries, terminals of 60 °C`, symbol: 'I_c', value: cold, as: 'amperes', missing: [noGauge] }, table(60, cold)),
-    figure(context, { key: 'ampacity75', title: `${gauge} AWG carries, everything marked 75 °C`, symbol: 'I_c', value: warm, as: 'amperes', missing: [noGauge] }, table(75, warm)),
     figure(
       context,
-      { key: 'groundWire', title: 'Ground wire, at the least', symbol: 'G', value: ground, as: 'number', text: (size) => `${size} AWG`, missing: [noCurrent, { path: null, words: 'a wire in the table that carries this current' }] },
+      {
+        key: 'ampacity60',
+        title: `${gauge} AWG carries, terminals of 60 °C`,
+        symbol: 'I_c',
+        value: cold,
+        as: 'amperes',
+        missing: [noGauge],
+      },
+      table(60, cold),
+    ),
+    figure(
+      context,
+      {
+        key: 'ampacity75',
+        title: `${gauge} AWG carries, everything marked 75 °C`,
+        symbol: 'I_c',
+        value: warm,
+        as: 'amperes',
+        missing: [noGauge],
+      },
+      table(75, warm),
+    ),
+    figure(
+      context,
+      {
+        key: 'groundWire',
+        title: 'Ground wire, at the least',
+        symbol: 'G',
+        value: ground,
+        as: 'number',
+        text: (size) => `${size} AWG`,
+        missing: [noCurrent, { path: null, words: 'a wire in the table that carries this current' }],
+      },
       () => ({
-        terms: [term('G_0', 'ground wire beside the thinnest wire for the current, AWG', known([least], (size) => GROUND_OF[size] ?? null), 'number'), term('n_0', 'that thinnest wire, AWG', least, 'number'), term('n', 'wire of the plan, AWG', gauge, 'number')],
-        steps: [step('G', 'G', ground, 'number')],
-        formula: 'area of G = area of G_0 × area of n / area of n_0, next size up',
-        range: within('the protective device decides it: the electrician sets both. Pump cable has its ground in it', null),
+        terms: [
+          term(
+            'A_0',
+            'area of the ground wire beside the thinnest wire for the current, circular mils',
+            areaOf(least === null ? null : (GROUND_OF[least] ?? null)),
+            'number',
+          ),
+          term('A_n', 'area of the wire of the plan, circular mils', areaOf(gauge), 'number'),
+          term('A_1', 'area of that thinnest wire, circular mils', areaOf(least), 'number'),
+        ],
+        steps: [
+          step(
+            'A',
+            'A_0 × A_n / A_1',
+            known(
+              [areaOf(least === null ? null : (GROUND_OF[least] ?? null)), areaOf(gauge), areaOf(least)],
+              (own, installed, thinnest) => (own * installed) / thinnest,
+            ),
+            'number',
+          ),
+        ],
+        formula: 'A = A_0 × A_n / A_1, next size up; that of the thinnest wire where the plan’s is thinner still',
+        range: within(
+          'the protective device decides it: the electrician sets both. Pump cable has its ground in it',
+          null,
+        ),
         source: 'NFPA 70 (NEC), 250.122 and 250.122(B), from memory; areas Chapter 9, Table 8',
         notes: ['The green wire joins motor, metal casing and house earth. Never take it off.'],
       }),
     ),
     figure(
       context,
-      { key: 'insulationFloor', title: 'Insulation resistance to ground, at the least', symbol: 'R_i', value: insulationResistanceFloor(context.facts.pump.voltage), as: 'number', text: (ohms) => `${(ohms / 1e6).toFixed(2)} megohm`, missing: [] },
+      {
+        key: 'insulationFloor',
+        title: 'Insulation resistance to ground, at the least',
+        symbol: 'R_i',
+        value: insulationResistanceFloor(context.facts.pump.voltage),
+        as: 'number',
+        text: (ohms) => `${(ohms / 1e6).toFixed(2)} megohm`,
+        missing: [],
+      },
       () => ({
         terms: [term('V', 'supply voltage, in kilovolts', context.facts.pump.voltage / 1000, 'number')],
         steps: [step('R_i', '1 + V', insulationResistanceFloor(context.facts.pump.voltage) / 1e6, 'number')],

@@ -35,7 +35,13 @@ export function circuitOf({ facts, values }: Context): Circuit {
     run,
     lead,
     length: known([run, values.wireLength], (outside, inside) => Math.max(outside + inside + lead, 0)),
-    noCurrent: current !== null ? null : { path: pump.power === null ? 'pump.power' : 'pump.current', words: 'the motor’s current, or a power and voltage that the code’s table has' },
+    noCurrent:
+      current !== null
+        ? null
+        : {
+            path: pump.power === null ? 'pump.power' : 'pump.current',
+            words: 'the motor’s current, or a power and voltage that the code’s table has',
+          },
     noRun: run === null ? { path: 'wire.run', words: 'the run of the wire from panel to well' } : null,
   };
 }

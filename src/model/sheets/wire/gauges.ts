@@ -16,10 +16,22 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
   return {
     key: 'gauges',
     title: 'How far each gauge goes with this motor',
-    columns: columns(['gauge', 'Gauge'], ['far3', 'To 3 %'], ['far5', 'To 5 %'], ['drop', 'Drop here'], ['cold', 'Carries at 60 °C'], ['warm', 'Carries at 75 °C'], ['verdict', 'Does it do?']),
+    columns: columns(
+      ['gauge', 'Gauge'],
+      ['far3', 'To 3 %'],
+      ['far5', 'To 5 %'],
+      ['drop', 'Drop here'],
+      ['cold', 'Carries at 60 °C'],
+      ['warm', 'Carries at 75 °C'],
+      ['verdict', 'Does it do?'],
+    ),
     rows: GAUGES.map((gauge) => {
-      const far = (share: number) => known([current], (amperes) => longestRun({ phase, voltage, current: amperes, gauge, share }));
-      const drop = known([current, length], (amperes, way) => voltageDrop({ phase, current: amperes, length: way, gauge }) / voltage);
+      const far = (share: number) =>
+        known([current], (amperes) => longestRun({ phase, voltage, current: amperes, gauge, share }));
+      const drop = known(
+        [current, length],
+        (amperes, way) => voltageDrop({ phase, current: amperes, length: way, gauge }) / voltage,
+      );
       const [cold, warm] = [ampacity(gauge, 60), ampacity(gauge, 75)];
       const word =
         asked === null
@@ -45,7 +57,8 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
         word,
       );
     }),
-    source: 'NFPA 70 (NEC), Chapter 9, Table 8 (stranded copper, 75 °C), 430.22 and Table 310.16 (60 °C column from memory)',
+    source:
+      'NFPA 70 (NEC), Chapter 9, Table 8 (stranded copper, 75 °C), 430.22 and Table 310.16 (60 °C column from memory)',
     note: `One way, panel to motor along the wire${length === null ? '' : `; here ${show.length(length)}`}.`,
   };
 }
@@ -80,7 +93,8 @@ export function currentTable(context: Context): SheetTable {
         ]),
       ),
     ),
-    source: 'NFPA 70 (NEC), Tables 430.248 and 430.250 (full load); 2008 edition, Table 430.251(A) and (B) (rotor locked)',
+    source:
+      'NFPA 70 (NEC), Tables 430.248 and 430.250 (full load); 2008 edition, Table 430.251(A) and (B) (rotor locked)',
     note: 'Submersible motors often draw more at their service factor: the nameplate overrules the table for the drop.',
   };
 }

@@ -15,10 +15,22 @@ export function lengthFigures(context: Context, { run, lead, length, noCurrent, 
     solved(context, 'wireLength'),
     figure(
       context,
-      { key: 'electricalPath', title: 'Panel to motor along the wire, one way', symbol: 'L', value: length, as: 'length', missing: [noRun] },
+      {
+        key: 'electricalPath',
+        title: 'Panel to motor along the wire, one way',
+        symbol: 'L',
+        value: length,
+        as: 'length',
+        missing: [noRun],
+      },
       () => ({
         terms: [
-          term('l_r', facts.wire.run === null ? 'panel to well, taken as the line’s length' : 'panel to well', run, 'length'),
+          term(
+            'l_r',
+            facts.wire.run === null ? 'panel to well, taken as the line’s length' : 'panel to well',
+            run,
+            'length',
+          ),
           term('l_w', 'wire in the well with its slack', values.wireLength, 'length'),
           term('y', 'factory lead of the motor up to the splice', lead, 'length'),
         ],
@@ -29,9 +41,19 @@ export function lengthFigures(context: Context, { run, lead, length, noCurrent, 
     ),
     figure(
       context,
-      { key: 'voltageAtMotor', title: 'Voltage at the running motor', symbol: 'V_m', value: atMotor, as: 'volts', missing: [noRun, noCurrent] },
+      {
+        key: 'voltageAtMotor',
+        title: 'Voltage at the running motor',
+        symbol: 'V_m',
+        value: atMotor,
+        as: 'volts',
+        missing: [noRun, noCurrent],
+      },
       () => ({
-        terms: [term('V', 'supply voltage', facts.pump.voltage, 'volts'), term('u', 'drop while running', drop, 'percent')],
+        terms: [
+          term('V', 'supply voltage', facts.pump.voltage, 'volts'),
+          term('u', 'drop while running', drop, 'percent'),
+        ],
         steps: [step('V_m', 'V × (1 − u)', atMotor, 'volts')],
         range: within('motors take about 10 % either way (NEMA MG 1, from memory)', drop === null ? null : drop <= 0.1),
         source: 'Ohm’s law; NFPA 70 (NEC), Chapter 9, Table 8',

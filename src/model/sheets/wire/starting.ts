@@ -2,28 +2,45 @@
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
-import { LOCKED_ROTOR_POWER_FACTOR, startingDropBound, startingTorqueShare, startingVoltageShare } from '../../formulas/startingDip.ts';
+import {
+  LOCKED_ROTOR_POWER_FACTOR,
+  startingDropBound,
+  startingTorqueShare,
+  startingVoltageShare,
+} from '../../formulas/startingDip.ts';
 import { conductorResistance, returnFactor } from '../../formulas/wire.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
 import type { Circuit } from './circuit.ts';
 
-const NO_LIMIT = 'no code limits the dip at start for a house; 15 % is the figure for fire pumps (NEC 695.7, from memory)';
+const NO_LIMIT =
+  'no code limits the dip at start for a house; 15 % is the figure for fire pumps (NEC 695.7, from memory)';
 
 export function startFigures(context: Context, { starting, length, noRun }: Circuit): SheetFigure[] {
   const { phase, voltage } = context.facts.pump;
   const { gauge } = context.facts.wire;
-  const bound = known([starting, length], (lockedRotorCurrent, way) => startingDropBound({ phase, lockedRotorCurrent, length: way, gauge, voltage }));
+  const bound = known([starting, length], (lockedRotorCurrent, way) =>
+    startingDropBound({ phase, lockedRotorCurrent, length: way, gauge, voltage }),
+  );
   const share = known([bound], (ratio) => startingVoltageShare({ bound: ratio }));
   const torque = known([share], startingTorqueShare);
   const noStart: Missing | null =
-    starting === null ? { path: 'pump.power', words: 'the current at start: a power and voltage that the code’s table has' } : null;
+    starting === null
+      ? { path: 'pump.power', words: 'the current at start: a power and voltage that the code’s table has' }
+      : null;
   const missing = [noStart, noRun];
   return [
     figure(
       context,
-      { key: 'startingCurrent', title: 'Current with the rotor locked', symbol: 'I_s', value: starting, as: 'amperes', missing: [noStart] },
+      {
+        key: 'startingCurrent',
+        title: 'Current with the rotor locked',
+        symbol: 'I_s',
+        value: starting,
+        as: 'amperes',
+        missing: [noStart],
+      },
       () => ({
         terms: [term('I_s', 'locked-rotor current by the code’s table', starting, 'amperes')],
         steps: [step('I_s', 'I_s', starting, 'amperes')],
@@ -34,12 +51,24 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
     ),
     figure(
       context,
-      { key: 'startingBound', title: 'Dip at start, at the very worst', symbol: 'r', value: bound, as: 'percent', missing },
+      {
+        key: 'startingBound',
+        title: 'Dip at start, at the very worst',
+        symbol: 'r',
+        value: bound,
+        as: 'percent',
+        missing,
+      },
       () => ({
         terms: [
           term('m', phase === 1 ? 'there and back' : '√3 of three phases', returnFactor(phase), 'number'),
           term('I_s', 'locked-rotor current', starting, 'amperes'),
-          term('R', `resistance of ${gauge} AWG stranded copper at 75 °C`, known([gauge], conductorResistance), 'ohmsPerLength'),
+          term(
+            'R',
+            `resistance of ${gauge} AWG stranded copper at 75 °C`,
+            known([gauge], conductorResistance),
+            'ohmsPerLength',
+          ),
           term('L', 'panel to motor, one way', length, 'length'),
           term('V', 'supply voltage', voltage, 'volts'),
         ],
@@ -50,9 +79,19 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
     ),
     figure(
       context,
-      { key: 'startingVoltage', title: 'Voltage at the motor as it starts', symbol: 'x', value: share, as: 'percent', missing },
+      {
+        key: 'startingVoltage',
+        title: 'Voltage at the motor as it starts',
+        symbol: 'x',
+        value: share,
+        as: 'percent',
+        missing,
+      },
       () => ({
-        terms: [term('r', 'resistance of the wire over that of the stalled motor', bound, 'number'), term('c', 'power factor with the rotor locked, assumed', LOCKED_ROTOR_POWER_FACTOR, 'number')],
+        terms: [
+          term('r', 'resistance of the wire over that of the stalled motor', bound, 'number'),
+          term('c', 'power factor with the rotor locked, assumed', LOCKED_ROTOR_POWER_FACTOR, 'number'),
+        ],
         steps: [step('x', '1 / √(1 + 2 × r × c + r²)', share, 'percent')],
         range: within('a stiff supply; a long line to the house takes more', null),
         source: `voltage divider; ${NO_LIMIT}`,
@@ -60,7 +99,14 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
     ),
     figure(
       context,
-      { key: 'startingTorque', title: 'Starting torque that is left', symbol: 'k', value: torque, as: 'percent', missing },
+      {
+        key: 'startingTorque',
+        title: 'Starting torque that is left',
+        symbol: 'k',
+        value: torque,
+        as: 'percent',
+        missing,
+      },
       () => ({
         terms: [term('x', 'voltage at the motor as it starts', share, 'percent')],
         steps: [step('k', 'x²', torque, 'percent')],

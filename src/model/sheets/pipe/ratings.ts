@@ -1,0 +1,59 @@
+/** Rating of a plastic pipe by wall ratio, resin and temperature. */
+import type { Context } from '../../explain/context.ts';
+import type { PipeFacts } from '../../facts.ts';
+import { deratingFactor } from '../../formulas/pipeStrength.ts';
+import type { Pascals } from '../../si.ts';
+import { findPipe, pipeClasses } from '../../tables/pipes.ts';
+import type { SheetTable } from '../sheet.ts';
+import { cell, columns, row } from '../table.ts';
+import { wallOf, warmRating } from './strength.ts';
+
+const RESINS = ['PE3608', 'PE4710'] as const;
+
+/** Null for metal pipe, which bears no printed rating. */
+export function ratingTable(
+  context: Context,
+  { key, name, pipe, pressure }: { key: string; name: string; pipe: PipeFacts; pressure: Pascals | null },
+): SheetTable | null {
+  const { material, standard, nominalSize } = pipe;
+  if (material !== 'PE' && material !== 'PVC') return null;
+  const { show, facts } = context;
+  const temperature = facts.site.waterTemperature;
+  const factor = deratingFactor(material, temperature);
+  const resins = material === 'PE' ? RESINS : [null];
+  const rows = pipeClasses(standard).flatMap((ratio) =>
+    resins.map((resin) => {
+      const found = findPipe({ material, standard, size: nominalSize, ratio, resin });
+      const warm = found === null ? null : warmRating(found, temperature);
+      const own = ratio === pipe.wallClass && resin === pipe.resin;
+      const weak = warm !== null && pressure !== null && warm < pressure;
+      return row(
+        own ? 'this plan' : weak ? 'does not do' : null,
+        ratio,
+        resin ?? 'PVC 1120',
+        cell(found === null ? null : wallOf(found), show.bore),
+        cell(found?.rating ?? null, show.pressure),
+        cell(warm, show.pressure),
+        pressure === null || warm === null ? '–' : weak ? 'too weak' : 'does',
+      );
+    }),
+  );
+  return {
+    key: `${key}Ratings`,
+    title: `Ratings of ${nominalSize} ${material} for the ${name}, ${standard}`,
+    columns: columns(
+      ['ratio', 'Wall'],
+      ['resin', 'Resin'],
+      ['wall', 'Thickness'],
+      ['cold', 'Rating at 73 °F (23 °C)'],
+      ['warm', `Rating at ${show.temperature(temperature)}`],
+      ['verdict', 'Does it do?'],
+    ),
+    rows,
+    source: `${standard}, appendix: 2 HDS/(DR − 1) or 2 HDS/(SIDR + 1); temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
+    note:
+      factor === null
+        ? 'No rating is printed for plastic this warm.'
+        : 'A pressure without wall and resin names no pipe: ask for both. Threaded PVC is rated half.',
+  };
+}
