@@ -15,6 +15,8 @@ export interface DimensionPlace {
   readonly reach?: number;
   /** Where the figure stands between the two, from 0 at the top; half way unless said. */
   readonly share?: number;
+  /** The figure may stand a little to the side [px]. */
+  readonly figureX?: number;
 }
 
 const SIZE = 12;
@@ -25,7 +27,7 @@ export const dimensionWidth = (words: string): number => textWidth(words, SIZE, 
 
 export function drawDimension(
   key: string,
-  { x, from, to, words, ink, patch, reach, share = 0.5 }: DimensionPlace,
+  { x, from, to, words, ink, patch, reach, share = 0.5, figureX = x }: DimensionPlace,
 ): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
@@ -35,7 +37,7 @@ export function drawDimension(
   const heads = tight ? `${head(x, top, -1)}${head(x, bottom, 1)}` : `${head(x, top, 1)}${head(x, bottom, -1)}`;
   const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
   const middle = top + (bottom - top) * share;
-  const textX = tight ? x + 5 + width / 2 : x;
+  const textX = tight ? x + 5 + width / 2 : figureX;
   const ends = reach === undefined ? '' : stroke(reach, top, x - 4, top) + stroke(reach, bottom, x - 4, bottom);
   return group(key, [
     path('shaft', shaft, { stroke: ink }),

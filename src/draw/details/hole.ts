@@ -16,7 +16,7 @@ import { within } from './stage.ts';
 import type { Stage } from './stage.ts';
 
 /** Thickness of the grouted ring where no one gives the drilled diameter: 1.5 in is the least that most codes ask. */
-const ANNULUS: Metres = inches(1.6);
+export const ANNULUS: Metres = inches(1.6);
 /** A gravel pack stands 2 ft over its screen (common practice, no source), and never in the grout. */
 const PACK_OVER_SCREEN: Metres = 0.61;
 

@@ -26,7 +26,7 @@ export function drawMarks(
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
     const y = Math.min(Math.max((top + bottom) / 2, box.top + edge), box.bottom - edge);
-    let x = Math.max(part.left - MARK_PX * 0.75, box.left + edge);
+    let x = Math.max(besides(part, y), box.left + edge);
     const taken = (): boolean => marks.some((each) => Math.hypot(each.x - x, each.y - y) < MARK_PX + 1);
     while (taken() && x - MARK_PX - 2 > box.left + edge) x -= MARK_PX + 2;
     while (taken() && x < box.right - edge) x += MARK_PX + 2;
@@ -35,6 +35,14 @@ export function drawMarks(
     shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_PX, ink: frame.ink }));
   });
   return { shapes, marks };
+}
+
+/** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs. */
+function besides({ kind, left, right, middleAt }: Placed, y: number): number {
+  const half = (right - left) / 2;
+  const middle = middleAt?.(y) ?? left + half;
+  const away = half + MARK_PX * 0.75;
+  return kind === 'dropPipe' ? middle + away : middle - away;
 }
 
 function placeOf(placed: readonly Placed[], key: string, kind: PartKind): Placed | undefined {

@@ -14,6 +14,8 @@ export interface Placed {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  /** Its middle at a height [px], where it does not hang plumb. */
+  readonly middleAt?: (y: number) => number;
 }
 
 export interface Stage {

@@ -130,17 +130,39 @@ function reachOf(part: PlacedPart, { pipeRadius }: Strung): Metres {
 function note(part: PlacedPart, strung: Strung): void {
   const { pen, axis } = strung;
   if (part.kind === 'cableGuardStrip') return;
-  if (part.kind === 'splice') {
+  if (part.kind === 'dropPipe') {
+    putLong(strung, part, axis.pipe, part.radius);
+  } else if (part.kind === 'splice') {
     const at = axis.cable(middle(part));
     place(strung, part, pen.x(at - part.radius * 1.5), pen.x(at + part.radius));
-    return;
+  } else {
+    const at = strung.offset(part);
+    const reach = reachOf(part, strung);
+    place(strung, part, pen.x(at - reach), pen.x(at + reach));
   }
-  const top = Math.max(part.top, pen.top);
+}
+
+/** What runs through the window from edge to edge, and perhaps not plumb. */
+function putLong(
+  { pen, placed }: Strung,
+  part: PlacedPart,
+  run: (depth: Metres) => Metres,
+  reach: Metres,
+  from = part.top,
+): void {
+  const top = Math.max(from, pen.top);
   const bottom = Math.min(part.bottom, pen.bottom);
-  const at = part.kind === 'dropPipe' ? axis.pipe((top + bottom) / 2) : strung.offset(part);
-  const reach = reachOf(part, strung);
-  if (part.kind === 'dropPipe') place(strung, part, pen.x(at - reach), pen.x(at + reach), pen.y(top), pen.y(bottom));
-  else place(strung, part, pen.x(at - reach), pen.x(at + reach));
+  const at = pen.x(run((top + bottom) / 2));
+  const half = Math.max(3, reach * pen.across);
+  placed.push({
+    part: part.key,
+    kind: part.kind,
+    left: at - half,
+    right: at + half,
+    top: pen.y(top),
+    bottom: pen.y(bottom),
+    middleAt: (y) => pen.x(run(pen.top + (y - pen.y(pen.top)) / pen.down)),
+  });
 }
 
 /** A dash for what was taken for granted. */
@@ -216,19 +238,10 @@ function drawLines(strung: Strung): Shape[] {
   const rope = parts.find(({ kind }) => kind === 'rope');
   const cable = parts.find(({ kind }) => kind === 'cable');
   const shapes: Shape[] = [];
-  const put = (part: PlacedPart, offset: Metres): void =>
-    place(
-      strung,
-      part,
-      pen.x(offset) - 3,
-      pen.x(offset) + 3,
-      pen.y(Math.max(part.top, pen.top)),
-      pen.y(Math.min(part.bottom, pen.bottom)),
-    );
   if (rope !== undefined && facts.rope !== null && pump !== undefined && within(strung, rope.top, rope.bottom)) {
     const casingInsideRadius = (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
     shapes.push(drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, tied: facts.rope.tied }));
-    put(rope, axis.rope(Math.max(rope.top, pen.top + 0.2)));
+    putLong(strung, rope, axis.rope, rope.radius);
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
     const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inches(1));
@@ -242,7 +255,7 @@ function drawLines(strung: Strung): Shape[] {
         splices: parts.filter(({ kind }) => kind === 'splice'),
       }),
     );
-    put(cable, axis.cable(Math.max(top, pen.top + 0.3)));
+    putLong(strung, cable, axis.cable, cable.radius, top);
   }
   return shapes;
 }

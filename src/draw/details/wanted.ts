@@ -105,8 +105,9 @@ export function touching(
     const bottom = Math.min(part.bottom, box.bottom);
     if (bottom <= top) continue;
     const { across, down } = each.want;
-    const x = Math.max(Math.min(part.left + (part.right - part.left) * across, limit), box.left + 4);
     const y = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
+    const at = part.middleAt?.(y) ?? part.left + (part.right - part.left) * across;
+    const x = Math.max(Math.min(at, limit), box.left + 4);
     const { key, name, short, note, weight, severity, number, lit } = each;
     callouts.push({ key, x, y, name, short, note, weight, severity, number, lit });
   }

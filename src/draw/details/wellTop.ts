@@ -58,15 +58,14 @@ function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
   const bad = solution.findings.some(({ rule, severity }) => rule === FROST_RULE && severity !== 'note');
   const adapter = parts.find(({ kind }) => kind === 'pitlessAdapter');
   const beside = adapter === undefined ? facts.top.depth : adapter.bottom;
-  const middle = (axis.cable(beside) + axis.pipe(beside) - facts.dropPipe.outsideDiameter / 2) / 2;
+  const cable = pen.x(axis.cable(beside)) + 6;
+  const x = (cable + pen.x(axis.pipe(beside) - facts.dropPipe.outsideDiameter * 0.62)) / 2;
   const words = show(frame.units).small(Math.abs(gap));
-  // Its figure keeps clear of the cable.
-  const clear = pen.x(axis.cable(beside)) + 7 + dimensionWidth(words) / 2;
   return [
     drawDimension('frostClearance', {
-      // Above the frost the adapter's own sign stands by its upper end.
-      x: gap < 0 ? pen.x(middle) : Math.max(pen.x(middle), clear),
-      ...(gap < 0 ? { share: 0.76 } : {}),
+      x,
+      // Above the frost the adapter's own sign stands by its upper end; below it, the figure keeps clear of the cable.
+      ...(gap < 0 ? { share: 0.76 } : { figureX: Math.max(x, cable + dimensionWidth(words) / 2) }),
       from: pen.y(frost),
       to: pen.y(facts.top.depth),
       words,

@@ -35,7 +35,8 @@ export interface BuriedLinePlace {
   readonly wall: Cut;
   readonly fitting: Ramp | null;
   readonly clamps: number;
-  readonly bedding: boolean;
+  /** Where the bedding begins, outside the grout [px]; null above the ground. */
+  readonly beddingFrom: number | null;
   /** Inside diameter as a share of the outside one. */
   readonly shareOfBore: number;
 }
@@ -50,7 +51,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   const shoulder = place.from + (place.fitting ? unit * 3 : 0);
   const tip = shoulder + unit * 4;
   const shapes: Shape[] = [];
-  if (place.bedding) shapes.push(...drawBedding(place.from, place.to, top, bottom, bedding));
+  if (place.beddingFrom !== null) shapes.push(...drawBedding(place.beddingFrom, place.to, top, bottom, bedding));
   shapes.push(
     path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink }),
     path('bore', block(shoulder, middle - inside, place.to, middle + inside), {

@@ -8,6 +8,8 @@ import type { Pen } from './pen.ts';
 export interface ConduitPlace {
   /** Where it leaves the cap or seal [px]. */
   readonly from: readonly [x: number, y: number];
+  /** It stands on a seal and turns over; out of a cap it leaves sideways. */
+  readonly up: boolean;
   /** x of its plumb run [px]. */
   readonly plumb: number;
   /** y of its middle in the trench [px]. */
@@ -17,25 +19,33 @@ export interface ConduitPlace {
 
 export const conduitWidth = (part: PlacedPart, pen: Pen): number => Math.max(4, part.radius * 2 * pen.across);
 
-export function drawConduit(part: PlacedPart, pen: Pen, { from, plumb, trench, to }: ConduitPlace): Shape {
+export function drawConduit(part: PlacedPart, pen: Pen, place: ConduitPlace): Shape {
   const { conduit } = pen.tones;
   const wide = conduitWidth(part, pen);
-  const bend = Math.min(wide * 1.1, Math.abs(plumb - from[0]) * 0.9, Math.max(4, trench - from[1]) / 2);
-  const sweep = Math.min(wide * 1.6, Math.max(4, trench - from[1]) / 2, 22);
-  const d =
-    `M${tenth(from[0])} ${tenth(from[1])}H${tenth(plumb - bend)}Q${tenth(plumb)} ${tenth(from[1])} ${tenth(plumb)} ${tenth(from[1] + bend)}` +
-    `V${tenth(trench - sweep)}Q${tenth(plumb)} ${tenth(trench)} ${tenth(plumb + sweep)} ${tenth(trench)}H${tenth(to)}`;
-  const along = (key: string, stroke: string, width: number, extra = {}): Shape =>
-    path(key, d, { fill: 'none', stroke, 'stroke-width': tenth(width), ...extra });
+  const d = course(place, wide);
+  const along = (key: string, ink: string, width: number): Shape =>
+    path(key, d, { fill: 'none', stroke: ink, 'stroke-width': tenth(width) });
+  const [x, y] = place.from;
+  const reach = wide * 0.62;
+  const nut = place.up ? block(x - reach, y - 4, x + reach, y + 1) : block(x - 1, y - reach, x + 4, y + reach);
   return group(part.key, [
     along('edge', conduit.edge, wide),
     along('shade', conduit.shade, wide - 2),
     along('base', conduit.light, Math.max(1.5, wide * 0.55)),
     along('shine', conduit.shine, Math.max(0.8, wide * 0.2)),
-    // The locknut where it leaves the cap.
-    path('nut', block(from[0] - 1, from[1] - wide * 0.62, from[0] + 4, from[1] + wide * 0.62), {
-      fill: conduit.base,
-      stroke: conduit.edge,
-    }),
+    // The locknut where it leaves the cap or stands on the seal.
+    path('nut', nut, { fill: conduit.base, stroke: conduit.edge }),
   ]);
+}
+
+/** Its middle: out of the cap or up from the seal, over to the plumb run, down, and away to the house. */
+function course({ from: [x, y], up, plumb, trench, to }: ConduitPlace, wide: number): string {
+  const over = up ? y - wide * 1.1 : y;
+  const bend = Math.min(wide * 1.1, Math.abs(plumb - x) * (up ? 0.5 : 0.9), Math.max(4, trench - over) / 2);
+  const sweep = Math.min(wide * 1.6, Math.max(4, trench - over) / 2, 22);
+  const rise = up ? `V${tenth(over + bend)}Q${tenth(x)} ${tenth(over)} ${tenth(x + bend)} ${tenth(over)}` : '';
+  return (
+    `M${tenth(x)} ${tenth(y)}${rise}H${tenth(plumb - bend)}Q${tenth(plumb)} ${tenth(over)} ${tenth(plumb)} ${tenth(over + bend)}` +
+    `V${tenth(trench - sweep)}Q${tenth(plumb)} ${tenth(trench)} ${tenth(plumb + sweep)} ${tenth(trench)}H${tenth(to)}`
+  );
 }

@@ -1,0 +1,121 @@
+/** A top with a pitless adapter: adapter and line, vented cap, conduit, and the cable's spare loop under the cap. */
+import type { Metres } from '../../model/si.ts';
+import type { PlacedPart } from '../../model/solution.ts';
+import { inches } from '../../model/units.ts';
+import { lineOnPaper } from '../parts/buriedLine.ts';
+import { drawCap } from '../parts/cap.ts';
+import { tenth } from '../parts/outline.ts';
+import { drawPitlessAdapter, outletEnd } from '../parts/pitlessAdapter.ts';
+import type { PitlessPlace } from '../parts/pitlessAdapter.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect } from '../shapes.ts';
+import { ANNULUS } from './hole.ts';
+import { place } from './stage.ts';
+import type { Stage } from './stage.ts';
+import { casingRadii, drawBondOf, drawLine, drawWayOut, find } from './wayOut.ts';
+import type { Radii } from './wayOut.ts';
+
+/** The cable's plumb run begins this far under the casing top; above it hangs the spare loop. */
+const LOOP: Metres = inches(14);
+
+export function drawPitlessTop(stage: Stage): Shape[] {
+  const {
+    solution: { facts },
+    pen,
+    axis,
+    right,
+  } = stage;
+  const radii = casingRadii(stage);
+  const adapter = find(stage, 'pitlessAdapter');
+  const line = find(stage, 'buriedLine');
+  const cap = find(stage, 'cap');
+  const shapes: Shape[] = [];
+  if (adapter !== undefined && line !== undefined && adapter.top - 0.3 < pen.bottom && adapter.bottom + 0.3 > pen.top) {
+    const paper = lineOnPaper(line, pen);
+    const at: PitlessPlace = {
+      offset: axis.pipe(adapter.bottom),
+      pipeRadius: facts.dropPipe.outsideDiameter / 2,
+      pipeBore: facts.dropPipe.insideDiameter / 2,
+      casingInsideRadius: radii.inside,
+      casingOutsideRadius: radii.outside,
+      outletTop: paper.top,
+      outletBottom: paper.bottom,
+    };
+    const end = outletEnd(adapter, pen, at);
+    shapes.push(drawRestoredGrout(stage, radii.outside, paper.top, paper.bottom));
+    shapes.push(drawLine(stage, line, end, Math.max(end, pen.x(radii.outside + ANNULUS))));
+    shapes.push(drawPitlessAdapter(adapter, pen, at));
+    place(
+      stage,
+      adapter,
+      pen.x(at.offset - at.pipeRadius * 1.3),
+      pen.x(radii.outside) + 14,
+      Math.min(pen.y(adapter.top), paper.top - 15),
+      Math.max(pen.y(adapter.bottom), paper.bottom + 10),
+    );
+    place(stage, line, end, right, paper.top, paper.bottom);
+  }
+  if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, line));
+  shapes.push(...drawBondOf(stage, radii, cap?.bottom ?? radii.top));
+  return shapes;
+}
+
+/** Cap, conduit out of it and loop under it; what hangs out of a cap over the window's edge is drawn all the same. */
+function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, line: PlacedPart | undefined): Shape[] {
+  const { pen } = stage;
+  const conduit = find(stage, 'conduit');
+  const exit: readonly [number, number] = [
+    pen.x(cap.radius) - 2,
+    pen.y(cap.top) + (cap.bottom - cap.top) * pen.down * 0.45,
+  ];
+  const shapes: Shape[] = [];
+  if (conduit !== undefined && conduit.top < pen.bottom && conduit.bottom > pen.top) {
+    shapes.push(
+      drawWayOut(stage, conduit, {
+        from: exit,
+        up: false,
+        lineTop: line === undefined ? Infinity : lineOnPaper(line, pen).top,
+        reach: cap.radius,
+      }),
+    );
+  }
+  if (cap.bottom > pen.top && cap.top < pen.bottom) {
+    shapes.push(drawCap(cap, pen, { casingTop: radii.top, casingOutsideRadius: radii.outside }));
+    place(stage, cap, pen.x(-cap.radius), pen.x(cap.radius));
+  }
+  if (radii.top + LOOP > pen.top && cap.top < pen.bottom) shapes.push(drawSpareLoop(stage, radii, exit));
+  return shapes;
+}
+
+/** Grout cut away for the adapter's hole and put back round it. */
+function drawRestoredGrout({ solution, pen }: Stage, outside: Metres, top: number, bottom: number): Shape {
+  if (solution.facts.well.groutBottom === null) return group('restoredGrout', []);
+  const wall = pen.x(outside);
+  return group('restoredGrout', [
+    rect('patch', wall, top - 26, ANNULUS * pen.across, bottom - top + 52, {
+      fill: pen.tones.grout.fill,
+      stroke: pen.tones.grout.ink,
+      'stroke-width': 1,
+      'stroke-dasharray': '3 2',
+    }),
+  ]);
+}
+
+/** Cable to spare, coiled under the cap, so that the pump can be drawn far enough to work on the top joint. */
+function drawSpareLoop({ solution, pen, axis }: Stage, radii: Radii, exit: readonly [number, number]): Shape {
+  const cable = solution.parts.find((part) => part.kind === 'cable');
+  if (cable === undefined) return group('spareLoop', []);
+  const start = radii.top + LOOP;
+  const left = pen.x(axis.cable(start));
+  const wide = pen.x(radii.inside * 0.72) - left;
+  const y = (below: number): number => pen.y(radii.top) + below * LOOP * pen.down;
+  const x = (share: number): number => left + wide * share;
+  const d =
+    `M${tenth(left)} ${tenth(y(1.02))}V${tenth(y(0.6))}C${tenth(left)} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.5))}` +
+    `S${tenth(x(0.84))} ${tenth(y(1.15))} ${tenth(x(0.84))} ${tenth(y(0.5))}S${tenth(x(0.9))} ${tenth(exit[1])} ${tenth(exit[0])} ${tenth(exit[1])}`;
+  const thick = Math.max(2.6, cable.radius * 2 * pen.across);
+  return group('spareLoop', [
+    path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
+    path('glint', d, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
+  ]);
+}

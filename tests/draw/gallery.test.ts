@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { draw, toSvg } from '../../src/draw/index.ts';
+import type { View } from '../../src/draw/index.ts';
+import { solve } from '../../src/model/index.ts';
+import { GALLERY } from './gallery.ts';
+
+// What these hold is "unchanged since it was looked at"; the geometry is tested on its own, part by part.
+test.each(GALLERY)('$name is unchanged since it was looked at: $why', async ({ name, plan, view }) => {
+  const whole: View = { sheet: 'all', width: 1040, height: 920, units: 'us', theme: 'light', ...view };
+  const solution = solve(plan);
+  const findings = solution.findings.map(
+    ({ rule, severity, title, amount }) => `${severity} ${rule} ${title} (${amount})`,
+  );
+  // One shape a line, so that a change can be read.
+  const svg = toSvg(draw(solution, whole)).replaceAll('><', '>\n<');
+  await expect(`${svg}\n`).toMatchFileSnapshot(`gallery/${name}.svg`);
+  await expect(`${findings.join('\n')}\n`).toMatchFileSnapshot(`gallery/${name}.findings.txt`);
+});
+
+test('every kept picture has a name and a reason of its own', () => {
+  expect(new Set(GALLERY.map(({ name }) => name)).size).toBe(GALLERY.length);
+  expect(new Set(GALLERY.map(({ why }) => why)).size).toBe(GALLERY.length);
+});
