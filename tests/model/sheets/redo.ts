@@ -30,7 +30,7 @@ export function redo(worked: string, where: string): Found {
 }
 
 /** Half of the last digit that the text shows, in SI: what the reader's unit may be rounded by. */
-function lastDigit(text: string, value: number): number {
+export function lastDigit(text: string, value: number): number {
   const [number = '0'] = /[\d.]+/.exec(text) ?? [];
   const shown = Number(number);
   const decimals = number.split('.')[1]?.length ?? 0;

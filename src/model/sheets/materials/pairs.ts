@@ -58,7 +58,7 @@ function partsOf({ facts }: Context): readonly MetalPart[] {
     parts.push({
       name: 'clamps',
       metal: '304 stainless steel',
-      size: 1,
+      size: 2,
       wired: false,
       touches: string.clampScrew === 'carbon steel' ? ['clamp screws'] : [],
     });
