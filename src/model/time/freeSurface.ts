@@ -33,8 +33,9 @@ export function levelAfter({ bore, facts }: Bored, from: Metres, taken: CubicMet
   let left = taken;
   let level = from;
   for (const { top, bottom, insideRadius } of bore) {
-    if (bottom <= from) continue;
     const area = Math.PI * (insideRadius * insideRadius - pipe * pipe);
+    // A pipe that fills its stretch leaves no water there to take.
+    if (bottom <= from || !(area > 0)) continue;
     const start = Math.max(top, from);
     if (left <= area * (bottom - start)) return start + left / area;
     left -= area * (bottom - start);

@@ -18,11 +18,15 @@ export interface PoorWell {
   readonly storage: CubicMetres;
   /** As reported, else the flow of the test; null when neither is known. */
   readonly wellYield: CubicMetresPerSecond | null;
+  readonly yieldFrom: 'report' | 'test' | null;
   /** Storage over what the pump draws beyond the yield; null while the yield keeps up or is unknown. */
   readonly byYield: Seconds | null;
   /** By the level against time; null while the level stays above for thirty days, or nothing is known of the drawdown. */
   readonly byLevel: Seconds | null;
-  /** The sooner of the two: when to expect air, or the cut-off. Null: the well keeps up by all that is known. */
+  /**
+   * When to expect air, or the cut-off: the sooner of the two; but the flow of a test is no bound of what the well
+   * gives, so it counts only where no level can be told. Null: the well keeps up by all that is known.
+   */
   readonly breaksSuction: Seconds | null;
   /**
    * How long after the pump stopped a share of that storage is back; null when the pump never empties it, or when it
@@ -58,7 +62,9 @@ export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> =
   const byYield = wellYield === null ? null : timeToBreakSuction({ storage, pumpFlow: pumped.flow, wellYield });
   const curve = levelAgainstTime(solved, { ...options, pumpFor: null });
   const byLevel = 'reason' in curve ? null : curve.breaksSuction;
-  const times = [byYield, byLevel].filter((time) => time !== null);
+  const yieldFrom = wellYield === null ? null : facts.well.yield === null ? 'test' : 'report';
+  const yieldCounts = yieldFrom === 'report' || 'reason' in curve;
+  const times = [yieldCounts ? byYield : null, byLevel].filter((time) => time !== null);
   const breaksSuction = times.length > 0 ? Math.min(...times) : null;
   const comesBack = (share: Ratio): ComingBack | null => {
     if (!(share > 0 && share < 1)) throw new RangeError(`comesBack: share is ${share}, must lie between 0 and 1`);
@@ -70,7 +76,7 @@ export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> =
     return likely === null || likely > LAST_DAY ? null : { soonest, likely };
   };
   const { flow, words } = pumped;
-  return { flow, flowWords: words, lowest, storage, wellYield, byYield, byLevel, breaksSuction, comesBack };
+  return { flow, flowWords: words, lowest, storage, wellYield, yieldFrom, byYield, byLevel, breaksSuction, comesBack };
 }
 
 /** What the figures hold the well to give: the reported yield, else what it gave in its test. */

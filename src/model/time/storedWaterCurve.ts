@@ -30,6 +30,8 @@ export function storedWaterCurve(solved: Solved, setting: CurveSetting): LevelCu
   if (!(flow > wellYield))
     return { reason: 'The report gives a yield and no drawdown: how far the level falls at this flow is not known.' };
   const stored = waterBetween(solved, staticLevel, lowest.depth);
+  if (!(stored > 0))
+    return { reason: 'No water stands in the bore above the lowest level: see the diameters of pipe and bore.' };
   const emptied = stored / (flow - wellYield);
   const stops = pumpFor !== null && pumpFor < LAST_DAY ? pumpFor : null;
   const breaksSuction = emptied < (stops ?? LAST_DAY) ? emptied : null;
