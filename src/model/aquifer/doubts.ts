@@ -1,7 +1,6 @@
 /** What a fit rests on, and what in the readings speaks against it. */
 import type { Ratio, Seconds } from '../si.ts';
-import type { PumpingTest, RecoveryLine, Residual, TheisFit } from './pumpingTest.ts';
-import type { StraightLine } from './straightLine.ts';
+import type { PumpingTest, RecoveryLine, Residual, StraightLine, TheisFit } from './pumpingTest.ts';
 
 export function assumptionsOf(test: PumpingTest, tooEarly: Seconds): string[] {
   const said = [

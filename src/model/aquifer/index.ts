@@ -10,7 +10,7 @@ export type {
   RecoveryLine,
   RecoveryReading,
   Residual,
+  StraightLine,
   TestReading,
   TheisFit,
 } from './pumpingTest.ts';
-export type { StraightLine } from './straightLine.ts';

@@ -1,6 +1,5 @@
 /** A pumping test as typed in, and what is found in it. */
 import type { CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
-import type { StraightLine } from './straightLine.ts';
 
 /** Drawdown below the level at rest, a time after the pump was started. */
 export interface TestReading {
@@ -77,6 +76,20 @@ export interface FittedTest {
   readonly doubts: readonly string[];
 }
 
+/** Drawdown on log time. */
+export interface StraightLine {
+  readonly transmissivity: Estimate;
+  readonly storativity: Ratio;
+  readonly slopePerCycle: Metres;
+  /** Where the line has no drawdown. */
+  readonly zeroTime: Seconds;
+  /** The times it goes through. */
+  readonly from: Seconds;
+  readonly to: Seconds;
+  readonly used: number;
+}
+
+/** Residual drawdown on log t/t'. */
 export interface RecoveryLine {
   readonly transmissivity: Estimate;
   /** Per log cycle of t/t'. */

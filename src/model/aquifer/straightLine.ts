@@ -3,22 +3,10 @@ import { transmissivityFromSlope } from '../formulas/aquiferTest.ts';
 import type { CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
 import { logEstimate } from './estimate.ts';
 import { fitLine } from './line.ts';
-import type { Estimate, RecoveryLine, RecoveryReading, TestReading } from './pumpingTest.ts';
+import type { RecoveryLine, RecoveryReading, StraightLine, TestReading } from './pumpingTest.ts';
 
 /** The line holds to 1 % below this u; Kruseman & de Ridder (1994), ch. 3, with the error recomputed. */
 export const LINE_ARGUMENT: Ratio = 0.03;
-
-export interface StraightLine {
-  readonly transmissivity: Estimate;
-  readonly storativity: Ratio;
-  readonly slopePerCycle: Metres;
-  /** Where the line has no drawdown. */
-  readonly zeroTime: Seconds;
-  /** The times it goes through. */
-  readonly from: Seconds;
-  readonly to: Seconds;
-  readonly used: number;
-}
 
 /**
  * Drawdown on log time.
