@@ -13,7 +13,7 @@ const SYSTEMS = ['us', 'metric'] as const;
 const FORBIDDEN = /\bsafe\b|will not freeze|undefined|NaN|Infinity|\[object/i;
 
 /** Empirical formulas in units of their own. */
-const OWN_UNITS = new Set(['vortexSubmergence', 'conductivity', 'insulationFloor', 'groundWire']);
+const OWN_UNITS = new Set(['vortexSubmergence', 'conductivity', 'insulationFloor', 'groundWire', 'quickDepth']);
 
 function checkFigure(each: SheetFigure, where: string): void {
   const opened = each.explanation();
@@ -65,14 +65,60 @@ test.each(SAMPLES)('every figure of %s opens into a sum that is true, in both sy
   for (const units of SYSTEMS) sheetsOf(solution, units).forEach(checkSheet);
 });
 
+/** What only sheets read: who lives there, what is bred, where it freezes, and what the rope is. */
+const extras = fc.record({
+  people: fc.option(fc.integer({ min: 0, max: 12 }), { nil: undefined }),
+  fixtures: fc.option(
+    fc.dictionary(fc.constantFrom('shower', 'toilets', 'hose bibb', 'sauna', 'bedrooms', 'full bath'), fc.nat(20)),
+    { nil: undefined },
+  ),
+  stock: fc.option(fc.dictionary(fc.constantFrom('horses', 'llama', 'chickens'), fc.nat(200)), { nil: undefined }),
+  irrigation: fc.option(fc.constantFrom('1 gpm', '40 gpm'), { nil: undefined }),
+  kind: fc.constantFrom('pressure tank', 'open tank'),
+  control: fc.constantFrom('switch', 'variable speed'),
+  cutIn: fc.constantFrom('40 psi', '1 psi', '59 psi'),
+  precharge: fc.constantFrom('38 psi', '55 psi', '0 psi'),
+  branches: fc.option(fc.constantFrom([{}], [{ name: 'barn', demand: '9 gpm', distance: '900 ft', rise: '200 ft' }]), {
+    nil: undefined,
+  }),
+  freezing: fc.option(
+    fc.constantFrom(
+      { station: 'Duluth' },
+      { station: 'nowhere' },
+      { index: '900 degC d' },
+      { station: 'Minneapolis', index: '0 degC d', soil: 'peat', surface: 'trees' },
+    ),
+    { nil: undefined },
+  ),
+  altitude: fc.constantFrom('0 ft', '5000 ft'),
+  waterTemperature: fc.constantFrom('32 degF', '50 degF', '120 degF'),
+  ropes: fc.option(
+    fc.constantFrom(
+      { material: 'polypropylene', diameter: '1/4 in' },
+      { material: 'hemp', diameter: '1 in' },
+      { material: 'polyester', breakingStrength: '1 lbf' },
+    ),
+    { nil: undefined },
+  ),
+});
+
 test('any plan gives every sheet without a throw, and says what is missing', () => {
   fc.assert(
-    fc.property(anyPlan, fc.constantFrom(...SYSTEMS), (plan, units) => {
-      const sheets = sheetsOf(solve(plan), units);
+    fc.property(anyPlan, extras, fc.constantFrom(...SYSTEMS), (plan, extra, units) => {
+      const { freezing, altitude, waterTemperature, ropes, ...house } = extra;
+      const said = (object: object) =>
+        Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined));
+      const whole = planOf({
+        ...plan,
+        site: said({ ...plan.site, freezing, altitude, waterTemperature }),
+        house: said({ ...plan.house, ...house }),
+        ...(ropes === undefined ? {} : { rope: ropes }),
+      });
+      const sheets = sheetsOf(solve(whole), units);
       expect(sheets.map(({ key }) => key)).toEqual(allSheets.map(({ key }) => key));
       sheets.forEach(checkSheet);
     }),
-    { seed: SEED, numRuns: 100 },
+    { seed: SEED, numRuns: 120 },
   );
 });
 

@@ -91,15 +91,16 @@ export function frostFigures(context: Context): SheetFigure[] {
       {
         key: 'quickDepth',
         title: 'A second look by a rule of thumb',
-        symbol: 'z_q',
+        symbol: 'z',
         value: quick,
         as: 'small',
+        text: context.show.small,
         missing: [{ path: 'site.freezing.station', words: 'a weather station or a freezing index' }],
       },
       () => ({
         terms: [term('F', 'freezing index of the air, in kelvin-days', index, 'number')],
         steps: [step('z', '0.05518 × F^0.468', quick, 'number')],
-        formula: 'z_q = 55.18 × F^0.468 mm',
+        formula: 'z = 0.05518 × F^0.468, metres and kelvin-days',
         range: within('knows neither soil nor surface: plausibility only', null),
         source: 'Fair, Geyer & Okun, Water and Wastewater Engineering, eq. 5.41b',
       }),

@@ -75,7 +75,9 @@ export function speedFigures(context: Context): SheetFigure[] {
   const atDemand = known([demand], (flow) =>
     curve === null || asked === null ? null : speedFor(asked(flow), (ratio) => ratio ** 2 * curve.headAt(flow / ratio)),
   );
-  const still = curve === null || asked === null ? null : Math.sqrt(Math.max(asked(0), 0) / curve.shutOffHead);
+  // Downhill into an open tank water comes at any speed.
+  const lifted = asked === null ? null : Math.max(asked(0), 0);
+  const still = curve === null || lifted === null ? null : Math.sqrt(lifted / curve.shutOffHead);
   const inReach = still !== null && still <= 1 ? still : null;
   const missing = [
     noPumpCurve(context),
@@ -122,7 +124,7 @@ export function speedFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('H_s', 'head at no flow: lift, rise and pressure', asked?.(0) ?? null, 'length'),
+          term('H_s', 'head at no flow: lift, rise and pressure', lifted, 'length'),
           term('H_0', 'head of the pump at no flow, full speed', curve?.shutOffHead ?? null, 'length'),
         ],
         steps: [step('r_0', '√(H_s / H_0)', inReach, 'percent')],
