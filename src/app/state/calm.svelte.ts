@@ -1,14 +1,14 @@
 /**
- * A value for panels beside the drawing: at rest always the newest, while something is dragged ten times a second.
- * The drawing itself follows every frame; text that changes faster than it can be read only costs the frame its time.
+ * A value for panels beside the drawing: at rest always the newest, while something is dragged some eight times a second,
+ * and then in a task of its own. The drawing itself follows every frame; text that changes faster than it can be read
+ * only costs the frame its time.
  */
-const PAUSE = 100;
+const PAUSE = 120;
 
 export class Calm<T> {
   current: T;
   #newest: T;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  #shownAt = 0;
 
   constructor(value: T) {
     this.current = $state.raw(value);
@@ -18,14 +18,13 @@ export class Calm<T> {
   /** @param hurried  a drag is on */
   follow(value: T, hurried: boolean): void {
     this.#newest = value;
-    if (!hurried || performance.now() - this.#shownAt >= PAUSE) this.#show();
+    if (!hurried) this.#show();
     else this.#timer ??= setTimeout(() => this.#show(), PAUSE);
   }
 
   #show(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
-    this.#shownAt = performance.now();
     this.current = this.#newest;
   }
 }
