@@ -6,13 +6,11 @@ import { noDemand, noDrawdown, noRise, noStaticLevel } from '../../explain/missi
 import { step, term } from '../../explain/sum.ts';
 import { columnHeldByAir } from '../../formulas/suction.ts';
 import { atmosphericPressure, vapourPressure } from '../../formulas/water.ts';
-import type { Metres, Pascals } from '../../si.ts';
-import { feet } from '../../units.ts';
+import type { Pascals } from '../../si.ts';
+import { VALVE_ABOVE_WATER } from '../../rules/checkValve.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
-
-const PRACTICE: Metres = feet(25);
 
 /** Pressure in the line at the well while the tank stands at cut-out; more than in the house where the house is higher. */
 export function lineLowPressure({ facts, waterWeight, suspension }: Context): Pascals | null {
@@ -27,7 +25,7 @@ export function valveFigures(context: Context): SheetFigure[] {
   const { facts, values, show } = context;
   const { altitude, waterTemperature: temperature } = facts.site;
   const held = known([altitude], (height) => columnHeldByAir({ altitude: height, temperature }));
-  const least = known([held], (column) => Math.min(column, PRACTICE));
+  const least = known([held], (column) => Math.min(column, VALVE_ABOVE_WATER));
   const highest = known([values.pumpingWaterLevel, least], (level, most) => level - most);
   const low = lineLowPressure(context);
   return [

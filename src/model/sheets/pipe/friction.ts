@@ -9,6 +9,7 @@ import { pipeFriction, pipeFrictionHazenWilliams } from '../../figures/head.ts';
 import { darcyFactor, fittingHead, insertFittingLoss, reynoldsNumber, velocityIn } from '../../formulas/friction.ts';
 import { INSERT_BORE_RATIO } from '../../string/lengths.ts';
 import { FITTING_LOSS } from '../../tables/fittingLosses.ts';
+import { MOST_VELOCITY } from '../../rules/pipeMends.ts';
 import { feet } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
@@ -44,7 +45,7 @@ export function frictionFigures(context: Context, key: string, name: string, pip
         steps: [step('v', '4 × Q / (π × d²)', velocity, 'velocity')],
         range: within(
           'up to 5.6 ft/s (1.7 m/s), which is about 15 gpm in 1 in and 25 gpm in 1-1/4 in pipe',
-          velocity === null ? null : velocity <= feet(5.6),
+          velocity === null ? null : velocity <= MOST_VELOCITY,
         ),
         source: 'continuity; limit: common practice, no source',
       }),

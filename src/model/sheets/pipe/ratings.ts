@@ -3,10 +3,11 @@ import type { Context } from '../../explain/context.ts';
 import type { PipeFacts } from '../../facts.ts';
 import { deratingFactor } from '../../formulas/pipeStrength.ts';
 import type { Pascals } from '../../si.ts';
+import { warmRating } from '../../rules/pipe.ts';
 import { findPipe, pipeClasses } from '../../tables/pipes.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
-import { wallOf, warmRating } from './strength.ts';
+import { wallOf } from './strength.ts';
 
 const RESINS = ['PE3608', 'PE4710'] as const;
 
@@ -24,7 +25,7 @@ export function ratingTable(
   const rows = pipeClasses(standard).flatMap((ratio) =>
     resins.map((resin) => {
       const found = findPipe({ material, standard, size: nominalSize, ratio, resin });
-      const warm = found === null ? null : warmRating(found, temperature);
+      const warm = found === null ? null : warmRating(found, facts);
       const own = ratio === pipe.wallClass && resin === pipe.resin;
       const weak = warm !== null && pressure !== null && warm < pressure;
       return row(

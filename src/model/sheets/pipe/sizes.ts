@@ -5,13 +5,11 @@ import { pipeFriction, pipeFrictionHazenWilliams } from '../../figures/head.ts';
 import { velocityIn } from '../../formulas/friction.ts';
 import type { Metres, Pascals } from '../../si.ts';
 import { findPipe, pipeSizes } from '../../tables/pipes.ts';
-import { feet } from '../../units.ts';
+import { warmRating } from '../../rules/pipe.ts';
+import { MOST_VELOCITY } from '../../rules/pipeMends.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
-import { warmRating } from './strength.ts';
-
-const MOST_VELOCITY = feet(5.6);
 
 export function sizeTable(
   context: Context,
@@ -36,7 +34,7 @@ export function sizeTable(
     const hazen = known([demand, length], (flow, l) =>
       other === null ? null : pipeFrictionHazenWilliams(other, flow, l),
     );
-    const rating = other === null ? null : warmRating(other, facts.site.waterTemperature);
+    const rating = other === null ? null : warmRating(other, facts);
     const fast = velocity !== null && velocity > MOST_VELOCITY;
     const weak = rating !== null && pressure !== null && rating < pressure;
     const word = fast ? 'too fast' : weak ? 'too weak' : velocity === null ? 'demand unknown' : 'does';

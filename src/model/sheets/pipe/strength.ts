@@ -5,6 +5,7 @@ import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
 import { deratingFactor, WORKING_SHARE_WITHOUT_SURGE } from '../../formulas/pipeStrength.ts';
 import { surgePressure, suddenWithin, WALL_MODULUS, waveSpeed } from '../../formulas/waterHammer.ts';
+import { warmRating } from '../../rules/pipe.ts';
 import type { MetresPerSecond, Metres, Pascals } from '../../si.ts';
 import { feet, psi } from '../../units.ts';
 import { figure } from '../figure.ts';
@@ -32,13 +33,6 @@ const plastic = ({ material }: PipeFacts) => (material === 'PE' || material === 
 export const wallOf = ({ outsideDiameter, insideDiameter }: PipeFacts): Metres =>
   (outsideDiameter - insideDiameter) / 2;
 
-/** Rating in water of this temperature; null for metal, and where nobody knows it. */
-export function warmRating(pipe: PipeFacts, temperature: number): Pascals | null {
-  const material = plastic(pipe);
-  const factor = material === null ? null : deratingFactor(material, temperature);
-  return pipe.rating === null || factor === null ? null : pipe.rating * factor;
-}
-
 function modulusOf({ material }: PipeFacts): Pascals {
   return material === 'PE' || material === 'PVC' ? WALL_MODULUS[material] : WALL_MODULUS.steel;
 }
@@ -49,7 +43,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
   const temperature = facts.site.waterTemperature;
   const material = plastic(pipe);
   const factor = material === null ? null : deratingFactor(material, temperature);
-  const rating = warmRating(pipe, temperature);
+  const rating = warmRating(pipe, facts);
   const working = known([rating], (pressure) => pressure * WORKING_SHARE_WITHOUT_SURGE);
   const wall = wallOf(pipe);
   const density = context.system.water.density;

@@ -11,19 +11,18 @@ import {
   widestShroud,
 } from '../../formulas/flowPast.ts';
 import type { Metres, MetresPerSecond } from '../../si.ts';
-import { feet, inches } from '../../units.ts';
+import { LARGE_MOTOR, LEAST_VELOCITY, LEAST_VELOCITY_LARGE } from '../../rules/cooling.ts';
+import { slow } from '../../rules/say.ts';
+import { ENTRANCE_VELOCITY } from '../../rules/screen.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 
-const LEAST = feet(0.25);
-const LEAST_LARGE = feet(0.5);
-const LARGE_MOTOR = inches(5);
 const PRACTICE = 'continuity; the least velocity: common practice, no source. The motor’s own instructions overrule it';
 
 const leastVelocity = ({ facts }: Context): MetresPerSecond =>
-  facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_LARGE : LEAST;
+  facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_VELOCITY_LARGE : LEAST_VELOCITY;
 
 export function coolingFigures(context: Context): SheetFigure[] {
   const { facts } = context;
@@ -127,7 +126,7 @@ function screenFigure(context: Context): SheetFigure[] {
           term('a', 'open share of the surface, half of it counted', share, 'percent'),
         ],
         steps: [step('v_s', 'Q / (π × D × L × a)', velocity, 'velocity')],
-        range: within('0.1 ft/s (3 cm/s) is the usual most', velocity === null ? null : velocity <= feet(0.1)),
+        range: within('0.1 ft/s (3 cm/s) is the usual most', velocity === null ? null : velocity <= ENTRANCE_VELOCITY),
         source: 'continuity; limit: Montana Administrative Rules 36.21.652',
       }),
     ),
@@ -172,18 +171,13 @@ export function coolingTable(context: Context): SheetTable {
         here ? 'this plan' : null,
         what,
         cell(diameter, show.bore),
-        cell(speed, (v) => slow(v, show.units)),
+        cell(speed, (v) => slow(v, show)),
         cell(flow, show.flow),
       );
     }),
     source: PRACTICE,
-    note: `Enough is ${slow(least, show.units)}, all of it from below the motor. A dash: the motor does not fit, or the demand is unknown.`,
+    note: `Enough is ${slow(least, show)}, all of it from below the motor. A dash: the motor does not fit, or the demand is unknown.`,
   };
 }
 
 const NAMES = { casing: 'casing', screen: 'screen', openHole: 'open hole' } as const;
-
-/** Slow water: the hundredths count. */
-function slow(velocity: MetresPerSecond, units: 'us' | 'metric'): string {
-  return units === 'us' ? `${(velocity / 0.3048).toFixed(2)} ft/s` : `${velocity.toFixed(2)} m/s`;
-}

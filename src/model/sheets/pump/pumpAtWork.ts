@@ -4,7 +4,7 @@ import { pumpCurveOf, systemHead } from '../../figures/curves.ts';
 import { operatingPoint } from '../../formulas/operatingPoint.ts';
 import { efficiencyAt } from '../../formulas/pumpCurve.ts';
 import type { PumpCurve } from '../../formulas/pumpCurve.ts';
-import type { CubicMetresPerSecond, Metres, Pascals, Ratio } from '../../si.ts';
+import type { CubicMetresPerSecond, Pascals, Ratio } from '../../si.ts';
 import type { CurvePoint } from '../../solution.ts';
 
 export const curveOf = ({ facts, system }: Context): PumpCurve | null => pumpCurveOf(facts, system.water.density);
@@ -49,5 +49,3 @@ export function fillingFlow({ values }: Context): CubicMetresPerSecond | null {
   const { operatingFlowAtCutIn: high, operatingFlowAtCutOut: low } = values;
   return high === null || low === null ? null : (high + low) / 2;
 }
-
-export const headOf = (point: CurvePoint | null): Metres | null => point?.head ?? null;

@@ -13,6 +13,7 @@ import {
   ropeFactor,
   ropeLoadLimit,
 } from '../../formulas/rope.ts';
+import { ROPE_FACTOR } from '../../rules/rope.ts';
 import type { Newtons } from '../../si.ts';
 import { ROPES, ropeStrength, thinnestRope } from '../../tables/ropes.ts';
 import { feet, poundsForce } from '../../units.ts';
@@ -24,8 +25,6 @@ import { stringOf, waterBelow } from '../weight/hanging.ts';
 
 /** Strength left after years of use out of the sun. Assumed, no source: an old rope is judged by looking at it. */
 export const AGED_SHARE = 0.75;
-/** Least factor by which a knotted rope should outdo the string. Common practice, no source. */
-const CATCH_FACTOR = 1.5;
 /** Slack that the drop is figured with. */
 const SLACK = feet(2);
 
@@ -103,7 +102,7 @@ export function failureTable(context: Context): SheetTable {
     rows: failures(context).map(({ what, load }) => {
       const factor = factorOf(load, 1);
       const aged = factorOf(load, AGED_SHARE);
-      const word = aged === null ? '–' : aged >= CATCH_FACTOR ? 'holds' : aged >= 1 ? 'just holds' : 'parts';
+      const word = aged === null ? '–' : aged >= ROPE_FACTOR ? 'holds' : aged >= 1 ? 'just holds' : 'parts';
       return row(
         word === 'parts' ? 'does not do' : null,
         what,
@@ -130,7 +129,7 @@ export function ropeFigures(context: Context): SheetFigure[] {
   const knotted = known([strength], (breaking) => breaking * KNOT_EFFICIENCY);
   const limit = (designFactor: number) =>
     known([strength], (breaking) => ropeLoadLimit({ breakingStrength: breaking, designFactor }));
-  const needed = known([load], (weight) => requiredRopeStrength({ load: weight, designFactor: CATCH_FACTOR }));
+  const needed = known([load], (weight) => requiredRopeStrength({ load: weight, designFactor: ROPE_FACTOR }));
   const work = known([load], (weight) => requiredRopeStrength({ load: weight, designFactor: DESIGN_FACTOR.least }));
   const peak = failures(context).find(({ key }) => key === 'slack')?.load ?? null;
   const size = needed === null ? null : thinnestRope('polypropylene', needed);
@@ -216,7 +215,7 @@ export function ropeFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('W', 'hanging load, pipe full and well empty', load, 'force'),
-          term('f', 'factor', CATCH_FACTOR, 'number'),
+          term('f', 'factor', ROPE_FACTOR, 'number'),
           term('η', 'share that a knot leaves', KNOT_EFFICIENCY, 'percent'),
         ],
         steps: [step('S_n', 'W × f / η', needed, 'force')],

@@ -1,13 +1,12 @@
 /** Gauges for this plan and how far each goes; currents of motors by power and voltage. */
 import type { Context } from '../../explain/context.ts';
 import { ampacity, GAUGES, longestRun, requiredAmpacity, voltageDrop } from '../../formulas/wire.ts';
+import { DROP_NOTE, DROP_WARNING } from '../../rules/electrical.ts';
 import { lockedRotorCurrent, motorCurrent, RATED_POWERS } from '../../tables/motors.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import type { Circuit } from './circuit.ts';
-
-const MOST_DROP = 0.05;
 
 export function gaugeTable(context: Context, { current, tabled, length }: Circuit): SheetTable {
   const { facts, show } = context;
@@ -38,7 +37,7 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
           ? 'current unknown'
           : warm < asked
             ? 'too thin for the current'
-            : drop !== null && drop > MOST_DROP
+            : drop !== null && drop > DROP_WARNING
               ? 'drops too much'
               : cold < asked
                 ? 'only with 75 °C terminals'
@@ -49,8 +48,8 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
       return row(
         gauge === facts.wire.gauge ? 'this plan' : bad ? 'does not do' : null,
         `${gauge} AWG`,
-        cell(far(0.03), show.depth),
-        cell(far(MOST_DROP), show.depth),
+        cell(far(DROP_NOTE), show.depth),
+        cell(far(DROP_WARNING), show.depth),
         cell(drop, show.percent),
         cell(cold, show.current),
         cell(warm, show.current),
