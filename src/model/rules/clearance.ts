@@ -58,7 +58,8 @@ export const pumpPassesCasing = defineRule({
     const tight = solved.bore.find(
       (stretch) => stretch.known && !meets(2 * stretch.insideRadius - widest - TIGHT_FIT, 'length'),
     );
-    if (tight === undefined) return [];
+    // Where it is tight from the top, no depth helps: another pump does.
+    if (tight === undefined || tight === solved.bore[0]) return [];
     return [
       {
         setting: 'pump.setting',

@@ -58,7 +58,12 @@ function clashWords(range: Range, { show }: Given): string {
 }
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
-function writtenInside({ solved, facts }: Given, setting: BandSetting, which: 'from' | 'to', ends: Ends): string {
+export function writtenInside(
+  { solved, facts }: Pick<Given, 'solved' | 'facts'>,
+  setting: BandSetting,
+  which: 'from' | 'to',
+  ends: Ends,
+): string {
   const shift = setting === 'pump.setting' && facts.depthsFrom === 'casing top' ? facts.well.casingHeight : 0;
   const unit = unitAt(solved.plan, setting, facts.units === 'us' ? (setting === 'top.depth' ? 'in' : 'ft') : 'm');
   const exact = ends[which] + shift;

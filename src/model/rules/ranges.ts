@@ -87,8 +87,8 @@ function pitlessRoom({ facts, values }: Solved): Room {
 }
 
 /**
- * A limit that no place in the room meets cannot be mended by moving, so it is left out. One that gives way counts only
- * while it leaves something of what the others allow.
+ * A firm limit always counts: where no depth meets it there is no band, and the rules at its two ends are named. One that
+ * gives way, since something else mends it, counts only while it leaves something of what the others allow.
  */
 function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[], solved: Solved): Range {
   let { from, to } = room;
@@ -98,13 +98,12 @@ function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[],
     if (givesWay) firm = meets(to.depth - from.depth, 'length') ? { from: from.depth, to: to.depth } : null;
     for (const { rule, limit } of limits) {
       if (limit.setting !== setting || (limit.givesWay ?? false) !== givesWay) continue;
-      const least = givesWay ? from.depth : room.from.depth;
-      const most = givesWay ? to.depth : room.to.depth;
-      if (limit.from !== undefined && meets(most - limit.from, 'length')) {
+      const [least, most] = [from.depth, to.depth];
+      if (limit.from !== undefined && (!givesWay || meets(most - limit.from, 'length'))) {
         heeded.push(rule);
         if (limit.from > from.depth) from = { depth: limit.from, rule, label: limit.label };
       }
-      if (limit.to !== undefined && meets(limit.to - least, 'length')) {
+      if (limit.to !== undefined && (!givesWay || meets(limit.to - least, 'length'))) {
         heeded.push(rule);
         if (limit.to < to.depth) to = { depth: limit.to, rule, label: limit.label };
       }

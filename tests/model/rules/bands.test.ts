@@ -61,10 +61,16 @@ describe('the band of the pump', () => {
     expect([found.from, found.to, found.clash]).toEqual([null, null, ['PR-02', 'PR-01']]);
   });
 
-  test('leaves out a rule that no depth in the well could meet', () => {
-    const found = band('pump.setting', { 'water.pumping.level': '250 ft' });
-    expect(found.fromRule).toBe('');
-    expect(toFeet(found.from!)).toBeCloseTo(40, 6);
+  test('is nowhere when water falls too low for any depth, and names what excludes what', () => {
+    expect(band('pump.setting', { 'water.pumping.level': '250 ft' })).toMatchObject({
+      from: null,
+      to: null,
+      clash: ['PR-02', 'PR-01'],
+    });
+  });
+
+  test('leaves out a fit that no depth mends: the pump is too wide for the casing from the top', () => {
+    expect(band('pump.setting', { 'pump.diameter': '4.95 in' }).from).not.toBeNull();
   });
 
   test('is not drawn while the static level is unknown', () => {

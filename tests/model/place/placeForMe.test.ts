@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { placeForMe } from '../../../src/model/place/placeForMe.ts';
+import { solve, withValue, type Severity, type Verdict } from '../../../src/model/index.ts';
+import { anyPlan } from '../../plans/anyPlan.ts';
+import { SAMPLES, planOf, rockWell, sample } from '../../plans/build.ts';
+
+const readable = (json: unknown) => planOf(JSON.parse(JSON.stringify(json)));
+const at = (changes: ReturnType<typeof placeForMe>['changes'], path: string) =>
+  changes.find((change) => change.path === path);
+
+describe('a rock well with its parts in the wrong places', () => {
+  const wrong = [
+    ['top.depth', '2 ft'],
+    ['pump.setting', '195 ft'],
+    ['string.checkValves', []],
+    ['wire.size', '14 AWG'],
+  ].reduce((plan, [path, to]) => withValue(plan, path as string, to), rockWell());
+  const { plan, changes, remaining } = placeForMe(wrong);
+  test('the adapter goes to the margin below frost and the pump to its least submergence', () => {
+    expect(at(changes, 'top.depth')).toMatchObject({ from: '2 ft', to: '3.5 ft', rule: 'PR-19' });
+    // 40 ft of static level, 42 ft of drawdown at 7 gpm and 10 ft of water over the intake.
+    expect(at(changes, 'pump.setting')).toMatchObject({ from: '195 ft', to: '92 ft', rule: 'PR-02' });
+  });
+  test('valve and wire follow the rules’ own mends, each with its reason', () => {
+    expect(at(changes, 'string.checkValves')?.rule).toBe('PR-09');
+    for (const change of changes) expect(change.why).toMatch(/\.$/);
+  });
+  test('no danger is left', () => {
+    expect(remaining.filter(({ severity }) => severity === 'danger')).toEqual([]);
+    expect(solve(plan).findings).toEqual(remaining);
+  });
+});
+
+test('what was reported or stands installed is left and said', () => {
+  const plan = readable({
+    ...rockWell(),
+    status: { 'pump.setting': 'installed' },
+    pump: { setting: '195 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } },
+  });
+  const { plan: after, left } = placeForMe(plan);
+  expect(after.pump.setting).toBe('195 ft');
+  expect(left).toEqual([{ path: 'pump.setting', why: expect.stringMatching(/installed/) }]);
+});
+
+// Common practice, no source: in a low-yield well the pump hangs deep, for storage.
+test('in a well that gives little the pump goes as deep as the rules allow', () => {
+  const well = {
+    depth: '300 ft',
+    casing: { material: 'steel', size: '6 in', bottom: '40 ft', height: '12 in' },
+    intake: { kind: 'open hole', diameter: '6 in' },
+    yield: '1 gpm',
+    yieldFrom: 'pump',
+  };
+  const { changes } = placeForMe(
+    rockWell({ well, water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '90 ft', flow: '7 gpm' } } }),
+  );
+  expect(at(changes, 'pump.setting')).toMatchObject({ to: '288 ft', rule: 'PR-01' });
+});
+
+test('where frost and water exclude each other the rules are named, and what would have to change', () => {
+  const { clashes } = placeForMe(
+    rockWell({ water: { staticLevel: '38 in', pumping: { kind: 'test', flow: '10 gpm', drawdown: '60 ft' } } }),
+  );
+  expect(clashes).toMatchObject([
+    {
+      rules: ['PR-19', 'PR-20'],
+      words: expect.stringMatching(/pitless adapter/),
+      whatWouldHaveToChange: expect.stringMatching(/under water/),
+    },
+  ]);
+});
+
+test('an unknown water level places no pump and says so', () => {
+  const { left, plan } = placeForMe(rockWell({ water: { staticLevel: 'unknown' } }));
+  expect(plan.pump.setting).toBe('140 ft');
+  expect(left).toEqual([{ path: 'pump.setting', why: expect.stringMatching(/water level/) }]);
+});
+
+const RANK: Readonly<Record<Verdict, number>> = {
+  ok: 0,
+  'not judged': 0,
+  note: 1,
+  warning: 2,
+  danger: 3,
+} satisfies Record<Severity | 'ok' | 'not judged', number>;
+
+test('any plan stays readable, gains no danger, and is placed the second time as the first', () => {
+  fc.assert(
+    fc.property(anyPlan, (json) => {
+      const plan = readable(json);
+      const before = solve(plan);
+      if ((before.values.clearanceToBottom ?? 0) < 0) return;
+      const once = placeForMe(plan);
+      const after = solve(readable(once.plan));
+      for (const [rule, verdict] of Object.entries(after.verdicts)) {
+        if (RANK[verdict] === 3) expect(before.verdicts[rule], rule).toBe('danger');
+      }
+      expect(placeForMe(once.plan).changes).toEqual([]);
+    }),
+    { numRuns: 200, seed: 3 },
+  );
+});
+
+test.each(SAMPLES)('%s is placed without a danger', (name) => {
+  expect(placeForMe(planOf(sample(name))).remaining.filter(({ severity }) => severity === 'danger')).toEqual([]);
+});
