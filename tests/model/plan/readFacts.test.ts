@@ -191,8 +191,8 @@ test('several screens and a single one in its short form read alike', () => {
 });
 
 test('what no figure reads yet is kept and listed', () => {
-  const house = { ...sample().house, people: 4, control: 'variable speed' };
-  expect(factsOf(spoiled('house', house)).notUsed).toEqual(['house.people', 'house.control']);
+  const water = { ...sample().water, sand: true, gas: false };
+  expect(factsOf(spoiled('water', water)).notUsed).toEqual(['water.sand', 'water.gas']);
 });
 
 test('every plan that reads has finite facts, and is left as it was', () => {

@@ -4,10 +4,10 @@ import { DEFAULTS } from '../defaults.ts';
 import { choice, count, fact, fieldMeta, flag, group, list, quantity, words } from '../field.ts';
 import { line } from './pipe.ts';
 
-/** How many of each, by name: not computed yet. */
+/** How many of each, by name. */
 function counts(label: string, help: string) {
   const schema = z.record(z.string(), count(0, 100000, 'Number', 'How many.'));
-  fieldMeta.add(schema, { kind: 'group', label, help, later: true });
+  fieldMeta.add(schema, { kind: 'group', label, help });
   return schema;
 }
 
@@ -21,9 +21,9 @@ export const house = group(
       }),
     ),
     fixtures: z.optional(counts('Fixtures', 'How many of each: taps, showers, toilets.')),
-    people: z.optional(count(0, 10000, 'People', 'How many live there.', { later: true })),
+    people: z.optional(count(0, 10000, 'People', 'How many live there.')),
     stock: z.optional(counts('Stock', 'How many animals of each kind.')),
-    irrigation: z.optional(quantity('flow', 'Irrigation', 'Flow for watering.', { later: true })),
+    irrigation: z.optional(quantity('flow', 'Irrigation', 'Flow for watering.')),
     cutIn: z.optional(
       quantity('pressure', 'Cut-in', 'Pressure at which the switch starts the pump.', { default: DEFAULTS.cutIn }),
     ),
@@ -57,13 +57,11 @@ export const house = group(
     kind: z.optional(
       choice(['pressure tank', 'open tank'], 'Kind of tank', 'Whether the pump fills a pressure tank or an open one.', {
         default: DEFAULTS.houseKind,
-        later: 'open tank',
       }),
     ),
     control: z.optional(
       choice(['switch', 'variable speed'], 'Control', 'What starts and stops the pump.', {
         default: DEFAULTS.control,
-        later: 'variable speed',
       }),
     ),
     branches: z.optional(
@@ -79,7 +77,7 @@ export const house = group(
           ),
           line: z.optional(line),
         }),
-        { later: true, to: 20 },
+        { to: 20 },
       ),
     ),
   },

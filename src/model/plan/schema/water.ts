@@ -65,10 +65,8 @@ export const water = group(
     dryFall: z.optional(
       fact('length', 'Fall in a dry season', 'How much lower than today the water stands in a dry season.'),
     ),
-    pH: z.optional(
-      fact('ratio', 'pH', 'Below 7 the water is acid and eats metal.', { from: '0', to: '14', later: true }),
-    ),
-    conductivity: z.optional(fact('conductivity', 'Conductivity', 'How much salt is in the water.', { later: true })),
+    pH: z.optional(fact('ratio', 'pH', 'Below 7 the water is acid and eats metal.', { from: '0', to: '14' })),
+    conductivity: z.optional(fact('conductivity', 'Conductivity', 'How much salt is in the water.')),
     sand: z.optional(flag('Sand', 'Whether the well gives sand.', { later: true })),
     gas: z.optional(flag('Gas', 'Whether gas comes with the water.', { later: true })),
     pumping: z.optional(pumping),
