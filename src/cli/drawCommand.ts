@@ -10,9 +10,9 @@ const THEMES = ['light', 'dark', 'print'] as const;
 const SHEETS = {
   all: { width: 1040, height: 1000 },
   section: { width: 640, height: 1000 },
-  top: { width: 480, height: 520 },
-  pump: { width: 480, height: 520 },
-  at: { width: 420, height: 420 },
+  top: { width: 560, height: 640 },
+  pump: { width: 560, height: 640 },
+  at: { width: 560, height: 640 },
 } as const;
 
 /** `wellcut draw PLAN.json [-o out.svg|out.png] [--view …] [--theme …] [--date …]`: exits 0 even with dangers. */
