@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { draw, toSvg } from '../../src/draw/index.ts';
+import { solve } from '../../src/model/index.ts';
+import { planOf, sample } from '../plans/build.ts';
+
+test('the picture in the README is what the program draws today (npm run picture)', () => {
+  const scene = draw(solve(planOf(sample('tamarack-ridge'))), {
+    sheet: 'all',
+    width: 1040,
+    height: 1000,
+    units: 'us',
+    theme: 'light',
+    caption: true,
+  });
+  const shown = readFileSync(new URL('../../static/pictures/tamarack-ridge.svg', import.meta.url), 'utf8');
+  expect(shown).toBe(`${toSvg(scene)}\n`);
+});
