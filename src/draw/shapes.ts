@@ -63,7 +63,6 @@ export interface TextStyle {
   /** Left out where the group around it says. */
   readonly fill?: string;
   readonly anchor?: 'start' | 'middle' | 'end';
-  readonly italic?: boolean;
 }
 
 /** One line of text; y is its baseline. */
@@ -72,7 +71,6 @@ export function text(key: string, x: number, y: number, words: string, style: Te
   if (style.fill !== undefined) attrs['fill'] = style.fill;
   if (style.weight !== undefined && style.weight !== 400) attrs['font-weight'] = style.weight;
   if (style.anchor !== undefined && style.anchor !== 'start') attrs['text-anchor'] = style.anchor;
-  if (style.italic === true) attrs['font-style'] = 'italic';
   return { key, tag: 'text', attrs, text: words };
 }
 

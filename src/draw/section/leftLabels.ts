@@ -175,7 +175,7 @@ export function drawLayerNames(
       ]),
     );
   }
-  return shapes.length === 0 ? [] : [group('layerNames', shapes, { fill: frame.ink.ink, 'font-style': 'italic' })];
+  return shapes.length === 0 ? [] : [group('layerNames', shapes, { fill: frame.ink.ink })];
 }
 
 /** Two lines where the layer is thick enough and whole words fit; else what fits on one. */

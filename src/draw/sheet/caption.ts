@@ -1,5 +1,6 @@
 /** Under an exported drawing: the legend of what is on the sheet, and the title block. */
-import type { Solution } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
@@ -91,21 +92,29 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
     ],
   });
   const symbols = frames.some((frame) => frame.view === 'O');
+  /** Nothing is explained that no frame shows. */
+  const shown = (top: Metres | null, bottom = top): boolean =>
+    top !== null && bottom !== null && frames.some((frame) => top <= frame.bottomDepth && bottom >= frame.topDepth);
+  const screens = bore.filter((stretch) => stretch.kind === 'screen');
   return [
-    ...materials(solution).map((material): Entry => ({
+    ...materials(solution, shown).map((material): Entry => ({
       key: `material/${material}`,
       words: material,
       swatch: (x, y) => materialSwatch(material, x, y, ink, view),
     })),
-    ...(levels.static === null ? [] : [level('static', 'static water level, pump off', ink.static, false)]),
-    ...(levels.pumping === null ? [] : [level('pumping', 'pumping level, pump on', ink.pumping, true)]),
-    ...(cone === null ? [] : [stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5')]),
-    ...(values.frostDepth === null ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
-    ...(bands.some((band) => band.from !== null)
+    ...(!shown(levels.static) ? [] : [level('static', 'static water level, pump off', ink.static, false)]),
+    ...(!shown(levels.pumping) ? [] : [level('pumping', 'pumping level, pump on', ink.pumping, true)]),
+    ...(cone === null || !symbols
+      ? []
+      : [stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5')]),
+    ...(!shown(values.frostDepth) ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
+    ...(symbols && bands.some((band) => band.from !== null)
       ? [fill('band', 'where every rule holds', view.theme === 'print' ? ink.steel.dark : ink.allowed)]
       : []),
-    ...(facts.well.groutBottom === null ? [] : [fill('grout', 'grout', ink.grout)]),
-    ...(bore.some((stretch) => stretch.kind === 'screen') ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
+    ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom)
+      ? []
+      : [fill('grout', 'grout', ink.grout)]),
+    ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
     ...(symbols
       ? [
           {
@@ -126,9 +135,10 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
   ];
 }
 
-function materials({ facts }: Solution): string[] {
-  const named = [...new Set(facts.well.layers.map((layer) => layer.material))];
-  return named.length === 0 ? ['ground not reported'] : named;
+function materials({ facts }: Solution, shown: (top: Metres, bottom: Metres) => boolean): string[] {
+  const { layers } = facts.well;
+  if (layers.length === 0) return ['ground not reported'];
+  return [...new Set(layers.filter(({ top, bottom }) => shown(top, bottom)).map(({ material }) => material))];
 }
 
 /** Of a few pieces of the grid the one where the pattern has most to show. */
@@ -181,7 +191,10 @@ function drawTitleBlock(solution: Solution, view: View, box: Box, frames: readon
 
 function blockLines({ facts, findings, notJudged }: Solution, view: View, frames: readonly FramePlace[]): string[] {
   const date = view.imprint?.date ?? facts.date;
-  const count = (severity: string) => findings.filter((finding) => finding.severity === severity).length;
+  const count = (severity: Severity) => {
+    const number = findings.filter((finding) => finding.severity === severity).length;
+    return `${number} ${severity}${number === 1 ? '' : 's'}`;
+  };
   const units = show(view.units).units === 'us' ? 'feet and inches' : 'metres';
   const factors = frames.map(({ view: name, widthFactor }) => `${name} ×${factorWords(widthFactor)}`).join(', ');
   return [
@@ -189,7 +202,7 @@ function blockLines({ facts, findings, notJudged }: Solution, view: View, frames
       .filter((part) => part !== '')
       .join(' · '),
     `Depths to scale; widths enlarged: ${factors}`,
-    `Checks: ${count('danger')} danger, ${count('warning')} warning, ${count('note')} note, ${notJudged.length} not judged`,
+    `Checks: ${count('danger')}, ${count('warning')}, ${count('note')}, ${notJudged.length} not judged`,
     `Not an engineered drawing; local code and licensed practice decide.${view.imprint?.version === undefined ? '' : ` Version ${view.imprint.version}`}`,
   ];
 }
