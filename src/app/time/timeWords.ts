@@ -1,0 +1,49 @@
+/** What is said of the water at a time. */
+import type { Seconds } from '../../model/si.ts';
+import type { LevelCurve, PoorWell } from '../../model/time/index.ts';
+import type { Show } from '../../model/units.ts';
+import { sayTime } from './timeScale.ts';
+
+/** "Water as it stands 4 h after the start: 92 ft deep, 88 ft over the intake." */
+export function sayLevel(curve: LevelCurve, time: Seconds, intake: number, show: Show): string {
+  const level = curve.levelAt(time);
+  const over = intake - level;
+  // Rounded first: a level at the intake is neither over nor under it by nothing.
+  const at = show.depth(over) === show.depth(0);
+  const where = at
+    ? 'at the intake'
+    : over > 0
+      ? `${show.depth(over)} over the intake`
+      : `${show.depth(-over)} under the intake`;
+  const depth = level < 0 ? `${show.depth(-level)} above ground` : `${show.depth(level)} deep`;
+  return `Water as it stands ${sayTime(time)} after the start: ${depth}, ${where}.`;
+}
+
+/** What the pump does at that time, and at what flow. */
+export function sayPhase(curve: LevelCurve, time: Seconds, show: Show): string {
+  switch (curve.phaseAt(time)) {
+    case 'pumping':
+      return `The pump draws ${show.flow(curve.flow)}, ${curve.flowWords}.`;
+    case 'at lowest':
+      return `The water is down to the ${curve.lowest.by}: the pump gets only what the well gives, ${show.flow(curve.flowAt(time))}.`;
+    case 'recovery':
+      return 'The pump is off, and the water comes back.';
+  }
+}
+
+/** When it breaks suction, and how long half of the water in the bore takes to come back; empty where it never does. */
+export function sayBreak(curve: LevelCurve, poor: PoorWell | null): string {
+  const { breaksSuction, lowest } = curve;
+  if (breaksSuction === null) return '';
+  const back = poor?.comesBack(0.5) ?? null;
+  const what = lowest.by === 'intake' ? 'The pump breaks suction' : 'The low-level cut-off is reached';
+  const rest = back === null ? '' : ` Half of the stored water is back about ${sayTime(back.likely)} after a stop.`;
+  return `${what} ${sayTime(breaksSuction)} after the start.${rest}`;
+}
+
+/** Empty from the time on from which something is claimed. */
+export function sayNotClaimed(curve: LevelCurve, time: Seconds): string {
+  return time < curve.claimedFrom
+    ? `Nothing is claimed before ${sayTime(curve.claimedFrom)}: the level drawn is a guess.`
+    : '';
+}
