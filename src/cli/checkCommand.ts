@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { explainAll } from '../model/explain/explain.ts';
 import { solve, type Solution } from '../model/index.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { readInput } from './readInput.ts';
@@ -40,6 +41,8 @@ export function reportOf(solution: Solution) {
       source,
       mend,
     })),
+    /** How each figure came about, in the plan's units: the same text as on the page. */
+    arithmetic: explainAll(solution),
   };
 }
 

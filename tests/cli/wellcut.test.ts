@@ -91,8 +91,10 @@ describe('check', () => {
     const report = JSON.parse(wellcut(['check', planFile('dangerous', dangerous), '--json']).stdout) as {
       verdicts: Record<string, string>;
       findings: { rule: string; margin: number; mend: unknown }[];
+      arithmetic: { name: string; formula: string; worked: string; source: string }[];
+      values: Record<string, number | null>;
     };
-    expect(Object.keys(report)).toEqual(['values', 'assumed', 'unknown', 'verdicts', 'findings']);
+    expect(Object.keys(report)).toEqual(['values', 'assumed', 'unknown', 'verdicts', 'findings', 'arithmetic']);
     expect(Object.keys(report.verdicts)).toHaveLength(53);
     const frost = report.findings.find((finding) => finding.rule === 'PR-19')!;
     expect(Object.keys(frost)).toEqual([
@@ -107,6 +109,8 @@ describe('check', () => {
       'source',
       'mend',
     ]);
+    expect(report.arithmetic.map(({ name }) => name).sort()).toEqual(Object.keys(report.values).sort());
+    for (const { formula, source } of report.arithmetic) expect(formula.length * source.length).toBeGreaterThan(0);
     expect(frost.margin).toBeLessThan(0);
     expect(frost.mend).toEqual([{ path: 'top.depth', to: expect.any(String) }]);
   });

@@ -15,7 +15,10 @@ test('every check of every file stands in the table', () => {
   const here = new URL('.', import.meta.url);
   const ids = readdirSync(here)
     .filter((name) => name.endsWith('.json'))
-    .flatMap((name) => (JSON.parse(readFileSync(new URL(name, here), 'utf8')) as { checks: { id: string }[] }).checks)
+    // Readings of published pumping tests stand beside the checks; they have no list of their own.
+    .flatMap(
+      (name) => (JSON.parse(readFileSync(new URL(name, here), 'utf8')) as { checks?: { id: string }[] }).checks ?? [],
+    )
     .map(({ id }) => id);
   const shown = new Set(checked.flatMap(({ rows }) => rows.map(({ id }) => id)));
   expect([...new Set(ids)].filter((id) => !shown.has(id))).toEqual([]);
