@@ -34,6 +34,6 @@ export function nextStep(time: Seconds): Seconds {
 }
 
 function unitFor(time: Seconds): { readonly size: Seconds; readonly name: string } {
-  if (time < 99.5 * 60) return { size: 60, name: 'min' };
+  if (time < 59.5 * 60) return { size: 60, name: 'min' };
   return time < 47.5 * 3600 ? { size: 3600, name: 'h' } : { size: 86400, name: 'days' };
 }
