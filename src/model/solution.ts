@@ -3,7 +3,7 @@ import type { Assumed, Facts } from './facts.ts';
 import type { CubicMetresPerSecond, Metres } from './si.ts';
 import type { Plan } from './plan/schema.ts';
 
-/** The names of plan.md's table of figures; `null` when a fact it needs is unknown. */
+/** The names of the figures, one each; `null` when a fact it needs is unknown. */
 export type ValueName =
   | 'demandFlow'
   | 'specificCapacity'

@@ -38,7 +38,7 @@ function placePitless(facts: Facts, outletTop: Metres): TopWorks {
   const { dropPipe, house, well } = facts;
   const line = house.line ?? dropPipe;
   const outletRadius = line.outsideDiameter / 2;
-  // plan.md's datum: the depth is that of the top of the outlet pipe, which freezes first.
+  // The plan's datum: the depth is that of the top of the outlet pipe, which freezes first.
   const centre = outletTop + outletRadius;
   const bodyTop = centre - PITLESS_BODY / 2;
   const bodyBottom = centre + PITLESS_BODY / 2;
