@@ -21,7 +21,7 @@ export interface Callout {
   readonly note: string;
   /** Stands in where the name has no room. */
   readonly short?: string | undefined;
-  /** DR-23: larger is stiller, and collapses later. */
+  /** Larger is stiller, and collapses later. */
   readonly weight: number;
   readonly severity?: Severity | undefined;
   /** Number of the finding in the list. */
