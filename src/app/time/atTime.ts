@@ -7,7 +7,7 @@ import type { LevelCurve } from '../../model/time/index.ts';
  * Levels and cone of that time in place of the usual ones.
  *
  * The flow of that time stands where the drawing reads the demand, so that "drawdown at 8 gpm" names the flow that
- * makes it; the dry season's own dashes are left out, for the curve may itself start from there.
+ * makes it, and a level that comes back is no drawdown of any flow. The dry season's own dashes are left out, for the curve may itself start from there.
  *
  * @param time  since the pump started [s]
  * @returns  a solution whose cone has the same distances, where there is one
@@ -15,15 +15,17 @@ import type { LevelCurve } from '../../model/time/index.ts';
 export function atTime(solution: Solution, curve: LevelCurve, time: Seconds): Solution {
   const { levels, facts, values } = solution;
   const pumping = curve.levelAt(time);
-  const flow = curve.flowAt(time);
+  const recovers = curve.phaseAt(time) === 'recovery';
+  // At the instant of the stop nothing flows any more, and the level is still that of the flow before.
+  const flow = curve.flowAt(time) || curve.flow;
   return {
     ...solution,
-    facts: { ...facts, house: { ...facts.house, demand: flow > 0 ? flow : null } },
+    facts: { ...facts, house: { ...facts.house, demand: recovers ? facts.house.demand : flow } },
     levels: { ...levels, static: curve.staticLevel, pumping, pumpingDry: null },
     values: {
       ...values,
       pumpingWaterLevel: pumping,
-      drawdown: pumping - curve.staticLevel,
+      drawdown: recovers ? null : pumping - curve.staticLevel,
       submergence: values.intakeDepth === null ? null : values.intakeDepth - pumping,
     },
     cone: coneOf(solution, curve, time),
