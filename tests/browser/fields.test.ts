@@ -121,6 +121,9 @@ describe('a driller’s report', () => {
     demand: '',
     frostDepth: '',
     pumpSetting: '',
+    distance: '',
+    rise: '',
+    power: '',
   };
 
   test('with the depth alone makes a plan in which the rest is unknown', () => {

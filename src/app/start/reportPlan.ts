@@ -30,6 +30,10 @@ export interface Report {
   testHours: string;
   pumpingLevel: string;
   demand: string;
+  distance: string;
+  rise: string;
+  /** "1 hp"; empty while no pump is chosen. */
+  power: string;
   frostDepth: string;
   pumpSetting: string;
 }
@@ -58,6 +62,8 @@ const FIELD_OF: readonly (readonly [path: string, field: ReportField])[] = [
   ['water.pumping.after', 'testHours'],
   ['water.pumping.level', 'pumpingLevel'],
   ['house.demand', 'demand'],
+  ['house.distance', 'distance'],
+  ['house.rise', 'rise'],
   ['site.frostDepth', 'frostDepth'],
   ['pump.setting', 'pumpSetting'],
 ];
@@ -117,10 +123,16 @@ function written(report: Report): unknown {
       yieldFrom: report.test === 'yield only' ? 'air lift' : undefined,
     },
     water: { staticLevel: orUnknown(report.staticLevel, 'length'), pumping: pumpingOf(report, quantity, known) },
-    house: { demand: orUnknown(report.demand, 'flow') },
+    house: {
+      demand: orUnknown(report.demand, 'flow'),
+      distance: known(report.distance, 'length'),
+      rise: known(report.rise, 'length'),
+      line: { material: 'PE', size: '1 in', rating: '200 psi' },
+    },
     top: { kind: 'pitless', depth: pitlessDepth(frost, us) },
     pump: {
       setting: known(report.pumpSetting, 'length') ?? firstSetting(quantity(report.depth, 'length'), us),
+      power: report.power === '' ? undefined : report.power,
       curve: { kind: 'generic', flow: us ? '10 gpm' : '38 L/min' },
     },
     dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' },

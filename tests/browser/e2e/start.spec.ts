@@ -12,11 +12,16 @@ test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) =
   await page.getByLabel('Test flow').fill('12');
   await page.getByLabel('Drawdown', { exact: true }).fill('55');
   await page.getByLabel('Water the house wants').fill('8');
+  await page.getByLabel('Well to the house').fill('90');
+  await page.getByLabel('Tank above the well').fill('6');
   await page.getByLabel('Frost goes down to').fill('42 in');
+  await page.getByLabel('Power of the pump').selectOption('1 hp');
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Birch Hollow');
+  expect(await page.evaluate(() => window.scrollY)).toBe(0);
   // Drawdown at 8 gpm by proportion: 55 ft x 8 / 12 = 36 ft 8 in, below 41 ft 6 in.
   expect(feetIn(await heard(page, 'Pumping level'))).toBeCloseTo(41.5 + (55 * 8) / 12, 0);
+  await expect(page.getByText(/^The pump gives [\d.]+ gpm at/)).toBeVisible();
   const before = feetIn(await heard(page, 'Pump intake'));
   await drag(page, 'Pump intake', -50, hasTouch ?? false);
   expect(feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before);
