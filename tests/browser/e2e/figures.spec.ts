@@ -1,0 +1,47 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { openSample } from './hands.ts';
+
+test.beforeEach(async ({ page }) => openSample(page));
+
+test('a figure opens by keyboard into formula, numbers, result, range and source', async ({ page }) => {
+  const figure = page.getByRole('button', { name: 'Total dynamic head' });
+  await figure.focus();
+  await page.keyboard.press('Enter');
+  await expect(figure).toHaveAttribute('aria-expanded', 'true');
+  const opened = page.locator('.account').first();
+  await expect(opened).toContainText('H = ');
+  await expect(opened).toContainText('Source');
+  await expect(opened).toContainText('Holds');
+  // The sample's head, as the line itself says it.
+  await expect(opened.getByText(/^H = 255\.2 ft$/)).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect(opened).toBeHidden();
+});
+
+test('the tab holds nine sheets; a table is reached by keyboard; the units follow the switch', async ({
+  page,
+  isMobile,
+}) => {
+  await page.getByRole('tab', { name: 'Figures' }).click();
+  const sheets = page.locator('details');
+  await expect(sheets).toHaveCount(10);
+  await page.locator('summary', { hasText: /wire/i }).first().click();
+  const table = page.getByRole('region', { name: /gauge/i }).first();
+  await table.focus();
+  await expect(table).toBeFocused();
+  await page.getByText('What the drawing rests on').click();
+  await expect(
+    page.getByRole('rowheader', { name: 'Total dynamic head' }).locator('xpath=following-sibling::td'),
+  ).toHaveText('255.2 ft');
+  if (isMobile !== true) {
+    await page.getByText('m · L/min · kPa').first().click();
+    await expect(
+      page.getByRole('rowheader', { name: 'Total dynamic head' }).locator('xpath=following-sibling::td'),
+    ).toHaveText(/^77\.[78]\d* m$/);
+  }
+  for (const summary of await page.locator('summary').all())
+    if (await summary.evaluate((each) => !(each.parentElement as HTMLDetailsElement).open)) await summary.click();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+});
