@@ -70,7 +70,29 @@ function collapse(callouts: readonly Callout[], room: number): Sized[] {
 
 export function drawCallouts(callouts: readonly Callout[], track: Track, ink: Ink): Shape[] {
   const laid = layOut(callouts, track);
-  return [drawLeaders(laid, track, ink), drawBoxes(laid, track, ink), drawWords(laid, track, ink)];
+  const left = callouts.filter(({ key }) => !laid.some((each) => each.key === key));
+  return [
+    drawLeaders(laid, track, ink),
+    drawBoxes(laid, track, ink),
+    drawWords(laid, track, ink),
+    ...(left.length === 0 ? [] : [drawMore(left, track, ink)]),
+  ];
+}
+
+/** What found no room is counted and named, as far as the line goes: "3 more: grout, casing, tie". */
+function drawMore(left: readonly Callout[], track: Track, ink: Ink): Shape {
+  const names = left.map(({ short, name }) => (short ?? name).toLowerCase()).join(', ');
+  const words = shorten(`${left.length} more: ${names}`, track.right - track.left - 2 * PAD, NOTE_SIZE, 400);
+  const back = roundBlock(track.left, track.bottom - ONE_LINE, track.right, track.bottom, 4);
+  return group('more', [
+    path('box', back, { fill: ink.paper, 'fill-opacity': 0.85 }),
+    {
+      key: 'words',
+      tag: 'text',
+      attrs: { x: track.left + PAD, y: track.bottom - 5.5, 'font-size': NOTE_SIZE, fill: ink.ink2 },
+      text: words,
+    },
+  ]);
 }
 
 /** A label in its place. */
@@ -82,13 +104,20 @@ export interface Laid extends Sized {
 }
 
 export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
-  const ordered = collapse(callouts, track.bottom - track.top).sort((a, b) => a.y - b.y || (a.key < b.key ? -1 : 1));
+  const whole = track.bottom - track.top;
+  const kept = collapse(callouts, whole);
+  // Where some must go, a line is kept for saying so.
+  const crowded = kept.length < callouts.length;
+  const foot = crowded ? track.bottom - ONE_LINE - GAP : track.bottom;
+  const ordered = (crowded ? collapse(callouts, foot - track.top) : kept).sort(
+    (a, b) => a.y - b.y || (a.key < b.key ? -1 : 1),
+  );
   const tall = ({ lines }: Sized): number => (lines === 2 ? TWO_LINES : ONE_LINE);
   const middles = fitLabels(
     ordered.map((each) => ({ anchor: each.y, height: tall(each), weight: each.weight })),
     GAP,
     track.top,
-    track.bottom,
+    foot,
   );
   let above = -Infinity;
   return ordered.map((callout, i) => {

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layOut, leaderPoints } from '../../../src/draw/details/callouts.ts';
+import { drawCallouts, layOut, leaderPoints } from '../../../src/draw/details/callouts.ts';
 import type { Callout, Laid, Track } from '../../../src/draw/details/callouts.ts';
 import { drawPumpEnd } from '../../../src/draw/details/pumpEnd.ts';
 import { drawWellTop } from '../../../src/draw/details/wellTop.ts';
+import { THEMES } from '../../../src/draw/theme.ts';
 import { extentOf, find, pathPoints } from '../parts/extent.ts';
 import { frame, well, WELLS } from './wells.ts';
 
@@ -111,4 +112,23 @@ describe('labels as drawn', () => {
     expect(mark.y).toBeLessThan(adapter.bottom + 12);
     expect(find(scene.shapes, 'pitlessAdapter/sign', 'number').text).toBe(String(number));
   });
+});
+
+test('what finds no room is counted and named below, and nothing lies over that line', () => {
+  const small: Track = { left: 100, right: 260, top: 0, bottom: 100, elbow: 80 };
+  const many = Array.from({ length: 9 }, (_, i) => ({
+    key: `part${i}`,
+    x: 20,
+    y: 10 * i,
+    name: `Part ${i}`,
+    note: 'a note',
+    weight: i === 0 ? 9 : 1,
+  }));
+  const laid = layOut(many, small);
+  expect(laid.length).toBeLessThan(many.length);
+  expect(laid.map(({ key }) => key)).toContain('part0');
+  const more = drawCallouts(many, small, THEMES.light).find(({ key }) => key === 'more');
+  const words = more?.children?.find(({ key }) => key === 'words');
+  expect(words?.text).toMatch(new RegExp(`^${many.length - laid.length} more: part `));
+  for (const { bottom } of laid) expect(bottom).toBeLessThanOrEqual(small.bottom - 19);
 });
