@@ -7,7 +7,8 @@ import type { LevelCurve } from '../../model/time/index.ts';
  * Levels and cone of that time in place of the usual ones.
  *
  * The flow of that time stands where the drawing reads the demand, so that "drawdown at 8 gpm" names the flow that
- * makes it, and a level that comes back is no drawdown of any flow. The dry season's own dashes are left out, for the curve may itself start from there.
+ * makes it, and a level that comes back is no drawdown of any flow. The dry season's own dashes are left out, for the
+ * curve may itself start from there.
  *
  * @param time  since the pump started [s]
  * @returns  a solution whose cone has the same distances, where there is one
