@@ -74,18 +74,6 @@ export const ADVICE: readonly AdviceRule[] = [
     source: '77 Ill. Adm. Code 920; 10 N.Y. Codes R. & Regs. App. 5-B',
   },
   {
-    rule: 'PR-35',
-    title: 'Casing deep enough',
-    text: 'Codes ask for 18 to 20 ft of sealed casing at least, some for 40 ft; the local code decides.',
-    source: '10 N.Y. Codes R. & Regs. App. 5-B; 77 Ill. Adm. Code 920; 15A N.C. Admin. Code 02C .0107',
-  },
-  {
-    rule: 'PR-36',
-    title: 'Casing tied into rock',
-    text: 'Casing is seated 5 ft into firm rock, or reaches 5 ft below the pumping level in gravel.',
-    source: 'US Army TI 814-01; 10 N.Y. Codes R. & Regs. App. 5-B, Table 2',
-  },
-  {
     rule: 'PR-39',
     title: 'Keep everything clean',
     text: 'Lay pump, pipe and cable on a clean sheet, never on soil; disinfect the well after the work.',
@@ -96,12 +84,6 @@ export const ADVICE: readonly AdviceRule[] = [
     title: 'Parts made for drinking water',
     text: 'Pipe, fittings and thread paste carry an NSF/ANSI 61 mark; brass is lead-free, 0.25 % at most.',
     source: 'Ohio Admin. Code 3701-28-08; Safe Drinking Water Act, section 1417 (0.25 %)',
-  },
-  {
-    rule: 'PR-42',
-    title: 'A yield test of some hours',
-    text: 'A test of four hours at a steady flow tells how deep the pump belongs; ask for level, flow and time.',
-    source: '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.4; Md. Code Regs. 26.04.04.26; Ariz. Rev. Stat. 45-600',
   },
   {
     rule: 'PR-45',

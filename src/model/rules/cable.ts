@@ -46,7 +46,7 @@ export const torqueArrestor = defineRule({
         mend: {
           ...mend,
           label:
-            mend.changes === null ? 'Add a torque arrestor' : `Add one ${heightText(facts, 2, 0.6)} above the pump`,
+            mend.changes === null ? 'Add a torque arrestor.' : `Add one ${heightText(facts, 2, 0.6)} above the pump`,
         },
       });
     }
@@ -200,6 +200,7 @@ export const splice = defineRule({
       margin: wrong === undefined ? null : SPLICE_BELOW - at,
       quantity: 'length',
       depth: discharge - at,
+      part: spliceAt(splices.indexOf(at)),
       ...(arms
         ? { title: 'The splice sits in the arrestor’s arms' }
         : splices.length > 1
@@ -221,6 +222,11 @@ export const splice = defineRule({
     });
   },
 });
+
+/** Keys count the splices from the pump up, the first without its number. */
+function spliceAt(index: number): string {
+  return index > 0 ? `splice/${index + 1}` : 'splice';
+}
 
 function insideArms(solved: Solved): boolean {
   const arrestor = placed(solved, 'torqueArrestor');

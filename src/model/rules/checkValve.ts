@@ -1,7 +1,7 @@
 /** Check valves: the first near the pump, none too high above the water, none beyond the well, arrow up. */
 import { columnHeldByAir } from '../formulas/suction.ts';
 import type { Metres } from '../si.ts';
-import type { Solved } from '../solution.ts';
+import type { PlacedPart, Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, heightText, words } from './mend.ts';
@@ -68,6 +68,8 @@ export const firstCheckValve = defineRule({
         margin: -1,
         quantity: 'count',
         depth: discharge,
+        part: 'nipple',
+        partKind: 'nipple',
         title: 'No check valve holds the water up',
         amount: 'none fitted',
         message: 'No check valve is planned, in the pump or in the drop pipe.',
@@ -97,6 +99,7 @@ export const firstCheckValve = defineRule({
         margin: limit - above,
         quantity: 'length',
         depth: discharge - (heights[heights.length - 1] ?? 0),
+        part: highestValve(solved),
         title: 'The upper check valve is too high',
         amount: `${gap(limit - above, show)} too high`,
         message: `The upper valve is ${gap(above, show)} above the pumping level; air holds a column of ${gap(limit, show)}.`,
@@ -129,9 +132,26 @@ export const firstCheckValve = defineRule({
     const highest = heights[heights.length - 1];
     if (level === null || highest === undefined || heights.length < 2) return [];
     const from = level.depth - valveAboveWaterLimit(solved) + highest + solved.facts.pump.intakeToDischarge;
-    return [{ setting: 'pump.setting', from, label: () => 'upper check valve near the water', givesWay: true }];
+    return [
+      {
+        setting: 'pump.setting',
+        from,
+        label: () => 'upper check valve near the water',
+        givesWay: true,
+        answeredBy: 'string.checkValves',
+      },
+    ];
   },
 });
+
+/** Key of the valve that hangs highest. */
+function highestValve({ parts }: Solved): string {
+  let highest: PlacedPart | null = null;
+  for (const part of parts) {
+    if (part.kind === 'checkValve' && (highest === null || part.top < highest.top)) highest = part;
+  }
+  return highest?.key ?? 'nipple';
+}
 
 /** The valves as typed that stay within the air's reach, with one at the pump. */
 function lowerOnes(solved: Solved, limit: Metres): string[] {

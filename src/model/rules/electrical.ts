@@ -51,7 +51,7 @@ export const voltageDropRule = defineRule({
       margin,
       quantity: 'ratio',
       depth: cableDepth(solved),
-      amount: `${show.percent(-margin)} over`,
+      amount: `${show.percent(-margin)} over ${show.percent(limit)}`,
       message,
       mend: over
         ? thickerWire(solved, length)
@@ -68,6 +68,7 @@ export const voltageDropRule = defineRule({
         setting: 'pump.setting',
         to: solved.facts.pump.setting + (most - length) / WIRE_PER_DEPTH,
         givesWay: true,
+        answeredBy: 'wire.size',
         label: (show) => `${show.percent(DROP_WARNING)} drop on ${solved.facts.wire.gauge} AWG`,
       },
     ];

@@ -5,7 +5,7 @@ import { meets } from './grace.ts';
 import { hangLimit } from './hangLimit.ts';
 import { words } from './mend.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
-import { LIFTING_CAUTION } from './say.ts';
+import { gap, LIFTING_CAUTION } from './say.ts';
 
 /** What self-installers pull by hand at most. */
 export const HAND_DEPTH = feet(300);
@@ -50,7 +50,7 @@ export const hookLoad = defineRule({
         quantity: 'force',
         depth,
         ...(hoist ? { title: 'The string needs a hoist' } : {}),
-        amount: show.force(load),
+        amount: `${show.force(load - limit)} over`,
         message: hoist
           ? `Up to ${show.force(load)} hangs on the hook; over ${show.force(HOIST_LOAD)} take a hoist.`
           : `Up to ${show.force(load)} hangs on the hook; two people hold about ${show.force(LIFT_TWO_PEOPLE)}.`,
@@ -66,7 +66,7 @@ export const hookLoad = defineRule({
         quantity: 'length',
         depth,
         title: 'The pump hangs deep for pulling by hand',
-        amount: show.depth(facts.pump.setting),
+        amount: `${gap(HAND_DEPTH - facts.pump.setting, show)} deeper`,
         message: `The pump hangs at ${show.depth(facts.pump.setting)}; by hand few pull from below ${show.depth(HAND_DEPTH)}.`,
         mend: words('A hoist is the easier way at this depth.'),
       });

@@ -1,5 +1,6 @@
 /** Every rule that can be decided, the most important first: within one severity, findings keep this order. */
 import { cableRules } from './cable.ts';
+import { casingDepthRules } from './casingDepth.ts';
 import { checkValveRules } from './checkValve.ts';
 import { clearanceRules } from './clearance.ts';
 import { coolingRules } from './cooling.ts';
@@ -17,6 +18,7 @@ import { screenRules } from './screen.ts';
 import { tankRules } from './tank.ts';
 import { wellheadRules } from './wellhead.ts';
 import { yieldRules } from './yield.ts';
+import { yieldTestRules } from './yieldTest.ts';
 
 export const RULES: readonly Rule[] = [
   ...flowingRules,
@@ -36,4 +38,6 @@ export const RULES: readonly Rule[] = [
   ...ropeRules,
   ...materialRules,
   ...screenRules,
+  ...casingDepthRules,
+  ...yieldTestRules,
 ];

@@ -2,10 +2,12 @@
 import { fittingGap, fittingMatch } from '../formulas/fittingMatch.ts';
 import type { BarbInPipe } from '../formulas/fittingMatch.ts';
 import { valueAt } from '../plan/editPlan.ts';
-import type { Change, Solved } from '../solution.ts';
+import type { Facts } from '../facts.ts';
+import type { Change, PartKind, Solved } from '../solution.ts';
 import { findPipe } from '../tables/pipes.ts';
 import { change, words } from './mend.ts';
 import { waterOf, waterUnknown, worstPair } from './metalPairs.ts';
+import type { MetalPair } from './metalPairs.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Mend } from './rule.ts';
 import { capital } from './say.ts';
@@ -38,7 +40,16 @@ export const materialsMatch = defineRule({
     if (worst !== null && worst.severity !== 'ok') {
       const { pair, severity } = worst;
       const amount = waterOf(facts) === 'aggressive' ? 'in this water' : 'unlike metals';
-      return breaks({ severity, depth, title: pair.title, amount, message: pair.message, mend: pair.mend(facts) });
+      const at = standsAt(worst.pair, facts);
+      return breaks({
+        severity,
+        ...at,
+        depth,
+        title: pair.title,
+        amount,
+        message: pair.message,
+        mend: pair.mend(facts),
+      });
     }
     if (worst !== null && waterUnknown(facts)) return missing('the water’s pH and conductivity');
     return holds(
@@ -47,6 +58,12 @@ export const materialsMatch = defineRule({
     );
   },
 });
+
+/** Rigid pipe has no barb: its thread on the pump's nipple stands for the joint. */
+function standsAt({ at }: MetalPair, { dropPipe }: Facts): { part?: string; partKind?: PartKind } {
+  if (at === 'motor') return { part: 'motor', partKind: 'motor' };
+  return dropPipe.material === 'PE' ? {} : { part: 'nipple', partKind: 'nipple' };
+}
 
 const SITS = { loose: 'sit loose', forced: 'must be forced', 'does not enter': 'do not go in' } as const;
 

@@ -15,17 +15,22 @@ export function words(label: string): Mend {
 }
 
 /** One or more changes behind one button, or the words where any of them stands reported or installed. */
-export function change(facts: Facts, changes: readonly Change[], label: string, instead = label): Mend {
+export function change(facts: Facts, changes: readonly Change[], label: string, instead = `${label}.`): Mend {
   return changes.every(({ path }) => mayMove(facts, path)) ? { changes, label } : words(instead);
 }
 
-/** What was reported or stands installed is not moved by a click; a word for a whole group counts for all of it. */
-export function mayMove({ status }: Facts, path: string): boolean {
+/** What was reported or stands installed is not moved by a click. */
+export function mayMove(facts: Facts, path: string): boolean {
+  return statusAt(facts, path) === 'to choose';
+}
+
+/** The word that counts for a path: its own, else its group's, else it is still to choose. */
+export function statusAt({ status }: Facts, path: string): 'reported' | 'installed' | 'to choose' {
   for (let end = path.length; end > 0; end = path.lastIndexOf('.', end - 1)) {
     const said = status[path.slice(0, end)];
-    if (said !== undefined) return said === 'to choose';
+    if (said !== undefined) return said;
   }
-  return true;
+  return 'to choose';
 }
 
 /**

@@ -11,6 +11,8 @@ export interface MetalPair {
   readonly met: (facts: Facts) => boolean;
   readonly metals: readonly [Metal, Metal];
   readonly areas: AreaSituation;
+  /** Where it is; a joint of the drop pipe where nothing is said. */
+  readonly at?: 'motor';
   readonly title: string;
   readonly message: string;
   readonly mend: (facts: Facts) => Mend;
@@ -60,6 +62,7 @@ const PAIRS: readonly MetalPair[] = [
     met: ({ well }) => well.casings.some(({ material }) => material === 'steel'),
     metals: ['carbon steel', STAINLESS],
     areas: 'small noble part',
+    at: 'motor',
     title: 'A stainless motor in a steel casing, in sour or salty water',
     message: 'In sour or salty water the steel casing wears near the stainless motor, slowly.',
     mend: () => words('Ask a corrosion engineer; never take a required ground wire off.'),

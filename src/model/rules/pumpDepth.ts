@@ -1,18 +1,21 @@
 /** How deep the pump hangs: off the bottom, under water, above the screen. */
 import type { Metres } from '../si.ts';
+import { withValue } from '../plan/editPlan.ts';
+import { readFacts } from '../plan/readFacts.ts';
 import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
+import { CUT_OFF_ABOVE_INTAKE, cutOffLevel, hasCutOff, probeAbove } from './cutOff.ts';
 import { exceeds, meets } from './grace.ts';
-import { moveIntoBand, words } from './mend.ts';
+import { change, moveIntoBand, words, writtenInside } from './mend.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import type { Given, Mend } from './rule.ts';
 import { gap, toSpare } from './say.ts';
+import { largestPumpFlow, provenYield } from './yield.ts';
 
 export const CLEAR_OF_BOTTOM = feet(10);
 export const BURIED_SOON = feet(5);
 export const LEAST_SUBMERGENCE = feet(10);
 export const LEAST_SUBMERGENCE_WITHOUT_CUT_OFF = feet(5);
-/** A low-level cut-off stops the pump this far above its intake. */
-export const CUT_OFF_ABOVE_INTAKE = feet(2);
 
 /** Top of the uppermost screen; null in a well without one. */
 export function screenTop({ facts }: Solved): Metres | null {
@@ -32,12 +35,6 @@ export function drawdownMissing({ facts }: Solved): string {
   if (facts.water.pumping === null || facts.water.pumping.kind === 'yield only')
     return 'the pumping level: a test with flow and drawdown';
   return 'the flow that the house needs';
-}
-
-/** A cut-off that holds the water up where the well gives less than the pump takes. */
-function cutOffLevel(solved: Solved, level: Metres): Metres | null {
-  const { lowLevelCutOff } = solved.facts.pump;
-  return typeof lowLevelCutOff === 'number' && exceeds(level - lowLevelCutOff, 'length') ? lowLevelCutOff : null;
 }
 
 export const offTheBottom = defineRule({
@@ -103,7 +100,8 @@ export const intakeUnderWater = defineRule({
     const { solved, facts, show } = given;
     const level = lowestPumpingLevel(solved);
     if (level === null) return missing(drawdownMissing(solved));
-    const held = cutOffLevel(solved, level.depth);
+    // A probe below the intake holds nothing up.
+    const held = hasCutOff(solved) ? cutOffLevel(solved, level.depth) : null;
     const limit = held === null ? LEAST_SUBMERGENCE : CUT_OFF_ABOVE_INTAKE;
     const measured = facts.pump.setting - (held ?? level.depth);
     const margin = measured - limit;
@@ -114,8 +112,7 @@ export const intakeUnderWater = defineRule({
         ? `The cut-off stops the pump with ${gap(measured, show)} of water above the intake`
         : `The intake is ${gap(measured, show)} under ${season}`;
     if (meets(margin, 'length')) return holds(toSpare(margin, show), `${spoken}; ${show.depth(limit)} is usual.`);
-    const protectedRun = facts.pump.lowLevelCutOff !== null && facts.pump.lowLevelCutOff !== false;
-    const bare = held === null && !protectedRun && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
+    const bare = held === null && !hasCutOff(solved) && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
     const dry = !exceeds(measured, 'length');
     return breaks({
       severity: dry || bare ? 'danger' : 'warning',
@@ -129,12 +126,14 @@ export const intakeUnderWater = defineRule({
       message: dry
         ? `While pumping, water falls to ${show.depth(held ?? level.depth)}; the intake is at ${show.depth(facts.pump.setting)}.`
         : `${spoken}; ${show.depth(limit)} is usual.`,
-      mend: moveIntoBand(
-        given,
-        'PR-02',
-        'pump.setting',
-        'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.',
-      ),
+      mend:
+        drawDownToCutOff(given) ??
+        moveIntoBand(
+          given,
+          'PR-02',
+          'pump.setting',
+          'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.',
+        ),
     });
   },
   limits(solved) {
@@ -160,6 +159,34 @@ export const intakeUnderWater = defineRule({
     ];
   },
 });
+
+/**
+ * Where no depth meets the rules since the well gives less than the pump takes, the pump hangs as deep as it may and a
+ * cut-off holds the water over it: the bore's storage is drawn down on purpose. Null where that is not the case.
+ */
+function drawDownToCutOff(given: Given): Mend | null {
+  const { solved, facts } = given;
+  const range = given.ranges['pump.setting'];
+  const flow = largestPumpFlow(solved) ?? facts.house.demand;
+  const gives = provenYield(solved);
+  if (range.firm !== null || flow === null || gives === null || meets(gives - flow, 'flow')) return null;
+  const least = Math.max(solved.levels.static ?? 0, 0) + LEAST_SUBMERGENCE;
+  const deepest = range.to.depth;
+  if (!meets(deepest - least, 'length')) return null;
+  const to = writtenInside(given, 'pump.setting', 'to', { from: least, to: deepest });
+  const intake = readFacts(withValue(solved.plan, 'pump.setting', to)).facts.pump.setting;
+  const level = lowestPumpingLevel(solved);
+  // Water that would not fall to the probe is not held up by it.
+  if (level === null || !exceeds(level.depth - intake + CUT_OFF_ABOVE_INTAKE, 'length')) return null;
+  const probe = probeAbove(solved, intake);
+  if (probe === null) return null;
+  return change(
+    facts,
+    [{ path: 'pump.setting', to }, probe],
+    `Lower to ${to}, with a cut-off at ${String(probe.to)}`,
+    'Hang the pump as deep as the rules allow, with a low-level cut-off above its intake.',
+  );
+}
 
 export const motorAboveScreen = defineRule({
   number: 'PR-03',

@@ -93,6 +93,8 @@ export interface Limit {
   readonly label: (show: Show) => string;
   /** True where another choice mends it too (thicker wire, a hoist): then it never empties the band. */
   readonly givesWay?: boolean;
+  /** Where that other choice stands in the plan: "wire.size". A hoist or a shroud stands nowhere. */
+  readonly answeredBy?: string;
 }
 
 export interface Range {

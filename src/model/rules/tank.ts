@@ -82,7 +82,7 @@ export const pumpReachesCutOut = defineRule({
       quantity: 'pressure',
       depth: null,
       ...(never ? {} : { title: 'The pump barely reaches cut-out' }),
-      amount: never ? `${show.pressure(-measured)} short` : `${show.pressure(measured)} to spare`,
+      amount: never ? `${show.pressure(-measured)} short` : `only ${show.pressure(measured)} to spare`,
       message: never
         ? message
         : `At no flow the pump reaches ${show.pressure(reach)} at the tank, barely over the cut-out of ${show.pressure(house.cutOut)}.`,

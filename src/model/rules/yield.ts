@@ -1,12 +1,14 @@
 /** What the well gives against what the pump takes. */
-import type { CubicMetresPerSecond } from '../si.ts';
+import type { CubicMetresPerSecond, Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
+import type { Show } from '../units.ts';
+import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake } from './cutOff.ts';
 import { meets } from './grace.ts';
 import { change, unitAt, words } from './mend.ts';
 import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
-import type { Mend } from './rule.ts';
+import type { Breaks, Mend } from './rule.ts';
 import { gap } from './say.ts';
 
 /** With less water than this over the intake a low-level cut-off is worth its price. */
@@ -27,10 +29,6 @@ export function largestPumpFlow({ facts, values }: Solved): CubicMetresPerSecond
   const flow = values.operatingFlowAtCutIn;
   if (typeof flowLimiter === 'number') return flow === null ? flowLimiter : Math.min(flow, flowLimiter);
   return flow;
-}
-
-function hasCutOff({ facts }: Solved): boolean {
-  return facts.pump.lowLevelCutOff !== null && facts.pump.lowLevelCutOff !== false;
 }
 
 export const pumpWithinYield = defineRule({
@@ -87,6 +85,8 @@ export const lowLevelCutOff = defineRule({
   source: 'common practice, no source',
   why: 'A pump that runs dry can be ruined in minutes.',
   judge({ solved, facts, values, show }) {
+    const probe = probeAboveIntake(facts);
+    if (probe !== null && !meets(probe - CUT_OFF_ABOVE_INTAKE, 'length')) return probeTooLow(solved, probe, show);
     if (hasCutOff(solved))
       return holds('cut-off fitted', 'A low-level cut-off stops the pump before the intake runs dry.');
     const submergence = values.submergenceDry ?? values.submergence;
@@ -128,6 +128,25 @@ export const lowLevelCutOff = defineRule({
     });
   },
 });
+
+function probeTooLow(solved: Solved, probe: Metres, show: Show): Breaks {
+  const { facts } = solved;
+  const margin = probe - CUT_OFF_ABOVE_INTAKE;
+  const to = probeAbove(solved, facts.pump.setting);
+  const otherwise = 'Hang the probe higher than the intake.';
+  return breaks({
+    severity: 'note',
+    measured: probe,
+    limit: CUT_OFF_ABOVE_INTAKE,
+    margin,
+    quantity: 'length',
+    depth: facts.pump.setting - probe,
+    title: 'The low-level cut-off hangs too low',
+    amount: `${gap(margin, show)} too low`,
+    message: `The cut-off acts ${gap(probe, show)} ${probe < 0 ? 'below' : 'above'} the intake; ${show.depth(CUT_OFF_ABOVE_INTAKE)} above it is usual.`,
+    mend: to === null ? words(otherwise) : change(facts, [to], `Set it to ${String(to.to)}`, otherwise),
+  });
+}
 
 export const yieldFromAirLift = defineRule({
   number: 'PR-53',

@@ -28,6 +28,23 @@ const screened = {
   'well.intake': { kind: 'screen', diameter: '5 in', screens: [{ top: '150 ft', bottom: '170 ft', openArea: '10 %' }] },
 };
 const seal = { top: { kind: 'seal' } };
+const layers = (upper: string, bottom: string, lower: string) => [
+  { material: upper, bottom },
+  { material: lower, bottom: '200 ft' },
+];
+const test = (after: string | undefined) => ({
+  kind: 'test',
+  flow: '10 gpm',
+  drawdown: '42 ft',
+  ...(after === undefined ? {} : { after }),
+});
+const steps = (after: string) => ({
+  kind: 'steps',
+  steps: [
+    { flow: '5 gpm', drawdown: '18 ft', after },
+    { flow: '10 gpm', drawdown: '42 ft', after },
+  ],
+});
 const noShroud = { 'pump.shroudDiameter': undefined };
 
 export const CASES: readonly RuleCase[] = [
@@ -114,6 +131,13 @@ export const CASES: readonly RuleCase[] = [
   }),
   of('PR-08', 'less', 'note', { 'pump.lowLevelCutOff': undefined, 'pump.setting': '101 ft' }),
   of('PR-08', 'less, with a cut-off', 'ok', { 'pump.setting': '101 ft' }),
+  of('PR-08', 'a probe two feet above the intake', 'ok', { 'pump.lowLevelCutOff': '138 ft' }),
+  of('PR-08', 'a probe lower', 'note', { 'pump.lowLevelCutOff': '1657 in' }),
+  of('PR-08', 'a probe below the intake', 'note', { 'pump.lowLevelCutOff': '145 ft' }),
+  of('PR-02', 'a probe below the intake guards nothing', 'danger', {
+    'pump.setting': '86 ft',
+    'pump.lowLevelCutOff': '90 ft',
+  }),
   of('PR-09', 'a valve 25 ft above the pump', 'ok', { 'string.checkValves': ['25 ft'] }),
   of('PR-09', 'higher', 'warning', { 'string.checkValves': ['301 in'] }),
   of('PR-09', 'no valve anywhere', 'danger', { 'string.checkValves': [] }),
@@ -231,6 +255,34 @@ export const CASES: readonly RuleCase[] = [
   ),
   of('PR-37', 'faster', 'warning', screened, { operatingFlowAtCutIn: gpm(117.7) }),
   of('PR-37', 'open area unknown', 'not judged', { ...screened, 'well.intake.screens.0.openArea': undefined }),
+  of('PR-35', 'casing to 20 ft', 'ok', { 'well.casing.bottom': '20 ft' }),
+  of('PR-35', 'casing an inch less', 'note', { 'well.casing.bottom': '239 in' }),
+  of('PR-35', 'grout to 20 ft', 'ok', { 'well.grout': { bottom: '20 ft' } }),
+  of('PR-35', 'grout that ends sooner than the casing', 'note', { 'well.grout': { bottom: '19 ft' } }),
+  of('PR-35', 'casing of unknown length', 'not judged', { 'well.casing.bottom': undefined }),
+  // The casing ends at 60 ft.
+  of('PR-36', 'five feet into rock', 'ok', { 'well.layers': layers('clay', '55 ft', 'granite') }),
+  of('PR-36', 'an inch less', 'note', { 'well.layers': layers('clay', '661 in', 'granite') }),
+  of('PR-36', 'two rocks in one', 'ok', {
+    'well.layers': [{ material: 'clay', bottom: '50 ft' }, ...layers('limestone', '58 ft', 'shale')],
+  }),
+  of('PR-36', 'broken rock does not count', 'note', {
+    'well.layers': [{ material: 'clay', bottom: '50 ft' }, ...layers('weathered granite', '58 ft', 'granite')],
+  }),
+  of('PR-36', 'in gravel over rock', 'note', { 'well.layers': layers('gravel', '60 ft', 'granite') }),
+  of('PR-36', 'in ground of an unknown name', 'not judged', { 'well.layers': layers('clay', '40 ft', 'greenish') }),
+  of('PR-36', 'no layers told', 'not judged', {}),
+  of('PR-36', 'a screen’s casing five feet below the pumping level', 'ok', {
+    ...screened,
+    'water.pumping.level': '145 ft',
+  }),
+  of('PR-36', 'an inch less of it', 'note', { ...screened, 'water.pumping.level': '1741 in' }),
+  of('PR-42', 'a test of four hours', 'ok', { 'water.pumping': test('4 h') }),
+  of('PR-42', 'a minute less', 'note', { 'water.pumping': test('239 min') }),
+  of('PR-42', 'steps of four hours together', 'ok', { 'water.pumping': steps('2 h') }),
+  of('PR-42', 'steps of less', 'note', { 'water.pumping': steps('1 h') }),
+  of('PR-42', 'hours unknown', 'not judged', { 'water.pumping': test(undefined) }),
+  of('PR-42', 'a level without hours', 'not judged', {}),
   of('PR-38', 'below the ground', 'ok', { 'water.staticLevel': '1 in' }),
   of('PR-38', 'at the ground with flow control', 'warning', { 'water.staticLevel': '0 ft', 'well.flowControl': true }),
   of('PR-38', 'above it without', 'danger', { 'water.staticLevel': '-4 ft' }),

@@ -171,4 +171,18 @@ describe('the smallest change', () => {
       { path: 'pump.lowLevelCutOff', to: true },
     ]);
   });
+
+  test('of a poor well that no depth suits is the deepest place, with a cut-off that holds water over the intake', () => {
+    const { mend, mendLabel } = findingOf('PR-02', {
+      'water.pumping.level': '250 ft',
+      'well.yield': '2 gpm',
+      'pump.setting': '120 ft',
+    });
+    // The well is 200 ft deep: 200 - 10 - 1.5 is 188.5, so 188 ft, and common practice stops the pump 2 ft above that.
+    expect(mend).toEqual([
+      { path: 'pump.setting', to: '188 ft' },
+      { path: 'pump.lowLevelCutOff', to: '186 ft' },
+    ]);
+    expect(mendLabel).toBe('Lower to 188 ft, with a cut-off at 186 ft');
+  });
 });

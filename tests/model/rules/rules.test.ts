@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ADVICE } from '../../../src/model/rules/advice.ts';
 import { judge } from '../../../src/model/rules/index.ts';
+import type { Solution } from '../../../src/model/solution.ts';
 import type { Judgement } from '../../../src/model/rules/index.ts';
 import { RULES } from '../../../src/model/rules/list.ts';
 import { solve } from '../../../src/model/solve.ts';
@@ -63,11 +64,13 @@ function expectPlainWords({ findings, holding, notJudged }: Judgement): void {
     expect(words(said.title), said.title).toBeLessThanOrEqual(20);
     expect(words(said.message), said.message).toBeLessThanOrEqual(20);
     expect(words(said.amount), said.amount).toBeLessThanOrEqual(6);
-    expect(said.message).toMatch(/\.$/);
+    expect(said.message).toMatch(/^[A-Z\d].*\.$/);
+    expect(said.title).toMatch(/^[A-Z]/);
     expect(`${said.title} ${said.amount} ${said.message}`).not.toMatch(UNFIT);
   }
   for (const finding of findings) {
-    expect(words(finding.mendLabel), finding.mendLabel).toBeGreaterThan(0);
+    // A button has no full stop, words in its place do.
+    expect(finding.mendLabel).toMatch(finding.mend === null ? /^[A-Z].*\.$/ : /^[A-Z].*[^.]$/);
     for (const figure of [finding.depth, finding.measured, finding.limit, finding.margin])
       expect(Number.isFinite(figure ?? 0)).toBe(true);
     // A margin is negative when its limit is broken.
@@ -93,6 +96,31 @@ test('what is said of 300 plans made at random is complete, short and calm', () 
     fc.property(anyPlan, (plan) => expectPlainWords(solve(plan))),
     { seed: 24, numRuns: 300 },
   );
+});
+
+/** What the drawing knows besides the parts of the string. */
+const PLACES = ['casing', 'screen', 'openHole', 'grout', 'well', 'frost', 'staticLevel', 'pumpingLevel'];
+
+/** A finding stands on something that is drawn, and its mark where that is. */
+function expectOnTheDrawing({ parts, findings }: Pick<Solution, 'parts' | 'findings'>): void {
+  const kinds = new Map(parts.map(({ key, kind }) => [key, kind]));
+  for (const { rule, part, partKind } of findings) {
+    if (!PLACES.includes(part)) expect(`${rule} ${part}: ${kinds.get(part)}`).toBe(`${rule} ${part}: ${partKind}`);
+  }
+}
+
+describe('a finding points at a part that is there', () => {
+  test.each(CASES)('$rule, $says', ({ changes, values }) => {
+    const solved = solvedPlan(changed(changes), values);
+    expectOnTheDrawing({ parts: solved.parts, findings: judge(solved).findings });
+  });
+
+  test('in 300 plans made at random', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => expectOnTheDrawing(solve(plan))),
+      { seed: 25, numRuns: 300 },
+    );
+  });
 });
 
 test('dangers come first, then warnings, then notes', () => {

@@ -1,0 +1,16 @@
+/** From a driller's word for the ground to whether a casing can be seated in it. */
+
+/** Rock that is still called rock but holds no casing tight. */
+const BROKEN = /weathered|rotten|decomposed|broken|soft|fractured zone|saprolite/;
+const FIRM =
+  /granite|gneiss|schist|slate|shale|sandstone|limestone|dolomite|dolostone|chalk|marble|basalt|lava|trap|andesite|rhyolite|tuff|quartzite|conglomerate|siltstone|claystone|mudstone|phyllite|diorite|gabbro|syenite|bedrock|ledge|\brock\b/;
+const LOOSE =
+  /soil|loam|fill|peat|muck|overburden|drift|till|hardpan|clay|silt|loess|marl|gumbo|sand|gravel|cobble|boulder|pebble/;
+
+/** True for firm rock, false for loose or broken ground, null for a word that nobody taught us. */
+export function isFirmRock(material: string): boolean | null {
+  const words = material.toLowerCase();
+  if (BROKEN.test(words)) return false;
+  if (FIRM.test(words)) return true;
+  return LOOSE.test(words) ? false : null;
+}
