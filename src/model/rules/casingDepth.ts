@@ -68,7 +68,8 @@ export const casingSeated = defineRule({
   why: 'Shallow water and loose ground enter a well at the foot of its casing.',
   judge(given) {
     const { intake } = given.facts.well;
-    if (intake.kind === 'dug') return doesNotApply;
+    // A driven pipe and its point are one; a dug well's rings stand in loose ground.
+    if (intake.kind === 'dug' || intake.kind === 'driven point') return doesNotApply;
     const foot = casingFoot(given.facts);
     if (foot === null) return missing('how deep the casing reaches');
     return intake.kind === 'open hole' ? seatedInRock(foot, given) : belowPumpingLevel(foot, given);

@@ -51,7 +51,8 @@ export const voltageDropRule = defineRule({
       margin,
       quantity: 'ratio',
       depth: cableDepth(solved),
-      amount: `${show.percent(-margin)} over ${show.percent(limit)}`,
+      // The note's limit is the less known one, so it is named.
+      amount: `${show.percent(-margin)} over${over ? '' : ` ${show.percent(limit)}`}`,
       message,
       mend: over
         ? thickerWire(solved, length)

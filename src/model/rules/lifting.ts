@@ -50,7 +50,7 @@ export const hookLoad = defineRule({
         quantity: 'force',
         depth,
         ...(hoist ? { title: 'The string needs a hoist' } : {}),
-        amount: `${show.force(load - limit)} over`,
+        amount: show.force(load),
         message: hoist
           ? `Up to ${show.force(load)} hangs on the hook; over ${show.force(HOIST_LOAD)} take a hoist.`
           : `Up to ${show.force(load)} hangs on the hook; two people hold about ${show.force(LIFT_TWO_PEOPLE)}.`,

@@ -69,6 +69,74 @@ test('where frost and water exclude each other the rules are named, and what wou
   ]);
 });
 
+describe('a well with a short screen', () => {
+  const well = {
+    depth: '100 ft',
+    casing: { material: 'steel', size: '6 in', bottom: '94 ft', height: '12 in' },
+    intake: { kind: 'screen', diameter: '6 in', top: '94 ft', bottom: '98 ft' },
+  };
+  const withLevel = (level: string) =>
+    rockWell({ well, water: { staticLevel: '40 ft', pumping: { kind: 'level', level, flow: '7 gpm' } } });
+
+  test('takes the pump between the water and the screen', () => {
+    expect(at(placeForMe(withLevel('60 ft')).changes, 'pump.setting')).toMatchObject({ to: '70 ft', rule: 'PR-02' });
+  });
+
+  // 10 ft under a level of 85 ft is 95 ft; the motor's lower end, 1.5 ft under the intake, must stay above 94 ft.
+  test('that water falls too near to leaves no place, and both rules are named with what is missing between them', () => {
+    const { clashes, remaining } = placeForMe(withLevel('85 ft'));
+    expect(clashes).toMatchObject([
+      {
+        rules: ['PR-02', 'PR-03'],
+        words: expect.stringMatching(/They miss each other by 30 in\.$/),
+        whatWouldHaveToChange: expect.stringMatching(/^Water that falls 30 in less while pumping: a smaller flow/),
+      },
+    ]);
+    expect(remaining.find(({ rule }) => rule === 'PR-03')).toMatchObject({
+      mend: null,
+      notPlaced: 'No depth meets both: 10 ft under the pumping level, and motor above the screen.',
+    });
+  });
+});
+
+// Common practice, no source: a low-yield well is drawn down on purpose to a cut-off above the intake.
+test('a poor well that no depth suits is drawn down to a cut-off over the deepest setting', () => {
+  const well = {
+    depth: '300 ft',
+    casing: { material: 'steel', size: '6 in', bottom: '40 ft', height: '12 in' },
+    intake: { kind: 'open hole', diameter: '6 in' },
+    yield: '1 gpm',
+    yieldFrom: 'pump',
+  };
+  const { plan, changes, clashes } = placeForMe(
+    rockWell({ well, water: { staticLevel: '40 ft', pumping: { kind: 'test', flow: '1 gpm', drawdown: '100 ft' } } }),
+  );
+  expect(at(changes, 'pump.setting')?.to).toBe('288 ft');
+  expect(at(changes, 'pump.lowLevelCutOff')?.to).toBe('286 ft');
+  expect(clashes).toEqual([]);
+  expect(solve(plan).verdicts['PR-02']).toBe('ok');
+});
+
+test('without a drawdown no shallow place is known, so the pump stays', () => {
+  const { left, plan } = placeForMe(rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } } }));
+  expect(plan.pump.setting).toBe('140 ft');
+  expect(left).toContainEqual({
+    path: 'pump.setting',
+    why: 'Nobody said the pumping level: a test with flow and drawdown.',
+  });
+});
+
+test('a choice that stands keeps its finding, which says why it stays', () => {
+  const { left, remaining } = placeForMe(
+    rockWell({ string: { torqueArrestor: 'none' }, status: { 'string.torqueArrestor': 'installed' } }),
+  );
+  expect(left).toContainEqual({
+    path: 'string.torqueArrestor',
+    why: 'It stands installed. No torque arrestor is planned (PR-12).',
+  });
+  expect(remaining.find(({ rule }) => rule === 'PR-12')?.notPlaced).toBe('It stands installed. Add a torque arrestor.');
+});
+
 test('an unknown water level places no pump and says so', () => {
   const { left, plan } = placeForMe(rockWell({ water: { staticLevel: 'unknown' } }));
   expect(plan.pump.setting).toBe('140 ft');
