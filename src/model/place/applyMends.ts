@@ -30,6 +30,9 @@ function nameOf({ rule, mend }: Finding): string {
   return `${rule} ${JSON.stringify(mend)}`;
 }
 
-function applied(draft: Draft, { rule, title, amount }: Finding, mend: readonly Change[]): Draft {
-  return mend.reduce((made, { path, to }) => withChange(made, path, to, rule, `${title}: ${amount} (${rule}).`), draft);
+function applied(draft: Draft, { rule, message }: Finding, mend: readonly Change[]): Draft {
+  return mend.reduce(
+    (made, { path, to }) => withChange(made, path, to, rule, `${message.replace(/\.$/, '')} (${rule}).`),
+    draft,
+  );
 }

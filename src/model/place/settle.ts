@@ -3,6 +3,7 @@ import { valueAt } from '../plan/editPlan.ts';
 import { readFacts } from '../plan/readFacts.ts';
 import type { Plan } from '../plan/schema.ts';
 import { RULES } from '../rules/list.ts';
+import { probeAbove } from '../rules/cutOff.ts';
 import { mayMove, statusAt, writtenInside } from '../rules/mend.ts';
 import { lowestPumpingLevel, drawdownMissing } from '../rules/pumpDepth.ts';
 import { rangesOf } from '../rules/ranges.ts';
@@ -27,9 +28,25 @@ export function settle(draft: Draft, setting: BandSetting, heeding: Heeding): Dr
   if (range === null || ends === null || ends === undefined) return draft;
   const deep = setting === 'pump.setting' && hangsDeep(solved);
   const text = writtenInside({ solved, facts: solved.facts }, setting, deep ? 'to' : 'from', ends);
-  if (text === valueAt(draft.plan, setting)) return draft;
   const { rule } = deep ? range.to : range.from;
-  return withChange(draft, setting, text, rule, whyThere(setting, range, deep, solved));
+  const settled =
+    text === valueAt(draft.plan, setting)
+      ? draft
+      : withChange(draft, setting, text, rule, whyThere(setting, range, deep, solved));
+  return deep ? withProbeLowered(settled) : settled;
+}
+
+/** A probe left high up would keep the pump from the water that it hangs so deep for; unless that water is all it has. */
+function withProbeLowered(draft: Draft): Draft {
+  const solved = solvedOf(draft.plan);
+  const { setting, lowLevelCutOff } = solved.facts.pump;
+  const probe = probeAbove(solved, setting);
+  if (typeof lowLevelCutOff !== 'number' || probe === null || !mayMove(solved.facts, probe.path)) return draft;
+  if (probe.to === valueAt(draft.plan, probe.path)) return draft;
+  const why =
+    'With the pump so deep, the cut-off hangs just over its intake, and the stored water can be used (PR-08).';
+  const lowered = withChange(draft, probe.path, probe.to, 'PR-08', why);
+  return rangesOf(solvedOf(lowered.plan), RULES)['pump.setting'].firm === null ? draft : lowered;
 }
 
 /** Why a setting stays as it is; null where it can be chosen. */
@@ -61,8 +78,8 @@ export function solvedOf(plan: Plan): Solved {
 function whyThere(setting: BandSetting, range: Range, deep: boolean, { facts }: Solved): string {
   const end = deep ? range.to : range.from;
   const named = `${end.label(show(facts.units))}${end.rule === '' ? '' : ` (${end.rule})`}`;
-  if (deep) return `The well gives less than the house asks: the deepest that the rules allow stores most: ${named}.`;
+  if (deep) return `The well gives less than the house asks, and the deepest place stores most: ${named}.`;
   return setting === 'top.depth'
-    ? `The shallowest that every rule allows, as less is to dig: ${named}.`
-    : `The shallowest that every rule allows, as less is to lift: ${named}.`;
+    ? `As shallow as the rules allow, since less is to dig: ${named}.`
+    : `The shallowest that every rule allows, since less is to lift: ${named}.`;
 }

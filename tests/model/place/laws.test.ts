@@ -117,10 +117,10 @@ test('what stands is not touched, nor the well, its water, its site', () => {
         expect(path).not.toMatch(/^(?:site|well|water|status)\b/);
         expect(from).toEqual(valueAt(plan, path));
         expect(to).toEqual(valueAt(placed, path));
-        expect(why).toMatch(/^[A-Z].*\.$/);
+        expect(why).toMatch(/^[A-Z\d].*\.$/);
         expect(left.map((each) => each.path)).not.toContain(path);
       }
-      for (const { why } of left) expect(why).toMatch(/^[A-Z].*\.$/);
+      for (const { why } of left) expect(why).toMatch(/^[A-Z\d].*\.$/);
       const rebuilt = changes.reduce((made, { path, to }) => withValue(made, path, to), plan);
       expect(rebuilt).toEqual(placed);
     }),

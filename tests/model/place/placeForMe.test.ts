@@ -117,6 +117,13 @@ test('a poor well that no depth suits is drawn down to a cut-off over the deepes
   expect(solve(plan).verdicts['PR-02']).toBe('ok');
 });
 
+test('a cut-off follows the pump of a poor well down, so that what is stored can be used', () => {
+  const { changes } = placeForMe(planOf(sample('slate-hollow')));
+  // 831 ft as sounded, 10 ft off the bottom, a motor that ends 2.5 ft under its intake: 818 ft; 2 ft above it the probe.
+  expect(at(changes, 'pump.setting')?.to).toBe('818 ft');
+  expect(at(changes, 'pump.lowLevelCutOff')).toMatchObject({ from: '770 ft', to: '816 ft' });
+});
+
 test('without a drawdown no shallow place is known, so the pump stays', () => {
   const { left, plan } = placeForMe(rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } } }));
   expect(plan.pump.setting).toBe('140 ft');
