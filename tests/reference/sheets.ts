@@ -7,6 +7,7 @@ import { hydraulics } from './compute/hydraulics.ts';
 import { mechanical } from './compute/mechanical.ts';
 import { placement } from './compute/placement.ts';
 import type { PlacementInputs } from './compute/placement.ts';
+import { records } from './compute/records.ts';
 import { wells } from './compute/wells.ts';
 import type { WellInputs } from './compute/wells.ts';
 import { wholeWells } from './compute/wholeWells.ts';
@@ -91,7 +92,7 @@ const PLACEMENT = 'placement';
 export const wellsSheet = figureSheet(
   'Wells and aquifers',
   wellsFile.checks.filter(({ kind }) => kind !== PLACEMENT),
-  ({ kind, inputs }) => computationOf({ ...wells, ...wholeWells }, kind)(inputs as unknown as WellInputs),
+  ({ kind, inputs }) => computationOf({ ...wells, ...wholeWells, ...records }, kind)(inputs as unknown as WellInputs),
 );
 
 /** Placements as both files have them. */
