@@ -121,9 +121,10 @@ export const firstCheckValve = defineRule({
         mend: words('Ask whether the state wants a second valve; each is two more joints.'),
       });
     }
+    const higherUp = exceeds(lowest, 'length');
     return holds(
-      exceeds(lowest, 'length') ? `${gap(lowest, show)} above the pump` : 'at the pump',
-      'A check valve at the pump keeps the drop pipe full; spring type, not swing.',
+      higherUp ? `${gap(lowest, show)} above the pump` : 'at the pump',
+      `A check valve ${higherUp ? 'near' : 'at'} the pump keeps the drop pipe full; spring type, not swing.`,
     );
   },
   limits(solved) {

@@ -41,8 +41,10 @@ export const pumpPassesCasing = defineRule({
     const where = stretch.kind === 'openHole' ? 'hole' : stretch.kind;
     const message = `The ${where} is ${show.bore(bore)} wide inside, the pump ${show.bore(widestPart(solved))} over its cable guard.`;
     if (meets(margin, 'length')) return holds(`${show.bore(measured)} free`, message);
+    const passes = meets(measured - TOO_TIGHT, 'length');
     return breaks({
-      severity: meets(measured - TOO_TIGHT, 'length') ? 'warning' : 'danger',
+      severity: passes ? 'warning' : 'danger',
+      ...(passes ? { title: `The pump hardly passes the ${where}` } : {}),
       measured,
       limit: TIGHT_FIT,
       margin,

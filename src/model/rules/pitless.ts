@@ -123,8 +123,10 @@ export const pitlessLetsPumpPass = defineRule({
     const margin = measured - TIGHT_FIT;
     const message = `Beside the adapter ${show.bore(free)} is free; the pump is ${show.bore(widest)} wide over its guard.`;
     if (meets(margin, 'length')) return holds(`${show.bore(measured)} free`, message);
+    const passes = meets(measured - TOO_TIGHT, 'length');
     return breaks({
-      severity: meets(measured - TOO_TIGHT, 'length') ? 'warning' : 'danger',
+      severity: passes ? 'warning' : 'danger',
+      ...(passes ? { title: 'The pump hardly passes the pitless adapter' } : {}),
       measured,
       limit: TIGHT_FIT,
       margin,

@@ -6,6 +6,7 @@ import { psi, writeQuantity } from '../units.ts';
 import type { Show } from '../units.ts';
 import { meets } from './grace.ts';
 import { change, unitAt, words } from './mend.ts';
+import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Mend } from './rule.ts';
 import { PRESSURE_CAUTION } from './say.ts';
@@ -13,6 +14,8 @@ import { PRESSURE_CAUTION } from './say.ts';
 /** Shut-off pressure at the tank over the cut-out pressure, to be sure that the switch opens. */
 export const CUT_OUT_SPARE: Pascals = psi(10);
 const LEAST_CUT_IN: Pascals = psi(20);
+/** A switch is set no finer. */
+const KILOPASCAL: Pascals = 1000;
 
 function shutOffMissing({ facts, values }: Solved): string {
   if (values.shutOffPressureAtPump === null) return 'the pump’s power or curve';
@@ -99,8 +102,9 @@ function lowerSwitch({ facts, plan }: Solved, reach: Pascals): Mend {
   const typedPrecharge = valueAt(plan, 'house.precharge') !== undefined;
   if (!Number.isFinite(steps) || typedPrecharge || cutIn - down < LEAST_CUT_IN - 1)
     return words('Choose a stronger pump, or a lower cut-out pressure with its cut-in.');
-  const unit = unitAt(plan, 'house.cutOut', 'psi', 'pressure');
-  const write = (pressure: Pascals) => writeQuantity(pressure, 'pressure', unit, unit === 'psi' ? psi(1) : undefined);
+  const unit = unitAt(plan, 'house.cutOut', facts.units === 'us' ? 'psi' : 'kPa', 'pressure');
+  const step = unit === 'psi' ? psi(1) : KILOPASCAL;
+  const write = (pressure: Pascals) => writeQuantity(floorTo(pressure, step, 1), 'pressure', unit, step);
   return change(
     facts,
     [

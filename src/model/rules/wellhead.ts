@@ -62,6 +62,7 @@ export const casingAboveFlood = defineRule({
       margin,
       quantity: 'length',
       depth: -facts.well.casingHeight,
+      ...(measured > 0 ? { title: 'The casing top is close to the flood' } : {}),
       amount: `${gap(margin, show)} too low`,
       message,
       mend: words('Have the casing lengthened, or the ground raised, by a licensed contractor.'),

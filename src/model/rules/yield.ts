@@ -161,7 +161,9 @@ export const yieldFromAirLift = defineRule({
     if (!blown)
       return pumping === null
         ? doesNotApply
-        : holds('measured', 'The driller measured how far the water falls while pumping.');
+        : pumping.kind === 'aquifer'
+          ? holds('from the aquifer', 'The drawdown is computed from what was told of the aquifer.')
+          : holds('measured', 'The driller measured how far the water falls while pumping.');
     const given = provenYield(solved);
     return breaks({
       severity: 'note',

@@ -158,6 +158,14 @@ describe('the smallest change', () => {
     ]);
   });
 
+  test('of a switch in a metric plan is written in kilopascals, rounded down so that the margin stays', () => {
+    // 50 psi is 344.7 kPa, 30 psi is 206.8 kPa (1 psi = 6.894757 kPa, NIST SP 811).
+    expect(findingOf('PR-46', { units: 'metric' }, { shutOffPressureAtTank: psi(61) }).mend).toEqual([
+      { path: 'house.cutOut', to: '344 kPa' },
+      { path: 'house.cutIn', to: '206 kPa' },
+    ]);
+  });
+
   test('of a switch is words where the house would be left with less than 20 psi', () => {
     expect(findingOf('PR-46', {}, { shutOffPressureAtTank: psi(45) }).mend).toBeNull();
   });
