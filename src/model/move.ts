@@ -62,15 +62,23 @@ function write(plan: Plan, solution: Solution, { id, path }: Handle, to: Metres,
   return moved;
 }
 
-/** A test keeps its flow: the drawdown that is read on the drawing is scaled back from the demand to the test's flow. */
+/**
+ * A test keeps its flow: the drawdown that is read on the drawing is scaled back from the demand to the test's flow.
+ *
+ * The step is that of the level as it is drawn. What is written in its place, scaled, is a hundred times finer, so that
+ * the level stays on its step.
+ */
 function writePumpingLevel(plan: Plan, { facts, levels }: Solution, to: Metres, step: Metres): Plan {
   const { pumping } = facts.water;
+  const scaledStep = Math.max(step / 100, FINEST);
   const still = levels.static ?? 0;
   const demand = facts.house.demand ?? 0;
+  const drawdown = Math.max(Math.round(to / step) * step - still, 0);
   if (pumping?.kind === 'level') {
     const scale = pumping.flow !== null && demand > 0 ? pumping.flow / demand : 1;
-    return withDepth(plan, 'water.pumping.level', still + (to - still) * scale, step);
+    if (scale === 1) return withDepth(plan, 'water.pumping.level', to, step);
+    return withDepth(plan, 'water.pumping.level', still + drawdown * scale, scaledStep);
   }
   if (pumping?.kind !== 'test' || !(demand > 0)) return plan;
-  return withLength(plan, 'water.pumping.drawdown', ((to - still) * pumping.flow) / demand, step);
+  return withLength(plan, 'water.pumping.drawdown', (drawdown * pumping.flow) / demand, scaledStep);
 }

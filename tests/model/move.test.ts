@@ -37,6 +37,25 @@ describe('water', () => {
     expect((plan.water.pumping as { drawdown: string }).drawdown).toBe('50 ft');
     expect(at(plan, 'pumpingLevel')).toBeCloseTo(feet(75), 6);
   });
+  test('a step of the pumping level is one on the drawing, though what is written is the drawdown at another flow', () => {
+    const tested = rockWell({
+      house: { ...rockWell().house, demand: '6 gpm' },
+      water: { staticLevel: '43.7 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '41 ft' } },
+    });
+    for (const feetDown of [61.2, 70.6, 88]) {
+      const { plan } = drag(tested, 'pumpingLevel', feet(feetDown), { step: feet(1) });
+      expect(at(plan, 'pumpingLevel') / feet(1)).toBeCloseTo(Math.round(feetDown), 1);
+    }
+  });
+  test('a step never leads the pumping level over the static one', () => {
+    const { plan } = drag(
+      rockWell({ water: { staticLevel: '40.4 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '9 ft' } } }),
+      'pumpingLevel',
+      feet(40.45),
+      { step: feet(1) },
+    );
+    expect((plan.water.pumping as { drawdown: string }).drawdown).toBe('0 ft');
+  });
   test('a measured pumping level stays when the static level moves, and blocks it at no drawdown', () => {
     const plan = rockWell({
       water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '70 ft', flow: '7 gpm' } },

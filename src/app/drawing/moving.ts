@@ -29,7 +29,8 @@ export function planWith(
 /** Where the grid of steps counts from: the datum in which the handle's value is written. */
 export function originOf(handle: Handle, solution: Solution): Metres {
   if (handle.path.startsWith('string.')) return solution.values.pumpDischargeDepth ?? 0;
-  const fromGround = handle.id === 'frostDepth' || handle.id === 'pitlessDepth' || handle.id === 'casingHeight';
+  const fromGround =
+    ['frostDepth', 'pitlessDepth', 'casingHeight'].includes(handle.id) || handle.path === 'water.pumping.drawdown';
   return fromGround || solution.facts.depthsFrom === 'ground' ? 0 : -solution.facts.well.casingHeight;
 }
 
