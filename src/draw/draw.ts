@@ -2,8 +2,9 @@
 import type { Solution } from '../model/solution.ts';
 import { show } from '../model/units.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
-import type { DetailFrame, DetailScene } from './details/contract.ts';
+import type { DetailFrame } from './details/contract.ts';
 import { layoutSheet, type DetailPlace, type SheetLayout } from './layout.ts';
+import { forgetful, memoryUnder, type Memory } from './memory.ts';
 import type { Shape } from './scene.ts';
 import { crop, rect } from './shapes.ts';
 import { drawSection, type SectionDrawing } from './section/drawSection.ts';
@@ -15,20 +16,30 @@ import { drawFrame, drawLink, drawScaleCaption, factorWords } from './sheet/fram
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
 import { drawLit } from './sheet/lit.ts';
 import { THEMES, type Ink } from './theme.ts';
-import type { DepthWindow, FramePlace, Scene, View, ViewName } from './view.ts';
-
-interface DetailDrawing {
-  readonly place: FramePlace;
-  readonly scene: DetailScene;
-}
+import type { DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
 
 export function draw(solution: Solution, view: View): Scene {
+  return drawWith(forgetful, solution, view);
+}
+
+/**
+ * @param kept  details of an earlier scene of the same view, shown again instead of drawn anew: while something is
+ *              dragged in the section they may follow a moment later
+ */
+export function drawWith(memory: Memory, solution: Solution, view: View, kept?: readonly DetailDrawing[]): Scene {
+  const { recall } = memory;
   const ink = THEMES[view.theme];
   const units = show(view.units);
-  const lines = subtitleLines(solution, units, headingWidth(view));
-  const layout = layoutSheet({ view, subtitleLines: lines.length });
-  const section = layout.section === null ? null : drawSection(solution, view, layout.section, ink);
-  const details = layout.details.map((place) => drawDetail(solution, view, place, ink));
+  const { width, height, sheet, caption } = view;
+  const room = [width, height, typeof sheet === 'object' ? 'at' : sheet, caption];
+  const lines = recall('subtitle', [solution.facts.well, view.units, ...room], () =>
+    subtitleLines(solution, units, headingWidth(view)),
+  );
+  const layout = recall('layout', [lines.length, ...room], () => layoutSheet({ view, subtitleLines: lines.length }));
+  const section =
+    layout.section === null ? null : drawSection(solution, view, layout.section, ink, memoryUnder('O', memory));
+  const details =
+    kept ?? layout.details.map((place) => drawDetail(solution, view, place, ink, memoryUnder(place.view, memory)));
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
   const hits = [...(section?.hits ?? []), ...details.flatMap(({ scene }) => scene.hits)];
   const marks = [...(section?.marks ?? []), ...details.flatMap(({ scene }) => scene.marks)];
@@ -36,13 +47,18 @@ export function draw(solution: Solution, view: View): Scene {
     width: layout.width,
     height: layout.height,
     title: titleOf(solution),
-    desc: describe(solution, units),
+    // Long to say and, on a page, never asked for.
+    get desc() {
+      return describe(solution, units);
+    },
     background: ink.paper,
     shapes: [
-      rect('paper', 0, 0, layout.width, layout.height, { fill: ink.paper }),
-      drawHeading(solution, lines, layout.heading, ink),
-      ...(section === null ? [] : sectionShapes(section, layout, details, ink)),
-      ...details.flatMap((detail) => detailShapes(detail, ink)),
+      recall('paper', [layout, ink], () => rect('paper', 0, 0, layout.width, layout.height, { fill: ink.paper })),
+      recall('heading', [solution.facts.title, lines, layout, ink], () =>
+        drawHeading(solution, lines, layout.heading, ink),
+      ),
+      ...(section === null ? [] : sectionShapes(section, layout, details, ink, memory)),
+      ...details.flatMap((detail) => detailShapes(detail, ink, memory)),
       ...drawLit(view.lit, solution, hits, ink),
       ...(layout.caption === null ? [] : drawCaption(solution, view, layout.caption, frames, ink)),
     ],
@@ -51,6 +67,7 @@ export function draw(solution: Solution, view: View): Scene {
     marks,
     frames,
     hits,
+    details,
   };
 }
 
@@ -64,6 +81,7 @@ function sectionShapes(
   layout: SheetLayout,
   details: readonly DetailDrawing[],
   ink: Ink,
+  { recall }: Memory,
 ): Shape[] {
   const { frame, place } = section;
   const chips = layout.section?.chips;
@@ -72,23 +90,35 @@ function sectionShapes(
   const words = `widths ×${factorWords(place.widthFactor)}`;
   return [
     ...section.shapes,
-    ...(bracketX === null ? [] : drawBrackets(places, frame, bracketX)),
+    ...(bracketX === null
+      ? []
+      : recall('brackets', [...places, frame, bracketX], () => drawBrackets(places, frame, bracketX))),
     ...(chips === undefined
       ? []
       : places.map((each) =>
-          drawLink(
-            each,
-            chips.x + chips.width + 4,
-            within(frame, frame.y(each.topDepth)),
-            within(frame, frame.y(each.bottomDepth)),
-            ink,
+          recall(`link/${each.view}`, [each, chips, frame, ink], () =>
+            drawLink(
+              each,
+              chips.x + chips.width + 4,
+              within(frame, frame.y(each.topDepth)),
+              within(frame, frame.y(each.bottomDepth)),
+              ink,
+            ),
           ),
         )),
-    drawScaleCaption(words, place.x + place.width, place.y + place.height + 17, ink),
+    recall('scaleCaption', [words, layout, ink], () =>
+      drawScaleCaption(words, place.x + place.width, place.y + place.height + 17, ink),
+    ),
   ];
 }
 
-function drawDetail(solution: Solution, view: View, { view: name, box }: DetailPlace, ink: Ink): DetailDrawing {
+function drawDetail(
+  solution: Solution,
+  view: View,
+  { view: name, box }: DetailPlace,
+  ink: Ink,
+  memory: Memory,
+): DetailDrawing {
   const frozen = view.frozen?.windows[name];
   const frame: DetailFrame = {
     view: name,
@@ -105,23 +135,27 @@ function drawDetail(solution: Solution, view: View, { view: name, box }: DetailP
   };
   const scene =
     name === 'A'
-      ? drawWellTop(solution, frame)
+      ? drawWellTop(solution, frame, memory)
       : name === 'B'
-        ? drawPumpEnd(solution, frame)
-        : drawLens(solution, depthOf(view), frame);
+        ? drawPumpEnd(solution, frame, memory)
+        : drawLens(solution, depthOf(view), frame, memory);
   const { topDepth, bottomDepth, widthFactor } = scene;
   const { x, y, width, height } = frame;
-  return { scene, place: { view: name, x, y, width, height, topDepth, bottomDepth, widthFactor } };
+  const place = memory.same('place', { view: name, x, y, width, height, topDepth, bottomDepth, widthFactor });
+  return { scene, place };
 }
 
 function depthOf({ sheet }: View): number {
   return typeof sheet === 'object' ? sheet.at : 0;
 }
 
-function detailShapes({ place, scene }: DetailDrawing, ink: Ink): Shape[] {
+function detailShapes(detail: DetailDrawing, ink: Ink, { recall }: Memory): Shape[] {
+  const { place, scene } = detail;
+  const { view, x, y, width, height, widthFactor } = place;
+  // A detail that was kept is kept with its window.
   return [
-    crop(`detail/${place.view}`, place.x, place.y, place.width, place.height, scene.shapes),
-    drawFrame(place, ink),
+    recall(`detail/${view}`, [detail], () => crop(`detail/${view}`, x, y, width, height, scene.shapes)),
+    recall(`frame/${view}`, [x, y, width, height, widthFactor, ink], () => drawFrame(place, ink)),
   ];
 }
 

@@ -1,5 +1,6 @@
 /** Public face of the drawing: a solved plan becomes a scene, a scene becomes SVG. */
 export { draw } from './draw.ts';
+export { createDrawer, type Drawer } from './drawer.ts';
 export { attributeText, FONT_FAMILY, rootAttributes, toSvg, type SvgOptions } from './svg.ts';
 export { THEMES, type Ink } from './theme.ts';
 export type { Attributes, Shape, Tag } from './scene.ts';

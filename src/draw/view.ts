@@ -102,4 +102,20 @@ export interface Scene {
   readonly marks: readonly MarkPlace[];
   readonly frames: readonly FramePlace[];
   readonly hits: readonly HitPlace[];
+  /** The details as they were drawn: a page that is short of time may show them once more beside a newer section. */
+  readonly details: readonly DetailDrawing[];
+}
+
+export interface DetailScene extends DepthWindow {
+  readonly shapes: readonly Shape[];
+  readonly marks: readonly MarkPlace[];
+  readonly hits: readonly HitPlace[];
+  /** px per metre of depth. */
+  readonly k: number;
+}
+
+/** One detail, drawn, and where it stands on the sheet. */
+export interface DetailDrawing {
+  readonly place: FramePlace;
+  readonly scene: DetailScene;
 }

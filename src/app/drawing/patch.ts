@@ -38,6 +38,7 @@ function patchChildren(
   old: Map<string, Node>,
   shapes: readonly Shape[],
 ): Map<string, Node> {
+  if (updateInPlace(old, shapes)) return old;
   const next = new Map<string, Node>();
   for (const shape of shapes) {
     const found = old.get(shape.key);
@@ -55,6 +56,22 @@ function patchChildren(
     previous = node.element;
   }
   return next;
+}
+
+/** The same keys in the same order, as in nearly every frame of a drag: nothing is inserted, moved or removed. */
+function updateInPlace(nodes: Map<string, Node>, shapes: readonly Shape[]): boolean {
+  if (nodes.size !== shapes.length) return false;
+  let i = 0;
+  for (const [key, node] of nodes) {
+    const shape = shapes[i++];
+    if (shape === undefined || shape.key !== key || shape.tag !== node.shape.tag) return false;
+  }
+  i = 0;
+  for (const node of nodes.values()) {
+    const shape = shapes[i++];
+    if (shape !== undefined && shape !== node.shape) update(node, shape);
+  }
+  return true;
 }
 
 function create(document: Document, shape: Shape): Node {

@@ -3,6 +3,7 @@
  * plumb line and slanting from there, so that no two can cross.
  */
 import { fitLabels } from '../labels/fit.ts';
+import { forgetful, type Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { drawMark } from '../mark.ts';
 import { group, path } from '../shapes.ts';
@@ -68,13 +69,13 @@ function collapse(callouts: readonly Callout[], room: number): Sized[] {
   return kept;
 }
 
-export function drawCallouts(callouts: readonly Callout[], track: Track, ink: Ink): Shape[] {
+export function drawCallouts(callouts: readonly Callout[], track: Track, ink: Ink, memory = forgetful): Shape[] {
   const laid = layOut(callouts, track);
   const left = callouts.filter(({ key }) => !laid.some((each) => each.key === key));
   return [
     drawLeaders(laid, track, ink),
     drawBoxes(laid, track, ink),
-    drawWords(laid, track, ink),
+    drawWords(laid, track, ink, memory),
     ...(left.length === 0 ? [] : [drawMore(left, track, ink)]),
   ];
 }
@@ -191,23 +192,38 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   );
 }
 
-function drawWords(laid: readonly Laid[], track: Track, ink: Ink): Shape {
+function drawWords(laid: readonly Laid[], track: Track, ink: Ink, { recall }: Memory): Shape {
   const x = track.left + PAD;
   const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];
   for (const { key, name, short, note, lines, severity, number, top } of laid) {
     const signed = severity !== undefined && number !== undefined;
     const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room);
-    words.push({ key, tag: 'text', attrs: { x, y: top + 14 }, text: line });
+    words.push(
+      recall(`label/${key}`, [line, x, top], () => ({ key, tag: 'text', attrs: { x, y: top + 14 }, text: line })),
+    );
     if (lines === 2) {
       const fill = severity === 'danger' ? ink.danger : ink.ink2;
-      const attrs = { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill };
-      words.push({ key: `${key}/note`, tag: 'text', attrs, text: noteFor(note, room) });
+      const said = noteFor(note, room);
+      words.push(
+        recall(`label/${key}/note`, [said, x, top, fill], () => ({
+          key: `${key}/note`,
+          tag: 'text',
+          attrs: { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill },
+          text: said,
+        })),
+      );
     }
     // The finding's number stands in the label as it does at the fault.
     if (signed) {
-      const sign = drawMark({ number, severity, x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX, ink });
-      words.push({ ...sign, key: `${key}/sign`, attrs: {} });
+      const place = { x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX };
+      words.push(
+        recall(`label/${key}/sign`, [number, severity, place.x, place.y, ink], () => ({
+          ...drawMark({ number, severity, ...place, ink }),
+          key: `${key}/sign`,
+          attrs: {},
+        })),
+      );
     }
   }
   return group('labels', words, { 'font-size': NAME_SIZE, 'font-weight': 600, fill: ink.ink });

@@ -5,8 +5,7 @@
  * The detail draws everything inside the window, in sheet coordinates, cropped to it.
  */
 import type { Ink } from '../theme.ts';
-import type { DepthWindow, HitPlace, MarkPlace, View } from '../view.ts';
-import type { Shape } from '../scene.ts';
+import type { DepthWindow, View } from '../view.ts';
 
 export interface DetailFrame {
   readonly view: 'A' | 'B' | 'C';
@@ -24,10 +23,4 @@ export interface DetailFrame {
   readonly lit?: string;
 }
 
-export interface DetailScene extends DepthWindow {
-  readonly shapes: readonly Shape[];
-  readonly marks: readonly MarkPlace[];
-  readonly hits: readonly HitPlace[];
-  /** px per metre of depth. */
-  readonly k: number;
-}
+export type { DetailScene } from '../view.ts';

@@ -3,6 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
@@ -37,20 +38,33 @@ export interface Extra {
 /** In a narrow frame the ground behind the labels is left without line work; in a wide one that would look cut off. */
 const WIDE_PX = 420;
 
-export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan): DetailScene {
+export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan, memory: Memory): DetailScene {
   const { x, y, width, height, ink, units } = frame;
+  const { recall, same } = memory;
+  const { facts, values, bore } = solution;
   const topDepth = frame.frozen?.topDepth ?? plan.topDepth;
   const bottomDepth = frame.frozen?.bottomDepth ?? plan.bottomDepth;
-  const layout = layOutFrame(frame, topDepth, bottomDepth, solution.facts.dropPipe.outsideDiameter, plan);
+  const pipe = facts.dropPipe.outsideDiameter;
+  const { roomLeft, roomRight, sparePx, trueProportion } = plan;
+  const room = [roomLeft, roomRight, sparePx, trueProportion, pipe, frame.frozen?.widthFactor];
+  const layout = recall('layout', [x, y, width, height, frame.theme, topDepth, bottomDepth, ...room], () =>
+    layOutFrame(frame, topDepth, bottomDepth, pipe, plan),
+  );
   const { pen, factor, box, track } = layout;
   const drilled = drilledRadius(solution, Math.max((topDepth + bottomDepth) / 2, 0.5));
-  const ground = drawGround(solution, pen, ink, {
-    box,
-    holeLeft: pen.x(-drilled),
-    holeRight: pen.x(drilled),
-    labelsFrom: plan.trueProportion || width > WIDE_PX ? box.right : track.left - 2,
-  });
-  const well = drawWell(solution, pen, ink, box.right);
+  const frost = values.frostDepth !== null && values.frostDepth > topDepth ? values.frostDepth : null;
+  const ground = recall('ground', [facts.well, bore, frost, layout, ink], () =>
+    group(
+      'ground',
+      drawGround(solution, pen, ink, {
+        box,
+        holeLeft: pen.x(-drilled),
+        holeRight: pen.x(drilled),
+        labelsFrom: trueProportion || width > WIDE_PX ? box.right : track.left - 2,
+      }),
+    ),
+  );
+  const well = drawWell(solution, pen, ink, box.right, memory);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, track.left)];
   const faults = worstByPart(solution);
   const context: DetailContext = { solution, frame, pen, placed, severityOf: (key) => faults.get(key)?.severity };
@@ -58,18 +72,21 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const waiting = plan.wanted
     .filter(({ key }) => isWithin(solution, key, topDepth, bottomDepth))
     .map((want) => calloutFor(solution, frame, want, faults));
-  const callouts = [...touching(waiting, placed, box, track.left - LEADER_PX), ...(extra?.callouts ?? [])];
-  const marked = drawMarks(context, box);
+  const callouts = same('calloutValues', [
+    ...touching(waiting, placed, box, track.left - LEADER_PX),
+    ...(extra?.callouts ?? []),
+  ]);
+  const marked = drawMarks(context, box, memory);
   const shapes = [
-    rect('paper', x, y, width, height, { fill: ink.paper }),
-    group('ground', ground),
-    group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
+    recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
+    ground,
+    recall('wellGroup', [well], () => group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' })),
     ...(extra?.shapes ?? []),
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),
-    drawRail(pen, ink, { x, y, height, units }),
-    ...drawCallouts(callouts, track, ink),
-    group('marks', marked.shapes),
+    recall('rail', [layout, ink, units], () => drawRail(pen, ink, { x, y, height, units })),
+    ...recall('callouts', [callouts, layout, ink], () => drawCallouts(callouts, track, ink, memory)),
+    recall('marks', marked.shapes, () => group('marks', marked.shapes)),
   ];
   return {
     topDepth,

@@ -30,13 +30,23 @@ export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres 
   return stretch?.kind === 'openHole' ? radius : radius + ANNULUS;
 }
 
-export const drawHole = (stage: Stage): Shape[] => [
-  ...drawAnnulus(stage),
-  ...drawInflows(stage),
-  ...drawBore(stage),
-  ...drawUnknownZone(stage),
-  ...drawWalls(stage),
-  ...drawWaterLevels(stage),
+/** Back to front; what each is drawn from besides the casings, the bore and the pen. */
+export const HOLE: readonly {
+  readonly name: string;
+  readonly draw: (stage: Stage) => Shape[];
+  readonly from: (solution: Solution) => readonly unknown[];
+}[] = [
+  { name: 'annulus', draw: drawAnnulus, from: () => [] },
+  { name: 'inflows', draw: drawInflows, from: () => [] },
+  { name: 'bore', draw: drawBore, from: ({ levels }) => [levels] },
+  // Only where nobody knows the drawdown does the pump's place say where the water may stand.
+  {
+    name: 'unknownZone',
+    draw: drawUnknownZone,
+    from: ({ levels, facts }) => [levels, levels.pumping === null ? facts.pump.setting : null],
+  },
+  { name: 'walls', draw: drawWalls, from: () => [] },
+  { name: 'waterLevels', draw: drawWaterLevels, from: ({ levels }) => [levels] },
 ];
 
 function drawAnnulus(stage: Stage): Shape[] {

@@ -2,6 +2,7 @@
 import { inches, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import { block, stroke } from '../parts/outline.ts';
@@ -15,18 +16,23 @@ import { RAIL_PX } from './rail.ts';
 import { drilledRadius } from './hole.ts';
 import { lensDepths } from './windows.ts';
 
-export function drawLens(solution: Solution, at: Metres, frame: DetailFrame): DetailScene {
+export function drawLens(solution: Solution, at: Metres, frame: DetailFrame, memory = forgetful): DetailScene {
   const half = drilledRadius(solution, Math.max(at, 0.5)) + inches(1.2);
   const depths = lensDepths(at, frame.height, (frame.width * 0.5) / (2 * half));
-  return drawDetail(solution, frame, {
-    ...depths,
-    roomLeft: half,
-    roomRight: half,
-    sparePx: 10,
-    trueProportion: true,
-    wanted: wantedIn(solution, depths.topDepth, depths.bottomDepth),
-    extra: (context) => ({ shapes: [drawScaleBar(context)], callouts: [] }),
-  });
+  return drawDetail(
+    solution,
+    frame,
+    {
+      ...depths,
+      roomLeft: half,
+      roomRight: half,
+      sparePx: 10,
+      trueProportion: true,
+      wanted: wantedIn(solution, depths.topDepth, depths.bottomDepth),
+      extra: (context) => ({ shapes: [drawScaleBar(context)], callouts: [] }),
+    },
+    memory,
+  );
 }
 
 /** Every part that shows, once a kind: two clamps need one label. */

@@ -1,6 +1,7 @@
 /** Marks at the faults that a window shows, and the dashed box round what is in danger. */
 import type { PartKind } from '../../model/solution.ts';
 import { drawMark } from '../mark.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, rect } from '../shapes.ts';
 import type { MarkPlace } from '../view.ts';
@@ -14,6 +15,7 @@ export const MARK_PX = 22;
 export function drawMarks(
   { solution, frame, placed, pen }: DetailContext,
   box: WindowBox,
+  { recall }: Memory,
 ): { shapes: Shape[]; marks: MarkPlace[] } {
   const marks: MarkPlace[] = [];
   const shapes: Shape[] = [];
@@ -32,7 +34,12 @@ export function drawMarks(
     while (taken() && x < box.right - edge) x += MARK_PX + 2;
     const number = i + 1;
     marks.push({ number, x, y, size: MARK_PX, view: frame.view });
-    shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_PX, ink: frame.ink }));
+    const { severity } = finding;
+    shapes.push(
+      recall(`mark/${number}`, [severity, x, y, frame.ink], () =>
+        drawMark({ number, severity, x, y, size: MARK_PX, ink: frame.ink }),
+      ),
+    );
   });
   return { shapes, marks };
 }

@@ -1,6 +1,7 @@
 /** Detail B, the pump end: motor, intake, pump, valve, joint, arrestor and splice, down to the bottom when it is near. */
 import { inches, show } from '../../model/units.ts';
 import type { Solution } from '../../model/solution.ts';
+import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { stroke, tenth } from '../parts/outline.ts';
@@ -29,7 +30,7 @@ const WANTED: readonly Wanted[] = [
   { key: 'screen', across: 0.5, down: 0.9 },
 ];
 
-export function drawPumpEnd(solution: Solution, frame: DetailFrame): DetailScene {
+export function drawPumpEnd(solution: Solution, frame: DetailFrame, memory = forgetful): DetailScene {
   const { facts, bore } = solution;
   const depths = pumpEndDepths(solution);
   const widest = bore.reduce(
@@ -37,15 +38,20 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame): DetailScene
       each.bottom > depths.topDepth && each.top < depths.bottomDepth ? Math.max(most, each.outsideRadius) : most,
     facts.pump.diameter / 2,
   );
-  return drawDetail(solution, frame, {
-    ...depths,
-    roomLeft: widest + inches(0.5),
-    roomRight: widest + inches(0.3),
-    sparePx: 24,
-    trueProportion: false,
-    wanted: [...WANTED, ...inflowsOf(solution)],
-    extra: drawClearance,
-  });
+  return drawDetail(
+    solution,
+    frame,
+    {
+      ...depths,
+      roomLeft: widest + inches(0.5),
+      roomRight: widest + inches(0.3),
+      sparePx: 24,
+      trueProportion: false,
+      wanted: [...WANTED, ...inflowsOf(solution)],
+      extra: drawClearance,
+    },
+    memory,
+  );
 }
 
 /** Motor to bottom: a dimension with its figure while the bottom is in the frame, else a break and a label. */

@@ -18,7 +18,9 @@ import { drawSplice } from '../parts/splice.ts';
 import { drawGuard, drawTie } from '../parts/tie.ts';
 import type { Ramp, Tones } from '../parts/tones.ts';
 import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
+import { OF_THE_TOP } from './nearParts.ts';
 import { pipeWall, place, within } from './stage.ts';
 import type { Stage } from './stage.ts';
 
@@ -92,10 +94,9 @@ const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
   ['tie', drawStrap],
 ];
 
-/** Drawn with the seal that they pass. */
-const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
-
-export function drawString(stage: Stage): Shape[] {
+/** @param from  all besides the parts that they are drawn from */
+export function drawString(stage: Stage, memory: Memory, from: readonly unknown[]): Shape[] {
+  const { recall } = memory;
   const { solution, pen, axis } = stage;
   const { parts, facts } = solution;
   const strung: Strung = {
@@ -107,15 +108,21 @@ export function drawString(stage: Stage): Shape[] {
     offset: (part) => axis.pipe(middle(part)),
   };
   const shown = parts.filter(({ key, top, bottom }) => !OF_THE_TOP.has(key) && within(stage, top, bottom));
-  const shapes = [...drawSleeve(shown, strung), ...drawLines(strung)];
+  const shapes = [...drawSleeve(shown, strung), ...drawLines(strung, memory, from)];
   for (const [kind, draw] of DRAWERS) {
     for (const part of shown) {
       if (part.kind !== kind) continue;
-      shapes.push(draw(part, strung));
+      shapes.push(recall(`part/${part.key}`, [part, ...neighboursOf(part, parts), ...from], () => draw(part, strung)));
       note(part, strung);
     }
   }
   return shapes;
+}
+
+/** A fitting is drawn after the pipe's end that it sits in, a clamp after the clamps beside it. */
+function neighboursOf({ kind }: PlacedPart, parts: readonly PlacedPart[]): readonly unknown[] {
+  if (kind === 'clamp') return parts.filter((each) => each.kind === 'clamp');
+  return kind === 'insertFitting' ? [parts.find((each) => each.kind === 'dropPipe')] : [];
 }
 
 const middle = ({ top, bottom }: PlacedPart): Metres => (top + bottom) / 2;
@@ -227,7 +234,7 @@ function drawSleeve(shown: readonly PlacedPart[], strung: Strung): Shape[] {
 }
 
 /** Rope and cable, behind the pipe. */
-function drawLines(strung: Strung): Shape[] {
+function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unknown[]): Shape[] {
   const {
     solution: { facts, parts },
     pen,
@@ -240,20 +247,31 @@ function drawLines(strung: Strung): Shape[] {
   const shapes: Shape[] = [];
   if (rope !== undefined && facts.rope !== null && pump !== undefined && within(strung, rope.top, rope.bottom)) {
     const casingInsideRadius = (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
-    shapes.push(drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, tied: facts.rope.tied }));
+    const { tied } = facts.rope;
+    shapes.push(
+      recall('rope', [rope, pump, ...from], () =>
+        drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, tied }),
+      ),
+    );
     putLong(strung, rope, axis.rope, rope.radius);
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
     const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inches(1));
+    const splices = same(
+      'splices',
+      parts.filter(({ kind }) => kind === 'splice'),
+    );
     shapes.push(
-      drawCable(cable, pen, axis, {
-        top,
-        discharge: pump.top,
-        motorHead: pump.bottom,
-        pumpRadius,
-        bendsTo: axis.centredFrom,
-        splices: parts.filter(({ kind }) => kind === 'splice'),
-      }),
+      recall('cable', [cable, pump, splices, ...from], () =>
+        drawCable(cable, pen, axis, {
+          top,
+          discharge: pump.top,
+          motorHead: pump.bottom,
+          pumpRadius,
+          bendsTo: axis.centredFrom,
+          splices,
+        }),
+      ),
     );
     putLong(strung, cable, axis.cable, cable.radius, top);
   }

@@ -2,12 +2,14 @@
  * The well as it stands inside a window, cut open, back to front: the hole, the string in it, the works on top.
  * The three details differ only in their window and their words.
  */
-import type { Solution } from '../../model/solution.ts';
+import type { PlacedPart, Solution } from '../../model/solution.ts';
+import type { Memory } from '../memory.ts';
 import type { Pen } from '../parts/pen.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
 import type { Ink } from '../theme.ts';
-import { drawHole } from './hole.ts';
+import { HOLE } from './hole.ts';
+import { nearParts, topParts } from './nearParts.ts';
 import type { Placed, Stage } from './stage.ts';
 import { drawString } from './string.ts';
 import { drawTopWorks } from './topWorks.ts';
@@ -18,7 +20,32 @@ export interface WellDrawing {
 }
 
 /** @param right  right edge of the window, where line and conduit leave it [px] */
-export function drawWell(solution: Solution, pen: Pen, ink: Ink, right: number): WellDrawing {
-  const stage: Stage = { solution, pen, ink, axis: stringAxisOf(solution), right, placed: [] };
-  return { shapes: [...drawHole(stage), ...drawString(stage), ...drawTopWorks(stage)], placed: stage.placed };
+export function drawWell(solution: Solution, pen: Pen, ink: Ink, right: number, memory: Memory): WellDrawing {
+  const { recall, same } = memory;
+  const { facts, bore, assumed } = solution;
+  const axis = stringAxisOf(solution, memory);
+  const parts = same('parts', nearParts(solution.parts, pen));
+  const top = same('topParts', topParts(parts));
+  const on = (draw: (stage: Stage) => Shape[], some: readonly PlacedPart[]) => (): WellDrawing => {
+    const stage: Stage = { solution: { ...solution, parts: some }, pen, ink, axis, right, placed: [] };
+    return { shapes: draw(stage), placed: stage.placed };
+  };
+  const { diameter, wires } = facts.pump;
+  const hung = [axis, pen, ink, facts.well, facts.dropPipe, facts.string, facts.top];
+  const strung = [...hung, facts.rope, assumed, diameter, wires];
+  const pieces = [
+    ...HOLE.map(({ name, draw, from }) =>
+      recall(name, [facts.well, bore, pen, ink, ...from(solution)], on(draw, parts)),
+    ),
+    recall(
+      'string',
+      [parts, ...strung],
+      on((stage) => drawString(stage, memory, strung), parts),
+    ),
+    recall('topWorks', [top, ...hung, facts.house, right], on(drawTopWorks, top)),
+  ];
+  return recall('well', pieces, () => ({
+    shapes: pieces.flatMap(({ shapes }) => shapes),
+    placed: pieces.flatMap(({ placed }) => placed),
+  }));
 }

@@ -6,6 +6,7 @@ import { drawDetail } from './detail.ts';
 import type { DetailContext } from './context.ts';
 import type { Wanted } from './wanted.ts';
 import { dimensionWidth, drawDimension } from './dimension.ts';
+import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import { wellTopDepths } from './windows.ts';
@@ -30,17 +31,22 @@ const WANTED: readonly Wanted[] = [
   { key: 'pumpingLevel', across: 0.9, down: 0.5 },
 ];
 
-export function drawWellTop(solution: Solution, frame: DetailFrame): DetailScene {
+export function drawWellTop(solution: Solution, frame: DetailFrame, memory = forgetful): DetailScene {
   const outer = (solution.facts.well.casings[0]?.outsideDiameter ?? 0.16) / 2;
-  return drawDetail(solution, frame, {
-    ...wellTopDepths(solution),
-    roomLeft: outer + inches(1.6),
-    roomRight: outer + inches(1.9),
-    sparePx: 24,
-    trueProportion: false,
-    wanted: WANTED,
-    extra: (context) => ({ shapes: frostClearance(context), callouts: [] }),
-  });
+  return drawDetail(
+    solution,
+    frame,
+    {
+      ...wellTopDepths(solution),
+      roomLeft: outer + inches(1.6),
+      roomRight: outer + inches(1.9),
+      sparePx: 24,
+      trueProportion: false,
+      wanted: WANTED,
+      extra: (context) => ({ shapes: frostClearance(context), callouts: [] }),
+    },
+    memory,
+  );
 }
 
 /** The rule on adapter and frost. */

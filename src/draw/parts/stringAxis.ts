@@ -7,6 +7,7 @@
 import { feet, inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solved } from '../../model/solution.ts';
+import { forgetful, type Memory } from '../memory.ts';
 
 /** Wall of the casing to the wall of the pipe, under the spool. */
 const OFF_THE_WALL: Metres = inches(1.5);
@@ -46,12 +47,17 @@ function ease(t: number): number {
   return u * u * (3 - 2 * u);
 }
 
+/** Heights under the spool over which pipe and cable find their place: a long string's do not know how long it is. */
+function bendsOf(hangsFrom: Metres, discharge: Metres): { readonly drift: Metres; readonly crosses: Metres } {
+  const share = (discharge - hangsFrom) * DRIFT_SHARE;
+  return { drift: Math.max(0.3, Math.min(DRIFT, share)), crosses: Math.max(0.3, Math.min(CABLE_CROSSES, share)) };
+}
+
 export function makeStringAxis(input: AxisInput): StringAxis {
   const { hangsFrom, discharge, casingInsideRadius, boreInsideRadius, pipeRadius, cableRadius, atWall } = input;
   const room = Math.max(0, casingInsideRadius - pipeRadius);
   const start = atWall ? Math.max(0, room - Math.min(OFF_THE_WALL, room * 0.6)) : 0;
-  const drift = Math.max(0.3, Math.min(DRIFT, (discharge - hangsFrom) * DRIFT_SHARE));
-  const crosses = Math.max(0.3, Math.min(CABLE_CROSSES, (discharge - hangsFrom) * DRIFT_SHARE));
+  const { drift, crosses } = bendsOf(hangsFrom, discharge);
   const pipe = (depth: Metres): Metres => start * (1 - ease((depth - hangsFrom) / drift));
   const beside = (depth: Metres): Metres =>
     Math.max(cableRadius - boreInsideRadius, pipe(depth) - pipeRadius - cableRadius - CABLE_GAP);
@@ -71,7 +77,14 @@ export function makeStringAxis(input: AxisInput): StringAxis {
 }
 
 /** The axis for a solved plan. */
-export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
+export function stringAxisOf(solved: Solved, { recall }: Memory = forgetful): StringAxis {
+  const input = axisInputOf(solved);
+  const { hangsFrom, discharge, ...others } = input;
+  const { drift, crosses } = bendsOf(hangsFrom, discharge);
+  return recall('axis', [hangsFrom, drift, crosses, ...Object.values(others)], () => makeStringAxis(input));
+}
+
+function axisInputOf({ facts, parts, bore }: Solved): AxisInput {
   const pipe = parts.find((part) => part.kind === 'dropPipe');
   const pump = parts.find((part) => part.kind === 'pump');
   const carrier = parts.find((part) => part.kind === (facts.top.kind === 'pitless' ? 'pitlessAdapter' : 'seal'));
@@ -80,7 +93,7 @@ export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
   const casing = bore.find((stretch) => stretch.kind === 'casing' && stretch.bottom > hangsFrom) ?? bore[0];
   const atPump = bore.find((stretch) => stretch.bottom >= discharge) ?? bore[bore.length - 1];
   const casingInsideRadius = casing?.insideRadius ?? (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
-  return makeStringAxis({
+  return {
     hangsFrom,
     discharge,
     casingInsideRadius,
@@ -88,5 +101,5 @@ export function stringAxisOf({ facts, parts, bore }: Solved): StringAxis {
     pipeRadius: facts.dropPipe.outsideDiameter / 2,
     cableRadius: parts.find((part) => part.kind === 'cable')?.radius ?? inches(0.25),
     atWall: facts.top.kind === 'pitless',
-  });
+  };
 }

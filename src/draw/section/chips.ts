@@ -2,6 +2,7 @@
 import { collapseLabels, labelAt, type LabelLadder } from '../labels/collapse.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { orderLabels } from '../labels/order.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
 import { shorten, textWidth } from '../type/width.ts';
@@ -45,18 +46,22 @@ export function drawChips(
   frame: SectionFrame,
   frozen: Frozen | undefined,
   held: View['held'],
+  { recall }: Memory,
 ): ChipDrawing {
   const placed = placeChips(words, column, frame, frozen, held);
+  const valuesOf = ({ words: each, step, middle, lineY }: Placed) => [each, step, middle, lineY, column, frame];
   return {
     shapes: [
       group(
         'leaders',
-        placed.flatMap((chip) => leader(chip, column, frame)),
+        placed.flatMap((chip) =>
+          recall(`leader/${chip.words.handle}`, valuesOf(chip), () => leader(chip, column, frame)),
+        ),
         { fill: 'none', 'stroke-width': 1.3, 'stroke-linejoin': 'round' },
       ),
       group(
         'chips',
-        placed.map((chip) => drawChip(chip, column, frame)),
+        placed.map((chip) => recall(`chip/${chip.words.handle}`, valuesOf(chip), () => drawChip(chip, column, frame))),
         { fill: frame.ink.ink },
       ),
     ],

@@ -1,12 +1,12 @@
 /** What every thing in the section needs to know: where it is, both scales, inks. */
-import type { Show } from '../../model/units.ts';
+import { feet, show, type Show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Box } from '../hatch/clip.ts';
+import type { Memory } from '../memory.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
 import type { Ink } from '../theme.ts';
 import type { DepthWindow, View } from '../view.ts';
-import { feet } from '../../model/units.ts';
 
 export interface SectionFrame extends DepthScale {
   /** Edges of the ground on the sheet [px]. */
@@ -56,16 +56,27 @@ export interface SectionPlace {
   readonly box: Box;
   readonly ink: Ink;
   readonly theme: View['theme'];
-  readonly show: Show;
+  readonly units: View['units'];
   readonly frozen: DepthWindow | undefined;
   readonly held: View['held'];
 }
 
-export function sectionFrame(solution: Solution, { box, ink, theme, show, frozen, held }: SectionPlace): SectionFrame {
-  const { left, right, top, bottom } = box;
-  const window = frozen ?? sectionWindow(solution);
-  const scale = depthScale(window.topDepth, window.bottomDepth, top, bottom);
+/** The same frame as long as nothing moves it: all that stands in it may then be remembered. */
+export function sectionFrame(solution: Solution, place: SectionPlace, { recall }: Memory): SectionFrame {
+  const { box, ink, units, frozen, held } = place;
+  const { topDepth, bottomDepth } = frozen ?? sectionWindow(solution);
   const widest = widestRadius(solution);
+  const from = [box, ink, units, topDepth, bottomDepth, frozen?.widthFactor, widest, held?.handle, held?.start];
+  return recall('frame', from, () => makeFrame({ topDepth, bottomDepth }, widest, place));
+}
+
+function makeFrame(
+  { topDepth, bottomDepth }: Pick<DepthWindow, 'topDepth' | 'bottomDepth'>,
+  widest: Metres,
+  { box, ink, theme, units, frozen, held }: SectionPlace,
+): SectionFrame {
+  const { left, right, top, bottom } = box;
+  const scale = depthScale(topDepth, bottomDepth, top, bottom);
   const widthFactor = frozen?.widthFactor ?? factorFor(widest, right - left, scale.k);
   const kx = widthFactor * scale.k;
   const axis = Math.round(left + (right - left) * AXIS_SHARE);
@@ -82,7 +93,7 @@ export function sectionFrame(solution: Solution, { box, ink, theme, show, frozen
     holeHalf: widest * kx,
     ink,
     theme,
-    show,
+    show: show(units),
     held,
   };
 }

@@ -3,6 +3,7 @@ import type { Solution } from '../../model/solution.ts';
 import { isEmpty, type Box } from '../hatch/clip.ts';
 import { hatch } from '../hatch/patterns.ts';
 import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
@@ -41,11 +42,20 @@ export function groundLayers({ facts }: Solution, frame: SectionFrame): GroundLa
   return [...named, rest].filter((layer) => layer.bottom > layer.top);
 }
 
-export function drawGround(solution: Solution, layers: readonly GroundLayer[], frame: SectionFrame): Shape[] {
+export function drawGround(
+  solution: Solution,
+  layers: readonly GroundLayer[],
+  frame: SectionFrame,
+  { recall }: Memory,
+): Shape[] {
   const hole = holeOf(solution, frame);
   const ground = frame.y(0);
   const tints = layers.map((layer) => tint(layer, frame));
-  const lines = layers.map((layer) => lineWork(layer, hole, frame));
+  const lines = layers.map((layer) => {
+    const { key, material, top, bottom } = layer;
+    const from = [material, top, bottom, hole.casedTo, hole.openHalf, frame];
+    return recall(`${key}/hatch`, from, () => lineWork(layer, hole, frame));
+  });
   const contacts = layers.slice(1).map((layer) => contact(layer, frame));
   const { left, right, ink } = frame;
   return [

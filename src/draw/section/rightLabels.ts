@@ -3,6 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Finding, Severity, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { drawMark } from '../mark.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { digits, group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
 import { hold, textWidth } from '../type/width.ts';
@@ -34,7 +35,12 @@ function fitting(each: Words, room: number): Words[] {
 }
 
 /** Inflows and dimensions; their words keep clear of each other and of every level line. */
-export function drawRightLabels(solution: Solution, lines: readonly Metres[], frame: SectionFrame): Shape[] {
+export function drawRightLabels(
+  solution: Solution,
+  lines: readonly Metres[],
+  frame: SectionFrame,
+  { recall, same }: Memory,
+): Shape[] {
   const x = frame.axis + frame.holeHalf + DIMENSION_LANE + 7;
   const room = frame.right - 8 - x;
   const inflows = inflowWords(solution, frame);
@@ -42,7 +48,11 @@ export function drawRightLabels(solution: Solution, lines: readonly Metres[], fr
   const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)].flatMap(
     (each) => fitting(each, room),
   );
-  const shapes = [...inflowLines(solution, frame), ...drawdownDimension(solution, frame)];
+  const { facts, bore, levels } = solution;
+  const shapes = [
+    ...recall('inflowLines', [facts.well, bore, frame], () => inflowLines(solution, frame)),
+    ...recall('drawdown', [levels, frame], () => drawdownDimension(solution, frame)),
+  ];
   const items = [
     ...words.map((each) => ({
       words: each as Words | null,
@@ -55,7 +65,10 @@ export function drawRightLabels(solution: Solution, lines: readonly Metres[], fr
   const highest = Math.min(frame.y(0) + 4, ...words.map((each) => each.y - WORDS_HEIGHT / 2));
   const middles = fitLabels(items, 1, highest, frame.bottom - 2);
   items.forEach((item, i) => {
-    if (item.words !== null) shapes.push(wordsShape(item.words, x, middles[i] ?? item.anchor, frame));
+    if (item.words === null) return;
+    const each = same(`words/${item.words.key}`, item.words);
+    const middle = middles[i] ?? item.anchor;
+    shapes.push(recall(`label/${each.key}`, [each, x, middle, frame], () => wordsShape(each, x, middle, frame)));
   });
   return shapes.length === 0 ? [] : [group('rightLabels', shapes)];
 }
@@ -197,7 +210,7 @@ export interface MarkDrawing {
 }
 
 /** Each finding's sign stands at its depth beside the hole; signs that would touch step apart, tied to their place. */
-export function drawMarks(findings: readonly Finding[], frame: SectionFrame): MarkDrawing {
+export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { recall }: Memory): MarkDrawing {
   const placed = findings
     .flatMap((finding, i) =>
       finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }],
@@ -216,14 +229,21 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame): Ma
     const y = middles[i] ?? anchor;
     if (Math.abs(y - anchor) > 4) {
       shapes.push(
-        path(`tie/${number}`, elbow(frame.axis + frame.holeHalf, anchor, x, y), {
-          fill: 'none',
-          stroke: frame.ink.hair,
-          'stroke-width': 1,
-        }),
+        recall(`tie/${number}`, [anchor, y, frame], () =>
+          path(`tie/${number}`, elbow(frame.axis + frame.holeHalf, anchor, x, y), {
+            fill: 'none',
+            stroke: frame.ink.hair,
+            'stroke-width': 1,
+          }),
+        ),
       );
     }
-    shapes.push(drawMark({ number, severity: finding.severity, x, y, size: MARK_SIZE, ink: frame.ink }));
+    const { severity } = finding;
+    shapes.push(
+      recall(`mark/${number}`, [severity, y, frame], () =>
+        drawMark({ number, severity, x, y, size: MARK_SIZE, ink: frame.ink }),
+      ),
+    );
     marks.push({ number, x, y, size: MARK_SIZE, view: 'O' });
   });
   return { shapes: shapes.length === 0 ? [] : [group('marks', shapes)], marks };

@@ -1,4 +1,5 @@
 /** The well's head in the section: cap or seal, pitless adapter as a symbol, and the line that leaves for the house. */
+import type { Metres } from '../../model/si.ts';
 import type { PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
@@ -12,11 +13,38 @@ export interface TopDrawing {
   readonly hits: readonly HitPlace[];
 }
 
-export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawing {
-  const partOf = new Map(solution.parts.map((part) => [part.key, part]));
-  const cover = partOf.get('cap') ?? partOf.get('seal');
-  const adapter = partOf.get('pitlessAdapter');
-  const buried = partOf.get('buriedLine');
+/** All of the string that the well's head has to do with. */
+export interface TopParts {
+  readonly cap: PlacedPart | undefined;
+  readonly seal: PlacedPart | undefined;
+  readonly adapter: PlacedPart | undefined;
+  readonly line: PlacedPart | undefined;
+  readonly tee: PlacedPart | undefined;
+  readonly plug: PlacedPart | undefined;
+  /** Upper end of the pipe: its middle on the sheet, its depth and its radius. */
+  readonly pipe: { readonly x: number; readonly top: Metres; readonly radius: Metres } | undefined;
+}
+
+export function topPartsOf(solution: Solution, frame: SectionFrame): TopParts {
+  const find = (key: string): PlacedPart | undefined => solution.parts.find((part) => part.key === key);
+  const pipe = find('dropPipe');
+  return {
+    cap: find('cap'),
+    seal: find('seal'),
+    adapter: find('pitlessAdapter'),
+    line: find('buriedLine'),
+    tee: find('tee'),
+    plug: find('plug'),
+    pipe:
+      pipe === undefined
+        ? undefined
+        : { x: frame.x(stringAxisOf(solution).pipe(pipe.top)), top: pipe.top, radius: pipe.radius },
+  };
+}
+
+export function drawTopWorks(solution: Solution, parts: TopParts, frame: SectionFrame): TopDrawing {
+  const { adapter, line: buried } = parts;
+  const cover = parts.cap ?? parts.seal;
   const shapes: Shape[] = [];
   const hits: HitPlace[] = [];
   if (buried !== undefined) {
@@ -47,8 +75,8 @@ export function drawTopWorks(solution: Solution, frame: SectionFrame): TopDrawin
       view: 'O',
     });
   }
-  shapes.push(...drawNeck(partOf, solution, frame));
-  if (partOf.has('tee')) shapes.push(...drawStandpipe(partOf, frame));
+  shapes.push(...drawNeck(parts, frame));
+  shapes.push(...drawStandpipe(parts, frame));
   if (cover !== undefined) {
     const half = cover.radius * frame.kx + 3;
     const tall = Math.max(7, (cover.bottom - cover.top) * frame.k);
@@ -111,12 +139,11 @@ function drawAdapter(solution: Solution, adapter: PlacedPart, frame: SectionFram
 }
 
 /** Between what carries the string and the upper end of the pipe: fitting or nipple, where the scale shows the gap. */
-function drawNeck(partOf: ReadonlyMap<string, PlacedPart>, solution: Solution, frame: SectionFrame): Shape[] {
-  const carrier = partOf.get('pitlessAdapter') ?? partOf.get('seal');
-  const pipe = partOf.get('dropPipe');
+function drawNeck({ adapter, seal, pipe }: TopParts, frame: SectionFrame): Shape[] {
+  const carrier = adapter ?? seal;
   if (carrier === undefined || pipe === undefined || (pipe.top - carrier.bottom) * frame.k < 2) return [];
   const { ink } = frame;
-  const x = frame.x(stringAxisOf(solution).pipe(pipe.top));
+  const { x } = pipe;
   const half = Math.max(2.4, pipe.radius * frame.kx * 0.8);
   const top = frame.y(carrier.bottom) - 2;
   return [
@@ -129,10 +156,7 @@ function drawNeck(partOf: ReadonlyMap<string, PlacedPart>, solution: Solution, f
 }
 
 /** Above a seal: pipe, tee and plug stand on the casing. */
-function drawStandpipe(partOf: ReadonlyMap<string, PlacedPart>, frame: SectionFrame): Shape[] {
-  const tee = partOf.get('tee');
-  const seal = partOf.get('seal');
-  const plug = partOf.get('plug');
+function drawStandpipe({ tee, seal, plug }: TopParts, frame: SectionFrame): Shape[] {
   if (tee === undefined || seal === undefined) return [];
   const { ink, axis } = frame;
   const half = Math.max(4, tee.radius * frame.kx);

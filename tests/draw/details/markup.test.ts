@@ -20,6 +20,7 @@ const markup = (shapes: readonly Shape[]): string =>
     marks: [],
     frames: [],
     hits: [],
+    details: [],
   });
 
 function repeatedKeys(shapes: readonly Shape[], where = ''): string[] {

@@ -1,0 +1,53 @@
+/** The string as a window needs it: what is far away is left out, so that it may move without anything being drawn anew. */
+import type { Metres } from '../../model/si.ts';
+import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import type { Pen } from '../parts/pen.ts';
+
+/** Past the window's edges; parts reach a hand's width beyond them at most. */
+const MARGIN: Metres = 1.5;
+
+/** What hangs in the well; a top's own parts are few and stay where they are. */
+const HANGS: ReadonlySet<PartKind> = new Set([
+  'motor',
+  'intake',
+  'cableGuardStrip',
+  'shroud',
+  'nipple',
+  'checkValve',
+  'insertFitting',
+  'clamp',
+  'torqueArrestor',
+  'splice',
+  'tie',
+  'guard',
+  'coupling',
+]);
+
+/** They run through a window from edge to edge. */
+const LONG: ReadonlySet<PartKind> = new Set(['dropPipe', 'cable', 'rope']);
+
+export function nearParts(parts: readonly PlacedPart[], { top, bottom }: Pen): PlacedPart[] {
+  const highest = top - MARGIN;
+  const lowest = bottom + MARGIN;
+  return parts.flatMap((part): PlacedPart[] => {
+    if (part.bottom > highest && part.top < lowest) return [LONG.has(part.kind) ? cut(part, highest, lowest) : part];
+    if (part.kind !== 'pump' && !HANGS.has(part.kind)) return [part];
+    // Cable and rope ask for the pump that they run to; how far below the window it is, is all one.
+    return part.kind === 'pump' && part.top >= lowest ? [{ ...part, top: lowest, bottom: lowest + MARGIN }] : [];
+  });
+}
+
+function cut(part: PlacedPart, highest: Metres, lowest: Metres): PlacedPart {
+  return { ...part, top: Math.max(part.top, highest), bottom: Math.min(part.bottom, lowest) };
+}
+
+/** Of these what closes the well and leads water and wire away. */
+export function topParts(near: readonly PlacedPart[]): PlacedPart[] {
+  return near.filter(
+    ({ kind, key }) => kind === 'cable' || OF_THE_TOP.has(key) || !(HANGS.has(kind) || OTHERS.has(kind)),
+  );
+}
+
+/** Drawn with the seal that they pass. */
+export const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
+const OTHERS: ReadonlySet<PartKind> = new Set(['pump', 'dropPipe', 'rope']);

@@ -1,0 +1,108 @@
+/**
+ * What a drawing remembers of the one before it: pieces whose values are the same are not made again. They come back as
+ * the same objects, so that a patcher can pass them by. What is drawn never depends on what is remembered.
+ */
+export interface Memory {
+  /**
+   * What was made last time, if it was made of the same values, else made anew.
+   *
+   * @param key   a word of its own for each piece
+   * @param from  all that the piece is made of: plain values, or objects that come from this memory or never change
+   */
+  readonly recall: <T>(key: string, from: readonly unknown[], make: () => T) => T;
+  /** Last time's value where this one is equal to it, branch by branch: a value that can stand in a list of values. */
+  readonly same: <T>(key: string, value: T) => T;
+}
+
+/** For a single drawing: everything is made. */
+export const forgetful: Memory = { recall: (_key, _from, make) => make(), same: (_key, value) => value };
+
+export function createMemory(): Memory {
+  const pieces = new Map<string, { from: readonly unknown[]; piece: unknown }>();
+  const values = new Map<string, unknown>();
+  return {
+    recall<T>(key: string, from: readonly unknown[], make: () => T): T {
+      const last = pieces.get(key);
+      if (last !== undefined && equalLists(last.from, from)) return last.piece as T;
+      const piece = make();
+      pieces.set(key, { from, piece });
+      return piece;
+    },
+    same<T>(key: string, value: T): T {
+      const kept = keepEqual(values.get(key), value) as T;
+      values.set(key, kept);
+      return kept;
+    },
+  };
+}
+
+/** A part of a memory whose words do not meet those of another part. */
+export function memoryUnder(name: string, { recall, same }: Memory): Memory {
+  return {
+    recall: (key, from, make) => recall(`${name}/${key}`, from, make),
+    same: (key, value) => same(`${name}/${key}`, value),
+  };
+}
+
+function equalLists(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((value, i) => Object.is(value, b[i]));
+}
+
+/**
+ * `after`, with every branch of plain data that equals its place in `before` replaced by that one.
+ * Equal wholes are the same object as before, so that comparing them later costs nothing.
+ */
+export function keepEqual(before: unknown, after: unknown): unknown {
+  if (Object.is(before, after) || typeof before !== 'object' || typeof after !== 'object') return after;
+  if (before === null || after === null) return after;
+  if (Array.isArray(after)) return Array.isArray(before) ? keepList(before, after) : after;
+  return Array.isArray(before) ? after : keepRecord(before as Plain, after as Plain);
+}
+
+type Plain = Readonly<Record<string, unknown>>;
+
+// Both copy only from the first difference on: nearly all that is compared is equal.
+function keepList(before: readonly unknown[], after: readonly unknown[]): readonly unknown[] {
+  let kept: unknown[] | null = before.length === after.length ? null : [];
+  let byKey: ReadonlyMap<unknown, unknown> | undefined;
+  for (let i = 0; i < after.length; i++) {
+    let last = before[i];
+    const key = keyOf(after[i]);
+    // One more at the front of a keyed list, and all behind it are still the same.
+    if (key !== undefined && keyOf(last) !== key) {
+      byKey ??= new Map(before.map((each) => [keyOf(each), each]));
+      last = byKey.get(key);
+    }
+    const branch = keepEqual(last, after[i]);
+    if (kept === null) {
+      if (Object.is(branch, before[i])) continue;
+      kept = before.slice(0, i);
+    }
+    kept.push(branch);
+  }
+  return kept ?? before;
+}
+
+function keyOf(value: unknown): unknown {
+  return typeof value === 'object' && value !== null && 'key' in value ? value.key : undefined;
+}
+
+function keepRecord(before: Plain, after: Plain): Plain {
+  let kept: Record<string, unknown> | null = null;
+  let count = 0;
+  for (const name in after) {
+    count++;
+    const branch = keepEqual(before[name], after[name]);
+    if (kept === null) {
+      if (Object.is(branch, before[name])) continue;
+      kept = {};
+      for (const equal in after) {
+        if (equal === name) break;
+        kept[equal] = before[equal];
+      }
+    }
+    kept[name] = branch;
+  }
+  if (kept !== null) return kept;
+  return count === Object.keys(before).length ? before : after;
+}
