@@ -77,6 +77,15 @@ export function lineAt(
   return best === null ? null : { handle: best, frame };
 }
 
+/** px left of the section in which its depths are written. */
+const RAIL = 60;
+
+/** The rail of depths: a click there places the chosen level. */
+export function isOnRail(scene: Scene, x: number): boolean {
+  const section = scene.frames.find(({ view }) => view === 'O') ?? scene.frames[0];
+  return section !== undefined && x < section.x && x > section.x - RAIL;
+}
+
 export function markAt(scene: Scene, x: number, y: number): MarkPlace | null {
   return scene.marks.find((mark) => Math.hypot(mark.x - x, mark.y - y) <= Math.max(MARK_REACH, mark.size / 2)) ?? null;
 }

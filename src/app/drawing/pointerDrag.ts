@@ -11,7 +11,7 @@ import type { Solution } from '../../model/solution.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 import { sayHandle } from '../words/handleWords.ts';
 import { Gesture, SLOP } from './gesture.ts';
-import { chipAt, lineAt, metresPerPixel } from './lookup.ts';
+import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
 import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
 import { snapsFor } from './snaps.ts';
 
@@ -67,7 +67,11 @@ export class PointerDrag {
     if (scene === null || solution === null || plan === null) return;
     const { left, top } = element.getBoundingClientRect();
     const found = this.#find(scene, event.clientX - left, event.clientY - top, event.pointerType);
-    if (found === null) return;
+    if (found === null) {
+      // A chosen level is placed by the click that follows: the focus, and with it the choice, must stay until then.
+      if (workspace.selected !== null && isOnRail(scene, event.clientX - left)) event.preventDefault();
+      return;
+    }
     if (found.handle.locked !== null) {
       workspace.notice = { handle: found.handle.id, words: found.handle.locked };
       return;

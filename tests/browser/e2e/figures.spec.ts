@@ -45,3 +45,19 @@ test('the tab holds nine sheets; a table is reached by keyboard; the units follo
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
 });
+
+test('a finding opens into the figure that was weighed, with the same number', async ({ page }) => {
+  const finding = page.getByRole('article', { name: /wire is thin/ });
+  await finding.getByText('How it is worked out').click();
+  const account = finding.getByRole('region', { name: /^How .* comes about$/ });
+  await expect(account).toContainText('Source');
+  const result = Number(/u = ([\d.]+) %$/.exec((await account.getByText(/^u = [\d.]+ %$/).textContent()) ?? '')?.[1]);
+  await expect(
+    finding
+      .locator('p')
+      .filter({ hasText: `${result.toFixed(1)} %` })
+      .first(),
+  ).toBeVisible();
+  await finding.getByText('How it is worked out').click();
+  await expect(account).toBeHidden();
+});

@@ -114,3 +114,14 @@ test('tabbing through the levels keeps its order when a level passes another', a
   await page.keyboard.press('Home');
   expect(await names()).toEqual(before);
 });
+
+test('keys leave the pumping level on whole steps, whatever the test’s own flow', async ({ page }) => {
+  const level = chip(page, 'Pumping level');
+  await level.focus();
+  await page.keyboard.press('ArrowDown');
+  const first = feetIn(await heard(page, 'Pumping level'));
+  await page.keyboard.press('ArrowDown');
+  const step = feetIn(await heard(page, 'Pumping level')) - first;
+  expect([0.25, 0.5, 1, 2]).toContain(step);
+  expect(Number.isInteger(first / step)).toBe(true);
+});
