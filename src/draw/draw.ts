@@ -1,18 +1,21 @@
 /** From a solved plan to a scene: the sheet, its section and its details. */
+import type { Metres } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
 import { show } from '../model/units.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
 import type { DetailFrame } from './details/contract.ts';
-import { layoutSheet, type DetailPlace, type SheetLayout } from './layout.ts';
+import { heavier } from './heavier.ts';
+import { layoutSheet, type DetailPlace, type SectionLayout, type SheetLayout } from './layout.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
+import { atScale, drawable, sheetBox, standardScale, type Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
 import { crop, rect } from './shapes.ts';
 import { drawSection, type SectionDrawing } from './section/drawSection.ts';
-import { within } from './section/frame.ts';
+import { sectionWindow, within } from './section/frame.ts';
 import { drawBrackets } from './section/rail.ts';
 import { drawCaption } from './sheet/caption.ts';
 import { describe } from './sheet/describe.ts';
-import { drawFrame, drawLink, drawScaleCaption, factorWords } from './sheet/frames.ts';
+import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, factorWords } from './sheet/frames.ts';
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
 import { drawLit } from './sheet/lit.ts';
 import { THEMES, type Ink } from './theme.ts';
@@ -26,8 +29,10 @@ export function draw(solution: Solution, view: View): Scene {
  * @param kept  details of an earlier scene of the same view, shown again instead of drawn anew: while something is
  *              dragged in the section they may follow a moment later
  */
-export function drawWith(memory: Memory, solution: Solution, view: View, kept?: readonly DetailDrawing[]): Scene {
+export function drawWith(memory: Memory, solution: Solution, asked: View, kept?: readonly DetailDrawing[]): Scene {
   const { recall } = memory;
+  const paper = asked.paper ?? null;
+  const view = paper === null ? asked : { ...asked, ...drawable(paper) };
   const ink = THEMES[view.theme];
   const units = show(view.units);
   const { width, height, sheet, caption } = view;
@@ -35,7 +40,9 @@ export function drawWith(memory: Memory, solution: Solution, view: View, kept?: 
   const lines = recall('subtitle', [solution.facts.well, view.units, ...room], () =>
     subtitleLines(solution, units, headingWidth(view)),
   );
-  const layout = recall('layout', [lines.length, ...room], () => layoutSheet({ view, subtitleLines: lines.length }));
+  const whole = recall('layout', [lines.length, ...room], () => layoutSheet({ view, subtitleLines: lines.length }));
+  const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section);
+  const layout = scale === null ? whole : atScale(whole, spanOf(solution), scale);
   const section =
     layout.section === null ? null : drawSection(solution, view, layout.section, ink, memoryUnder('O', memory));
   const details =
@@ -43,6 +50,16 @@ export function drawWith(memory: Memory, solution: Solution, view: View, kept?: 
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
   const hits = [...(section?.hits ?? []), ...details.flatMap(({ scene }) => scene.hits)];
   const marks = [...(section?.marks ?? []), ...details.flatMap(({ scene }) => scene.marks)];
+  const shapes: Shape[] = [
+    recall('paper', [layout, ink, paper], () => drawPaper(layout, paper, ink)),
+    recall('heading', [solution.facts.title, lines, layout, ink], () =>
+      drawHeading(solution, lines, layout.heading, ink),
+    ),
+    ...(section === null ? [] : sectionShapes(section, layout, scale, details, ink, memory)),
+    ...details.flatMap((detail) => detailShapes(detail, ink, memory)),
+    ...drawLit(view.lit, solution, hits, ink),
+    ...(layout.caption === null ? [] : drawCaption(solution, view, layout.caption, frames, scale, ink)),
+  ];
   return {
     width: layout.width,
     height: layout.height,
@@ -52,16 +69,8 @@ export function drawWith(memory: Memory, solution: Solution, view: View, kept?: 
       return describe(solution, units);
     },
     background: ink.paper,
-    shapes: [
-      recall('paper', [layout, ink], () => rect('paper', 0, 0, layout.width, layout.height, { fill: ink.paper })),
-      recall('heading', [solution.facts.title, lines, layout, ink], () =>
-        drawHeading(solution, lines, layout.heading, ink),
-      ),
-      ...(section === null ? [] : sectionShapes(section, layout, details, ink, memory)),
-      ...details.flatMap((detail) => detailShapes(detail, ink, memory)),
-      ...drawLit(view.lit, solution, hits, ink),
-      ...(layout.caption === null ? [] : drawCaption(solution, view, layout.caption, frames, ink)),
-    ],
+    paper,
+    shapes: view.theme === 'contrast' ? heavier(shapes, memory) : shapes,
     scales: { windows: windowsOf(frames), chips: section?.chipStates ?? [] },
     chips: section?.chips ?? [],
     marks,
@@ -69,6 +78,21 @@ export function drawWith(memory: Memory, solution: Solution, view: View, kept?: 
     hits,
     details,
   };
+}
+
+function drawPaper({ width, height }: SheetLayout, paper: Paper | null, ink: Ink): Shape {
+  const box = paper === null ? { left: 0, top: 0, right: width, bottom: height } : sheetBox(paper);
+  return rect('paper', box.left, box.top, box.right - box.left, box.bottom - box.top, { fill: ink.paper });
+}
+
+/** Depth that the section shows. */
+function spanOf(solution: Solution): Metres {
+  const { topDepth, bottomDepth } = sectionWindow(solution);
+  return bottomDepth - topDepth;
+}
+
+function scaleFor(solution: Solution, { box }: SectionLayout): number {
+  return standardScale(spanOf(solution), box.bottom - box.top);
 }
 
 /** The heading may run over the section and its chips; asked before the layout, which needs its number of lines. */
@@ -79,6 +103,7 @@ function headingWidth(view: View): number {
 function sectionShapes(
   section: SectionDrawing,
   layout: SheetLayout,
+  scale: number | null,
   details: readonly DetailDrawing[],
   ink: Ink,
   { recall }: Memory,
@@ -87,7 +112,8 @@ function sectionShapes(
   const chips = layout.section?.chips;
   const bracketX = layout.section?.bracketX ?? null;
   const places = details.map((detail) => detail.place);
-  const words = `widths ×${factorWords(place.widthFactor)}`;
+  const ratio = scale === null ? '' : `SCALE 1:${scale} vertical, `;
+  const words = `${ratio}widths ×${factorWords(place.widthFactor)}`;
   return [
     ...section.shapes,
     ...(bracketX === null
@@ -106,6 +132,7 @@ function sectionShapes(
             ),
           ),
         )),
+    ...(scale === null ? [] : [drawScaleBar(place, frame.show, ink)]),
     recall('scaleCaption', [words, layout, ink], () =>
       drawScaleCaption(words, place.x + place.width, place.y + place.height + 17, ink),
     ),

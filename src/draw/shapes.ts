@@ -17,6 +17,11 @@ export function digits(value: number): string {
   return rest < 10 ? `${whole}.0${rest}` : `${whole}.${rest}`;
 }
 
+/** A tenth of a pixel is below what any screen or printer shows: places are written no finer. */
+export function tenth(px: number): number {
+  return Math.round(px * 10) / 10;
+}
+
 export type Point = readonly [x: number, y: number];
 
 export function shape(key: string, tag: Tag, attrs: Attributes): Shape {
@@ -76,7 +81,7 @@ export function text(key: string, x: number, y: number, words: string, style: Te
 
 /** Path text through the points, open. */
 export function polyline(points: readonly Point[]): string {
-  return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${digits(x)} ${digits(y)}`).join('');
+  return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${digits(tenth(x))} ${digits(tenth(y))}`).join('');
 }
 
 /** Path text round the points, closed. */

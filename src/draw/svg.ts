@@ -1,6 +1,7 @@
 /** A scene as SVG text: no id, no style, no class, no definitions, the same bytes every time. */
 import type { Attributes, Shape } from './scene.ts';
-import { digits } from './shapes.ts';
+import { sheetBox } from './paper.ts';
+import { digits, tenth } from './shapes.ts';
 import type { Scene } from './view.ts';
 
 /** The face of every drawing; a generic one stands in where it is not there. */
@@ -22,18 +23,31 @@ export function toSvg(scene: Scene, options: SvgOptions = {}): string {
 export function rootAttributes(scene: Scene, options: SvgOptions = {}): Attributes {
   return {
     xmlns: 'http://www.w3.org/2000/svg',
-    viewBox: `0 0 ${digits(scene.width)} ${digits(scene.height)}`,
-    width: scene.width,
-    height: scene.height,
+    ...sizeOf(scene),
     ...(options.hidden === true ? { 'aria-hidden': 'true' } : { role: 'graphics-document' }),
     'font-family': FONT_FAMILY,
     'text-rendering': 'geometricPrecision',
   };
 }
 
+/** Millimetres on paper, px on a screen. */
+function sizeOf({ paper, width, height }: Scene): Attributes {
+  if (paper === null) return { viewBox: `0 0 ${digits(width)} ${digits(height)}`, width, height };
+  const { left, top, right, bottom } = sheetBox(paper);
+  return {
+    viewBox: [left, top, right - left, bottom - top].map(digits).join(' '),
+    width: `${digits(paper.width)}mm`,
+    height: `${digits(paper.height)}mm`,
+  };
+}
+
+/** Places and lengths on the sheet are written to a tenth of a pixel, all other numbers to a hundredth. */
+const PLACES: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy']);
+
 /** An attribute's value as it is written, before escaping: the serializer and the patcher agree by both using this. */
-export function attributeText(value: string | number): string {
-  return typeof value === 'number' ? digits(value) : value;
+export function attributeText(name: string, value: string | number): string {
+  if (typeof value !== 'number') return value;
+  return digits(PLACES.has(name) ? tenth(value) : value);
 }
 
 function element(shape: Shape): string {
@@ -47,7 +61,7 @@ function attributes(attrs: Attributes): string {
   for (const name in attrs) {
     const value = attrs[name];
     if (value === undefined) continue;
-    if (typeof value === 'number') out += ` ${name}="${digits(value)}"`;
+    if (typeof value === 'number') out += ` ${name}="${attributeText(name, value)}"`;
     else out += ` ${name}="${OURS.has(name) ? value : escape(value)}"`;
   }
   return out;

@@ -1,5 +1,5 @@
 /**
- * Inks of the three themes. The first group is checked by a test that recomputes contrast on every fill and the
+ * Inks of the four themes. The first group is checked by a test that recomputes contrast on every fill and the
  * distance of colours under three kinds of colour blindness; fills and shades only help the eye along: what they say,
  * hatch, edge and words say too.
  */
@@ -212,7 +212,40 @@ const print: Ink = {
   tape: BLACK,
 };
 
-export const THEMES: Readonly<Record<View['theme'], Ink>> = { light, dark, print };
+/** For the screen: ink on paper, and no greys between. */
+const plain: Shade = { light: WHITE, mid: WHITE, dark: WHITE, edge: BLACK };
+const solid: Shade = { light: BLACK, mid: BLACK, dark: BLACK, edge: BLACK };
+const contrast: Ink = {
+  ...print,
+  ink2: BLACK,
+  hair: BLACK,
+  rule: BLACK,
+  ground: {
+    soil: { fill: WHITE, hatch: BLACK },
+    clay: { fill: WHITE, hatch: BLACK },
+    sand: { fill: WHITE, hatch: BLACK },
+    gravel: { fill: WHITE, hatch: BLACK },
+    rock: { fill: WHITE, hatch: BLACK },
+  },
+  water: WHITE,
+  frostFill: WHITE,
+  grout: WHITE,
+  pumpBody: plain,
+  motorBody: plain,
+  pipeBody: plain,
+  metalPipe: plain,
+  brass: plain,
+  steel: plain,
+  castIron: plain,
+  rubber: solid,
+};
+
+export const THEMES: Readonly<Record<View['theme'], Ink>> = { light, dark, print, contrast };
+
+/** Two tones: hatching is drawn whole, and what colour filled is outlined. */
+export function isTwoTone(theme: View['theme']): boolean {
+  return theme === 'print' || theme === 'contrast';
+}
 
 /** Line widths in px: narrow for leaders, dimensions and hatch; wide for cut parts and levels; ground for its surface. */
 export const LINE = { hatch: 0.7, narrow: 1, wide: 2, ground: 3.5 } as const;

@@ -1,6 +1,7 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
 import type { PartKind } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
+import type { Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
 
 /** O is the section, A the well top, B the pump end, C the lens. */
@@ -15,13 +16,19 @@ export interface View {
   /** px */
   readonly height: number;
   readonly units: 'us' | 'metric';
-  readonly theme: 'light' | 'dark' | 'print';
+  /** Print is for white paper and black ink; contrast for a screen whose reader needs strong contrast. */
+  readonly theme: 'light' | 'dark' | 'print' | 'contrast';
   /** The scales of the scene that stood when the pointer went down: kept until it goes up. */
   readonly frozen?: Frozen;
   /** The handle that is dragged, with the depth it started from. */
   readonly held?: { readonly handle: string; readonly start: Metres };
   /** Key of a part, or the number of a finding: lit in every view. */
   readonly lit?: string;
+  /**
+   * A sheet of paper of this size: width and height of the view are then what its margins leave, the depths of the
+   * section are drawn to a standard scale, and the picture measures what it says in millimetres.
+   */
+  readonly paper?: Paper;
   /** Title block and legend, for exports. */
   readonly caption?: boolean;
   /** What the title block says of date and version; the drawing itself knows no clock. */
@@ -96,6 +103,8 @@ export interface Scene {
   readonly title: string;
   readonly desc: string;
   readonly background: string;
+  /** The sheet of paper that it is drawn on; null on a screen. */
+  readonly paper: Paper | null;
   readonly shapes: readonly Shape[];
   readonly scales: Frozen;
   readonly chips: readonly ChipPlace[];

@@ -1,5 +1,5 @@
 /** Wells whose pictures are kept: each for a reason, each looked at. */
-import type { View } from '../../src/draw/index.ts';
+import { A4, LETTER, type View } from '../../src/draw/index.ts';
 import { withValue } from '../../src/model/index.ts';
 import type { Plan } from '../../src/model/index.ts';
 import { planOf, sample } from '../plans/build.ts';
@@ -200,6 +200,18 @@ export const GALLERY: readonly Picture[] = [
   picture('seal-in-frost', 'an unheated seal where frost goes 48 in deep', tamarack({ top: { kind: 'seal' } })),
   picture('rope-through-cap', 'the rope leaves through the cap', tamarack({ 'rope.tied': 'through cap' })),
   picture('valve-upside-down', 'the check valve points down', tamarack({ 'string.arrow': 'down' })),
+  picture('contrast', 'ink on paper only, heavy lines', tamarack(), { theme: 'contrast' }),
+  picture('letter', 'on a sheet of letter paper, to a standard scale, with legend and title block', tamarack(), {
+    theme: 'print',
+    paper: LETTER,
+    caption: true,
+  }),
+  picture('a4', 'the same for a screened well on A4, in metres', changed('heron-flats', {}), {
+    theme: 'print',
+    paper: A4,
+    caption: true,
+    units: 'metric',
+  }),
   picture('detail-top', 'the well top alone', tamarack(), { sheet: 'top', width: 480, height: 520 }),
   picture('detail-pump', 'the pump end alone', tamarack(), { sheet: 'pump', width: 480, height: 560 }),
   picture('lens-adapter', 'the adapter at true proportion', tamarack(), {

@@ -1,9 +1,10 @@
 import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { draw, toSvg, type View } from '../../src/draw/index.ts';
+import { draw, LETTER, toSvg, type View } from '../../src/draw/index.ts';
 import { digits } from '../../src/draw/shapes.ts';
 import { escape } from '../../src/draw/svg.ts';
+import { inFace } from '../../src/draw/type/width.ts';
 import { solve } from '../../src/model/index.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../plans/build.ts';
@@ -13,6 +14,8 @@ const VIEWS: readonly Partial<View>[] = [
   {},
   { theme: 'dark', units: 'metric' },
   { theme: 'print', caption: true },
+  { theme: 'print', caption: true, paper: LETTER },
+  { theme: 'contrast' },
   { sheet: 'section', width: 320, height: 560 },
   { sheet: 'top', width: 390, height: 500 },
   { sheet: 'pump', width: 390, height: 500 },
@@ -38,8 +41,14 @@ describe.each(SAMPLES)('%s as SVG', (name) => {
     expect(svg).not.toMatch(/url\(|NaN|Infinity|undefined|null/);
   });
 
-  test('section and details together stay under 60 kB', () => {
+  test('section and details together stay under 60 kB, on a wide sheet within a twentieth of it', () => {
     expect(toSvg(picture(plan).scene).length).toBeLessThan(60_000);
+    expect(toSvg(picture(plan, { width: 1400, height: 1000 }).scene).length).toBeLessThan(63_000);
+  });
+
+  test.each(VIEWS)('every sign is in the drawing’s own face: %j', (view) => {
+    for (const { shape } of flat(picture(plan, view).scene.shapes))
+      if (shape.text !== undefined) expect(inFace(shape.text), shape.text).toBe(true);
   });
 
   test.each([760, 1000, 1400, 1900])('hatching all together stays under 25 kB at %d px', (width) => {

@@ -76,7 +76,7 @@ function updateInPlace(nodes: Map<string, Node>, shapes: readonly Shape[]): bool
 
 function create(document: Document, shape: Shape): Node {
   const element = document.createElementNS(SVG, shape.tag);
-  for (const [name, value] of Object.entries(shape.attrs)) element.setAttribute(name, attributeText(value));
+  for (const [name, value] of Object.entries(shape.attrs)) element.setAttribute(name, attributeText(name, value));
   const node: Node = { shape, element, text: null, children: new Map() };
   writeText(node, shape.text);
   if (shape.children !== undefined) node.children = patchChildren(element, node.text, node.children, shape.children);
@@ -100,9 +100,9 @@ function patchAttributes(element: SVGElement, before: Attributes, after: Attribu
     const value = after[name];
     const was = before[name];
     if (value === undefined || value === was) continue;
-    const text = attributeText(value);
+    const text = attributeText(name, value);
     // A number that moved by less than the last written digit writes the same text.
-    if (was === undefined || text !== attributeText(was)) element.setAttribute(name, text);
+    if (was === undefined || text !== attributeText(name, was)) element.setAttribute(name, text);
   }
   for (const name in before) if (!(name in after)) element.removeAttribute(name);
 }

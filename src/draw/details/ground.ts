@@ -5,11 +5,15 @@ import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
 import type { Box } from '../hatch/clip.ts';
 import { hatch } from '../hatch/patterns.ts';
 import type { Shape } from '../scene.ts';
+import { spreadFor } from '../section/ground.ts';
 import { group, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { Ink } from '../theme.ts';
 import { stroke, strokes, tenth } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
+
+/** A window of this many square pixels carries the patterns at their own spacing. */
+const CLOSE_AREA = 75_000;
 
 export interface GroundPlace {
   /** The window, right of the rail. */
@@ -47,10 +51,14 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
     if (bottom <= top) continue;
     const { ground, pattern } = layer.material === null ? UNKNOWN_GROUND : lookOf(layer.material);
     const { fill, hatch: lines } = ink.ground[ground];
-    const { d, dashes } = hatch(pattern, [
-      { left: box.left, right: place.holeLeft, top, bottom },
-      { left: place.holeRight, right: place.labelsFrom, top, bottom },
-    ]);
+    const { d, dashes } = hatch(
+      pattern,
+      [
+        { left: box.left, right: place.holeLeft, top, bottom },
+        { left: place.holeRight, right: place.labelsFrom, top, bottom },
+      ],
+      spreadFor(box, CLOSE_AREA),
+    );
     // The same material may come twice down a hole.
     const name = layer.material ?? 'unknown';
     const times = (names.get(name) ?? 0) + 1;

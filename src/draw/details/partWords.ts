@@ -20,6 +20,10 @@ const pipeName = ({ nominalSize, material }: { readonly nominalSize: string; rea
 
 const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;
 
+/** Whose depth of frost it is; our own where the plan gives none. */
+const saidBy = ({ frostDepth, frostFrom }: Solution['facts']['site']): string =>
+  frostDepth === null ? 'estimate' : (frostFrom ?? 'as entered');
+
 /** By part key, or by kind where all parts of a kind say the same. */
 const SAYINGS: Readonly<Record<string, Saying>> = {
   cap: ({ facts }, { small }) => ({
@@ -71,7 +75,7 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   frost: ({ values, facts }, { small }) => ({
     name: 'Frost line',
     weight: 4,
-    note: values.frostDepth === null ? '' : `${small(values.frostDepth)}, ${facts.site.frostFrom ?? 'estimate'}`,
+    note: values.frostDepth === null ? '' : `${small(values.frostDepth)}, ${saidBy(facts.site)}`,
   }),
   'insertFitting/top': ({ facts }) => ({
     name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`,

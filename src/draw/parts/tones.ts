@@ -1,5 +1,5 @@
 /** The materials' tones per theme: five flat tones from shadow to shine for what is seen, one for what is cut. */
-export type ThemeName = 'light' | 'dark' | 'print';
+export type ThemeName = 'light' | 'dark' | 'print' | 'contrast';
 
 /** Flat tones of one material under light from the upper left. */
 export interface Ramp {
@@ -167,4 +167,25 @@ const print: Tones = {
   leads: ['#000', '#000', '#000', '#000'],
 };
 
-export const tonesOf: Readonly<Record<ThemeName, Tones>> = { light, dark, print };
+/** No greys at all: edges, cut faces and line work say everything. */
+const bare = ramp('#000', '#fff', '#fff', '#fff', '#fff', '#fff');
+const black = ramp('#000', '#000', '#000', '#000', '#000', '#fff');
+const white: Cut = { fill: '#fff', ink: '#000' };
+const contrast: Tones = {
+  ...print,
+  steel: bare,
+  brass: bare,
+  cast: bare,
+  pump: bare,
+  motor: bare,
+  pipe: bare,
+  conduit: bare,
+  tank: bare,
+  rubber: black,
+  grout: white,
+  gravel: white,
+  bedding: white,
+  water: '#fff',
+};
+
+export const tonesOf: Readonly<Record<ThemeName, Tones>> = { light, dark, print, contrast };

@@ -30,7 +30,15 @@ export const CHIP_LOOKS: Readonly<Record<string, ChipLook | undefined>> = {
     parts: ['frost'],
     weight: 4,
     value: shallow,
-    notes: ({ facts }) => [facts.site.frostFrom === null ? null : say(FROST_FROM[facts.site.frostFrom])],
+    notes: ({ facts: { site }, values }) => [
+      site.frostDepth === null
+        ? values.frostDepth === null
+          ? null
+          : say(FROST_FROM.estimate)
+        : site.frostFrom === null
+          ? null
+          : say(FROST_FROM[site.frostFrom]),
+    ],
   },
   pitlessDepth: {
     parts: ['pitlessAdapter', 'buriedLine'],

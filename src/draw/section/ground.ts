@@ -6,7 +6,7 @@ import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect } from '../shapes.ts';
-import { LINE, type Ink } from '../theme.ts';
+import { isTwoTone, LINE, type Ink } from '../theme.ts';
 import type { View } from '../view.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -88,10 +88,15 @@ function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame
 }
 
 /** A ground of this many square pixels carries the patterns at their own spacing; a larger one spreads them. */
-const CLOSE_AREA = 270_000;
+const CLOSE_AREA = 200_000;
 
-function spreadOf({ left, right, top, bottom }: SectionFrame): number {
-  return Math.min(2, Math.max(1, Math.sqrt(((right - left) * (bottom - top)) / CLOSE_AREA)));
+function spreadOf(box: Box): number {
+  return spreadFor(box, CLOSE_AREA);
+}
+
+/** How far patterns are spread so that a large ground has no more strokes than one of `closeArea` square pixels. */
+export function spreadFor({ left, right, top, bottom }: Box, closeArea: number): number {
+  return Math.min(2, Math.max(1, Math.sqrt(((right - left) * (bottom - top)) / closeArea)));
 }
 
 /** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it. */
@@ -125,7 +130,7 @@ export function hatchShape(
     fill: 'none',
     stroke: ink.ground[ground].hatch,
     'stroke-width': LINE.hatch,
-    ...(theme === 'print' ? {} : { 'stroke-opacity': theme === 'dark' ? 0.4 : 0.55 }),
+    ...(isTwoTone(theme) ? {} : { 'stroke-opacity': theme === 'dark' ? 0.4 : 0.55 }),
     ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }),
   });
 }

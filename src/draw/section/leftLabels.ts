@@ -5,6 +5,7 @@ import { overlap, type Box } from '../hatch/clip.ts';
 import { lookOf } from '../hatch/materials.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect, text } from '../shapes.ts';
+import { isTwoTone } from '../theme.ts';
 import { hold, shorten, textWidth, wrap } from '../type/width.ts';
 import { within, type SectionFrame } from './frame.ts';
 import type { GroundLayer } from './ground.ts';
@@ -71,7 +72,7 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
   const children = [
     rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), {
       rx: 2.5,
-      ...(frame.theme === 'print'
+      ...(isTwoTone(frame.theme)
         ? { fill: ink.steel.dark, stroke: ink.ink }
         : { fill: ink.allowed, stroke: ink.paper }),
       'stroke-width': 1,

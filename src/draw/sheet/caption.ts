@@ -8,8 +8,8 @@ import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
 import { digits, group, line, path, polygon, rect, text, type Point } from '../shapes.ts';
-import type { Ink } from '../theme.ts';
-import { shorten, wrap } from '../type/width.ts';
+import { isTwoTone, type Ink } from '../theme.ts';
+import { shorten, textWidth, wrap } from '../type/width.ts';
 import type { FramePlace, View } from '../view.ts';
 import { factorWords } from './frames.ts';
 import { titleOf } from './heading.ts';
@@ -21,6 +21,8 @@ const SIZE = 11;
 interface Entry {
   readonly key: string;
   readonly words: string;
+  /** Where the words have no room. */
+  readonly short?: string;
   readonly swatch: (x: number, y: number) => Shape[];
 }
 
@@ -29,6 +31,8 @@ export function drawCaption(
   view: View,
   box: Box,
   frames: readonly FramePlace[],
+  /** Of depths in the section; null on a screen. */
+  scale: number | null,
   ink: Ink,
 ): Shape[] {
   const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
@@ -36,7 +40,7 @@ export function drawCaption(
   return [
     line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
     drawLegend(solution, view, legend, frames, ink),
-    drawTitleBlock(solution, view, { ...box, left: box.right - blockWidth }, frames, ink),
+    drawTitleBlock(solution, view, { ...box, left: box.right - blockWidth }, frames, scale, ink),
   ];
 }
 
@@ -49,7 +53,9 @@ function drawLegend(solution: Solution, view: View, box: Box, frames: readonly F
   const shapes = entries.slice(0, rows * columns).map((entry, i) => {
     const x = box.left + Math.floor(i / rows) * width;
     const y = box.top + 10 + (i % rows) * ROW;
-    const words = shorten(entry.words, width - SWATCH - 14, SIZE);
+    const room = width - SWATCH - 14;
+    const said = textWidth(entry.words, SIZE) <= room ? entry.words : (entry.short ?? entry.words);
+    const words = shorten(said, room, SIZE);
     return group(entry.key, [
       ...entry.swatch(x, y),
       text('words', x + SWATCH + 6, y + 10.5, words, { size: SIZE, fill: ink.ink2 }),
@@ -102,14 +108,28 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
       words: material,
       swatch: (x, y) => materialSwatch(material, x, y, ink, view),
     })),
-    ...(!shown(levels.static) ? [] : [level('static', 'static water level, pump off', ink.static, false)]),
-    ...(!shown(levels.pumping) ? [] : [level('pumping', 'pumping level, pump on', ink.pumping, true)]),
+    ...(!shown(levels.static)
+      ? []
+      : [{ ...level('static', 'static water level, pump off', ink.static, false), short: 'static level' }]),
+    ...(!shown(levels.pumping)
+      ? []
+      : [{ ...level('pumping', 'pumping level, pump on', ink.pumping, true), short: 'pumping level' }]),
     ...(cone === null || !symbols
       ? []
-      : [stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5')]),
+      : [
+          {
+            ...stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5'),
+            short: 'level in the ground',
+          },
+        ]),
     ...(!shown(values.frostDepth) ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
     ...(symbols && bands.some((band) => band.from !== null)
-      ? [fill('band', 'where every rule holds', view.theme === 'print' ? ink.steel.dark : ink.allowed)]
+      ? [
+          {
+            ...fill('band', 'where every rule holds', isTwoTone(view.theme) ? ink.steel.dark : ink.allowed),
+            short: 'rules hold',
+          },
+        ]
       : []),
     ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom)
       ? []
@@ -120,6 +140,7 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
           {
             key: 'symbol',
             words: 'dashed outline: symbol, not size',
+            short: 'symbol, not size',
             swatch: (x: number, y: number) => [
               rect('box', x + 7, y + 2, 16, 10, {
                 rx: 2,
@@ -173,9 +194,16 @@ function materialSwatch(material: string, x: number, y: number, ink: Ink, view: 
   ];
 }
 
-function drawTitleBlock(solution: Solution, view: View, box: Box, frames: readonly FramePlace[], ink: Ink): Shape {
+function drawTitleBlock(
+  solution: Solution,
+  view: View,
+  box: Box,
+  frames: readonly FramePlace[],
+  scale: number | null,
+  ink: Ink,
+): Shape {
   const width = box.right - box.left;
-  const lines = blockLines(solution, view, frames).flatMap((words) => wrap(words, width, SIZE, 400, 2));
+  const lines = blockLines(solution, view, frames, scale).flatMap((words) => wrap(words, width, SIZE, 400, 2));
   const rows = Math.floor((box.bottom - box.top - 24) / 14);
   return group('titleBlock', [
     text('title', box.left, box.top + 19, shorten(titleOf(solution), width, 13, 600), {
@@ -189,7 +217,12 @@ function drawTitleBlock(solution: Solution, view: View, box: Box, frames: readon
   ]);
 }
 
-function blockLines({ facts, findings, notJudged }: Solution, view: View, frames: readonly FramePlace[]): string[] {
+function blockLines(
+  { facts, findings, notJudged }: Solution,
+  view: View,
+  frames: readonly FramePlace[],
+  scale: number | null,
+): string[] {
   const date = view.imprint?.date ?? facts.date;
   const count = (severity: Severity) => {
     const number = findings.filter((finding) => finding.severity === severity).length;
@@ -201,7 +234,7 @@ function blockLines({ facts, findings, notJudged }: Solution, view: View, frames
     [date === null || date === undefined ? '' : `Date ${date}`, `depths in ${units} from the ground surface`]
       .filter((part) => part !== '')
       .join(' · '),
-    `Depths to scale; widths enlarged: ${factors}`,
+    `${scale === null ? 'Depths to scale' : `Section: SCALE 1:${scale} vertical`}; widths enlarged: ${factors}`,
     `Checks: ${count('danger')}, ${count('warning')}, ${count('note')}, ${notJudged.length} not judged`,
     `Not an engineered drawing; local code and licensed practice decide.${view.imprint?.version === undefined ? '' : ` Version ${view.imprint.version}`}`,
   ];

@@ -1,8 +1,9 @@
 /** The details' borders, headings, and the dotted links that tell where in the section they stand. */
+import { feet, type Show } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect, text } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
-import { textWidth } from '../type/width.ts';
+import { hold, textWidth } from '../type/width.ts';
 import type { FramePlace, ViewName } from '../view.ts';
 
 const NAMES: Readonly<Record<Exclude<ViewName, 'O'>, string>> = { A: 'Well top', B: 'Pump end', C: 'Lens' };
@@ -55,7 +56,27 @@ export function drawLink(frame: FramePlace, fromX: number, fromTop: number, from
   ]);
 }
 
-/** "widths ×25", and a bar of ten feet or so, under the section. */
+/** A ratio holds on paper only, and only while nobody copies it at another size: a bar holds always. */
+export function drawScaleBar({ x, y, width, height, topDepth, bottomDepth }: FramePlace, show: Show, ink: Ink): Shape {
+  const perMetre = height / (bottomDepth - topDepth);
+  const unit = show.units === 'us' ? feet(1) : 1;
+  const length = BARS.map((each) => each * unit).find((each) => each * perMetre >= width * 0.12) ?? unit;
+  const right = x + length * perMetre;
+  const foot = y + height + 15;
+  return group('scaleBar', [
+    rect('first', x, foot - 3, (right - x) / 2, 4, { fill: ink.ink, stroke: ink.ink, 'stroke-width': 0.8 }),
+    rect('second', (x + right) / 2, foot - 3, (right - x) / 2, 4, {
+      fill: ink.paper,
+      stroke: ink.ink,
+      'stroke-width': 0.8,
+    }),
+    text('words', right + 6, foot + 2, hold(show.depth(length)), { size: 11, fill: ink.ink2 }),
+  ]);
+}
+
+const BARS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
+
+/** "widths ×25" under the section; on paper with its scale. */
 export function drawScaleCaption(words: string, right: number, y: number, ink: Ink): Shape {
   return text('scaleCaption', right, y, words, { size: 12, fill: ink.ink2, anchor: 'end' });
 }

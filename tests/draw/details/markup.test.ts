@@ -21,6 +21,7 @@ const markup = (shapes: readonly Shape[]): string =>
     frames: [],
     hits: [],
     details: [],
+    paper: null,
   });
 
 function repeatedKeys(shapes: readonly Shape[], where = ''): string[] {
@@ -59,7 +60,7 @@ describe.each(WELLS)('%s', (name) => {
 });
 
 test('the two details of the rock well together stay under 32 kB in every theme', () => {
-  for (const theme of ['light', 'dark', 'print'] as const) {
+  for (const theme of ['light', 'dark', 'print', 'contrast'] as const) {
     const look = { theme, ink: THEMES[theme] };
     const solution = well('tamarack-ridge');
     const size = markup([

@@ -297,3 +297,20 @@ describe('while a level is dragged', () => {
     );
   });
 });
+
+describe('frost is said to come from where it does', () => {
+  const words = (site: Record<string, unknown>): string =>
+    flat(picture(rockWell({ site })).scene.shapes)
+      .map(({ shape }) => shape.text ?? '')
+      .join('\n');
+
+  test('a depth without a source is as entered', () => {
+    expect(words({ frostDepth: '36 in' })).toContain('36 in, as entered');
+    expect(words({ frostDepth: '36 in' })).not.toContain('estimate');
+  });
+
+  test('an estimate is called one, in section and detail', () => {
+    expect(words({ frostDepth: '36 in', frostFrom: 'estimate' })).toContain('36 in, estimate');
+    expect(words({ frostDepth: '36 in', frostFrom: 'estimate' })).toContain('by estimate');
+  });
+});

@@ -1,0 +1,57 @@
+/** Sheets of paper: how large the drawing is on it, and which standard scale its depths are drawn to. */
+import type { Metres } from '../model/si.ts';
+import type { Box } from './hatch/clip.ts';
+import type { SheetLayout } from './layout.ts';
+
+export interface Paper {
+  /** mm */
+  readonly width: number;
+  readonly height: number;
+  /** On all four sides, kept clear: printers cannot reach the edge. Default 12.7 mm (half an inch). */
+  readonly margin?: number;
+}
+
+/** ISO 216 and ANSI/ASME Y14.1 (size A), upright. */
+export const LETTER: Paper = { width: 215.9, height: 279.4 };
+export const A4: Paper = { width: 210, height: 297 };
+
+const MARGIN = 12.7;
+
+/** One px of the drawing on paper [mm]: its smallest letters, of 11 px, come out at 7.5 points. */
+export const MM_PER_PX = (7.5 * 25.4) / 72 / 11;
+
+/** What the margins leave [px]. */
+export function drawable({ width, height, margin = MARGIN }: Paper): {
+  readonly width: number;
+  readonly height: number;
+} {
+  return { width: (width - 2 * margin) / MM_PER_PX, height: (height - 2 * margin) / MM_PER_PX };
+}
+
+/** The whole sheet of paper in the drawing's px, whose origin is inside the margins. */
+export function sheetBox({ width, height, margin = MARGIN }: Paper): Box {
+  const edge = -margin / MM_PER_PX;
+  return { left: edge, top: edge, right: edge + width / MM_PER_PX, bottom: edge + height / MM_PER_PX };
+}
+
+/** 1 to 2, 5 and 10 and their tens. ISO 5455:1979, table of recommended reductions; from memory. */
+const SCALES = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
+
+/** The largest standard scale at which a length still fits. */
+export function standardScale(length: Metres, room: number): number {
+  const least = (length * 1000) / (room * MM_PER_PX);
+  return SCALES.find((scale) => scale >= least - 1e-9) ?? Math.ceil(least / 1000) * 1000;
+}
+
+/** px per metre at a scale. */
+export function pxPerMetre(scale: number): number {
+  return 1000 / scale / MM_PER_PX;
+}
+
+/** The section as tall as its depths are at the scale; the room below it stays free. */
+export function atScale(layout: SheetLayout, length: Metres, scale: number): SheetLayout {
+  const { section } = layout;
+  if (section === null) return layout;
+  const { box } = section;
+  return { ...layout, section: { ...section, box: { ...box, bottom: box.top + length * pxPerMetre(scale) } } };
+}
