@@ -16,7 +16,7 @@ export function toSvg(scene: Scene, options: SvgOptions = {}): string {
   const attrs = rootAttributes(scene, options);
   const title = element({ key: 'title', tag: 'title', attrs: {}, text: scene.title });
   const desc = element({ key: 'desc', tag: 'desc', attrs: {}, text: scene.desc });
-  return `<svg${attributes(attrs)}>${title}${desc}${scene.shapes.map(element).join('')}</svg>\n`;
+  return `<svg${attributes(attrs)}>${title}${desc}${elements(scene.shapes)}</svg>\n`;
 }
 
 /** What stands on the outermost element; the page's patcher sets the same. */
@@ -51,9 +51,18 @@ export function attributeText(name: string, value: string | number): string {
 }
 
 function element(shape: Shape): string {
-  const open = `<${shape.tag}${attributes(shape.attrs)}`;
-  const inner = (shape.text === undefined ? '' : escape(shape.text)) + (shape.children?.map(element).join('') ?? '');
-  return inner === '' ? `${open}/>` : `${open}>${inner}</${shape.tag}>`;
+  const { tag, attrs, text, children } = shape;
+  const open = `<${tag}${attributes(attrs)}`;
+  const hasText = text !== undefined && text !== '';
+  if (!hasText && (children === undefined || children.length === 0)) return `${open}/>`;
+  return `${open}>${hasText ? escape(text) : ''}${children === undefined ? '' : elements(children)}</${tag}>`;
+}
+
+/** Added up, not joined from a list: a sheet has some eight hundred elements. */
+function elements(shapes: readonly Shape[]): string {
+  let out = '';
+  for (const shape of shapes) out += element(shape);
+  return out;
 }
 
 function attributes(attrs: Attributes): string {
