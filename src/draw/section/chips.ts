@@ -18,6 +18,9 @@ const NOTE_SIZE = 11.5;
 const GAP = 5;
 /** A balloon or a chip without its name would hide what is in danger: those stop at code and value. */
 const READABLE_STEP = 2;
+/** Where even balloons have no room, the least important ones are counted in one line. */
+const HIDDEN = TALL.length;
+const MORE_LINE = 16;
 
 export interface ChipColumn {
   readonly x: number;
@@ -48,7 +51,9 @@ export function drawChips(
   held: View['held'],
   { recall }: Memory,
 ): ChipDrawing {
-  const placed = placeChips(words, column, frame, frozen, held);
+  const all = placeChips(words, column, frame, frozen, held);
+  const placed = all.filter(({ step }) => step !== HIDDEN);
+  const hidden = all.filter(({ step }) => step === HIDDEN).map((chip) => chip.words);
   const valuesOf = ({ words: each, step, middle, lineY }: Placed) => [each, step, middle, lineY, column, frame];
   return {
     shapes: [
@@ -64,12 +69,13 @@ export function drawChips(
         placed.map((chip) => recall(`chip/${chip.words.handle}`, valuesOf(chip), () => drawChip(chip, column, frame))),
         { fill: frame.ink.ink },
       ),
+      ...(hidden.length === 0 ? [] : [drawMore(hidden, column, frame)]),
     ],
     chips: placed.map(({ words: { handle }, step, middle, lineY }) => {
       const height = tallAt(step);
       return { handle, x: column.x, y: middle - height / 2, width: column.width, height, lineY };
     }),
-    states: placed.map(({ words: { handle }, step, middle, lineY }) => ({
+    states: all.map(({ words: { handle }, step, middle, lineY }) => ({
       handle,
       offset: middle - lineY,
       collapse: step,
@@ -101,19 +107,60 @@ function placeChips(
   const ladders = ordered.map(({ words: each, anchor }) => ladderOf(each, anchor));
   const steps =
     frozen === undefined
-      ? collapseLabels(ladders, GAP, column.top, column.bottom)
+      ? hideSome(ladders, collapseLabels(ladders, GAP, column.top, column.bottom), column)
       : ordered.map(({ handle }) => before.get(handle)?.collapse ?? 1);
-  const pinned = held === undefined ? -1 : ordered.findIndex(({ handle }) => handle === held.handle);
+  const shown = ordered.flatMap((each, i) => {
+    const ladder = ladders[i];
+    const step = steps[i] ?? 0;
+    return ladder === undefined || step === HIDDEN ? [] : [{ ...each, ladder, step }];
+  });
+  const pinned = held === undefined ? -1 : shown.findIndex(({ handle }) => handle === held.handle);
   const blocks = fitLabels(
-    ladders.map((ladder, i) => labelAt(ladder, steps[i] ?? 0)),
+    shown.map(({ ladder, step }) => labelAt(ladder, step)),
     GAP,
     column.top,
-    column.bottom,
+    shown.length < ordered.length ? column.bottom - MORE_LINE : column.bottom,
     pinned,
   );
-  return ordered.map(({ words: each, lineY }, i) => {
+  const middles = new Map(shown.map(({ handle }, i) => [handle, blocks[i]]));
+  return ordered.map(({ words: each, lineY, handle }, i) => {
     const step = steps[i] ?? 0;
-    return { words: each, step, lineY, middle: (blocks[i] ?? lineY) - notesHeight(each, step) / 2 };
+    return { words: each, step, lineY, middle: (middles.get(handle) ?? lineY) - notesHeight(each, step) / 2 };
+  });
+}
+
+/** Steps with the least important labels hidden, until the others and the line that counts them have room. */
+function hideSome(ladders: readonly LabelLadder[], steps: readonly number[], { top, bottom }: ChipColumn): number[] {
+  const kept = [...steps];
+  const need = (): number =>
+    ladders.reduce(
+      (sum, ladder, i) => (kept[i] === HIDDEN ? sum : sum + labelAt(ladder, kept[i] ?? 0).height + GAP),
+      0,
+    );
+  if (need() - GAP <= bottom - top) return kept;
+  const order = ladders
+    .map((_, i) => i)
+    .sort((a, b) => (ladders[a]?.priority ?? 0) - (ladders[b]?.priority ?? 0) || b - a);
+  for (const i of order) {
+    if (need() - GAP <= bottom - top - MORE_LINE) break;
+    // What is in danger is never hidden.
+    if ((ladders[i]?.lastStep ?? 0) > READABLE_STEP) kept[i] = HIDDEN;
+  }
+  return kept;
+}
+
+/** "3 more, 198–204 ft" */
+function drawMore(hidden: readonly ChipWords[], column: ChipColumn, { ink }: SectionFrame): Shape {
+  const known = hidden.filter((each) => each.known).sort((a, b) => a.depth - b.depth);
+  const first = known[0]?.value ?? '?';
+  const last = known[known.length - 1]?.value ?? '?';
+  const unit = / .*$/.exec(last.replace(/\u00A0/g, ' '))?.[0] ?? '';
+  const from = first.replace(/\u00A0/g, ' ');
+  const start = unit !== '' && from.endsWith(unit) ? from.slice(0, -unit.length) : first;
+  const words = `${hidden.length} more, ${first === last ? last : `${start}–${last}`}`;
+  return text('more', column.x + 8, column.bottom - 4, shorten(words, column.width - 8, NOTE_SIZE), {
+    size: NOTE_SIZE,
+    fill: ink.ink2,
   });
 }
 

@@ -314,3 +314,26 @@ describe('frost is said to come from where it does', () => {
     expect(words({ frostDepth: '36 in', frostFrom: 'estimate' })).toContain('by estimate');
   });
 });
+
+test('where even balloons have no room, the least important chips are counted: "3 more, 198–204 ft"', () => {
+  const screens = Array.from({ length: 9 }, (_, i) => ({ top: `${100 + i * 10} ft`, bottom: `${105 + i * 10} ft` }));
+  const plan = rockWell({
+    well: {
+      depth: '200 ft',
+      casing: { material: 'steel', size: '6 in', bottom: '100 ft', height: '12 in' },
+      intake: { kind: 'screen', diameter: '4 in', screens },
+    },
+  });
+  const { scene } = picture(plan, { sheet: 'section', width: 390, height: 400 });
+  const more = find(scene.shapes, 'more').text ?? '';
+  expect(more).toMatch(/^\d+ more, \d+–\d+\u00A0ft$/);
+  const column = [...scene.chips].sort((a, b) => a.y - b.y);
+  column.forEach((chip, i) => {
+    const above = column[i - 1];
+    if (above !== undefined) expect(chip.y).toBeGreaterThanOrEqual(above.y + above.height - 1e-6);
+    expect(chip.y + chip.height).toBeLessThanOrEqual(400);
+  });
+  const hidden = Number(/^\d+/.exec(more)?.[0]);
+  expect(column.length + hidden).toBe(scene.scales.chips.length);
+  expect(column.map(({ handle }) => handle)).toEqual(expect.arrayContaining(['pumpSetting', 'staticLevel']));
+});
