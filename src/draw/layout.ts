@@ -1,5 +1,7 @@
 /** How the section and the details share a sheet. */
+import type { Metres } from '../model/si.ts';
 import type { Box } from './hatch/clip.ts';
+import { pxPerMetre } from './paper.ts';
 import type { View, ViewName } from './view.ts';
 import type { ChipColumn } from './section/chips.ts';
 
@@ -125,4 +127,12 @@ function sectionOf(width: number, foot: number, subtitleLines: number): Shared {
 
 function clamp(value: number, least: number, most: number): number {
   return Math.min(most, Math.max(least, value));
+}
+
+/** The section as tall as its depths are at the scale; the room below it stays free. */
+export function atScale(layout: SheetLayout, length: Metres, scale: number): SheetLayout {
+  const { section } = layout;
+  if (section === null) return layout;
+  const { box } = section;
+  return { ...layout, section: { ...section, box: { ...box, bottom: box.top + length * pxPerMetre(scale) } } };
 }

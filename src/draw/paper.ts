@@ -1,7 +1,6 @@
 /** Sheets of paper: how large the drawing is on it, and which standard scale its depths are drawn to. */
 import type { Metres } from '../model/si.ts';
 import type { Box } from './hatch/clip.ts';
-import type { SheetLayout } from './layout.ts';
 
 export interface Paper {
   /** mm */
@@ -46,12 +45,4 @@ export function standardScale(length: Metres, room: number): number {
 /** px per metre at a scale. */
 export function pxPerMetre(scale: number): number {
   return 1000 / scale / MM_PER_PX;
-}
-
-/** The section as tall as its depths are at the scale; the room below it stays free. */
-export function atScale(layout: SheetLayout, length: Metres, scale: number): SheetLayout {
-  const { section } = layout;
-  if (section === null) return layout;
-  const { box } = section;
-  return { ...layout, section: { ...section, box: { ...box, bottom: box.top + length * pxPerMetre(scale) } } };
 }
