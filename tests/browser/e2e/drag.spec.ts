@@ -9,10 +9,10 @@ test('a drag moves the pump by what the pointer moved, and is one step back and 
   const after = await heard(page, 'Pump intake');
   expect(feetIn(after)).toBeLessThan(feetIn(before) - 10);
   await undo(page).click();
-  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
   await expect(undo(page)).toBeEnabled(); // opening the sample is a step too
   await redo(page).click();
-  expect(await heard(page, 'Pump intake')).toBe(after);
+  await expect.poll(() => heard(page, 'Pump intake')).toBe(after);
 });
 
 test('while the pointer is down the drawing already shows the new depth, both units and the way from the start', async ({
@@ -39,7 +39,7 @@ test('a drag that comes back to its start leaves no step', async ({ page, hasTou
   await hand.moveBy(-40);
   await hand.moveBy(0);
   await hand.release();
-  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
   await expect(redo(page)).toBeEnabled();
 });
 
@@ -48,7 +48,7 @@ test('a press without a drag changes nothing and shows the field of that level',
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
   await hand.press();
   await hand.release();
-  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
   await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('180 ft');
 });
 
@@ -57,11 +57,11 @@ test('Escape puts a dragged level back and adds no step', async ({ page, hasTouc
   const hand = await handOn(page, chip(page, 'Static level'), hasTouch ?? false);
   await hand.press();
   await hand.moveBy(40);
-  expect(await heard(page, 'Static level')).not.toBe(before);
+  await expect.poll(() => heard(page, 'Static level')).not.toBe(before);
   await page.keyboard.press('Escape');
-  expect(await heard(page, 'Static level')).toBe(before);
+  await expect.poll(() => heard(page, 'Static level')).toBe(before);
   await hand.release();
-  expect(await heard(page, 'Static level')).toBe(before);
+  await expect.poll(() => heard(page, 'Static level')).toBe(before);
   await expect(page.getByRole('status')).toContainText('put back');
   await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
 });
@@ -71,9 +71,9 @@ test('a pointer that the system takes away puts the level back', async ({ page, 
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
   await hand.press();
   await hand.moveBy(-60);
-  expect(await heard(page, 'Pump intake')).not.toBe(before);
+  await expect.poll(() => heard(page, 'Pump intake')).not.toBe(before);
   await hand.cancel();
-  expect(await heard(page, 'Pump intake')).toBe(before);
+  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
   await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
 });
 
@@ -83,7 +83,7 @@ test('the motor stops on the bottom of the well, and the drawing says why', asyn
   await hand.moveBy(300);
   await expect(page.locator('.sheet > .note')).toContainText('motor stands on the bottom');
   await hand.release();
-  expect(feetIn(await heard(page, 'Pump intake'))).toBeCloseTo(218.5, 1);
+  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeCloseTo(218.5, 1);
 });
 
 test('the static level carries the pumping level along, because the drawdown comes from a test', async ({
@@ -134,12 +134,12 @@ test('a bottom that meets the pump stops there and offers to raise the pump, bot
 }) => {
   const before = [await heard(page, 'Well bottom'), await heard(page, 'Pump intake')];
   await drag(page, 'Well bottom', -200, hasTouch ?? false);
-  expect(feetIn(await heard(page, 'Well bottom'))).toBeCloseTo(181.5, 1);
+  await expect.poll(async () => feetIn(await heard(page, 'Well bottom'))).toBeCloseTo(181.5, 1);
   await page.getByRole('button', { name: /^Raise pump to/ }).click();
-  expect(feetIn(await heard(page, 'Well bottom'))).toBeLessThan(181);
-  expect(feetIn(await heard(page, 'Pump intake'))).toBeLessThan(170);
+  await expect.poll(async () => feetIn(await heard(page, 'Well bottom'))).toBeLessThan(181);
+  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(170);
   await undo(page).click();
-  expect(feetIn(await heard(page, 'Pump intake'))).toBe(180);
+  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBe(180);
   await undo(page).click();
   expect([await heard(page, 'Well bottom'), await heard(page, 'Pump intake')]).toEqual(before);
 });

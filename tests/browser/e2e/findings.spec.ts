@@ -19,7 +19,7 @@ test('a pump raised out of the water is a danger on the list at once, and gone a
   await chip(page, 'Pump intake').focus();
   await page.keyboard.press('Home');
   await expect(page.getByRole('heading', { name: /^Danger:/ }).first()).toBeVisible();
-  expect(await heard(page, 'Pump intake')).toContain('Danger');
+  await expect.poll(() => heard(page, 'Pump intake')).toContain('Danger');
   await undo(page).click();
   await expect(page.getByRole('heading', { name: /^Danger:/ })).toHaveCount(0);
 });

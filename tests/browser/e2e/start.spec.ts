@@ -20,11 +20,11 @@ test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) =
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Birch Hollow');
   expect(await page.evaluate(() => window.scrollY)).toBe(0);
   // Drawdown at 8 gpm by proportion: 55 ft x 8 / 12 = 36 ft 8 in, below 41 ft 6 in.
-  expect(feetIn(await heard(page, 'Pumping level'))).toBeCloseTo(41.5 + (55 * 8) / 12, 0);
+  await expect.poll(async () => feetIn(await heard(page, 'Pumping level'))).toBeCloseTo(41.5 + (55 * 8) / 12, 0);
   await expect(page.getByText(/^The pump gives [\d.]+ gpm at/)).toBeVisible();
   const before = feetIn(await heard(page, 'Pump intake'));
   await drag(page, 'Pump intake', -50, hasTouch ?? false);
-  expect(feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before);
+  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before);
 });
 
 test('a report that knows the depth alone still draws, and says what could not be judged', async ({ page }) => {
@@ -84,6 +84,6 @@ test('from the empty page to a moved pump with the keyboard alone', async ({ pag
   await reach(/^Pump intake$/);
   const before = await heard(page, 'Pump intake');
   await page.keyboard.press('ArrowUp');
-  expect(await heard(page, 'Pump intake')).not.toBe(before);
+  await expect.poll(() => heard(page, 'Pump intake')).not.toBe(before);
   await expect(undo(page)).toBeEnabled();
 });
