@@ -4,7 +4,7 @@ import { chip, feetIn, handOn, heard, openSample, redo, undo } from './hands.ts'
 
 const opener = (page: Page): Locator => page.getByRole('button', { name: 'Watch the water over time' });
 const range = (page: Page): Locator => page.getByRole('slider', { name: 'Time since the pump started' });
-const back = (page: Page): Locator => page.getByRole('button', { name: 'Back to the usual level' });
+const back = (page: Page): Locator => page.getByRole('button', { name: 'Back to usual' });
 const sentence = (page: Page): Locator => page.getByText(/^Water as it stands/);
 
 /** Where the dashed line of the pumping level is drawn in the section, px from the top of its SVG. */
@@ -40,6 +40,7 @@ test('keys on the range move sentence and drawn level; going back restores both,
   await expect(range(page)).toBeFocused();
   await page.keyboard.press('Home');
   await expect(range(page)).toHaveAttribute('aria-valuetext', /^1 min/);
+  await expect(page.getByText('Drawn: water as it stands 1 min after the start')).toBeVisible();
   const [early, earlyLine] = [await saidLevel(page), await drawnLevel(page)];
   await page.keyboard.press('End');
   await expect(range(page)).toHaveAttribute('aria-valuetext', /^30 days/);
@@ -103,9 +104,15 @@ test('taking hold of a level ends it', async ({ page, hasTouch }) => {
   await expect(sentence(page)).toBeVisible();
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch === true);
   await hand.press();
+  const drawing = page.locator('.section svg').first();
+  const before = await drawing.boundingBox();
   await hand.moveBy(20);
+  await expect(sentence(page)).toBeHidden();
+  await expect(page.getByText(/^Drawn: water/)).toBeHidden();
+  // The drawing stays where it is, and as large, until the release.
+  expect(await drawing.boundingBox()).toEqual(before);
+  await hand.release();
   await expect(opener(page)).toBeVisible();
-  await hand.cancel();
 });
 
 test('what cannot be told is said in words', async ({ page }) => {
