@@ -36,7 +36,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.getByRole('tab', { name: 'Findings' }).click();
       await chip(page, 'Pump intake').focus();
       expect(await faultsOf(page)).toEqual([]);
-      for (const tab of ['The record', 'Every depth']) {
+      for (const tab of ['The record', 'Depths']) {
         await page.getByRole('tab', { name: tab }).click();
         await page.waitForLoadState('networkidle');
         expect(await faultsOf(page)).toEqual([]);

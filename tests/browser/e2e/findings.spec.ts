@@ -74,7 +74,7 @@ test('the dot of the operating point lies on both curves', async ({ page }) => {
 });
 
 test('every depth stands in a table that can be sorted', async ({ page }) => {
-  await page.getByRole('tab', { name: 'Every depth' }).click();
+  await page.getByRole('tab', { name: 'Depths' }).click();
   const rows = page.getByRole('row');
   await expect(rows.filter({ hasText: 'Pump intake' })).toContainText('180 ft');
   await page.getByRole('button', { name: 'By name' }).click();
@@ -105,4 +105,13 @@ test('a part that is pointed at or touched is explained in one paragraph', async
     if (((await strip.textContent()) ?? '').includes('Drop pipe')) break;
   }
   await expect(strip).toContainText('Carries the water up and carries the weight');
+});
+
+test('on paper a mend stands in words, and no button is printed', async ({ page }) => {
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByText('To mend it: Use 10 AWG.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Use 10 AWG' })).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Place it for me' })).toBeHidden();
+  await page.emulateMedia({ media: 'screen' });
+  await expect(page.getByText('To mend it: Use 10 AWG.')).toBeHidden();
 });
