@@ -1,16 +1,10 @@
 /** Heads between the pumping level and the tank: lift, rise, pressure and the three frictions. */
 import type { Facts, PipeFacts } from '../facts.ts';
 import { darcyHead, fittingHead, hazenWilliamsHead, insertFittingLoss, velocityIn } from '../formulas/friction.ts';
+import { FITTING_LOSS } from '../tables/fittingLosses.ts';
 import { INSERT_BORE_RATIO } from '../string/lengths.ts';
 import type { CubicMetresPerSecond, Metres } from '../si.ts';
 
-/** EPANET 2.2 User Manual, US EPA, table of minor loss coefficients: swing check valve, open. */
-const CHECK_VALVE_LOSS = 2.5;
-/** An elbow and about 0.6 for two changes of bore; engineering estimate, no source. */
-const PITLESS_LOSS = 1.5;
-/** EPANET 2.2 User Manual, table of minor loss coefficients: tee through its branch, and a short-radius elbow. */
-const TEE_BRANCH_LOSS = 1.8;
-const ELBOW_LOSS = 0.9;
 const INSERT_FITTING_LOSS = insertFittingLoss(INSERT_BORE_RATIO);
 const FITTINGS_ON_PE_PIPE = 2;
 
@@ -35,15 +29,16 @@ export function pipeFrictionHazenWilliams(pipe: PipeFacts, flow: CubicMetresPerS
 
 /** Loss coefficients on the drop pipe's velocity: valves, insert fittings, and the turn at the top. */
 export function dropPipeLoss({ dropPipe, string, top }: Facts): number {
-  const turn = top.kind === 'pitless' ? PITLESS_LOSS : TEE_BRANCH_LOSS + ELBOW_LOSS;
+  const turn =
+    top.kind === 'pitless' ? FITTING_LOSS.pitlessAdapter : FITTING_LOSS.teeThroughBranch + FITTING_LOSS.elbow;
   const inserts = dropPipe.material === 'PE' ? FITTINGS_ON_PE_PIPE * INSERT_FITTING_LOSS : 0;
-  return string.checkValves.length * CHECK_VALVE_LOSS + inserts + turn;
+  return string.checkValves.length * FITTING_LOSS.checkValve + inserts + turn;
 }
 
 /** Loss coefficients on the buried line's velocity. */
 export function lineLoss({ house, string }: Facts): number {
   const inserts = house.line?.material === 'PE' ? FITTINGS_ON_PE_PIPE * INSERT_FITTING_LOSS : 0;
-  return inserts + (string.valveBetweenTopAndTank ? CHECK_VALVE_LOSS : 0);
+  return inserts + (string.valveBetweenTopAndTank ? FITTING_LOSS.checkValve : 0);
 }
 
 export function fittingFriction(facts: Facts, flow: CubicMetresPerSecond): Metres | null {

@@ -13,19 +13,11 @@ import { voltageDrop } from '../formulas/wire.ts';
 import type { Metres } from '../si.ts';
 import type { BoreStretch, Curves, Values } from '../solution.ts';
 import { motorCurrent } from '../tables/motors.ts';
-import { feet } from '../units.ts';
+import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from './allowances.ts';
 import type { System } from './curves.ts';
 import { fiftyYearStretch, hangLoads, hangingString } from './hanging.ts';
 import { fittingFriction, pipeFriction, pipeFrictionHazenWilliams } from './head.ts';
 import type { LevelFigures } from './levels.ts';
-
-/** Wire: 2 % slack and 5 ft for the loop at the top. Common practice, no source. */
-const WIRE_SLACK = 1.02;
-const WIRE_LOOP = feet(5);
-/** Rope: two tie-offs of 3 ft, and 1 ft of slack beyond the pipe's stretch. Common practice, no source. */
-const ROPE_TIES = feet(6);
-const ROPE_SLACK = feet(1);
-const LIFT_PIPE_ABOVE_CASING = feet(2);
 
 export interface Worked {
   readonly facts: Facts;

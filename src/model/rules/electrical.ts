@@ -1,4 +1,5 @@
 /** The wire from the panel to the motor: drop and ampacity. */
+import { WIRE_SLACK } from '../figures/allowances.ts';
 import { ampacity, chooseGauge, GAUGES, requiredAmpacity } from '../formulas/wire.ts';
 import type { Amperes, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
@@ -11,9 +12,6 @@ import { ELECTRIC_CAUTION } from './say.ts';
 
 export const DROP_NOTE: Ratio = 0.03;
 export const DROP_WARNING: Ratio = 0.05;
-
-/** Slack in the wire: metres of wire a metre of depth. */
-const WIRE_PER_DEPTH = 1.02;
 
 function tableCurrent({ facts }: Solved): Amperes | null {
   const { power, phase, voltage } = facts.pump;
@@ -67,7 +65,7 @@ export const voltageDropRule = defineRule({
     return [
       {
         setting: 'pump.setting',
-        to: solved.facts.pump.setting + (most - length) / WIRE_PER_DEPTH,
+        to: solved.facts.pump.setting + (most - length) / WIRE_SLACK,
         givesWay: true,
         answeredBy: 'wire.size',
         label: (show) => `${show.percent(DROP_WARNING)} drop on ${solved.facts.wire.gauge} AWG`,

@@ -1,8 +1,8 @@
 /** What to cut: drop pipe, lift pipe, wire, rope. */
+import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from '../../figures/allowances.ts';
 import { fiftyYearStretch, hangingString } from '../../figures/hanging.ts';
 import { apparentModulus, FIFTY_YEARS } from '../../formulas/stretch.ts';
 import { pumpWeight } from '../../formulas/hangLoad.ts';
-import { feet } from '../../units.ts';
 import { handbookWaterTerm } from '../context.ts';
 import type { Context } from '../context.ts';
 import { everywhere, GEOMETRY, within } from '../draft.ts';
@@ -47,7 +47,7 @@ export const liftPipeLength: Explainer = (context) => {
     terms: [
       casingHeight(context),
       term('z_t', 'depth of the pitless outlet', pitless ? suspension : null, 'length'),
-      term('a', 'length to hold on to above the casing', feet(2), 'length'),
+      term('a', 'length to hold on to above the casing', LIFT_PIPE_ABOVE_CASING, 'length'),
     ],
     steps: [step('L_p', 'c + z_t + a', values.liftPipeLength, 'length')],
     as: 'length',
@@ -64,8 +64,8 @@ export const wireLength: Explainer = (context) => ({
     discharge(context),
     term('y', 'height of the splice above the discharge', context.facts.string.splices[0] ?? 0, 'length'),
     casingHeight(context),
-    term('k', 'slack along the pipe', 1.02, 'number'),
-    term('a', 'loop at the top', feet(5), 'length'),
+    term('k', 'slack along the pipe', WIRE_SLACK, 'number'),
+    term('a', 'loop at the top', WIRE_LOOP, 'length'),
   ],
   steps: [step('L_w', '(z_d − y + c) × k + a', context.values.wireLength, 'length')],
   as: 'length',
@@ -96,8 +96,8 @@ export const ropeLength: Explainer = (context) => {
     terms: [
       discharge(context),
       casingHeight(context),
-      term('a', 'two tie-offs', feet(6), 'length'),
-      term('b', 'slack', feet(1), 'length'),
+      term('a', 'two tie-offs', ROPE_TIES, 'length'),
+      term('b', 'slack', ROPE_SLACK, 'length'),
       ...stretch.terms,
     ],
     steps: [...stretch.steps, step('L_r', 'z_d + c + a + δ + b', values.ropeLength, 'length')],
