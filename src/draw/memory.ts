@@ -1,33 +1,22 @@
+import { createRecall, makeAnew, type Recall } from '../model/recall.ts';
+
 /**
  * What a drawing remembers of the one before it: pieces whose values are the same are not made again. They come back as
  * the same objects, so that a patcher can pass them by. What is drawn never depends on what is remembered.
  */
 export interface Memory {
-  /**
-   * What was made last time, if it was made of the same values, else made anew.
-   *
-   * @param key   a word of its own for each piece
-   * @param from  all that the piece is made of: plain values, or objects that come from this memory or never change
-   */
-  readonly recall: <T>(key: string, from: readonly unknown[], make: () => T) => T;
+  readonly recall: Recall;
   /** Last time's value where this one is equal to it, branch by branch: a value that can stand in a list of values. */
   readonly same: <T>(key: string, value: T) => T;
 }
 
 /** For a single drawing: everything is made. */
-export const forgetful: Memory = { recall: (_key, _from, make) => make(), same: (_key, value) => value };
+export const forgetful: Memory = { recall: makeAnew, same: (_key, value) => value };
 
 export function createMemory(): Memory {
-  const pieces = new Map<string, { from: readonly unknown[]; piece: unknown }>();
   const values = new Map<string, unknown>();
   return {
-    recall<T>(key: string, from: readonly unknown[], make: () => T): T {
-      const last = pieces.get(key);
-      if (last !== undefined && equalLists(last.from, from)) return last.piece as T;
-      const piece = make();
-      pieces.set(key, { from, piece });
-      return piece;
-    },
+    recall: createRecall(),
     same<T>(key: string, value: T): T {
       const kept = keepEqual(values.get(key), value) as T;
       values.set(key, kept);
@@ -42,10 +31,6 @@ export function memoryUnder(name: string, { recall, same }: Memory): Memory {
     recall: (key, from, make) => recall(`${name}/${key}`, from, make),
     same: (key, value) => same(`${name}/${key}`, value),
   };
-}
-
-function equalLists(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((value, i) => Object.is(value, b[i]));
 }
 
 /**

@@ -40,7 +40,19 @@ export function moveHandle(
   options: MoveOptions = {},
 ): Moved {
   const handle = handlesOf(solution).find((each) => each.id === id);
-  if (!handle) return { plan, depth, blocked: 'there is nothing here to move' };
+  return handle ? moveTo(plan, solution, handle, depth, options) : { plan, depth, blocked: NOTHING };
+}
+
+const NOTHING = 'there is nothing here to move';
+
+/** The same with the handle at hand: one of `handlesOf(solution)`. */
+export function moveTo(
+  plan: Plan,
+  solution: Solution,
+  handle: Handle,
+  depth: Metres,
+  options: MoveOptions = {},
+): Moved {
   if (handle.locked !== null) return { plan, depth: handle.depth, blocked: handle.locked };
   const to = Math.min(Math.max(depth, handle.min), Math.max(handle.max, handle.min));
   const blocked = depth < handle.min ? handle.minWhy : depth > Math.max(handle.max, handle.min) ? handle.maxWhy : null;

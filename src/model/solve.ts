@@ -12,6 +12,8 @@ import { coneDepths } from './formulas/drawdown.ts';
 import { kinematicViscosity, waterDensity } from './formulas/water.ts';
 import { readFacts } from './plan/readFacts.ts';
 import type { Plan } from './plan/schema.ts';
+import { createRecall, makeAnew } from './recall.ts';
+import type { Recall } from './recall.ts';
 import { judge } from './rules/index.ts';
 import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
 import { placeString } from './string/placeString.ts';
@@ -19,18 +21,29 @@ import { suspensionDepth } from './string/topWorks.ts';
 
 /** @param units  what findings and bands are said in; the plan's own unless the reader asked for others */
 export function solve(plan: Plan, units?: 'us' | 'metric'): Solution {
-  const reading = readFacts(plan);
+  return solveWith(makeAnew, plan, units);
+}
+
+/** For a plan that is solved again and again with a little changed: the same solution, sooner. */
+export function createSolver(): typeof solve {
+  const recall = createRecall();
+  return (plan, units) => solveWith(recall, plan, units);
+}
+
+function solveWith(recall: Recall, plan: Plan, units?: 'us' | 'metric'): Solution {
+  const reading = readFacts(plan, recall);
   const spoken =
     units === undefined || units === reading.facts.units ? reading : { ...reading, facts: { ...reading.facts, units } };
-  const solved = solveFacts(plan, spoken);
+  const solved = solveFacts(plan, spoken, recall);
   return { ...solved, ...judge(solved) };
 }
 
 /** Everything but the judgement. */
-export function solveFacts(plan: Plan, reading: FactsReading): Solved {
+export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = makeAnew): Solved {
   const { facts } = reading;
-  const levels = levelsOf(facts);
-  const bore = boreOf(facts);
+  const { site, well, water, house, units } = facts;
+  const levels = recall('levels', [water, house], () => levelsOf(facts));
+  const bore = recall('bore', [well], () => boreOf(facts));
   const suspension = suspensionDepth(facts);
   const density = waterDensity(facts.site.waterTemperature);
   const system = {
@@ -38,7 +51,7 @@ export function solveFacts(plan: Plan, reading: FactsReading): Solved {
     dropPipeLength: Math.max(facts.pump.setting - facts.pump.intakeToDischarge - suspension, 0),
   };
   const { curve, ...curves } = curvesOf(facts, system);
-  const frost = frostDepthOf(facts);
+  const frost = recall('frost', [site, units], () => frostDepthOf(facts));
   return {
     plan,
     facts,
@@ -49,7 +62,7 @@ export function solveFacts(plan: Plan, reading: FactsReading): Solved {
     levels,
     bore,
     parts: placeString(facts, (depth) => boreRadiusAt(bore, depth)),
-    cone: coneOf(facts, levels.drawdown, bore),
+    cone: recall('cone', [water, house, levels, bore], () => coneOf(facts, levels.drawdown, bore)),
     curves,
   };
 }

@@ -1,6 +1,6 @@
 /** Moves a handle in the plan on the desk: by keys and steppers at once, by a drag as a preview until it is let go. */
 import { handlesOf, type Handle } from '../../model/handles.ts';
-import { moveHandle, type Moved } from '../../model/move.ts';
+import { moveTo, type Moved } from '../../model/move.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
@@ -23,7 +23,7 @@ export function planWith(
   step?: Metres,
 ): Moved {
   const lockDrawdown = workspace.drawdownLocked;
-  return moveHandle(plan, solution, handle.id, depth, step === undefined ? { lockDrawdown } : { lockDrawdown, step });
+  return moveTo(plan, solution, handle, depth, step === undefined ? { lockDrawdown } : { lockDrawdown, step });
 }
 
 /** Where the grid of steps counts from: the datum in which the handle's value is written. */

@@ -8,7 +8,7 @@ import { withValue } from '../../model/plan/editPlan.ts';
 import { readPlan } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Metres } from '../../model/si.ts';
-import { solve } from '../../model/solve.ts';
+import { createSolver, solve } from '../../model/solve.ts';
 import { show, type Show } from '../../model/units.ts';
 import { changeInFindings } from '../words/findingWords.ts';
 import type { Announcer } from './announcer.svelte.ts';
@@ -60,7 +60,8 @@ export class Workspace {
   readonly desk = $derived(this.history.present);
   readonly plan = $derived(this.preview ?? this.history.present.plan);
   readonly units: Units = $derived.by(() => this.settings.units ?? (this.plan?.units === 'metric' ? 'metric' : 'us'));
-  readonly solution: Solution | null = $derived(this.plan === null ? null : solve(this.plan, this.units));
+  readonly #solve = createSolver();
+  readonly solution: Solution | null = $derived(this.plan === null ? null : this.#solve(this.plan, this.units));
   readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
   readonly show: Show = $derived(show(this.units));
 

@@ -11,11 +11,14 @@ import { stringFacts } from './facts/string.ts';
 import { waterFacts } from './facts/water.ts';
 import { casingPlans, wellFacts } from './facts/well.ts';
 import { notUsed } from './notUsed.ts';
+import { makeAnew } from '../recall.ts';
+import type { Recall } from '../recall.ts';
 import type { Plan } from './schema.ts';
 import { read, takeFrom } from './take.ts';
 import type { Take } from './take.ts';
 
-export function readFacts(plan: Plan): FactsReading {
+/** @param recall  the parts of the plan before: those that are the same objects are not read again */
+export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const [outermost] = casingPlans(plan.well);
   const typedHeight = outermost?.casing.height;
   const casingHeight = read(typedHeight ?? DEFAULTS.casingHeight, 'length');
@@ -26,8 +29,18 @@ export function readFacts(plan: Plan): FactsReading {
   if (typedHeight === undefined) {
     take.assumed.push({ path: `${outermost?.path ?? 'well.casing'}.height`, value: DEFAULTS.casingHeight });
   }
-  const site = siteFacts(plan.site ?? {}, take);
-  const well = wellFacts(plan.well, casingHeight, take);
+  /** Reads one part of the plan, with what it took for granted. */
+  const part = <T>(key: string, from: readonly unknown[], make: (own: Take) => T): T => {
+    const piece = recall(key, [fromCasingTop, casingHeight, units, ...from], () => {
+      const own = takeFrom(fromCasingTop ? -casingHeight : 0);
+      return { facts: make(own), assumed: own.assumed, unknown: own.unknown };
+    });
+    take.assumed.push(...piece.assumed);
+    take.unknown.push(...piece.unknown);
+    return piece.facts;
+  };
+  const site = part('site', [plan.site], (own) => siteFacts(plan.site ?? {}, own));
+  const well = part('well', [plan.well], (own) => wellFacts(plan.well, casingHeight, own));
   const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
   const facts: Facts = {
     title: plan.title ?? '',
@@ -37,21 +50,21 @@ export function readFacts(plan: Plan): FactsReading {
     depthsFrom,
     site,
     well,
-    water: waterFacts(plan.water, bore, units, take),
-    house: houseFacts(plan.house, take),
-    top: topFacts(plan.top, take),
-    pump: pumpFacts(plan.pump, units, take),
-    dropPipe: {
-      ...pipeFacts('dropPipe', plan.dropPipe, take),
-      sectionLength: take.maybe(plan.dropPipe.sectionLength, 'length'),
-    },
-    string: stringFacts(plan.string ?? {}, take),
-    wire: wireFacts(plan, take),
-    rope: ropeFacts(plan.rope, take),
-    disinfection: {
-      strength: take.quantity('disinfection.strength', plan.disinfection?.strength, 'ratio', DEFAULTS.strength),
-      target: take.quantity('disinfection.target', plan.disinfection?.target, 'concentration', DEFAULTS.target),
-    },
+    water: part('water', [plan.water, bore], (own) => waterFacts(plan.water, bore, units, own)),
+    house: part('house', [plan.house], (own) => houseFacts(plan.house, own)),
+    top: part('top', [plan.top], (own) => topFacts(plan.top, own)),
+    pump: part('pump', [plan.pump], (own) => pumpFacts(plan.pump, units, own)),
+    dropPipe: part('dropPipe', [plan.dropPipe], (own) => ({
+      ...pipeFacts('dropPipe', plan.dropPipe, own),
+      sectionLength: own.maybe(plan.dropPipe.sectionLength, 'length'),
+    })),
+    string: part('string', [plan.string], (own) => stringFacts(plan.string ?? {}, own)),
+    wire: part('wire', [plan.wire, plan.house], (own) => wireFacts(plan, own)),
+    rope: part('rope', [plan.rope], (own) => ropeFacts(plan.rope, own)),
+    disinfection: part('disinfection', [plan.disinfection], (own) => ({
+      strength: own.quantity('disinfection.strength', plan.disinfection?.strength, 'ratio', DEFAULTS.strength),
+      target: own.quantity('disinfection.target', plan.disinfection?.target, 'concentration', DEFAULTS.target),
+    })),
     status: plan.status ?? {},
   };
   return { facts, assumed: take.assumed, unknown: take.unknown, notUsed: notUsed(plan) };
