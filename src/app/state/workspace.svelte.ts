@@ -57,6 +57,9 @@ export class Workspace {
   /** The drawdown keeps its length when the static level moves (only where a level was measured). */
   drawdownLocked = $state(false);
 
+  /** Which handle is held and where it stood: unlike what is held, the same from frame to frame of a drag. */
+  readonly heldHandle = $derived(this.held?.handle.id ?? null);
+  readonly heldStart = $derived(this.held?.start ?? 0);
   readonly desk = $derived(this.history.present);
   readonly plan = $derived(this.preview ?? this.history.present.plan);
   readonly units: Units = $derived.by(() => this.settings.units ?? (this.plan?.units === 'metric' ? 'metric' : 'us'));
