@@ -13,7 +13,7 @@ export function pastedPairs(text: string): Pasted | null {
   if (lines.length < 2 && !text.includes('\t')) return null;
   const pairs = lines.flatMap((line) => {
     // A tab or a semicolon parts columns; a comma may be decimal, so it parts only where nothing else does.
-    const cells = line.trim().split(/\s*[\t;]\s*|\s+|,(?=\s)/);
+    const cells = line.trim().split(/\s*[\t;]\s*|,\s+|\s+/);
     const [time = '', drawdown = ''] = cells.length > 1 ? cells : line.trim().split(',');
     return numberIn(time) !== null && numberIn(drawdown) !== null ? [{ time, drawdown }] : [];
   });

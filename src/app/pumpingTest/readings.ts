@@ -1,5 +1,6 @@
 /** The rows of a typed test: what stands in them, and what they come to. */
-import type { TestReading } from '../../model/aquifer/index.ts';
+import type { PumpingTest, TestReading } from '../../model/aquifer/index.ts';
+import type { Seconds } from '../../model/si.ts';
 import { parseQuantity } from '../../model/units.ts';
 
 /** As typed; the key stays with the row when others come and go. */
@@ -23,14 +24,30 @@ export function numberIn(typed: string): number | null {
   return /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(text) ? Number(text) : null;
 }
 
-/** The rows that are whole, in SI; half-filled and unreadable rows are left out. */
-export function readingsOf(rows: readonly Row[], time: TimeUnit, length: LengthUnit): TestReading[] {
+/**
+ * The rows that are whole, in SI; half-filled and unreadable rows are left out.
+ *
+ * @param ranFor  how long the pump ran [s]: what was read later is the recovery; null while it ran to the end
+ */
+export function readingsOf(
+  rows: readonly Row[],
+  time: TimeUnit,
+  length: LengthUnit,
+  ranFor: Seconds | null,
+): Pick<PumpingTest, 'readings' | 'recovery' | 'pumpedFor'> {
   const second = siOfOne('time', time);
   const metre = siOfOne('length', length);
-  return rows.flatMap((row) => {
+  const all = rows.flatMap((row): TestReading[] => {
     const [since, fallen] = [numberIn(row.time), numberIn(row.drawdown)];
     return since === null || fallen === null ? [] : [{ time: since * second, drawdown: fallen * metre }];
   });
+  if (ranFor === null) return { readings: all };
+  const isLater = (reading: TestReading): boolean => reading.time > ranFor * (1 + 1e-9);
+  return {
+    readings: all.filter((reading) => !isLater(reading)),
+    recovery: all.filter(isLater).map((reading) => ({ sinceStop: reading.time - ranFor, drawdown: reading.drawdown })),
+    pumpedFor: ranFor,
+  };
 }
 
 /** How many rows are begun but do not count. */

@@ -7,6 +7,7 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Report, ReportReading } from '../start/reportPlan.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { Autosave } from './autosave.ts';
+import { Drafts } from './drafts.ts';
 import { Settings } from './settings.svelte.ts';
 import { Shelf, type KeptWell, type ShelfEntry } from './shelf.ts';
 import { openStore } from './store.ts';
@@ -27,6 +28,7 @@ export class Page {
   readonly announcer = new Announcer();
   readonly shelf = new Shelf(this.#store, crypto.randomUUID());
   readonly autosave: Autosave;
+  readonly drafts = new Drafts(this.#store);
 
   /** Null until the model is loaded. */
   workspace = $state.raw<Workspace | null>(null);
@@ -57,7 +59,7 @@ export class Page {
   /** Fetches the heavy half, once. */
   load(): Promise<Bench> {
     this.#bench ??= import('./bench.ts').then((bench) => {
-      this.workspace = new bench.Workspace(this.settings, this.announcer);
+      this.workspace = new bench.Workspace(this.settings, this.announcer, this.drafts);
       return bench;
     });
     return this.#bench;
@@ -140,6 +142,7 @@ export class Page {
 
   forget(id: string): void {
     this.shelf.remove(id);
+    this.drafts.forget(id);
     this.kept = this.shelf.list();
   }
 
@@ -182,6 +185,7 @@ export class Page {
     this.conflict = null;
     if (plan === null) return;
     const id = crypto.randomUUID();
+    this.drafts.copy(this.workspace?.desk.id ?? id, id);
     this.workspace?.rename(id);
     this.autosave.schedule(id, plan);
     this.autosave.flush();

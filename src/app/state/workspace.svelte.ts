@@ -12,6 +12,7 @@ import { createSolver, solve } from '../../model/solve.ts';
 import { show, type Show } from '../../model/units.ts';
 import { changeInFindings } from '../words/findingWords.ts';
 import type { Announcer } from './announcer.svelte.ts';
+import type { Drafts } from './drafts.ts';
 import { BURST_PAUSE, endBurst, record, redo, startHistory, undo, type History } from './history.ts';
 import type { Settings, Units } from './settings.svelte.ts';
 
@@ -74,10 +75,12 @@ export class Workspace {
 
   readonly settings: Settings;
   readonly announcer: Announcer;
+  readonly drafts: Drafts;
 
-  constructor(settings: Settings, announcer: Announcer) {
+  constructor(settings: Settings, announcer: Announcer, drafts: Drafts) {
     this.settings = settings;
     this.announcer = announcer;
+    this.drafts = drafts;
   }
 
   /** One named step. What it changed is said at once, or after the last key of a burst. */

@@ -63,6 +63,7 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('L/min', 0.001, ['lpm'], MINUTE),
     unit('L/s', 0.001, ['lps']),
     unit('m3/h', 1, ['m3/hr'], HOUR),
+    unit('m3/d', 1, ['m3/day'], DAY),
   ],
   pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('kPa', 1000), unit('bar', 1e5)],
   temperature: [unit('degF', 1, ['f', 'deg f'], 1.8, 32), unit('degC', 1, ['c', 'deg c'])],

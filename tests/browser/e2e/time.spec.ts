@@ -174,6 +174,23 @@ test('a published test is fitted, is used as one step, and undone as one', async
   expect(await heard(page, 'Pumping level')).toBe(before);
 });
 
+test('a test that is half typed is still there on another day', async ({ page }) => {
+  await openTest(page);
+  await typeTest(page);
+  await page.getByLabel('Pump ran for').fill('10 min');
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByRole('tab', { name: 'The record' }).click();
+  await expect(page.getByLabel('Drawdown of reading 11', { exact: true })).toHaveValue('0.60');
+  await expect(page.getByRole('row', { name: /^Transmissivity/ })).toBeVisible();
+  // Well and test are kept a moment after the last change.
+  await page.waitForTimeout(900);
+  await page.reload();
+  await page.getByRole('tab', { name: 'The record' }).click();
+  await expect(page.getByLabel('Flow, held constant')).toHaveValue('32.8333 m3/h');
+  await expect(page.getByLabel('Pump ran for')).toHaveValue('10 min');
+  await expect(page.getByLabel('Time of reading 5', { exact: true })).toHaveValue('2.8');
+});
+
 test('readings that cannot be fitted are refused in words', async ({ page }) => {
   await openTest(page);
   await page.getByLabel('Flow, held constant').fill('30 L/min');

@@ -1,6 +1,6 @@
 /** The published pumping tests, in SI. */
-import { readFileSync } from 'node:fs';
 import type { PumpingTest } from '../../../src/model/aquifer/index.ts';
+import file from '../../reference/pumpingTests.json' with { type: 'json' };
 
 const DAY = 86400;
 
@@ -16,12 +16,10 @@ interface Published {
   readonly published: Readonly<Record<string, unknown>>;
 }
 
-const file = JSON.parse(readFileSync(new URL('../../reference/pumpingTests.json', import.meta.url), 'utf8')) as {
-  readonly tests: readonly Published[];
-};
+const tests = file.tests as unknown as readonly Published[];
 
 function find(id: string): Published {
-  const found = file.tests.find((test) => test.id === id);
+  const found = tests.find((test) => test.id === id);
   if (!found) throw new Error(`no published test "${id}"`);
   return found;
 }
