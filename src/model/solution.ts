@@ -141,11 +141,15 @@ export interface CurvePoint {
 
 export interface Curves {
   readonly generic: boolean;
+  readonly atCutOut: CurvePoint | null;
+  readonly atCutIn: CurvePoint | null;
+}
+
+export interface SampledCurves {
+  /** Empty while nobody knows which pump it is. */
   readonly pump: readonly CurvePoint[];
   /** What well and pipes ask for, tank at cut-out; empty when it cannot be known. */
   readonly system: readonly CurvePoint[];
-  readonly atCutOut: CurvePoint | null;
-  readonly atCutIn: CurvePoint | null;
 }
 
 /** Everything but the judgement: what the rules read. */

@@ -4,12 +4,11 @@
  */
 import { boreOf, boreRadiusAt } from './bore.ts';
 import type { Facts, FactsReading } from './facts.ts';
-import { curvesOf } from './figures/curves.ts';
+import { curvesOf, systemOf } from './figures/curves.ts';
 import { levelsOf } from './figures/levels.ts';
 import { frostDepthOf } from './figures/frostDepth.ts';
 import { valuesOf } from './figures/values.ts';
 import { coneDepths } from './formulas/drawdown.ts';
-import { kinematicViscosity, waterDensity } from './formulas/water.ts';
 import { readFacts } from './plan/readFacts.ts';
 import type { Plan } from './plan/schema.ts';
 import { createRecall, makeAnew } from './recall.ts';
@@ -45,11 +44,7 @@ export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = m
   const levels = recall('levels', [water, house], () => levelsOf(facts));
   const bore = recall('bore', [well], () => boreOf(facts));
   const suspension = suspensionDepth(facts);
-  const density = waterDensity(facts.site.waterTemperature);
-  const system = {
-    water: { density, kinematicViscosity: kinematicViscosity(facts.site.waterTemperature) },
-    dropPipeLength: Math.max(facts.pump.setting - facts.pump.intakeToDischarge - suspension, 0),
-  };
+  const system = systemOf(facts, suspension);
   const { curve, ...curves } = curvesOf(facts, system);
   const frost = recall('frost', [site, units], () => frostDepthOf(facts));
   return {

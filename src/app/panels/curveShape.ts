@@ -1,7 +1,7 @@
 /** The pump's curve and the well-and-pipe curve as paths, with the crossing exactly on both. */
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
-import type { CurvePoint, Curves } from '../../model/solution.ts';
+import type { CurvePoint, Curves, SampledCurves } from '../../model/solution.ts';
 
 export interface PlotSize {
   readonly width: number;
@@ -26,9 +26,9 @@ export interface CurvePlot {
   readonly mostHead: number;
 }
 
-export function plotCurves(curves: Curves, size: PlotSize): CurvePlot {
-  const mostFlow = Math.max(...curves.pump.map(({ flow }) => flow), 1e-6);
-  const mostHead = Math.max(...curves.pump.map(({ head }) => head), curves.atCutOut?.head ?? 0, 1);
+export function plotCurves(curves: Curves, sampled: SampledCurves, size: PlotSize): CurvePlot {
+  const mostFlow = Math.max(...sampled.pump.map(({ flow }) => flow), 1e-6);
+  const mostHead = Math.max(...sampled.pump.map(({ head }) => head), curves.atCutOut?.head ?? 0, 1);
   const x = scaleLinear([0, mostFlow], [size.left, size.width]);
   const y = scaleLinear([0, mostHead * 1.08], [size.height, size.top]);
   const path = line<CurvePoint>()
@@ -38,8 +38,8 @@ export function plotCurves(curves: Curves, size: PlotSize): CurvePlot {
     point == null ? null : { x: round(x(point.flow)), y: round(y(point.head)) };
   // A pump with no crossing stands at no flow: that point lies on its own curve, not on the well's.
   const crossing = curves.atCutOut !== null && curves.atCutOut.flow > 0 ? curves.atCutOut : null;
-  const pump = through(curves.pump, crossing);
-  const system = through(curves.system, crossing).filter(
+  const pump = through(sampled.pump, crossing);
+  const system = through(sampled.system, crossing).filter(
     ({ flow, head }) => flow <= mostFlow && head <= mostHead * 1.08,
   );
   return {

@@ -1,11 +1,11 @@
 /** What the explanations read of a solution: the same things that the figures were worked out from. */
 import type { Facts } from '../facts.ts';
 import { WATER_WEIGHT } from '../formulas/hangLoad.ts';
-import { kinematicViscosity, STANDARD_GRAVITY, waterDensity, WATER_RANGE } from '../formulas/water.ts';
+import { STANDARD_GRAVITY, WATER_RANGE } from '../formulas/water.ts';
 import type { Metres } from '../si.ts';
 import type { Solution, Solved, Values } from '../solution.ts';
 import { suspensionDepth } from '../string/topWorks.ts';
-import type { System } from '../figures/curves.ts';
+import { systemOf, type System } from '../figures/curves.ts';
 import { show } from '../units.ts';
 import type { Show } from '../units.ts';
 import type { UnitSystem } from './measure.ts';
@@ -32,19 +32,18 @@ export function contextOf(solution: Solution | Solved, units: UnitSystem): Conte
   const { facts, values } = solution;
   const temperature = facts.site.waterTemperature;
   const suspension = suspensionDepth(facts);
-  const hangingLength = Math.max(facts.pump.setting - facts.pump.intakeToDischarge - suspension, 0);
-  const density = waterDensity(temperature);
+  const system = systemOf(facts, suspension);
   return {
     solution,
     facts,
     values,
     units,
     show: show(units),
-    system: { water: { density, kinematicViscosity: kinematicViscosity(temperature) }, dropPipeLength: hangingLength },
+    system,
     suspension,
-    hangingLength,
+    hangingLength: system.dropPipeLength,
     waterInRange: temperature >= WATER_RANGE.from && temperature <= WATER_RANGE.to,
-    waterWeight: density * STANDARD_GRAVITY,
+    waterWeight: system.water.density * STANDARD_GRAVITY,
   };
 }
 
