@@ -53,6 +53,7 @@ export interface Ink {
   readonly water: string;
   readonly waterEdge: string;
   readonly frostFill: string;
+  readonly snow: string;
   readonly grout: string;
   readonly gravelPack: string;
   /** Inside of casing and hole where there is no water. */
@@ -101,6 +102,7 @@ const light: Ink = {
   water: '#CBE3F4',
   waterEdge: '#3E7CB0',
   frostFill: '#DDF0F4',
+  snow: '#FFFFFF',
   grout: '#D6CFC2',
   gravelPack: '#EFE6CE',
   air: '#FBFAF7',
@@ -147,6 +149,7 @@ const dark: Ink = {
   water: '#1B3A54',
   waterEdge: '#6FA8DC',
   frostFill: '#17343C',
+  snow: '#C9D8DE',
   grout: '#4A473F',
   gravelPack: '#454029',
   air: '#101315',
@@ -198,6 +201,7 @@ const print: Ink = {
   water: '#EDEDED',
   waterEdge: BLACK,
   frostFill: '#F4F4F4',
+  snow: WHITE,
   grout: '#E3E3E3',
   gravelPack: WHITE,
   air: WHITE,

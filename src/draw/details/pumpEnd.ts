@@ -115,10 +115,8 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
 /** The drawing is broken off here: the well goes on. */
 function drawBreak({ x, y, width, height, ink }: DetailFrame): Shape {
   const foot = y + height;
-  let upper = `M${tenth(x)} ${tenth(foot - 5)}`;
-  for (let at = 0; at < width; at += 48) upper += 'h33l4-4 5 8 4-4h2';
-  return group('break', [
-    path('gap', `${upper}V${tenth(foot + 1)}H${tenth(x)}z`, { fill: ink.paper }),
-    path('line', upper, { fill: 'none', stroke: ink.hair, 'stroke-width': 1 }),
-  ]);
+  // Its ends and its lower edge lie outside the frame, which crops them.
+  let upper = `M${tenth(x - 3)} ${tenth(foot - 5)}`;
+  for (let at = -3; at < width; at += 48) upper += 'h33l4-4 5 8 4-4h2';
+  return path('break', `${upper}V${tenth(foot + 3)}H${tenth(x - 3)}z`, { fill: ink.paper, stroke: ink.hair });
 }

@@ -11,10 +11,14 @@ export type PatternName =
   | 'soil'
   | 'clay'
   | 'silt'
+  | 'sandyClay'
+  | 'fineSand'
   | 'sand'
+  | 'coarseSand'
   | 'gravel'
   | 'sandAndGravel'
   | 'till'
+  | 'conglomerate'
   | 'sandstone'
   | 'limestone'
   | 'dolomite'
@@ -23,6 +27,7 @@ export type PatternName =
   | 'granite'
   | 'basalt'
   | 'schist'
+  | 'weatheredRock'
   | 'rock'
   | 'unknown';
 
@@ -53,10 +58,14 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   soil: { draw: cells(18, 11, 3, 2, (pen, x, y, luck) => pen.stroke(x, y, x + 1 + Math.round(luck * 2), y + 1.5)) },
   clay: { draw: dashRows(9, 20), dashes: '8 12' },
   silt: { draw: dashRows(8, 18), dashes: '6 4 1 7' },
+  sandyClay: { draw: dashRows(9, 22), dashes: '8 6 1 7' },
+  fineSand: { draw: dashRows(6, 6), dashes: '.8 5.2' },
   sand: { draw: dashRows(7, 9), dashes: '1 8' },
+  coarseSand: { draw: dashRows(9, 9), dashes: '1.8 7.2' },
   gravel: { draw: cells(26, 15, 5, 3, pebble) },
   sandAndGravel: { draw: cells(28, 15, 8, 5, pebbleAndGrains) },
   till: { draw: cells(26, 14, 6, 4, stonesInClay) },
+  conglomerate: { draw: beddedPebbles },
   sandstone: { draw: beddedSand },
   limestone: { draw: bricks(11, 26, 0) },
   dolomite: { draw: bricks(11, 26, 4) },
@@ -65,6 +74,7 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   granite: { draw: cells(28, 18, 3, 3, cross) },
   basalt: { draw: cells(25, 18, 3, 3, wedge) },
   schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
+  weatheredRock: { draw: cells(26, 16, 5, 4, brokenStone) },
   rock: { draw: cells(24, 17, 4, 4, splinter) },
   unknown: { draw: cells(46, 30, 4, 6, questionMark) },
 };
@@ -150,6 +160,15 @@ function beddedSand(pen: Pen, box: Box, spread: number): void {
   );
 }
 
+function beddedPebbles(pen: Pen, box: Box, spread: number): void {
+  for (const row of rowsIn(box, 30, 2)) pen.stroke(box.left, row * 30, box.right, row * 30);
+  cells(22, 10, 5, 3, (stones, x, y, luck) => (Math.abs(y % 30) < 4 ? undefined : pebble(stones, x, y, luck)))(
+    pen,
+    box,
+    spread,
+  );
+}
+
 function pebble(pen: Pen, x: number, y: number, luck: number): void {
   pen.pebble(x, y, 3 + Math.floor(luck * 2.99), luck > 0.45 ? 3 : 2);
 }
@@ -167,6 +186,13 @@ function stonesInClay(pen: Pen, x: number, y: number, luck: number): void {
 function cross(pen: Pen, x: number, y: number, luck: number): void {
   if (luck > 0.3) pen.stamp(x - 2, y, 'h4m-2-2v4', 2, 2);
   else pen.stamp(x - 2, y + 1, 'l4-2', 4, -2);
+}
+
+/** A block with a crack beside it: rock that the weather has opened. */
+function brokenStone(pen: Pen, x: number, y: number, luck: number): void {
+  if (luck < 0.4) pen.stamp(x - 4, y + 2, 'l3-5 5 2-2 5-6-2', 0, 0);
+  else if (luck < 0.7) pen.stamp(x - 2, y, 'h4m-2-2v4', 2, 2);
+  else pen.stamp(x - 4, y - 2, 'l3 3 2-2 3 3', 8, 4);
 }
 
 function wedge(pen: Pen, x: number, y: number): void {

@@ -26,7 +26,7 @@ const walls = (
   bottom: pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1)),
 });
 
-const FLECK_PX = 10;
+const FLECK_PX = 13;
 
 /** Cement: fine crosswise strokes and flecks. */
 export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
@@ -53,6 +53,9 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
     path('flecks', strokes(long, 3, -3), { stroke: ink, 'stroke-width': 0.8 }),
   ]);
 }
+
+/** A gravel pack stands 2 ft over its screen (common practice, no source), and never in the grout. */
+export const PACK_OVER_SCREEN: Metres = 0.61;
 
 const GRAIN_PX = 7;
 

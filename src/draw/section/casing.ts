@@ -2,14 +2,21 @@
 import type { CasingFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
+import { entryArrows } from '../parts/entries.ts';
+import { PACK_OVER_SCREEN } from '../parts/grout.ts';
+import { block, stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polygon, polyline, rect, type Point } from '../shapes.ts';
+import { group, path, polygon, rect, tenth, type Point } from '../shapes.ts';
 import { ANNULUS, within, type SectionFrame } from './frame.ts';
 
 /** A wall thinner than this cannot be told from a line [px]. */
 const LEAST_WALL = 2.4;
 
-export function drawAnnulus({ facts }: Solution, frame: SectionFrame): Shape[] {
+/** A pack narrower than this could not show its grains [px]. */
+const LEAST_PACK = 6;
+
+export function drawAnnulus(solution: Solution, frame: SectionFrame): Shape[] {
+  const { facts, bore } = solution;
   const outer = facts.well.casings[0];
   if (outer === undefined || facts.well.intake.kind === 'driven point') return [];
   const { groutBottom, bottom, intake } = facts.well;
@@ -44,9 +51,10 @@ export function drawAnnulus({ facts }: Solution, frame: SectionFrame): Shape[] {
   } else {
     const cemented = Math.min(groutBottom, foot);
     shapes.push(...ring('grout', 0, cemented, { fill: ink.grout, stroke: ink.hair, 'stroke-width': 0.6 }));
-    if (cemented < foot)
+    const packTop = packTopOf(bore, cemented) ?? foot;
+    if (cemented < Math.min(foot, packTop))
       shapes.push(
-        ...ring('annulus', cemented, foot, {
+        ...ring('annulus', cemented, Math.min(foot, packTop), {
           fill: ink.gravelPack,
           stroke: ink.hair,
           'stroke-width': 0.6,
@@ -54,7 +62,42 @@ export function drawAnnulus({ facts }: Solution, frame: SectionFrame): Shape[] {
         }),
       );
   }
+  if (intake.kind === 'screen') shapes.push(...gravelPack(solution, outside, frame));
   return [group('annulus', shapes)];
+}
+
+function packTopOf(bore: readonly BoreStretch[], cemented: Metres): Metres | undefined {
+  const screen = bore.find((stretch) => stretch.kind === 'screen');
+  return screen === undefined ? undefined : Math.max(screen.top - PACK_OVER_SCREEN, cemented);
+}
+
+/** Sorted gravel from over the first screen down to the well's bottom; casing and screens are drawn over it. */
+function gravelPack({ facts, bore }: Solution, outside: number, frame: SectionFrame): Shape[] {
+  const top = packTopOf(bore, facts.well.groutBottom ?? -Infinity);
+  if (top === undefined) return [];
+  const from = within(frame, frame.y(top));
+  const to = within(frame, frame.y(facts.well.bottom));
+  if (to - from < 1) return [];
+  const lining = bore.filter(({ bottom }) => bottom > top).map(({ outsideRadius }) => outsideRadius * frame.kx);
+  const inner = Math.min(...lining);
+  const widest = Math.min(outside - LEAST_PACK, Math.max(...lining) + 1);
+  const { axis, ink } = frame;
+  const columns = [0.3, 0.75].flatMap((share, i) =>
+    [-1, 1].map((side) => {
+      const x = axis + side * (widest + (outside - widest) * share);
+      return stroke(x, from + 2 + 2.5 * i, x, to);
+    }),
+  );
+  return [
+    path('pack', block(axis - outside, from, axis - inner, to) + block(axis + inner, from, axis + outside, to), {
+      fill: ink.gravelPack,
+    }),
+    path('grains', columns.join(''), {
+      stroke: ink.ground.gravel.hatch,
+      'stroke-width': 1.5,
+      'stroke-dasharray': '1.5 3.5',
+    }),
+  ];
 }
 
 export function drawCasings(solution: Solution, frame: SectionFrame): Shape[] {
@@ -69,7 +112,7 @@ export function drawCasings(solution: Solution, frame: SectionFrame): Shape[] {
         inside: casing.insideDiameter / 2,
         outside: casing.outsideDiameter / 2,
         known: casing.bottom !== null,
-        plastic: isPlastic(casing),
+        material: casing.material,
       },
       frame,
     ),
@@ -78,18 +121,14 @@ export function drawCasings(solution: Solution, frame: SectionFrame): Shape[] {
   return [group('casing', [...shapes, ...liningBelow(solution, ends, frame)])];
 }
 
-function isPlastic({ material }: CasingFacts): boolean {
-  return material === 'PVC';
-}
-
 interface Pipe {
   readonly inside: Metres;
   readonly outside: Metres;
   readonly known: boolean;
-  readonly plastic: boolean;
+  readonly material: CasingFacts['material'];
 }
 
-/** Two cut walls. Steel is filled; plastic is open; what nobody reported is dashed. */
+/** Two cut walls. Steel is filled; plastic is open; concrete is grey; what nobody reported is dashed. */
 function pipeWalls(key: string, top: Metres, bottom: Metres, pipe: Pipe, frame: SectionFrame): Shape[] {
   const from = within(frame, frame.y(top));
   const to = within(frame, frame.y(bottom));
@@ -97,9 +136,9 @@ function pipeWalls(key: string, top: Metres, bottom: Metres, pipe: Pipe, frame: 
   const { ink } = frame;
   const look = !pipe.known
     ? { fill: ink.paper, stroke: ink.casing, 'stroke-width': 1, 'stroke-dasharray': '4 3' }
-    : pipe.plastic
-      ? { fill: ink.paper, stroke: ink.casing, 'stroke-width': 1.1 }
-      : { fill: ink.casing };
+    : pipe.material === 'steel'
+      ? { fill: ink.casing }
+      : { fill: pipe.material === 'concrete' ? ink.grout : ink.paper, stroke: ink.casing, 'stroke-width': 1.1 };
   return [-1, 1].map((side) => {
     const inner = frame.axis + side * pipe.inside * frame.kx;
     return rect(`${key}/${side < 0 ? 'left' : 'right'}`, side < 0 ? inner - wall : inner, from, wall, to - from, look);
@@ -126,9 +165,10 @@ function shoe(casing: CasingFacts, index: number, frame: SectionFrame): Shape[] 
 
 /** Screens with their slots and pack, and the blank pipe between and below them. */
 function liningBelow({ bore, facts }: Solution, ends: readonly Metres[], frame: SectionFrame): Shape[] {
-  const plastic = facts.well.casings.some(isPlastic);
-  return bore.flatMap((stretch, i) => {
-    if (stretch.kind === 'screen') return screen(stretch, `screen/${i}`, frame);
+  const material = facts.well.casings.some((casing) => casing.material === 'PVC') ? 'PVC' : 'steel';
+  const driven = facts.well.intake.kind === 'driven point';
+  const lining = bore.flatMap((stretch, i) => {
+    if (stretch.kind === 'screen') return screen(stretch, `screen/${i}`, driven, frame);
     const covered = facts.well.casings.some(
       (casing, j) => casing.top <= stretch.top && (ends[j] ?? 0) >= stretch.bottom,
     );
@@ -141,50 +181,49 @@ function liningBelow({ bore, facts }: Solution, ends: readonly Metres[], frame: 
         inside: stretch.insideRadius,
         outside: stretch.outsideRadius,
         known: stretch.known,
-        plastic,
+        material,
       },
       frame,
     );
   });
+  return driven ? [...lining, drivePoint(bore, facts.well.bottom, frame)] : lining;
 }
 
-function screen(stretch: BoreStretch, key: string, frame: SectionFrame): Shape[] {
+/** The hardened tip that opened the way. */
+function drivePoint(bore: readonly BoreStretch[], bottom: Metres, frame: SectionFrame): Shape {
+  const y = within(frame, frame.y(bottom));
+  const half = (bore[bore.length - 1]?.outsideRadius ?? 0) * frame.kx + 1;
+  const tip: Point[] = [
+    [frame.axis - half, y],
+    [frame.axis + half, y],
+    [frame.axis, within(frame, y + Math.min(22, half * 1.6))],
+  ];
+  return path('drivePoint', polygon(tip), { fill: frame.ink.casing });
+}
+
+function screen(stretch: BoreStretch, key: string, driven: boolean, frame: SectionFrame): Shape[] {
   const from = within(frame, frame.y(stretch.top));
   const to = within(frame, frame.y(stretch.bottom));
+  if (to - from < 1) return [];
   const wall = Math.max(4, (stretch.outsideRadius - stretch.insideRadius) * frame.kx);
-  const pack = Math.max(6, frame.holeHalf - stretch.outsideRadius * frame.kx);
-  const { ink } = frame;
-  return [-1, 1].flatMap((side) => {
-    const name = side < 0 ? 'left' : 'right';
-    const inner = frame.axis + side * stretch.insideRadius * frame.kx;
-    const middle = inner + (side * wall) / 2;
-    const outer = inner + side * wall;
-    const packX = side < 0 ? outer - pack : outer;
-    return [
-      rect(`${key}/pack/${name}`, packX, from, pack, to - from, { fill: ink.gravelPack }),
-      path(
-        `${key}/grains/${name}`,
-        polyline([
-          [packX + pack * 0.3, from + 2],
-          [packX + pack * 0.3, to],
-        ]) +
-          polyline([
-            [packX + pack * 0.72, from + 4.5],
-            [packX + pack * 0.72, to],
-          ]),
-        {
-          fill: 'none',
-          stroke: ink.ground.gravel.hatch,
-          'stroke-width': 1.5,
-          'stroke-dasharray': '1.5 3.5',
-        },
-      ),
-      line(`${key}/slots/${name}`, middle, from, middle, to, {
-        stroke: ink.casing,
-        'stroke-width': wall,
-        'stroke-dasharray': '1.6 1.8',
-      }),
-      line(`${key}/edge/${name}`, outer, from, outer, to, { stroke: ink.casing, 'stroke-width': 1 }),
-    ];
-  });
+  const inner = stretch.insideRadius * frame.kx;
+  const outer = inner + wall;
+  const outside = driven ? outer : Math.max(outer, frame.holeHalf);
+  const { axis, ink } = frame;
+  /** The same upright stroke on both sides of the axis. */
+  const both = (out: number, top: number): string =>
+    stroke(axis - out, top, axis - out, to) + stroke(axis + out, top, axis + out, to);
+  return [
+    path(`${key}/slots`, both(inner + wall / 2, from), {
+      stroke: ink.casing,
+      'stroke-width': tenth(wall),
+      'stroke-dasharray': '1.6 1.8',
+    }),
+    path(`${key}/edge`, both(outer, from), { stroke: ink.casing }),
+    path(`${key}/entry`, entryArrows(axis, outside, from, to), {
+      fill: 'none',
+      stroke: ink.waterEdge,
+      'stroke-width': 1.3,
+    }),
+  ];
 }

@@ -1,7 +1,10 @@
 /** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
+import type { HouseFacts } from '../../model/facts.ts';
 import type { Solution } from '../../model/solution.ts';
+import { block, roundBlock, straight, stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, line, path, polygon, polyline, rect, type Point } from '../shapes.ts';
+import { circle, digits, group, path, polygon, polyline, tenth, type Point } from '../shapes.ts';
+import type { Ink } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 /** A narrower house could not hold its tank [px]. */
@@ -31,50 +34,149 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const { ink, right } = frame;
   const ground = frame.y(0);
   const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
-  const { left, width, eaves, pipeX } = housePlace(arrives, frame);
+  const place = housePlace(arrives, frame);
+  const { left, width, eaves, pipeX } = place;
   const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
   if (width < LEAST_HOUSE) return [arrow(pipeX, arrives, tones.edge)];
-  const tankWide = Math.min(18, width * 0.34);
-  const tankX = left + width * 0.76 - tankWide / 2 - 3;
-  const open = facts.house.kind === 'open tank';
   const riser = polyline([
-    [pipeX, arrives],
-    [pipeX, ground - 5],
-    [tankX, ground - 5],
+    ...entry(arrives, Math.max(5, 2 * buried.radius * frame.kx) / 2, place, ground),
+    [left + width * TANK_MIDDLE, ground - MANIFOLD],
   ]);
   const walls: Point[] = [
-    [left + 4, ground],
     [left + 4, eaves],
-    [left, eaves],
-    [left + width / 2, eaves - width * 0.22],
-    [right, eaves],
-    [right - 4, eaves],
+    [left + 4, ground],
     [right - 4, ground],
+    [right - 4, eaves],
+  ];
+  const gable: Point[] = [
+    [left, eaves + 1],
+    [left + width / 2, eaves - width * 0.22],
+    [right, eaves + 1],
   ];
   const pipe = { fill: 'none', 'stroke-linejoin': 'round' };
-  const gauge = [
-    circle('switch', pipeX, ground - 13, 3.6, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.2 }),
-    line('needle', pipeX, ground - 13, pipeX + 1.8, ground - 14.8, { stroke: ink.ink2, 'stroke-width': 1 }),
-  ];
+  const { kind, control } = facts.house;
   return [
     group('house', [
-      path('walls', polyline(walls), {
+      path('walls', polyline([...walls, ...[...gable].reverse()]), {
         fill: ink.paper,
         stroke: ink.ink2,
         'stroke-width': 1.2,
-        'stroke-linejoin': 'round',
-        'stroke-dasharray': '4 2.5',
       }),
+      path('roof', polyline(gable), { fill: 'none', stroke: ink.ink2, 'stroke-width': 3 }),
       path('riser/wall', riser, { ...pipe, stroke: tones.edge, 'stroke-width': 4 }),
       path('riser/body', riser, { ...pipe, stroke: tones.mid, 'stroke-width': 2.2 }),
-      rect('tank', tankX, ground - 24, tankWide, 22, {
-        rx: open ? 1 : tankWide * 0.42,
-        fill: ink.water,
-        stroke: ink.static,
-        'stroke-width': 1.3,
-      }),
-      ...(open ? [] : gauge),
+      ...(kind === 'open tank' ? openTank(left, width, ground, ink) : pressureTank(left, width, ground, ink)),
+      ...(kind === 'open tank' ? [] : controls(control, left, width, ground, ink)),
     ]),
+  ];
+}
+
+/** Up through the floor from a buried line, or through the wall from one above the ground, to the pipe along the floor. */
+function entry(arrives: number, half: number, { left, pipeX }: HousePlace, ground: number): Point[] {
+  const floorPipe = ground - MANIFOLD;
+  if (arrives > ground)
+    return [
+      [pipeX, arrives - half + 1],
+      [pipeX, floorPipe],
+    ];
+  if (floorPipe - arrives < MANIFOLD) return [[left + 4, floorPipe]];
+  return [
+    [left + 4, arrives],
+    [pipeX, arrives],
+    [pipeX, floorPipe],
+  ];
+}
+
+/** Height of the pipe along the floor [px]. */
+const MANIFOLD = 6;
+/** Where in the house's width the tank stands. */
+const TANK_MIDDLE = 0.74;
+
+function tankSides(left: number, width: number): [number, number] {
+  const half = Math.max(6.5, Math.min(10, width * 0.14));
+  const middle = left + width * TANK_MIDDLE;
+  return [middle - half, middle + half];
+}
+
+/** A bladder tank on its ring: air above the bladder, water under it. */
+function pressureTank(left: number, width: number, ground: number, ink: Ink): Shape[] {
+  const [from, to] = tankSides(left, width);
+  const top = ground - 27;
+  const foot = ground - 3;
+  const bladder = top + 11;
+  const wide = digits(tenth(to - from));
+  return [
+    path('tank/ring', block(from + 2.5, foot - 1, to - 2.5, ground), { fill: ink.ink2 }),
+    path('tank/body', roundBlock(from, top, to, foot, 6), { fill: ink.air, stroke: ink.static, 'stroke-width': 1.3 }),
+    path(
+      'tank/water',
+      `M${digits(tenth(from))} ${digits(tenth(bladder))}q${digits(tenth((to - from) / 2))}-5 ${wide} 0v${digits(foot - bladder - 6)}q0 6-6 6h-${digits(tenth(to - from - 12))}q-6 0-6-6z`,
+      { fill: ink.water, stroke: ink.static, 'stroke-width': 1 },
+    ),
+  ];
+}
+
+/** A tank open to the air: a lid that breathes, water up to the float that stops the pump. */
+function openTank(left: number, width: number, ground: number, ink: Ink): Shape[] {
+  const [from, to] = tankSides(left, width);
+  const top = ground - 26;
+  const level = top + 8;
+  return [
+    path('tank/water', block(from, level, to, ground - 1), { fill: ink.water }),
+    path(
+      'tank/body',
+      `${straight(
+        [
+          [from, top],
+          [from, ground - 1],
+          [to, ground - 1],
+          [to, top],
+        ],
+        false,
+      )}${stroke(from - 2, top - 2, to + 2, top - 2)}`,
+      {
+        fill: 'none',
+        stroke: ink.static,
+        'stroke-width': 1.4,
+      },
+    ),
+    path('tank/float', stroke(from, top + 3, from + 7, level - 1), { stroke: ink.ink2, 'stroke-width': 1 }),
+    circle('tank/ball', from + 8, level, 2.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 }),
+  ];
+}
+
+/** On the pipe before the tank: a gauge, and the switch; or on the wall the drive that sets the pump's speed. */
+function controls(control: HouseFacts['control'], left: number, width: number, ground: number, ink: Ink): Shape[] {
+  const gauge = left + width * 0.37;
+  const box = left + width * 0.48;
+  const drawn = { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 };
+  const dial = circle('gauge', gauge, ground - 14, 3.2, drawn);
+  const needle = path(
+    'needle',
+    `${stroke(gauge, ground - 14, gauge + 1.6, ground - 15.6)}${stroke(gauge, ground - 11, gauge, ground - 8)}`,
+    {
+      stroke: ink.ink2,
+      'stroke-width': 1,
+    },
+  );
+  if (control === 'switch')
+    return [
+      dial,
+      needle,
+      path(
+        'switch',
+        `${stroke(box, ground - 11, box, ground - 8)}${roundBlock(box - 3, ground - 17, box + 3, ground - 11, 1)}${stroke(box - 1, ground - 15, box + 1, ground - 13)}`,
+        drawn,
+      ),
+    ];
+  return [
+    dial,
+    needle,
+    path(
+      'drive',
+      `${roundBlock(box - 4, ground - 27, box + 4, ground - 15, 1)}${stroke(box, ground - 15, box, ground - 8)}M${digits(tenth(box - 2.5))} ${digits(tenth(ground - 20))}q1.2-3 2.5 0t2.5 0`,
+      drawn,
+    ),
   ];
 }
 

@@ -8,10 +8,14 @@ const NAMES: PatternName[] = [
   'soil',
   'clay',
   'silt',
+  'sandyClay',
+  'fineSand',
   'sand',
+  'coarseSand',
   'gravel',
   'sandAndGravel',
   'till',
+  'conglomerate',
   'sandstone',
   'limestone',
   'dolomite',
@@ -20,6 +24,7 @@ const NAMES: PatternName[] = [
   'granite',
   'basalt',
   'schist',
+  'weatheredRock',
   'rock',
   'unknown',
 ];
@@ -87,11 +92,19 @@ describe.each(NAMES)('pattern %s', (name) => {
 test.each([
   ['Sand and gravel, water-bearing', 'sandAndGravel'],
   ['weathered shale', 'weatheredShale'],
+  ['Weathered granite', 'weatheredRock'],
+  ['weathered bedrock, broken', 'weatheredRock'],
+  ['sandy clay', 'sandyClay'],
+  ['clay with some sand', 'sandyClay'],
+  ['soft gray clay', 'clay'],
+  ['stony clay', 'till'],
+  ['fine sand', 'fineSand'],
+  ['coarse sand, water', 'coarseSand'],
+  ['conglomerate', 'conglomerate'],
   ['Gray clay', 'clay'],
   ['boulder clay', 'till'],
   ['fractured limestone', 'limestone'],
   ['topsoil', 'soil'],
-  ['fine sand', 'sand'],
   ['pink granite', 'granite'],
 ])('a driller writing "%s" gets %s', (words, pattern) => {
   expect(lookOf(words).pattern).toBe(pattern);
@@ -106,4 +119,22 @@ test('a segment is cut at the edges of its box', () => {
   expect(clipSegment([-5, 5, 15, 5], square)).toEqual([0, 5, 10, 5]);
   expect(clipSegment([0, -10, 20, 10], square)).toEqual([10, 0, 10, 0]);
   expect(clipSegment([-5, -1, 15, -1], square)).toBeNull();
+});
+
+/** What a pattern writes where colour is gone: its figures without their places, its dashes, and its measure of ink. */
+function figures(name: PatternName): string {
+  const { d, dashes = '' } = hatch(name, [{ left: 0, right: 300, top: 0, bottom: 300 }]);
+  const steps = d
+    .split(/(?=[Mm])/)
+    .map((each) => each.replace(/^[Mm]-?[\d.]+[ -]?[\d.]+/, ''))
+    .filter((each) => !dashes || /^h/.test(each));
+  const kinds = dashes
+    ? ''
+    : [...new Set(steps.map((each) => each.replace(/h\d{3}/, 'long').replace(/\d+/g, '#')))].sort().join(' ');
+  return `${dashes} ${kinds}`;
+}
+
+test('no two materials are drawn alike, so that they are told apart without colour', () => {
+  const drawn = new Map(NAMES.map((name) => [name, figures(name)]));
+  for (const a of NAMES) for (const b of NAMES) if (a < b) expect(drawn.get(a), `${a} and ${b}`).not.toBe(drawn.get(b));
 });

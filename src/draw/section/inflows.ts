@@ -1,0 +1,26 @@
+/** Where water enters the hole: fractures in its open rock, wider the more they give. */
+import type { Solution } from '../../model/solution.ts';
+import { drawFracture } from '../parts/fracture.ts';
+import type { Shape } from '../scene.ts';
+import type { SectionFrame } from './frame.ts';
+
+/** @param room  from the drilled wall to where words begin [px] */
+export function drawInflows({ facts, bore }: Solution, frame: SectionFrame, room: number): Shape[] {
+  const { ink, axis, kx, holeHalf, right } = frame;
+  return (facts.well.inflows ?? []).map(({ depth, share }, i) => {
+    const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
+    const half = (stretch?.outsideRadius ?? 0) * kx;
+    return drawFracture(`inflow/${i}`, {
+      // The mouth lies over the line of the wall, so that it is open.
+      left: axis - half + 1,
+      right: axis + half - 1,
+      y: frame.y(depth),
+      long: Math.max(0, Math.min(room + holeHalf - half, right - axis - half - 6)),
+      gape: 3 + 4 * (share ?? 0.2),
+      water: ink.water,
+      edge: ink.waterEdge,
+      crack: ink.ground.rock.hatch,
+      dashed: share === null,
+    });
+  });
+}
