@@ -1,0 +1,134 @@
+/** The well made to run: pump on and off, valve, flow, and the frost of a season. Never part of the plan. */
+import type { Moment } from '../../draw/view.ts';
+import { frostShareAt } from '../../model/formulas/frostSeason.ts';
+import type { Metres, Ratio } from '../../model/si.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { Step } from './ticker.ts';
+import { PLACES } from './timeScale.ts';
+import type { TimeView } from './timeView.svelte.ts';
+
+/** A flow mark comes to the place of the next one in so many milliseconds. */
+const MARK_TO_MARK = 900;
+/** A check valve opens or closes in so many. */
+const VALVE_MOVES = 350;
+/** Where marks stand that do not move. */
+const STILL = 0.5;
+
+export class WellRun {
+  /** Null until somebody switches it. */
+  pump = $state<'on' | 'off' | null>(null);
+  paused = $state(false);
+  /** Share of the freezing season that is over; at its end the frost has reached its depth, as it is planned for. */
+  season = $state<Ratio>(1);
+  #flow = $state<Ratio>(STILL);
+  #valve = $state<Ratio>(0);
+
+  readonly #time: TimeView;
+  readonly #solution: () => Solution;
+  /** Nothing may move: for one who asked for that, while a level is held, and on paper. */
+  readonly #still: () => boolean;
+
+  /** Whether the pump runs in what is drawn; null: the drawing is the usual one. */
+  readonly pumping: boolean | null = $derived.by(() => {
+    const { shown, curve, time } = this.#time;
+    if (shown !== null && curve !== null && !('reason' in curve)) return curve.phaseAt(time) !== 'recovery';
+    return this.pump === null ? null : this.pump === 'on';
+  });
+  /** The water of the model's time is drawn, and that time stands. */
+  readonly #clockStands = $derived.by(
+    () => this.#time.shown !== null && !this.#time.playing && this.#time.place < PLACES,
+  );
+  readonly #valveRests: Ratio = $derived(this.pumping === true && !this.isBlocked ? 1 : 0);
+  readonly #flowMoves = $derived.by(
+    () => this.#time.playing || (this.pumping === true && this.pump === 'on' && !this.#clockStands),
+  );
+  /** Something moves by itself. */
+  readonly moves: boolean = $derived.by(
+    () => !this.#still() && !this.paused && (this.#flowMoves || this.#valve !== this.#valveRests),
+  );
+  readonly active: boolean = $derived(this.pumping !== null || this.season < 1);
+
+  /** What is drawn beside the plan; null for the drawing as planned. */
+  readonly moment: Moment | null = $derived.by(() => {
+    if (!this.active) return null;
+    const { pumping } = this;
+    return {
+      ...(pumping === null ? {} : { pumping, flow: this.#flow, valveOpen: this.#valveNow() }),
+      ...this.#water(),
+      ...(this.season < 1 ? { frostShare: frostShareAt(this.season) } : {}),
+    };
+  });
+
+  constructor(time: TimeView, solution: () => Solution, still: () => boolean) {
+    this.#time = time;
+    this.#solution = solution;
+    this.#still = still;
+  }
+
+  /** A check valve that points down lets no water past. */
+  get isBlocked(): boolean {
+    const { facts, parts } = this.#solution();
+    return facts.string.arrow === 'down' && parts.some(({ kind }) => kind === 'checkValve');
+  }
+
+  /** Depth of the frozen ground today; null where nobody knows how deep it freezes. */
+  get frostNow(): Metres | null {
+    const depth = this.#solution().values.frostDepth;
+    return depth === null || depth <= 0 ? null : depth * frostShareAt(this.season);
+  }
+
+  /** From rest, at once or by the model's time. */
+  async switchOn(): Promise<void> {
+    this.pump = 'on';
+    this.paused = false;
+    if (this.#still() || this.isBlocked) {
+      this.#time.end();
+      return;
+    }
+    await this.#time.runFromRest();
+  }
+
+  switchOff(): void {
+    const was = this.pumping;
+    this.pump = 'off';
+    this.paused = false;
+    if (was === true && !this.#still()) this.#time.stopPump();
+    else this.#time.end();
+  }
+
+  pause(): void {
+    this.paused = true;
+    this.#time.pause();
+  }
+
+  goOn(): void {
+    this.paused = false;
+    if (this.#clockStands) this.#time.play();
+  }
+
+  /** The drawing as planned, but for the season. */
+  end(): void {
+    this.pump = null;
+    this.paused = false;
+    this.#valve = 0;
+    this.#flow = STILL;
+  }
+
+  readonly advance: Step = (milliseconds) => {
+    if (this.#flowMoves) this.#flow = (this.#flow + milliseconds / MARK_TO_MARK) % 1;
+    const way = this.#valveRests - this.#valve;
+    const step = milliseconds / VALVE_MOVES;
+    this.#valve = Math.abs(way) <= step ? this.#valveRests : this.#valve + Math.sign(way) * step;
+  };
+
+  #valveNow(): Ratio {
+    return this.#still() ? this.#valveRests : this.#valve;
+  }
+
+  #water(): { readonly water?: Metres } {
+    const shown = this.#time.shown?.levels.pumping ?? null;
+    if (shown !== null) return { water: shown };
+    const rest = this.#solution().levels.static;
+    return this.pumping === true && this.isBlocked && rest !== null ? { water: rest } : {};
+  }
+}
