@@ -7,18 +7,19 @@ import type { DetailFrame } from './details/contract.ts';
 import { heavier } from './heavier.ts';
 import { atScale, layoutSheet, type DetailPlace, type SectionLayout, type SheetLayout } from './layout.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
+import { momentOf } from './moment.ts';
 import { drawable, sheetBox, standardScale, type Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
 import { crop, rect } from './shapes.ts';
 import { drawSection, type SectionDrawing } from './section/drawSection.ts';
 import { sectionWindow, within } from './section/frame.ts';
-import { drawBrackets } from './section/rail.ts';
+import { drawBrackets, whereIs } from './section/rail.ts';
 import { drawCaption } from './sheet/caption.ts';
 import { describe } from './sheet/describe.ts';
 import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, factorWords } from './sheet/frames.ts';
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
 import { drawLit } from './sheet/lit.ts';
-import { THEMES, type Ink } from './theme.ts';
+import { isContrast, THEMES, type Ink } from './theme.ts';
 import type { DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
 
 export function draw(solution: Solution, view: View): Scene {
@@ -32,7 +33,7 @@ export function draw(solution: Solution, view: View): Scene {
 export function drawWith(memory: Memory, solution: Solution, asked: View, kept?: readonly DetailDrawing[]): Scene {
   const { recall } = memory;
   const paper = asked.paper ?? null;
-  const view = paper === null ? asked : { ...asked, ...drawable(paper) };
+  const view = withoutMoment(paper === null ? asked : { ...asked, ...drawable(paper) });
   const ink = THEMES[view.theme];
   const units = show(view.units);
   const { width, height, sheet, caption } = view;
@@ -70,7 +71,7 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     },
     background: ink.paper,
     paper,
-    shapes: view.theme === 'contrast' ? heavier(shapes, memory) : shapes,
+    shapes: isContrast(view.theme) ? heavier(shapes, memory) : shapes,
     scales: { windows: windowsOf(frames), chips: section?.chipStates ?? [] },
     chips: section?.chips ?? [],
     marks,
@@ -78,6 +79,12 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     hits,
     details,
   };
+}
+
+/** A picture that is printed or kept shows the well as planned. */
+function withoutMoment(view: View): View {
+  const { moment, ...still } = view;
+  return moment === undefined || momentOf(view) !== undefined ? view : still;
 }
 
 function drawPaper({ width, height }: SheetLayout, paper: Paper | null, ink: Ink): Shape {
@@ -121,17 +128,19 @@ function sectionShapes(
       : recall('brackets', [...places, frame, bracketX], () => drawBrackets(places, frame, bracketX))),
     ...(chips === undefined
       ? []
-      : places.map((each) =>
-          recall(`link/${each.view}`, [each, chips, frame, ink], () =>
-            drawLink(
-              each,
-              chips.x + chips.width + 4,
-              within(frame, frame.y(each.topDepth)),
-              within(frame, frame.y(each.bottomDepth)),
-              ink,
+      : places
+          .filter((each) => whereIs(each, frame) === null)
+          .map((each) =>
+            recall(`link/${each.view}`, [each, chips, frame, ink], () =>
+              drawLink(
+                each,
+                chips.x + chips.width + 4,
+                within(frame, frame.y(each.topDepth)),
+                within(frame, frame.y(each.bottomDepth)),
+                ink,
+              ),
             ),
-          ),
-        )),
+          )),
     ...(scale === null ? [] : [drawScaleBar(place, frame.show, ink)]),
     recall('scaleCaption', [words, layout, ink], () =>
       drawScaleCaption(words, place.x + place.width, place.y + place.height + 17, ink),
@@ -158,6 +167,7 @@ function drawDetail(
     ink,
     ...(frozen === undefined ? {} : { frozen }),
     ...(view.held === undefined ? {} : { held: view.held }),
+    ...(view.moment === undefined ? {} : { moment: view.moment }),
     ...(view.lit === undefined ? {} : { lit: view.lit }),
   };
   const scene =

@@ -1,8 +1,13 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
 import type { PartKind } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
+import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
+import type { DepthSpan } from './section/window.ts';
+
+export type { Moment } from './moment.ts';
+export type { DepthSpan } from './section/window.ts';
 
 /** O is the section, A the well top, B the pump end, C the lens. */
 export type ViewName = 'O' | 'A' | 'B' | 'C';
@@ -16,14 +21,18 @@ export interface View {
   /** px */
   readonly height: number;
   readonly units: 'us' | 'metric';
-  /** Print is for white paper and black ink; contrast for a screen whose reader needs strong contrast. */
-  readonly theme: 'light' | 'dark' | 'print' | 'contrast';
+  /** Print is for white paper and black ink; the contrasts, black on white and white on black, for a screen. */
+  readonly theme: 'light' | 'dark' | 'print' | 'contrast' | 'contrast-dark';
   /** The scales of the scene that stood when the pointer went down: kept until it goes up. */
   readonly frozen?: Frozen;
+  /** The part of the well that the section shows; the whole where it is left out. Depths beyond the well's are not kept. */
+  readonly window?: DepthSpan;
   /** The handle that is dragged, with the depth it started from. */
   readonly held?: { readonly handle: string; readonly start: Metres };
   /** Key of a part, or the number of a finding: lit in every view. */
   readonly lit?: string;
+  /** The well while something in it moves; a picture for print, paper or export pays it no heed. */
+  readonly moment?: Moment;
   /**
    * A sheet of paper of this size: width and height of the view are then what its margins leave, the depths of the
    * section are drawn to a standard scale, and the picture measures what it says in millimetres.
@@ -66,6 +75,8 @@ export interface ChipPlace {
   readonly height: number;
   /** y of the level it reads. */
   readonly lineY: number;
+  /** Its level lies beyond the section's window, and the chip tells where. */
+  readonly beyond?: 'above' | 'below';
 }
 
 export interface MarkPlace {

@@ -20,6 +20,7 @@ export interface DetailFrame {
   /** The window to keep while a pointer is down. */
   readonly frozen?: DepthWindow;
   readonly held?: View['held'];
+  readonly moment?: View['moment'];
   readonly lit?: string;
 }
 

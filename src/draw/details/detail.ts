@@ -5,12 +5,14 @@ import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
+import { isTwoTone } from '../theme.ts';
 import { group, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { drawCallouts } from './callouts.ts';
 import type { Callout } from './callouts.ts';
 import type { DetailContext, WindowBox } from './context.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
+import { drawDetailFlow } from './flow.ts';
 import { drawGround } from './ground.ts';
 import { drilledRadius } from './hole.ts';
 import { LEADER_PX, layOutFrame } from './layout.ts';
@@ -53,7 +55,8 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const { pen, factor, box, track } = layout;
   const drilled = drilledRadius(solution, Math.max((topDepth + bottomDepth) / 2, 0.5));
   const frost = values.frostDepth !== null && values.frostDepth > topDepth ? values.frostDepth : null;
-  const ground = recall('ground', [facts.well, bore, frost, layout, ink], () =>
+  const frostShare = frame.moment?.frostShare ?? 1;
+  const ground = recall('ground', [facts.well, bore, frost, frostShare, layout, ink], () =>
     group(
       'ground',
       drawGround(solution, pen, ink, {
@@ -61,10 +64,12 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
         holeLeft: pen.x(-drilled),
         holeRight: pen.x(drilled),
         labelsFrom: trueProportion || width > WIDE_PX ? box.right : track.left - 2,
+        bold: isTwoTone(frame.theme),
+        frostShare,
       }),
     ),
   );
-  const well = drawWell(solution, pen, ink, box.right, memory);
+  const well = drawWell(solution, pen, ink, box.right, memory, frame.moment);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, track.left)];
   const faults = worstByPart(solution);
   const context: DetailContext = { solution, frame, pen, placed, severityOf: (key) => faults.get(key)?.severity };
@@ -81,6 +86,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
     ground,
     recall('wellGroup', [well], () => group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' })),
+    ...drawDetailFlow(solution, frame, pen, box, memory),
     ...(extra?.shapes ?? []),
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),

@@ -1,5 +1,5 @@
 /** What lies outside the casing: air, turf, layers with their line work, frost. */
-import type { Metres } from '../../model/si.ts';
+import type { Metres, Ratio } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
 import type { Box } from '../hatch/clip.ts';
@@ -9,11 +9,12 @@ import { spreadFor } from '../section/ground.ts';
 import { group, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { Ink } from '../theme.ts';
-import { stroke, strokes, tenth } from '../parts/outline.ts';
+import { stroke, tenth } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
+import { drawTurf, NEAR } from '../parts/turf.ts';
 
 /** A window of this many square pixels carries the patterns at their own spacing. */
-const CLOSE_AREA = 75_000;
+const CLOSE_AREA = 52_000;
 
 export interface GroundPlace {
   /** The window, right of the rail. */
@@ -23,6 +24,10 @@ export interface GroundPlace {
   readonly holeRight: number;
   /** Where labels stand: line work ends left of it, so that words are read on a calm ground [px]. */
   readonly labelsFrom: number;
+  /** Line work in full ink: there are no greys to fade it to. */
+  readonly bold: boolean;
+  /** How much of the frost depth is frozen today. */
+  readonly frostShare: Ratio;
 }
 
 interface Layer {
@@ -70,7 +75,7 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
           fill: 'none',
           stroke: lines,
           'stroke-width': LINE.hatch,
-          'stroke-opacity': 0.5,
+          ...(place.bold ? {} : { 'stroke-opacity': 0.5 }),
           ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }),
         }),
         ...(layer.top > pen.top && layer.top > 0
@@ -87,25 +92,30 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
   }
   const frost = solution.values.frostDepth;
   if (frost !== null && frost > 0 && pen.top < frost) shapes.push(drawFrost(pen, ink, place, frost));
-  if (pen.top < 0 && pen.bottom > 0) shapes.push(drawTurf(pen, ink, place));
+  if (pen.top < 0 && pen.bottom > 0) shapes.push(...drawSurface(solution, pen, ink, place));
   return shapes;
 }
 
 /** A light band from the ground down, six-arm ticks, dash-dot line. */
-function drawFrost(pen: Pen, ink: Ink, { box, labelsFrom, holeLeft, holeRight }: GroundPlace, frost: Metres): Shape {
+function drawFrost(pen: Pen, ink: Ink, place: GroundPlace, frost: Metres): Shape {
+  const { box, labelsFrom, holeLeft, holeRight, frostShare } = place;
   const top = Math.max(box.top, pen.y(0));
   const line = pen.y(frost);
   const inside = line < box.bottom;
+  const front = pen.y(frost * frostShare);
   let ticks = '';
   const row = inside ? line - 11 : box.bottom - 14;
   for (let x = box.left + 13, i = 0; x < labelsFrom - 8; x += 26, i++) {
     if ((x < holeLeft - 7 || x > holeRight + 7) && row > top + 8) ticks += sixArms(x, row - (i % 2) * 9, 4);
   }
   return group('frost', [
-    rect('band', box.left, top, box.right - box.left, Math.min(line, box.bottom) - top, {
+    rect('band', box.left, top, box.right - box.left, Math.min(front, box.bottom) - top, {
       fill: ink.frostFill,
       'fill-opacity': 0.72,
     }),
+    ...(frostShare > 0 && frostShare < 1 && front > top && front < box.bottom
+      ? [path('front', stroke(box.left, front, box.right, front), { stroke: ink.frost, 'stroke-width': 1.2 })]
+      : []),
     path('ticks', ticks, { stroke: ink.frost, 'stroke-width': 1, fill: 'none' }),
     ...(inside
       ? [
@@ -122,20 +132,30 @@ function drawFrost(pen: Pen, ink: Ink, { box, labelsFrom, holeLeft, holeRight }:
 function sixArms(x: number, y: number, r: number): string {
   const a = tenth(r * 0.5);
   const b = tenth(r * 0.87);
-  return `M${tenth(x - r)} ${tenth(y)}h${2 * r}m${tenth(a - 2 * r)} ${-b}l${2 * a} ${2 * b}m0 ${-2 * b}l${-2 * a} ${2 * b}`;
+  return `M${tenth(x - r)} ${tenth(y)}h${2 * r}m${tenth(a - 2 * r)}-${b}l${2 * a} ${2 * b}m0-${2 * b}l-${2 * a} ${2 * b}`;
 }
 
-/** The ground line with short blades of grass. */
-function drawTurf(pen: Pen, ink: Ink, { box }: GroundPlace): Shape {
+/** The ground line, and what grows and lies on it. */
+function drawSurface({ facts, values }: Solution, pen: Pen, ink: Ink, place: GroundPlace): Shape[] {
+  const { box, holeLeft, holeRight } = place;
   const y = pen.y(0);
-  const leaning = (from: number): [number, number][] => {
-    const places: [number, number][] = [];
-    for (let x = box.left + from; x < box.right - 3; x += 27) places.push([x, y - 1]);
-    return places;
-  };
-  const blades = strokes(leaning(4), -2, -4) + strokes(leaning(7), 1, -6) + strokes(leaning(19), 2, -4);
-  return group('turf', [
-    path('line', stroke(box.left, y, box.right, y), { stroke: ink.grass, 'stroke-width': LINE.ground }),
-    path('blades', blades, { stroke: ink.grass, 'stroke-width': 1.1 }),
-  ]);
+  const casing = (facts.well.casings[0]?.outsideDiameter ?? 0) / 2;
+  const grouted = facts.well.intake.kind !== 'driven point';
+  const snows = place.frostShare > 0 && (values.frostDepth ?? 0) > 0;
+  return [
+    path('surface', stroke(box.left, y, box.right, y), { stroke: ink.grass, 'stroke-width': LINE.ground }),
+    drawTurf(ink, NEAR, {
+      grown: [
+        [box.left, grouted ? holeLeft : pen.x(-casing)],
+        [grouted ? holeRight : pen.x(casing), box.right],
+      ],
+      snowed: snows
+        ? [
+            [box.left, pen.x(-casing)],
+            [pen.x(casing), box.right],
+          ]
+        : [],
+      y,
+    }),
+  ];
 }

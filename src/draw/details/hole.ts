@@ -2,13 +2,16 @@
 import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
+import { surfaceOf, type Moment } from '../moment.ts';
 import { drawCasing, wallCut } from '../parts/casing.ts';
-import { drawGravelPack, drawGrout } from '../parts/grout.ts';
+import { entryArrows } from '../parts/entries.ts';
+import { drawFracture } from '../parts/fracture.ts';
+import { drawGravelPack, drawGrout, PACK_OVER_SCREEN } from '../parts/grout.ts';
 import { drawOpenHole } from '../parts/openHole.ts';
 import { block, straight, strokes } from '../parts/outline.ts';
 import { drawScreen } from '../parts/screen.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { path, rect } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import { drawLevel } from './levels.ts';
 import { solidCasings } from './solidCasings.ts';
@@ -17,8 +20,6 @@ import type { Stage } from './stage.ts';
 
 /** Thickness of the grouted ring where no one gives the drilled diameter: 1.5 in is the least that most codes ask. */
 export const ANNULUS: Metres = inches(1.6);
-/** A gravel pack stands 2 ft over its screen (common practice, no source), and never in the grout. */
-const PACK_OVER_SCREEN: Metres = 0.61;
 
 /** Outer edge of what is drilled, casing and annulus together, at the window's middle. */
 export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres {
@@ -34,11 +35,11 @@ export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres 
 export const HOLE: readonly {
   readonly name: string;
   readonly draw: (stage: Stage) => Shape[];
-  readonly from: (solution: Solution) => readonly unknown[];
+  readonly from: (solution: Solution, moment: Moment | undefined) => readonly unknown[];
 }[] = [
   { name: 'annulus', draw: drawAnnulus, from: () => [] },
+  { name: 'bore', draw: drawBore, from: ({ levels }, moment) => [surfaceOf(levels, moment)] },
   { name: 'inflows', draw: drawInflows, from: () => [] },
-  { name: 'bore', draw: drawBore, from: ({ levels }) => [levels] },
   // Only where nobody knows the drawdown does the pump's place say where the water may stand.
   {
     name: 'unknownZone',
@@ -92,8 +93,9 @@ function drawBore(stage: Stage): Shape[] {
   const {
     solution: { bore, levels },
     pen,
+    moment,
   } = stage;
-  const surface = levels.pumping ?? levels.static;
+  const surface = surfaceOf(levels, moment);
   const name = counter();
   const shapes: Shape[] = [];
   for (const stretch of bore) {
@@ -168,20 +170,46 @@ function drawWalls(stage: Stage): Shape[] {
   for (const stretch of solution.bore) {
     if (stretch.kind !== 'screen') continue;
     const key = name('screen');
-    if (within(stage, stretch.top, stretch.bottom)) shapes.push(drawScreen(key, pen, stretch));
-  }
-  const { bottom } = solution.facts.well;
-  const last = solution.bore[solution.bore.length - 1];
-  if (last !== undefined && last.kind !== 'openHole' && within(stage, bottom - 0.1, bottom + 0.1)) {
-    const y = pen.y(bottom);
+    if (!within(stage, stretch.top, stretch.bottom)) continue;
+    shapes.push(drawScreen(key, pen, stretch));
+    const top = pen.y(Math.max(stretch.top, pen.top));
+    const foot = pen.y(Math.min(stretch.bottom, pen.bottom));
+    if (foot - top < 12) continue;
     shapes.push(
-      path('bottomPlate', block(pen.x(-last.outsideRadius), y - 3, pen.x(last.outsideRadius), y), {
-        fill: pen.tones.metalWall.fill,
-        stroke: pen.tones.metalWall.ink,
+      path(`${key}/entry`, entryArrows(pen.x(0), packRadius(solution, stretch) * pen.across, top, foot), {
+        fill: 'none',
+        stroke: pen.tones.waterEdge,
+        'stroke-width': 1.4,
       }),
     );
   }
+  const { bottom, intake } = solution.facts.well;
+  const last = solution.bore[solution.bore.length - 1];
+  if (last !== undefined && last.kind !== 'openHole' && within(stage, bottom - 0.1, bottom + 0.1)) {
+    const y = pen.y(bottom);
+    const half = last.outsideRadius * pen.across + 1;
+    const tip: Point[] = [
+      [pen.x(0) - half, y - 2],
+      [pen.x(0) + half, y - 2],
+      [pen.x(0), y + half * 1.6],
+    ];
+    shapes.push(
+      intake.kind === 'driven point'
+        ? path('drivePoint', straight(tip), { fill: pen.tones.steel.shadow, stroke: pen.tones.steel.edge })
+        : path('bottomPlate', block(pen.x(-last.outsideRadius), y - 3, pen.x(last.outsideRadius), y), {
+            fill: pen.tones.metalWall.fill,
+            stroke: pen.tones.metalWall.ink,
+          }),
+    );
+  }
   return shapes;
+}
+
+/** Outer edge of the gravel round a screen; of the screen itself where it was driven. */
+function packRadius({ facts }: Solution, screen: BoreStretch): Metres {
+  const casing = facts.well.casings[0];
+  if (facts.well.intake.kind !== 'screen' || casing === undefined) return screen.outsideRadius;
+  return casing.outsideDiameter / 2 + ANNULUS;
 }
 
 function drawWaterLevels({ solution: { levels, bore }, pen, ink, placed }: Stage): Shape[] {
@@ -207,40 +235,31 @@ function drawWaterLevels({ solution: { levels, bore }, pen, ink, placed }: Stage
 }
 
 /** Cracks that give water, from the hole outwards on both sides. */
-function drawInflows({ solution: { facts, bore }, pen, placed }: Stage): Shape[] {
-  const { waterEdge, water } = pen.tones;
+function drawInflows({ solution: { facts, bore }, pen, ink, placed }: Stage): Shape[] {
   const shapes: Shape[] = [];
-  (facts.well.inflows ?? []).forEach(({ depth }, i) => {
+  (facts.well.inflows ?? []).forEach(({ depth, share }, i) => {
     const stretch = bore.find((each) => each.bottom >= depth);
     if (stretch === undefined || depth < pen.top || depth > pen.bottom) return;
     const y = pen.y(depth);
     const wall = stretch.insideRadius - 1 / pen.across;
-    const crack = (side: 1 | -1): string =>
-      straight(
-        CRACK.map(([out, drop]) => [pen.x(side * wall) + side * out, y + drop]),
-        false,
-      );
     const key = `inflow/${i + 1}`;
     shapes.push(
-      group(key, [
-        path('gap', crack(-1) + crack(1), { fill: 'none', stroke: waterEdge, 'stroke-width': 4.2 }),
-        path('water', crack(-1) + crack(1), { fill: 'none', stroke: water, 'stroke-width': 2.2 }),
-      ]),
+      drawFracture(key, {
+        left: pen.x(-wall),
+        right: pen.x(wall),
+        y,
+        long: 54,
+        gape: 4 + 5 * (share ?? 0.2),
+        water: pen.tones.water,
+        edge: pen.tones.waterEdge,
+        crack: ink.ground.rock.hatch,
+        dashed: share === null,
+      }),
     );
     placed.push({ part: key, kind: 'openHole', left: pen.x(wall), right: pen.x(wall) + 40, top: y - 5, bottom: y + 5 });
   });
   return shapes;
 }
-/** A crack's course, from the wall [px]. */
-const CRACK: readonly (readonly [number, number])[] = [
-  [0, 0],
-  [9, -2.5],
-  [16, 1],
-  [25, -3],
-  [33, 1.5],
-  [46, -1],
-];
-
 /** Where nobody measured the drawdown, the water may fall to anywhere between the static level and the pump. */
 function drawUnknownZone({ solution: { facts, levels, bore }, pen, ink }: Stage): Shape[] {
   if (levels.static === null || levels.pumping !== null) return [];

@@ -2,6 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import type { Ink } from '../theme.ts';
+import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
 import type { Cut, Tones } from '../parts/tones.ts';
@@ -26,6 +27,7 @@ export interface Stage {
   /** Right edge of the window [px]. */
   readonly right: number;
   readonly placed: Placed[];
+  readonly moment: Moment | undefined;
 }
 
 export const within = ({ pen }: Stage, top: Metres, bottom: Metres): boolean => bottom > pen.top && top < pen.bottom;

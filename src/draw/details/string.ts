@@ -19,6 +19,7 @@ import { drawGuard, drawTie } from '../parts/tie.ts';
 import type { Ramp, Tones } from '../parts/tones.ts';
 import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
 import type { Memory } from '../memory.ts';
+import { valveOpenAt } from '../moment.ts';
 import type { Shape } from '../scene.ts';
 import { OF_THE_TOP } from './nearParts.ts';
 import { pipeWall, place, within } from './stage.ts';
@@ -47,7 +48,7 @@ const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
       drawDropPipe(part, pen, axis, {
         wall: pipeWall(solution.facts.dropPipe.material, pen.tones),
         bore: pen.tones.water,
-        glint: '#fff',
+        glint: pen.tones.waterShine,
       }),
   ],
   ['insertFitting', drawFitting],
@@ -56,12 +57,12 @@ const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
   ['coupling', (part, { pen, offset }) => drawCoupling(part, pen, pen.tones.steel, offset(part))],
   [
     'checkValve',
-    (part, { solution, pen, offset }) =>
+    (part, { solution, pen, offset, moment }) =>
       drawCheckValve(
         part,
         pen,
         pen.tones.brass,
-        solution.facts.string.arrow,
+        { arrow: solution.facts.string.arrow, open: valveOpenAt(moment, solution.facts.string.arrow) },
         offset(part),
         assumedDash(solution, 'string.checkValves'),
       ),
@@ -112,7 +113,8 @@ export function drawString(stage: Stage, memory: Memory, from: readonly unknown[
   for (const [kind, draw] of DRAWERS) {
     for (const part of shown) {
       if (part.kind !== kind) continue;
-      shapes.push(recall(`part/${part.key}`, [part, ...neighboursOf(part, parts), ...from], () => draw(part, strung)));
+      const own = kind === 'checkValve' ? [valveOpenAt(stage.moment, facts.string.arrow)] : neighboursOf(part, parts);
+      shapes.push(recall(`part/${part.key}`, [part, ...own, ...from], () => draw(part, strung)));
       note(part, strung);
     }
   }

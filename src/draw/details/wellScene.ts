@@ -4,6 +4,7 @@
  */
 import type { PlacedPart, Solution } from '../../model/solution.ts';
 import type { Memory } from '../memory.ts';
+import { valveOpenAt, type Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
@@ -20,14 +21,21 @@ export interface WellDrawing {
 }
 
 /** @param right  right edge of the window, where line and conduit leave it [px] */
-export function drawWell(solution: Solution, pen: Pen, ink: Ink, right: number, memory: Memory): WellDrawing {
+export function drawWell(
+  solution: Solution,
+  pen: Pen,
+  ink: Ink,
+  right: number,
+  memory: Memory,
+  moment?: Moment,
+): WellDrawing {
   const { recall, same } = memory;
   const { facts, bore, assumed } = solution;
   const axis = stringAxisOf(solution, memory);
   const parts = same('parts', nearParts(solution.parts, pen));
   const top = same('topParts', topParts(parts));
   const on = (draw: (stage: Stage) => Shape[], some: readonly PlacedPart[]) => (): WellDrawing => {
-    const stage: Stage = { solution: { ...solution, parts: some }, pen, ink, axis, right, placed: [] };
+    const stage: Stage = { solution: { ...solution, parts: some }, pen, ink, axis, right, placed: [], moment };
     return { shapes: draw(stage), placed: stage.placed };
   };
   const { diameter, wires } = facts.pump;
@@ -35,11 +43,11 @@ export function drawWell(solution: Solution, pen: Pen, ink: Ink, right: number, 
   const strung = [...hung, facts.rope, assumed, diameter, wires];
   const pieces = [
     ...HOLE.map(({ name, draw, from }) =>
-      recall(name, [facts.well, bore, pen, ink, ...from(solution)], on(draw, parts)),
+      recall(name, [facts.well, bore, pen, ink, ...from(solution, moment)], on(draw, parts)),
     ),
     recall(
       'string',
-      [parts, ...strung],
+      [parts, valveOpenAt(moment, facts.string.arrow), ...strung],
       on((stage) => drawString(stage, memory, strung), parts),
     ),
     recall('topWorks', [top, ...hung, facts.house, right], on(drawTopWorks, top)),

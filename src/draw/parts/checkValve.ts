@@ -1,19 +1,28 @@
 /** A spring check valve in half section: outside with its arrow on the left, poppet, seat and spring on the right. */
 import type { PlacedPart } from '../../model/solution.ts';
-import type { Metres } from '../../model/si.ts';
+import type { Metres, Ratio } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { digits, group, path } from '../shapes.ts';
 import { straight } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
 import { turned } from './turned.ts';
 import type { Profile } from './turned.ts';
 
+export interface ValveState {
+  readonly arrow: 'up' | 'down';
+  /** 0: the poppet is on its seat; 1: lifted as far as it goes. */
+  readonly open?: Ratio;
+}
+
+/** How far the poppet lifts, in shares of the valve's height. */
+const LIFT = 0.13;
+
 export function drawCheckValve(
   part: PlacedPart,
   pen: Pen,
   ramp: Ramp,
-  arrow: 'up' | 'down',
+  { arrow, open = 0 }: ValveState,
   offset: Metres = 0,
   attrs: Readonly<Record<string, string>> = {},
 ): Shape {
@@ -32,7 +41,7 @@ export function drawCheckValve(
   ];
   return group(part.key, [
     turned('body', centre, profile, ramp, attrs, false, true),
-    ...inside(centre, half, at, arrow === 'down', pen),
+    ...inside(centre, half, at, { arrow, open }, pen),
     path('arrow', arrowPath(centre - half * 0.5, at(0.22), at(0.82), half, arrow), {
       fill: pen.tones.ink,
       stroke: ramp.shine,
@@ -43,7 +52,15 @@ export function drawCheckValve(
 }
 
 /** The right half cut: wall, waterway, seat, poppet on its stem, spring. Upside down when the arrow points down. */
-function inside(centre: number, half: number, at: (share: number) => number, down: boolean, pen: Pen): Shape[] {
+function inside(
+  centre: number,
+  half: number,
+  at: (share: number) => number,
+  { arrow, open = 0 }: ValveState,
+  pen: Pen,
+): Shape[] {
+  const down = arrow === 'down';
+  const lift = LIFT * open;
   const { brassCut, water, ink, rubber } = pen.tones;
   const flip = (share: number): number => at(down ? 1 - share : share);
   const wall = straight([
@@ -76,13 +93,19 @@ function inside(centre: number, half: number, at: (share: number) => number, dow
   ]);
   const turns = [0.14, 0.22, 0.3, 0.38, 0.46, 0.54].map((share, i): readonly [number, number] => [
     centre + half * (i % 2 === 0 ? 0.06 : 0.36),
-    flip(share),
+    // Squeezed by the poppet from its foot up.
+    flip(share - ((share - 0.14) / 0.4) * lift),
   ]);
   return [
     path('wall', wall, { fill: brassCut.fill, stroke: brassCut.ink, 'stroke-width': 0.9 }),
     path('way', way, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.7 }),
     path('spring', straight(turns, false), { fill: 'none', stroke: ink }),
-    path('poppet', poppet, { fill: rubber.shade, stroke: rubber.edge, 'stroke-width': 0.6 }),
+    path('poppet', poppet, {
+      fill: rubber.shade,
+      stroke: rubber.edge,
+      'stroke-width': 0.6,
+      ...(open > 0 ? { transform: `translate(0 ${digits(flip(0) - flip(lift))})` } : {}),
+    }),
   ];
 }
 

@@ -1,28 +1,34 @@
 /** The section O, from the ground up to its marks: each thing in its own file, put together in the order it lies. */
 import type { Metres } from '../../model/si.ts';
-import type { Solution } from '../../model/solution.ts';
-import type { SectionLayout } from '../layout.ts';
+import type { Finding, Solution } from '../../model/solution.ts';
+import { HEADROOM, type SectionLayout } from '../layout.ts';
 import type { Memory } from '../memory.ts';
+import type { Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
-import { group } from '../shapes.ts';
+import { crop, group } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { ChipPlace, ChipState, FramePlace, HitPlace, MarkPlace, View } from '../view.ts';
+import { drawBeyond } from './beyond.ts';
 import { drawAnnulus, drawCasings } from './casing.ts';
 import { drawChips } from './chips.ts';
 import { chipWords, type ChipWords } from './chipWords.ts';
 import { drawCone } from './cone.ts';
-import { sectionFrame, within, type SectionFrame } from './frame.ts';
+import { isSeen, pastEdges, sectionFrame, within, type SectionFrame } from './frame.ts';
+import { drawSectionFlow } from './flow.ts';
 import { drawFrost } from './frost.ts';
 import { drawGround, groundLayers } from './ground.ts';
 import { drawHouse, housePlace } from './house.ts';
 import { drawAir, drawFill, drawHoleWalls, drawUnknownZone, drawWater, waterOf } from './hole.ts';
 import { drawBands, drawLayerNames } from './leftLabels.ts';
 import { drawGhost, drawLevels } from './levels.ts';
+import { drawNearWell, isNear } from './nearWell.ts';
+import { drawOverview, OVERVIEW } from './overview.ts';
 import { drawRail, drawTrueExtents } from './rail.ts';
 import { drawMarks, drawRightLabels } from './rightLabels.ts';
-import { drawString } from './string.ts';
-import { drawTopWorks, topPartsOf } from './topWorks.ts';
+import { drawString, type StringDrawing } from './string.ts';
+import { drawTopWorks, topPartsOf, type TopParts } from './topWorks.ts';
 import { drawTails } from './tails.ts';
+import { drawSectionTurf } from './turf.ts';
 
 export interface SectionDrawing {
   readonly frame: SectionFrame;
@@ -43,50 +49,71 @@ export function drawSection(
 ): SectionDrawing {
   const { box } = layout;
   const { recall, same } = memory;
-  const { facts, levels, values, bore, parts } = solution;
+  const { facts, levels, values, bore } = solution;
   const frame = sectionFrame(
     solution,
-    { box, ink, theme: view.theme, units: view.units, frozen: view.frozen?.windows.O, held: view.held },
+    {
+      box,
+      ink,
+      theme: view.theme,
+      units: view.units,
+      frozen: view.frozen?.windows.O,
+      // Paper shows the whole well.
+      window: view.paper === undefined ? view.window : undefined,
+      held: view.held,
+    },
     memory,
   );
+  const isCut = frame.cut.top || frame.cut.bottom;
+  const past = isCut ? recall('pastEdges', [frame], () => pastEdges(frame)) : frame;
   const frost = values.frostDepth;
-  const layers = recall('layers', [facts.well, frame], () => groundLayers(solution, frame));
+  const frostShare = view.moment?.frostShare ?? 1;
+  // The cone is that of a pump that runs; what is left of it while the water comes back is known with the level alone.
+  const atRest = view.moment?.pumping === false && view.moment.water === undefined;
+  const layers = recall('layers', [facts.well, past], () => groundLayers(solution, past));
+  const layersSeen = isCut ? recall('layersSeen', [facts.well, frame], () => groundLayers(solution, frame)) : layers;
   const bands = recall('bands', [solution.bands, facts.pump.setting, facts.top, frame], () =>
     drawBands(solution, frame),
   );
   const bandBoxes = same('bandBoxes', bands.boxes);
-  const string = recall('string', [parts, facts.pump, facts.dropPipe, facts.top, facts.well.casings, bore, frame], () =>
-    drawString(solution, frame),
-  );
   const topParts = same('topParts', topPartsOf(solution, frame));
-  const top = recall('topWorks', [facts.well, facts.house, facts.dropPipe, topParts, frame], () =>
-    drawTopWorks(solution, topParts, frame),
-  );
+  const body = drawBody(solution, topParts, past, view.moment, memory);
   const words = same('chipWords', chipWords(solution, frame.show, ink));
-  const chips = drawChips(words, layout.chips, frame, view.frozen, view.held, memory);
-  const marks = drawMarks(solution.findings, frame, memory);
+  const isBeyond = ({ known, depth }: ChipWords): boolean => known && !isSeen(frame, depth);
+  const seen = isCut ? words.filter((each) => !isBeyond(each)) : words;
+  const beyond = drawBeyond(isCut ? words.filter(isBeyond) : [], layout.chips, frame, memory);
+  const chips = drawChips(seen, same('chipColumn', beyond.column), frame, view.frozen, view.held, memory);
+  const marks = drawMarks(isCut ? findingsSeen(solution.findings, frame) : solution.findings, frame, memory);
   const frostFoot = frost === null ? frame.top : within(frame, frame.y(frost));
-  const lines = same('lineDepths', lineDepths(words));
-  const shapes: Shape[] = [
-    ...recall('ground', [layers, facts.well, bore, frame], () => drawGround(solution, layers, frame, memory)),
-    ...recall('frost', [frost, frame], () => drawFrost(frost, frame)),
-    ...recall('cone', [solution.cone, frame], () => drawCone(solution, frame)),
-    ...recall('layerNames', [layers, bandBoxes, frostFoot, frame], () =>
-      drawLayerNames(layers, bandBoxes, frostFoot, frame),
+  const lines = same('lineDepths', lineDepths(seen));
+  const names = isCut ? recall('namesFrame', [frame], () => ({ ...frame, left: frame.left + OVERVIEW })) : frame;
+  const inWindow: Shape[] = [
+    ...recall('ground', [layers, facts.well, bore, past], () => drawGround(solution, layers, past, memory)),
+    ...recall('frost', [frost, frostShare, past], () => drawFrost(frost, past, frostShare)),
+    ...recall('turf', [frost, frostShare > 0, facts.well, topParts.line, past], () =>
+      drawSectionTurf(solution, past, frostShare > 0),
     ),
-    drawWell(solution, frame, memory),
-    ...recall('house', [topParts.line, facts.house, facts.dropPipe, frame], () => drawHouse(solution, frame)),
-    ...string.shapes,
-    ...top.shapes,
-    ...recall('ghost', [frame], () => drawGhost(frame)),
-    ...drawTails(words, housePlace(frame.y(0), frame).pipeX, frame, memory),
-    ...recall('levels', [levels, facts.well, frame], () => drawLevels(solution, frame)),
+    ...(atRest ? [] : recall('cone', [solution.cone, past], () => drawCone(solution, past))),
+    ...recall('layerNames', [layersSeen, bandBoxes, frostFoot, names], () =>
+      drawLayerNames(layersSeen, bandBoxes, frostFoot, names),
+    ),
+    ...body.shapes,
+    ...recall('ghost', [past], () => drawGhost(past)),
+    ...drawTails(seen, housePlace(past.y(0), past).pipeX, past, memory),
+    ...recall('house', [topParts.line, facts.house, facts.dropPipe, past], () => drawHouse(solution, past)),
+    ...recall('levels', [levels, facts.well, past], () => drawLevels(solution, past)),
     ...bands.shapes,
     ...recall('rightLabels', [facts.well, facts.house, levels, bore, values.drawdown, topParts, lines, frame], () =>
       drawRightLabels(solution, lines, frame, memory),
     ),
+    ...drawSectionFlow(solution, topParts, view.moment, past, memory),
+  ];
+  const shapes: Shape[] = [
+    ...(isCut ? [recall('window', [...inWindow, frame], () => cropped(inWindow, frame))] : inWindow),
+    ...drawOverview(solution, frame),
     recall('rail', [frame], () => drawRail(frame)),
-    ...recall('extents', [string, frame], () => drawTrueExtents(string.trueExtents, frame)),
+    ...recall('extents', [body.trueExtents, frame], () => drawTrueExtents(body.trueExtents, frame)),
+    ...beyond.shapes,
     ...chips.shapes,
     ...marks.shapes,
   ];
@@ -104,23 +131,81 @@ export function drawSection(
     frame,
     place,
     shapes,
-    chips: chips.chips,
-    chipStates: chips.states,
+    chips: [...chips.chips, ...beyond.chips],
+    chipStates: [...chips.states, ...beyond.states],
     marks: marks.marks,
+    hits: isCut ? body.hits.flatMap((hit) => hitSeen(hit, place)) : body.hits,
+  };
+}
+
+/** A viewport of its own crops what goes on past the window; an end of the well that is seen has its room above the ground. */
+function cropped(shapes: readonly Shape[], { left, right, top, bottom, cut }: SectionFrame): Shape {
+  const from = cut.top ? top : top - HEADROOM;
+  return crop('window', left, from, right - left, bottom - from, shapes);
+}
+
+/** Findings keep their numbers; one without a depth has no mark. */
+function findingsSeen(findings: readonly Finding[], frame: SectionFrame): Finding[] {
+  return findings.map((finding) =>
+    finding.depth === null || isSeen(frame, finding.depth) ? finding : { ...finding, depth: null },
+  );
+}
+
+/** What of a part answers to the pointer in the window. */
+function hitSeen(hit: HitPlace, place: FramePlace): HitPlace[] {
+  const x = Math.max(hit.x, place.x);
+  const y = Math.max(hit.y, place.y);
+  const width = Math.min(hit.x + hit.width, place.x + place.width) - x;
+  const height = Math.min(hit.y + hit.height, place.y + place.height) - y;
+  return width > 0 && height > 0 ? [{ ...hit, x, y, width, height }] : [];
+}
+
+interface Body {
+  readonly shapes: readonly Shape[];
+  readonly hits: readonly HitPlace[];
+  readonly trueExtents: StringDrawing['trueExtents'];
+}
+
+/** Hole, string and works on top: simplified to the section's scale, or from near as the details draw them. */
+function drawBody(
+  solution: Solution,
+  topParts: TopParts,
+  frame: SectionFrame,
+  moment: Moment | undefined,
+  memory: Memory,
+): Body {
+  const { recall } = memory;
+  const { facts, parts, bore } = solution;
+  if (isNear(frame)) {
+    const { line } = topParts;
+    const arrives = line === undefined ? 0 : (line.top + line.bottom) / 2;
+    const near = drawNearWell(solution, frame, housePlace(frame.y(arrives), frame).pipeX + 2, memory, moment);
+    return { ...near, trueExtents: [] };
+  }
+  const string = recall('string', [parts, facts.pump, facts.dropPipe, facts.top, facts.well.casings, bore, frame], () =>
+    drawString(solution, frame),
+  );
+  const top = recall('topWorks', [facts.well, facts.house, facts.dropPipe, topParts, frame], () =>
+    drawTopWorks(solution, topParts, frame),
+  );
+  return {
+    shapes: [drawWell(solution, frame, moment, memory), ...string.shapes, ...top.shapes],
     hits: [...top.hits, ...string.hits],
+    trueExtents: string.trueExtents,
   };
 }
 
 /** The hole and all that lines and fills it. */
-function drawWell(solution: Solution, frame: SectionFrame, { recall }: Memory): Shape {
+function drawWell(solution: Solution, frame: SectionFrame, moment: Moment | undefined, { recall }: Memory): Shape {
   const { facts, levels, bore } = solution;
-  const { level, rest } = waterOf(solution);
+  const water = waterOf(solution, moment);
+  const { level, rest } = water;
   // Only where nobody knows the drawdown does the pump's place say where the water may stand.
   const setting = levels.pumping === null ? facts.pump.setting : null;
   const pieces = [
-    recall('annulus', [facts.well, frame], () => drawAnnulus(solution, frame)),
-    recall('air', [bore, level, frame], () => drawAir(solution, frame)),
-    recall('water', [bore, level, rest, frame], () => drawWater(solution, frame)),
+    recall('annulus', [facts.well, bore, frame], () => drawAnnulus(solution, frame)),
+    recall('air', [bore, level, frame], () => drawAir(solution, water, frame)),
+    recall('water', [bore, level, rest, frame], () => drawWater(solution, water, frame)),
     recall('unknownZone', [bore, levels, setting, frame], () => drawUnknownZone(solution, frame)),
     recall('fill', [facts.well, bore, frame], () => drawFill(solution, frame)),
     recall('casings', [facts.well, bore, frame], () => drawCasings(solution, frame)),

@@ -1,39 +1,37 @@
 /** Frozen ground: a pale band from the surface and a dash-dot line with six-armed stars at its foot. */
-import type { Metres } from '../../model/si.ts';
+import type { Metres, Ratio } from '../../model/si.ts';
+import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, line, path, rect } from '../shapes.ts';
+import { group, line, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
-/** Drawn under the hole, so that the tint never lies over the grout. */
-export function drawFrost(depth: Metres | null, frame: SectionFrame): Shape[] {
+/**
+ * Drawn under the hole, so that the tint never lies over the grout.
+ *
+ * @param share  how much of the depth is frozen today: the band reaches as far, and the line stays where it is
+ */
+export function drawFrost(depth: Metres | null, frame: SectionFrame, share: Ratio = 1): Shape[] {
   if (depth === null || depth <= 0) return [];
   const { left, right, ink } = frame;
   const top = frame.y(0);
   const foot = within(frame, frame.y(depth));
-  const band = rect('frost/band', left, top, right - left, foot - top, { fill: ink.frostFill, 'fill-opacity': 0.82 });
+  const front = within(frame, frame.y(depth * share));
+  const band = rect('frost/band', left, top, right - left, front - top, { fill: ink.frostFill, 'fill-opacity': 0.82 });
   const edge = line('frost/line', left, foot, right, foot, {
     stroke: ink.frost,
     'stroke-width': 1.6,
     'stroke-dasharray': '9 3 1.6 3',
   });
-  return [group('frost', [band, stars(frame, foot), edge])];
+  const reached = line('frost/front', left, front, right, front, { stroke: ink.frost, 'stroke-width': LINE.narrow });
+  return [group('frost', [band, ...(share > 0 && share < 1 ? [reached] : []), stars(frame, foot), edge])];
 }
 
 /** A star every 64 px along the line, clear of the hole. */
 function stars({ left, right, axis, holeHalf, ink }: SectionFrame, y: number): Shape {
   const places: number[] = [];
   for (let x = left + 36; x < right - 8; x += 64) if (Math.abs(x - axis) > holeHalf + 10) places.push(x);
-  const d = places.map((x) => star(x, y)).join('');
-  return path('frost/stars', d, { fill: 'none', stroke: ink.frost, 'stroke-width': LINE.narrow });
-}
-
-function star(x: number, y: number): string {
-  return [0, 60, 120]
-    .map((degrees) => {
-      const dx = 4 * Math.cos((degrees * Math.PI) / 180);
-      const dy = 4 * Math.sin((degrees * Math.PI) / 180);
-      return `M${digits(x - dx)} ${digits(y - dy)}L${digits(x + dx)} ${digits(y + dy)}`;
-    })
-    .join('');
+  const pen = new Pen();
+  for (const x of places) pen.stamp(x - 4, y, 'h8m-6-3.5l4 7m0-7l-4 7', 2, 3.5);
+  return path('frost/stars', pen.path, { fill: 'none', stroke: ink.frost, 'stroke-width': LINE.narrow });
 }

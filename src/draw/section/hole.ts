@@ -2,6 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
 import { Pen } from '../hatch/pen.ts';
+import { surfaceOf, type Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polygon, polyline, type Point } from '../shapes.ts';
 import { within, type SectionFrame } from './frame.ts';
@@ -51,26 +52,23 @@ function enclosed(bore: readonly BoreStretch[], frame: SectionFrame, top: Metres
   return pen.path;
 }
 
-export function drawAir(solution: Solution, frame: SectionFrame): Shape[] {
-  const { bore } = solution;
-  return [path('air', enclosed(bore, frame, -Infinity, waterOf(solution).level ?? Infinity), { fill: frame.ink.air })];
+export function drawAir({ bore }: Solution, { level }: Water, frame: SectionFrame): Shape[] {
+  return [path('air', enclosed(bore, frame, -Infinity, level ?? Infinity), { fill: frame.ink.air })];
 }
 
 export interface Water {
-  /** Level while the pump runs, else at rest; null when neither is known. */
+  /** Where it stands: as a rule its level while the pump runs, else at rest; null when neither is known. */
   readonly level: Metres | null;
   /** Level at rest, above the other: the water between the two is gone while pumping. */
   readonly rest: Metres | null;
 }
 
-export function waterOf({ levels }: Solution): Water {
-  return { level: levels.pumping ?? levels.static, rest: levels.static };
+export function waterOf({ levels }: Solution, moment?: Moment): Water {
+  return { level: surfaceOf(levels, moment), rest: levels.static };
 }
 
-export function drawWater(solution: Solution, frame: SectionFrame): Shape[] {
-  const { level, rest } = waterOf(solution);
+export function drawWater({ bore }: Solution, { level, rest }: Water, frame: SectionFrame): Shape[] {
   if (level === null) return [];
-  const { bore } = solution;
   const { ink } = frame;
   const between = (top: Metres, bottom: Metres) => enclosed(bore, frame, top, bottom);
   const shapes = [path('water/standing', between(level, Infinity), { fill: ink.water })];

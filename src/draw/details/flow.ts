@@ -1,0 +1,83 @@
+/** What moves in a detail at a moment: marks of the flow, and the word that says whether the pump runs. */
+import { inches } from '../../model/units.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { Memory } from '../memory.ts';
+import { flows, inflowAt, type Moment } from '../moment.ts';
+import { lineMiddle } from '../parts/buriedLine.ts';
+import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
+import type { Pen } from '../parts/pen.ts';
+import { drawPumpWord } from '../parts/pumpWord.ts';
+import { stringAxisOf } from '../parts/stringAxis.ts';
+import { waysIn, waysUp, type Outlet } from '../parts/waterWays.ts';
+import type { Shape } from '../scene.ts';
+import { group } from '../shapes.ts';
+import type { Ink } from '../theme.ts';
+import type { WindowBox } from './context.ts';
+import type { DetailFrame } from './contract.ts';
+
+export function drawDetailFlow(
+  solution: Solution,
+  { moment, ink }: Pick<DetailFrame, 'moment' | 'ink'>,
+  pen: Pen,
+  box: WindowBox,
+  memory: Memory,
+): Shape[] {
+  if (moment?.pumping === undefined) return [];
+  return [
+    group('flow', [
+      ...drawMarks(solution, moment, ink, pen, box, memory),
+      ...wordOnMotor(solution, moment.pumping, pen, box, ink),
+    ]),
+  ];
+}
+
+/** Half a mark of what comes out of the ground: large while the pump draws it, small while the level comes back. */
+export const INFLOW_HALF = { strong: 5, weak: 3.4 } as const;
+
+function drawMarks(solution: Solution, moment: Moment, ink: Ink, pen: Pen, box: WindowBox, memory: Memory): Shape[] {
+  const { recall } = memory;
+  const { facts, parts, bore, levels } = solution;
+  if (moment.flow === undefined) return [];
+  const inflow = inflowAt(levels, moment);
+  const shapes: Shape[] = [];
+  if (inflow !== 'none') {
+    const half = INFLOW_HALF[inflow];
+    const ways = recall('waysIn', [facts.well, bore, pen, half], () => waysIn(solution, pen, half));
+    shapes.push(drawFlow('in', ways, moment.flow, { stroke: ink.static, width: half * 0.42 }, box));
+  }
+  if (flows(moment, facts.string.arrow)) {
+    const ways = recall('waysUp', [parts, facts.dropPipe, facts.well, facts.top, bore, pen, box.right], () =>
+      waysInDetail(solution, pen, box.right),
+    );
+    shapes.push(drawFlow('up', ways, moment.flow, { stroke: ink.waterEdge, width: 1.7 }, box));
+  }
+  return shapes;
+}
+
+/** From the pump to the window's edge. */
+export function waysInDetail(solution: Solution, pen: Pen, right: number): FlowWay[] {
+  return waysUp(solution, stringAxisOf(solution), pen, outletOf(solution, pen, right));
+}
+
+/** Length of what is screwed and clamped on the line's end, as it is drawn. */
+const FITTING = inches(4.5);
+
+function outletOf({ parts, facts }: Solution, pen: Pen, to: number): Outlet | null {
+  const line = parts.find(({ kind }) => kind === 'buriedLine');
+  if (line === undefined) return null;
+  const casing = (facts.well.casings[0]?.outsideDiameter ?? 0) / 2;
+  const isPitless = facts.top.kind === 'pitless';
+  const bendTo = isPitless ? pen.x(casing) : pen.x(0);
+  return { y: lineMiddle(line, pen), bendTo, from: bendTo + Math.max(28, FITTING * pen.across), to };
+}
+
+function wordOnMotor({ parts }: Solution, pumping: boolean, pen: Pen, box: WindowBox, ink: Ink): Shape[] {
+  const motor = parts.find(({ kind }) => kind === 'motor');
+  if (motor === undefined) return [];
+  const top = pen.y(motor.top);
+  const tall = pen.y(motor.bottom) - top;
+  // Under the dot of its label, and on the can itself.
+  const y = top + tall * 0.7;
+  if (tall < 40 || y + 14 > box.bottom || y - 14 < box.top) return [];
+  return drawPumpWord(pumping, pen.x(0), y, 2 * motor.radius * pen.across + 6, ink);
+}

@@ -1,0 +1,37 @@
+/** "pump on" or "pump off" as a word: that the pump runs is never told by colour or movement alone. */
+import type { Shape } from '../scene.ts';
+import { text } from '../shapes.ts';
+import { TYPE, type Ink } from '../theme.ts';
+import { textWidth } from '../type/width.ts';
+
+const SIZE = TYPE.small;
+const LINE = 12;
+
+/**
+ * @param width  room for it; where one line is too wide, two are taken, and where these are, none
+ * @param y      middle of the words
+ */
+export function drawPumpWord(pumping: boolean, x: number, y: number, width: number, ink: Ink): Shape[] {
+  const words = pumping ? 'pump on' : 'pump off';
+  const lines = textWidth(words, SIZE, 600) <= width ? [words] : words.split(' ');
+  if (lines.some((each) => textWidth(each, SIZE, 600) > width)) return [];
+  return lines.map((each, i) => {
+    const baseline = y + 4 + (i - (lines.length - 1) / 2) * LINE;
+    const word = text(`pumpWord/${i === 0 ? 'first' : 'second'}`, x, baseline, each, {
+      size: SIZE,
+      weight: 600,
+      fill: ink.ink,
+      anchor: 'middle',
+    });
+    return {
+      ...word,
+      attrs: {
+        ...word.attrs,
+        stroke: ink.paper,
+        'stroke-width': 3,
+        'stroke-linejoin': 'round',
+        'paint-order': 'stroke',
+      },
+    };
+  });
+}

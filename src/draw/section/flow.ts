@@ -1,0 +1,100 @@
+/** What moves in the section at a moment: marks of the flow up the pipe and out to the house, of what comes in, and a word. */
+import type { Solution } from '../../model/solution.ts';
+import { INFLOW_HALF, waysInDetail } from '../details/flow.ts';
+import type { Memory } from '../memory.ts';
+import { flows, inflowAt, type Moment } from '../moment.ts';
+import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
+import { makePen } from '../parts/pen.ts';
+import { drawPumpWord } from '../parts/pumpWord.ts';
+import { stringAxisOf } from '../parts/stringAxis.ts';
+import { tonesOf } from '../parts/tones.ts';
+import { waysIn, waysUp, type WayPlace } from '../parts/waterWays.ts';
+import type { Shape } from '../scene.ts';
+import { group } from '../shapes.ts';
+import { isTwoTone } from '../theme.ts';
+import type { SectionFrame } from './frame.ts';
+import { housePlace } from './house.ts';
+import { isNear } from './nearWell.ts';
+import { SYMBOL } from './string.ts';
+import type { TopParts } from './topWorks.ts';
+
+export function drawSectionFlow(
+  solution: Solution,
+  topParts: TopParts,
+  moment: Moment | undefined,
+  frame: SectionFrame,
+  memory: Memory,
+): Shape[] {
+  if (moment?.pumping === undefined) return [];
+  return [
+    group('flow', [
+      ...drawMarks(solution, topParts, moment, frame, memory),
+      ...wordUnderPump(solution, moment.pumping, frame),
+    ]),
+  ];
+}
+
+function drawMarks(
+  solution: Solution,
+  topParts: TopParts,
+  moment: Moment,
+  frame: SectionFrame,
+  { recall }: Memory,
+): Shape[] {
+  const { facts, parts, bore, levels } = solution;
+  const { ink } = frame;
+  if (moment.flow === undefined) return [];
+  const inflow = inflowAt(levels, moment);
+  const shapes: Shape[] = [];
+  if (inflow !== 'none') {
+    const half = INFLOW_HALF[inflow];
+    const ways = recall('waysIn', [facts.well, bore, frame, half], () => waysIn(solution, placeOf(frame), half));
+    shapes.push(drawFlow('in', ways, moment.flow, { stroke: ink.static, width: half * 0.42 }, frame));
+  }
+  if (flows(moment, facts.string.arrow)) {
+    const from = [parts, facts.dropPipe, facts.well, facts.top, bore, topParts, frame];
+    const ways = recall('waysUp', from, () => courseUp(solution, topParts, frame));
+    shapes.push(drawFlow('up', ways, moment.flow, { stroke: inkInPipe(solution, frame), width: 1.5 }, frame));
+  }
+  return shapes;
+}
+
+const placeOf = ({ x, y, kx, k, topDepth, bottomDepth }: SectionFrame): WayPlace => ({
+  x,
+  y,
+  across: kx,
+  down: k,
+  top: topDepth,
+  bottom: bottomDepth,
+});
+
+function courseUp(solution: Solution, { line, pipe }: TopParts, frame: SectionFrame): FlowWay[] {
+  const { axis, topDepth: top, bottomDepth: bottom, kx, k, theme } = frame;
+  const y = line === undefined ? 0 : frame.y((line.top + line.bottom) / 2);
+  const house = housePlace(y, frame).pipeX;
+  if (isNear(frame)) {
+    const pen = makePen({ axis, topY: frame.top, top, bottom, across: kx, down: k, tones: tonesOf[theme] });
+    return waysInDetail(solution, pen, house);
+  }
+  const bendTo = pipe?.x ?? axis;
+  const outlet = line === undefined ? null : { y, bendTo, from: bendTo, to: house };
+  return waysUp(solution, stringAxisOf(solution), placeOf(frame), outlet, SYMBOL);
+}
+
+/** The pipe is closed at this scale: marks lie on its wall, light on plastic, dark on metal. From near it is cut open. */
+function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
+  const { ink, theme } = frame;
+  if (isNear(frame)) return ink.waterEdge;
+  return facts.dropPipe.material === 'PE' && !isTwoTone(theme) ? ink.paper : ink.ink;
+}
+
+/** Below the motor, in the water of the hole. */
+function wordUnderPump({ facts, bore }: Solution, pumping: boolean, frame: SectionFrame): Shape[] {
+  const { setting, intakeToDischarge, intakeToMotorBottom } = facts.pump;
+  const bottom = setting + intakeToMotorBottom;
+  const middle = frame.y(setting + (intakeToMotorBottom - intakeToDischarge) / 2);
+  const y = Math.max(frame.y(bottom), middle + SYMBOL / 2) + 9;
+  const hole = bore.find((stretch) => stretch.bottom >= bottom) ?? bore[bore.length - 1];
+  if (hole === undefined || y < frame.top || y + 8 > Math.min(frame.bottom, frame.y(facts.well.bottom))) return [];
+  return drawPumpWord(pumping, frame.axis, y, 2 * hole.insideRadius * frame.kx - 2, frame.ink);
+}

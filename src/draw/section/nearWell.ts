@@ -1,0 +1,71 @@
+/** Zoomed in far enough, the well stands in the section as it does in the details: every part cut open, at its own size. */
+import { feet } from '../../model/units.ts';
+import type { Solution } from '../../model/solution.ts';
+import { MOST_FACTOR } from '../details/windows.ts';
+import { drawWell } from '../details/wellScene.ts';
+import { memoryUnder, type Memory } from '../memory.ts';
+import type { Moment } from '../moment.ts';
+import { makePen } from '../parts/pen.ts';
+import { tonesOf } from '../parts/tones.ts';
+import type { Shape } from '../scene.ts';
+import { group } from '../shapes.ts';
+import type { HitPlace } from '../view.ts';
+import type { SectionFrame } from './frame.ts';
+
+/** From this scale on a valve is taller than its symbol [px per metre]. */
+const NEAR = 14 / feet(1);
+
+export function isNear({ cut, k, widthFactor }: SectionFrame): boolean {
+  return (cut.top || cut.bottom) && k >= NEAR && widthFactor <= MOST_FACTOR;
+}
+
+export interface NearWell {
+  readonly shapes: readonly Shape[];
+  readonly hits: readonly HitPlace[];
+}
+
+/** What the section draws itself, with its words beside it: levels across the ground, and fractures in it. */
+const OWN = /^(staticLevel|pumpingLevel|inflow\/.*)$/;
+
+/** @param right  where line and conduit leave for the house [px] */
+export function drawNearWell(
+  solution: Solution,
+  frame: SectionFrame,
+  right: number,
+  memory: Memory,
+  moment?: Moment,
+): NearWell {
+  const { recall } = memory;
+  const pen = recall('nearPen', [frame], () =>
+    makePen({
+      axis: frame.axis,
+      topY: frame.top,
+      top: frame.topDepth,
+      bottom: frame.bottomDepth,
+      across: frame.kx,
+      down: frame.k,
+      tones: tonesOf[frame.theme],
+    }),
+  );
+  const well = drawWell(solution, pen, frame.ink, right, memoryUnder('near', memory), moment);
+  return recall('nearWell', [well], () => ({
+    shapes: [
+      group(
+        'well',
+        well.shapes.filter(({ key }) => !OWN.test(key)),
+        { 'stroke-width': 1.1, 'stroke-linejoin': 'round' },
+      ),
+    ],
+    hits: well.placed
+      .filter(({ part }) => !OWN.test(part))
+      .map(({ part, kind, left, right: end, top, bottom }) => ({
+        part,
+        kind,
+        x: left,
+        y: top,
+        width: end - left,
+        height: bottom - top,
+        view: 'O' as const,
+      })),
+  }));
+}
