@@ -3,11 +3,20 @@ import { checkCommand } from './checkCommand.ts';
 import { drawCommand } from './drawCommand.ts';
 import { EXIT, Unreadable } from './exits.ts';
 
-const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [--view all|section|top|pump|at:DEPTH] [--theme light|dark|print] [--date DATE]
+const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
 wellcut check PLAN.json [--json]
 
 "-" is standard input or output. draw writes to standard output without -o.
-check exits 0 without a danger, 1 with one. Both exit 2 when the plan cannot be read, 3 for a mistake of ours.
+
+--view   all (default), section, top, pump or at:DEPTH, for example "at:6 ft"
+--theme  light, dark, print, contrast (black on white) or contrast-dark (white on black);
+         print on paper, otherwise light
+--paper  letter, tabloid, a4 or a3: the depths of the section to a standard scale that the title block states,
+         when printed at 100 %. --landscape turns the sheet. A PNG of paper has 300 dots an inch
+--date   printed in the title block, for example 2026-05-03
+
+check exits 0 without a danger, 1 with one. Both exit 2 when the plan or the command cannot be read, 3 for a mistake
+of ours.
 A planning aid: local code and licensed practice decide.
 `;
 

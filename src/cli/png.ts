@@ -6,13 +6,15 @@ import { Unreadable } from './exits.ts';
 import { woffToSfnt } from './woff.ts';
 
 const WEIGHTS = [400, 500, 600];
-const PIXELS_PER_UNIT = 2;
+
+/** Pixels to a unit of the drawing: two on a screen; on paper 300 to the inch, of which a CSS inch has 96. */
+const ZOOM = { screen: 2, paper: 300 / 96 } as const;
 
 /**
- * The drawing as a PNG at two pixels a unit, with the very font files that the page ships.
- * Needs the optional package @resvg/resvg-js; says so when it is not there.
+ * The drawing as a PNG at two pixels a unit, or at 300 dots an inch of paper, with the very font files that the page
+ * ships. Needs the optional package @resvg/resvg-js; says so when it is not there.
  */
-export async function toPng(svg: string): Promise<Uint8Array> {
+export async function toPng(svg: string, medium: keyof typeof ZOOM): Promise<Uint8Array> {
   const { Resvg } = await import('@resvg/resvg-js').catch(() => {
     throw new Unreadable(
       'PNG needs the package @resvg/resvg-js (npm install @resvg/resvg-js); SVG needs nothing: -o out.svg',
@@ -27,7 +29,7 @@ export async function toPng(svg: string): Promise<Uint8Array> {
       return file;
     });
     const renderer = new Resvg(namingFaces(svg), {
-      fitTo: { mode: 'zoom', value: PIXELS_PER_UNIT },
+      fitTo: { mode: 'zoom', value: ZOOM[medium] },
       font: { fontFiles, loadSystemFonts: false, defaultFontFamily: 'Barlow Semi Condensed' },
     });
     return renderer.render().asPng();
@@ -39,6 +41,7 @@ export async function toPng(svg: string): Promise<Uint8Array> {
 /** The shipped files carry their weight in the family's name, which browsers need not know and this renderer must. */
 function namingFaces(svg: string): string {
   return svg
+    .replaceAll('font-weight="400"', 'font-family="Barlow Semi Condensed" font-weight="400"')
     .replaceAll('font-weight="500"', 'font-family="Barlow Semi Condensed Medium" font-weight="500"')
     .replaceAll('font-weight="600"', 'font-family="Barlow Semi Condensed SemiBold" font-weight="600"');
 }

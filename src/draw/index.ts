@@ -2,7 +2,9 @@
 export { draw } from './draw.ts';
 export { createDrawer, type Drawer } from './drawer.ts';
 export { attributeText, FONT_FAMILY, rootAttributes, toSvg, type SvgOptions } from './svg.ts';
-export { A4, LETTER, type Paper } from './paper.ts';
+export { A3, A4, landscape, LETTER, TABLOID, type Paper } from './paper.ts';
 export { THEMES, type Ink } from './theme.ts';
+export { windowRoom, type WindowRoom } from './section/frame.ts';
+export { LEAST_SPAN, spanWithin } from './section/window.ts';
 export type { Attributes, Shape, Tag } from './scene.ts';
 export type * from './view.ts';

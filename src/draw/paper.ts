@@ -10,9 +10,18 @@ export interface Paper {
   readonly margin?: number;
 }
 
-/** ISO 216 and ANSI/ASME Y14.1 (size A), upright. */
+/** ANSI/ASME Y14.1, sizes A and B, upright. */
 export const LETTER: Paper = { width: 215.9, height: 279.4 };
+export const TABLOID: Paper = { width: 279.4, height: 431.8 };
+
+/** ISO 216, upright. */
 export const A4: Paper = { width: 210, height: 297 };
+export const A3: Paper = { width: 297, height: 420 };
+
+/** The same sheet lying on its side. */
+export function landscape(paper: Paper): Paper {
+  return { ...paper, width: paper.height, height: paper.width };
+}
 
 const MARGIN = 12.7;
 

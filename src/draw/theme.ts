@@ -1,5 +1,5 @@
 /**
- * Inks of the four themes. The first group is checked by a test that recomputes contrast on every fill and the
+ * Inks of the themes. The first group is checked by a test that recomputes contrast on every fill and the
  * distance of colours under three kinds of colour blindness; fills and shades only help the eye along: what they say,
  * hatch, edge and words say too.
  */
@@ -216,39 +216,69 @@ const print: Ink = {
   tape: BLACK,
 };
 
-/** For the screen: ink on paper, and no greys between. */
-const plain: Shade = { light: WHITE, mid: WHITE, dark: WHITE, edge: BLACK };
-const solid: Shade = { light: BLACK, mid: BLACK, dark: BLACK, edge: BLACK };
-const contrast: Ink = {
-  ...print,
-  ink2: BLACK,
-  hair: BLACK,
-  rule: BLACK,
-  ground: {
-    soil: { fill: WHITE, hatch: BLACK },
-    clay: { fill: WHITE, hatch: BLACK },
-    sand: { fill: WHITE, hatch: BLACK },
-    gravel: { fill: WHITE, hatch: BLACK },
-    rock: { fill: WHITE, hatch: BLACK },
-  },
-  water: WHITE,
-  frostFill: WHITE,
-  grout: WHITE,
-  pumpBody: plain,
-  motorBody: plain,
-  pipeBody: plain,
-  metalPipe: plain,
-  brass: plain,
-  steel: plain,
-  castIron: plain,
-  rubber: solid,
+/** For the screen: one ink on one paper, and no greys between. */
+function twoInks(on: string, ink: string): Ink {
+  const plain: Shade = { light: on, mid: on, dark: on, edge: ink };
+  const solid: Shade = { light: ink, mid: ink, dark: ink, edge: ink };
+  const ground: GroundInk = { fill: on, hatch: ink };
+  return {
+    paper: on,
+    panel: on,
+    ink,
+    ink2: ink,
+    hair: ink,
+    rule: ink,
+    static: ink,
+    pumping: ink,
+    frost: ink,
+    casing: ink,
+    dropPipe: ink,
+    wire: ink,
+    rope: ink,
+    pump: ink,
+    danger: ink,
+    onDanger: on,
+    warning: on,
+    onWarning: ink,
+    note: ink,
+    allowed: ink,
+    grass: ink,
+    ground: { soil: ground, clay: ground, sand: ground, gravel: ground, rock: ground },
+    water: on,
+    waterEdge: ink,
+    frostFill: on,
+    snow: on,
+    grout: on,
+    gravelPack: on,
+    air: on,
+    pumpBody: plain,
+    motorBody: plain,
+    pipeBody: plain,
+    metalPipe: plain,
+    brass: plain,
+    steel: plain,
+    castIron: plain,
+    rubber: solid,
+    tape: ink,
+  };
+}
+
+export const THEMES: Readonly<Record<View['theme'], Ink>> = {
+  light,
+  dark,
+  print,
+  contrast: twoInks(WHITE, BLACK),
+  'contrast-dark': twoInks(BLACK, WHITE),
 };
 
-export const THEMES: Readonly<Record<View['theme'], Ink>> = { light, dark, print, contrast };
+/** Strong contrast on a screen, either way round. */
+export function isContrast(theme: View['theme']): boolean {
+  return theme === 'contrast' || theme === 'contrast-dark';
+}
 
 /** Two tones: hatching is drawn whole, and what colour filled is outlined. */
 export function isTwoTone(theme: View['theme']): boolean {
-  return theme === 'print' || theme === 'contrast';
+  return theme === 'print' || isContrast(theme);
 }
 
 /** Line widths in px: narrow for leaders, dimensions and hatch; wide for cut parts and levels; ground for its surface. */

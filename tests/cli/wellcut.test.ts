@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { draw, toSvg } from '../../src/draw/index.ts';
+import { draw, THEMES, toSvg } from '../../src/draw/index.ts';
 import { solve } from '../../src/model/index.ts';
 import { SAMPLES, planOf, sample } from '../plans/build.ts';
 
@@ -67,6 +67,34 @@ describe('draw', () => {
     expect(wellcut(['draw', samplePath('tamarack-ridge'), '-o', out]).status).toBe(0);
     expect([...readFileSync(out).subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   });
+  test.each(['light', 'dark', 'print', 'contrast', 'contrast-dark'] as const)('draws the %s theme', (theme) => {
+    const { stdout } = wellcut(['draw', samplePath('tamarack-ridge'), '--theme', theme]);
+    expect(stdout).toContain(`fill="${THEMES[theme].paper}"`);
+    expect(stdout).toContain(`fill="${THEMES[theme].ink}"`);
+  });
+  // ANSI/ASME Y14.1 (sizes A and B) and ISO 216: from memory.
+  test.each([
+    ['letter', 8.5 * 25.4, 11 * 25.4],
+    ['tabloid', 11 * 25.4, 17 * 25.4],
+    ['a4', 210, 297],
+    ['A3', 297, 420],
+  ])(
+    'a sheet of %s paper measures what its standard says, lying on its side the other way round',
+    (paper, wide, tall) => {
+      const upright = wellcut(['draw', samplePath('slate-hollow'), '--paper', paper]).stdout;
+      const lying = wellcut(['draw', samplePath('slate-hollow'), '--paper', paper, '--landscape']).stdout;
+      expect(upright).toContain(` width="${Number(wide.toFixed(2))}mm" height="${Number(tall.toFixed(2))}mm"`);
+      expect(lying).toContain(` width="${Number(tall.toFixed(2))}mm" height="${Number(wide.toFixed(2))}mm"`);
+      for (const svg of [upright, lying]) expect(svg).toMatch(/SCALE 1:\d+ vertical/);
+      expect(upright).toContain(`fill="${THEMES.print.grout}"`);
+    },
+  );
+  test('a PNG of paper has 300 dots an inch (its size: W3C, Portable Network Graphics, 11.2.1)', () => {
+    const out = join(folder, 'paper.png');
+    expect(wellcut(['draw', samplePath('tamarack-ridge'), '--paper', 'letter', '-o', out]).status).toBe(0);
+    const png = readFileSync(out);
+    expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([2550, 3300]);
+  });
   test('a date is printed only when it is given', () => {
     const path = samplePath('heron-flats');
     expect(wellcut(['draw', path, '--date', '1987-06-05']).stdout).toContain('1987-06-05');
@@ -122,7 +150,13 @@ describe('what cannot be read ends with 2 and says what to write', () => {
     ['no plan', ['draw'], /draw needs one plan/],
     ['an unknown command', ['paint', 'x.json'], /no command "paint"/],
     ['an unknown option', ['check', 'x.json', '--colour'], /--colour/],
-    ['an unknown theme', ['draw', samplePath('tamarack-ridge'), '--theme', 'sepia'], /light, dark, print/],
+    [
+      'an unknown theme',
+      ['draw', samplePath('tamarack-ridge'), '--theme', 'sepia'],
+      /light, dark, print, contrast, contrast-dark/,
+    ],
+    ['an unknown paper', ['draw', samplePath('tamarack-ridge'), '--paper', 'b5'], /--paper is "b5"; use letter, tabl/],
+    ['a turned sheet of no size', ['draw', samplePath('tamarack-ridge'), '--landscape'], /--paper letter/],
     [
       'an unknown view',
       ['draw', samplePath('tamarack-ridge'), '--view', 'side'],

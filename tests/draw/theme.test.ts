@@ -9,7 +9,7 @@ function fillsOf(ink: Ink): string[] {
 }
 
 // W3C, Web Content Accessibility Guidelines 2.2, criterion 1.4.3 (text 4.5:1) and 1.4.11 (needed graphics 3:1).
-describe.each(SCREENS)('contrast in the %s theme', (name) => {
+describe.each([...SCREENS, 'contrast', 'contrast-dark'] as const)('contrast in the %s theme', (name) => {
   const ink = THEMES[name];
   test.each(['ink', 'ink2'] as const)('text in %s has 4.5:1 on every fill', (key) => {
     for (const fill of fillsOf(ink)) expect(contrast(ink[key], fill), `${key} on ${fill}`).toBeGreaterThanOrEqual(4.5);

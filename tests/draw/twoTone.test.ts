@@ -20,7 +20,7 @@ function withoutColour(shape: Shape, paper: string): string {
     .join('; ');
 }
 
-describe.each(['print', 'contrast'] as const)('in the %s theme, all colours set to ink', (theme) => {
+describe.each(['print', 'contrast', 'contrast-dark'] as const)('in the %s theme, all colours set to ink', (theme) => {
   const { scene } = picture(planOf(sample('tamarack-ridge')), { theme });
   const shapes = scene.shapes;
   const { paper } = THEMES[theme];
@@ -66,16 +66,19 @@ describe.each(['print', 'contrast'] as const)('in the %s theme, all colours set 
   });
 });
 
-test('the contrast theme draws with ink on paper and nothing between', () => {
-  for (const name of ['tamarack-ridge', 'palo-amargo']) {
-    const { scene } = picture(planOf(sample(name)), { theme: 'contrast' });
-    const inks = flat(scene.shapes).flatMap(({ shape: { attrs } }) => [attrs['fill'], attrs['stroke']]);
-    const tones = new Set(
-      inks.filter((ink) => ink !== undefined && ink !== 'none').map((ink) => String(ink).toLowerCase()),
-    );
-    for (const tone of tones) expect(['#000', '#000000', '#fff', '#ffffff']).toContain(tone);
-  }
-});
+test.each(['contrast', 'contrast-dark'] as const)(
+  'the theme %s draws with ink on paper and nothing between',
+  (theme) => {
+    for (const name of ['tamarack-ridge', 'palo-amargo']) {
+      const { scene } = picture(planOf(sample(name)), { theme });
+      const inks = flat(scene.shapes).flatMap(({ shape: { attrs } }) => [attrs['fill'], attrs['stroke']]);
+      const tones = new Set(
+        inks.filter((ink) => ink !== undefined && ink !== 'none').map((ink) => String(ink).toLowerCase()),
+      );
+      for (const tone of tones) expect(['#000', '#000000', '#fff', '#ffffff']).toContain(tone);
+    }
+  },
+);
 
 test('the contrast theme has heavier lines than print', () => {
   const widths = (theme: 'print' | 'contrast'): number[] =>
@@ -87,4 +90,13 @@ test('the contrast theme has heavier lines than print', () => {
   expect(contrast.length).toBe(print.length);
   contrast.forEach((width, i) => expect(width).toBeGreaterThan(print[i] ?? Infinity));
   expect(Math.min(...contrast)).toBeGreaterThanOrEqual(1);
+});
+
+test('white on black is black on white with the two exchanged', () => {
+  const inks = (theme: 'contrast' | 'contrast-dark'): string[] =>
+    flat(picture(planOf(sample('heron-flats')), { theme }).scene.shapes).flatMap(({ shape: { attrs } }) =>
+      [attrs['fill'], attrs['stroke']].map((ink) => String(ink).toLowerCase().slice(0, 4)),
+    );
+  const other: Readonly<Record<string, string>> = { '#000': '#fff', '#fff': '#000' };
+  expect(inks('contrast-dark')).toEqual(inks('contrast').map((ink) => other[ink] ?? ink));
 });

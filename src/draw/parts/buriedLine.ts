@@ -46,7 +46,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   const middle = (top + bottom) / 2;
   const half = (bottom - top) / 2;
   const inside = Math.max(half * place.shareOfBore, 2);
-  const { water, bedding } = pen.tones;
+  const { water, waterShine, bedding } = pen.tones;
   const unit = Math.max(3, inches(0.5) * pen.across);
   const shoulder = place.from + (place.fitting ? unit * 3 : 0);
   const tip = shoulder + unit * 4;
@@ -60,7 +60,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
       'stroke-width': 0.6,
     }),
     path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), {
-      fill: '#fff',
+      fill: waterShine,
       'fill-opacity': 0.5,
     }),
   );

@@ -1,5 +1,5 @@
 /** The materials' tones per theme: five flat tones from shadow to shine for what is seen, one for what is cut. */
-export type ThemeName = 'light' | 'dark' | 'print' | 'contrast';
+export type ThemeName = 'light' | 'dark' | 'print' | 'contrast' | 'contrast-dark';
 
 /** Flat tones of one material under light from the upper left. */
 export interface Ramp {
@@ -40,6 +40,8 @@ export interface Tones {
   readonly air: string;
   readonly water: string;
   readonly waterEdge: string;
+  /** On the water in a pipe. */
+  readonly waterShine: string;
   readonly turf: string;
   readonly cable: string;
   readonly cableShine: string;
@@ -84,6 +86,7 @@ const light: Tones = {
   air: '#f1f6f8',
   water: '#cbe3f4',
   waterEdge: '#3f78a8',
+  waterShine: '#fff',
   turf: '#3f5a2a',
   cable: '#780000',
   cableShine: '#b5534a',
@@ -168,24 +171,49 @@ const print: Tones = {
 };
 
 /** No greys at all: edges, cut faces and line work say everything. */
-const bare = ramp('#000', '#fff', '#fff', '#fff', '#fff', '#fff');
-const black = ramp('#000', '#000', '#000', '#000', '#000', '#fff');
-const white: Cut = { fill: '#fff', ink: '#000' };
-const contrast: Tones = {
-  ...print,
-  steel: bare,
-  brass: bare,
-  cast: bare,
-  pump: bare,
-  motor: bare,
-  pipe: bare,
-  conduit: bare,
-  tank: bare,
-  rubber: black,
-  grout: white,
-  gravel: white,
-  bedding: white,
-  water: '#fff',
-};
+function twoInks(on: string, ink: string): Tones {
+  const bare = ramp(ink, on, on, on, on, on);
+  const cut: Cut = { fill: on, ink };
+  return {
+    steel: bare,
+    brass: bare,
+    cast: bare,
+    rubber: ramp(ink, ink, ink, ink, ink, on),
+    pump: bare,
+    motor: bare,
+    pipe: bare,
+    conduit: bare,
+    tank: bare,
+    pipeWall: cut,
+    metalWall: cut,
+    plasticWall: cut,
+    concreteWall: cut,
+    brassCut: cut,
+    grout: cut,
+    gravel: cut,
+    bedding: cut,
+    strainer: cut,
+    bore: on,
+    air: on,
+    water: on,
+    waterEdge: ink,
+    waterShine: on,
+    turf: ink,
+    cable: ink,
+    cableShine: on,
+    rope: ink,
+    ropeTwist: on,
+    bond: ink,
+    ink,
+    tape: ink,
+    leads: [ink, ink, ink, ink],
+  };
+}
 
-export const tonesOf: Readonly<Record<ThemeName, Tones>> = { light, dark, print, contrast };
+export const tonesOf: Readonly<Record<ThemeName, Tones>> = {
+  light,
+  dark,
+  print,
+  contrast: twoInks('#fff', '#000'),
+  'contrast-dark': twoInks('#000', '#fff'),
+};
