@@ -81,11 +81,12 @@ function courseUp(solution: Solution, { line, pipe }: TopParts, frame: SectionFr
   return waysUp(solution, stringAxisOf(solution), placeOf(frame), outlet, SYMBOL);
 }
 
-/** The pipe is closed at this scale: marks lie on its wall, light on plastic, dark on metal. From near it is cut open. */
+/** The pipe is closed at this scale: marks lie on its wall, pale on dark plastic and dark on all else. From near it is cut open. */
 function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
   const { ink, theme } = frame;
   if (isNear(frame)) return ink.waterEdge;
-  return facts.dropPipe.material === 'PE' && !isTwoTone(theme) ? ink.paper : ink.ink;
+  if (isTwoTone(theme)) return ink.ink;
+  return theme === 'dark' || facts.dropPipe.material === 'PE' ? ink.paper : ink.ink;
 }
 
 /** Below the motor, in the water of the hole. */
