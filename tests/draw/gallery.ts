@@ -63,6 +63,42 @@ const bare = {
   intake: { kind: 'open hole' },
 };
 
+const layers = (unit: 'ft' | 'm', ...bottoms: readonly (readonly [material: string, bottom: number])[]) =>
+  bottoms.map(([material, bottom]) => ({ material, bottom: `${bottom} ${unit}` }));
+
+const BEDDED = layers(
+  'ft',
+  ['topsoil', 3],
+  ['silt', 20],
+  ['till', 45],
+  ['weathered shale', 70],
+  ['shale', 100],
+  ['dolomite', 140],
+  ['sandstone', 180],
+  ['limestone', 220],
+);
+const LOOSE = layers(
+  'm',
+  ['loam', 1],
+  ['sandy clay', 9],
+  ['fine sand', 18],
+  ['sand', 27],
+  ['coarse sand', 36],
+  ['sand and gravel', 46],
+  ['gravel', 61],
+  ['clay', 62],
+);
+const ROCKS = layers(
+  'ft',
+  ['clay', 25],
+  ['weathered granite', 55],
+  ['granite', 90],
+  ['basalt', 120],
+  ['schist', 150],
+  ['conglomerate', 185],
+  ['rock', 220],
+);
+
 const picture = (name: string, why: string, plan: Plan, view: Partial<View> = {}): Picture => ({
   name,
   why,
@@ -201,6 +237,10 @@ export const GALLERY: readonly Picture[] = [
   picture('rope-through-cap', 'the rope leaves through the cap', tamarack({ 'rope.tied': 'through cap' })),
   picture('valve-upside-down', 'the check valve points down', tamarack({ 'string.arrow': 'down' })),
   picture('contrast', 'ink on paper only, heavy lines', tamarack(), { theme: 'contrast' }),
+  picture('contrast-dark', 'the seal in white on black, heavy lines', changed('palo-amargo', {}), {
+    theme: 'contrast-dark',
+    units: 'metric',
+  }),
   picture('letter', 'on a sheet of letter paper, to a standard scale, with legend and title block', tamarack(), {
     theme: 'print',
     paper: LETTER,
@@ -211,6 +251,26 @@ export const GALLERY: readonly Picture[] = [
     paper: A4,
     caption: true,
     units: 'metric',
+  }),
+  picture(
+    'open-tank',
+    'a poor well fills a tank open to the air, above bedded ground, seal on top, in print',
+    tamarack({
+      top: { kind: 'seal', housed: true },
+      'house.kind': 'open tank',
+      'house.tank': '1000 gal',
+      'well.layers': BEDDED,
+    }),
+    { theme: 'print', caption: true },
+  ),
+  picture(
+    'variable-speed',
+    'a drive on the wall instead of a switch, loose ground of every kind, dark, in metres',
+    changed('palo-amargo', { 'house.control': 'variable speed', 'well.layers': LOOSE, 'site.frostDepth': '60 cm' }),
+    { theme: 'dark', units: 'metric' },
+  ),
+  picture('rocks', 'every kind of rock, told apart without colour, high contrast', tamarack({ 'well.layers': ROCKS }), {
+    theme: 'contrast',
   }),
   picture('detail-top', 'the well top alone', tamarack(), { sheet: 'top', width: 480, height: 520 }),
   picture('detail-pump', 'the pump end alone', tamarack(), { sheet: 'pump', width: 480, height: 560 }),

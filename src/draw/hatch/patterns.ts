@@ -57,7 +57,7 @@ interface Pattern {
 const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   soil: { draw: cells(18, 11, 3, 2, (pen, x, y, luck) => pen.stroke(x, y, x + 1 + Math.round(luck * 2), y + 1.5)) },
   clay: { draw: dashRows(9, 20), dashes: '8 12' },
-  silt: { draw: dashRows(8, 18), dashes: '6 4 1 7' },
+  silt: { draw: dashRows(8, 20), dashes: '4 3 4 9' },
   sandyClay: { draw: dashRows(9, 22), dashes: '8 6 1 7' },
   fineSand: { draw: dashRows(6, 6), dashes: '.8 5.2' },
   sand: { draw: dashRows(7, 9), dashes: '1 8' },
@@ -70,7 +70,7 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   limestone: { draw: bricks(11, 26, 0) },
   dolomite: { draw: bricks(11, 26, 4) },
   shale: { draw: dashRows(6, 17), dashes: '13 4' },
-  weatheredShale: { draw: dashRows(8, 20), dashes: '11 4 2 6' },
+  weatheredShale: { draw: dashRows(6, 31), dashes: '13 4 5 9' },
   granite: { draw: cells(28, 18, 3, 3, cross) },
   basalt: { draw: cells(25, 18, 3, 3, wedge) },
   schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
@@ -119,14 +119,21 @@ function cells(
   };
 }
 
-/** Strokes along the box that a dash array cuts; each row starts elsewhere in its period. */
+/**
+ * Strokes along the box that a dash array cuts, there and back, since the way to the next row is then short to write;
+ * each row starts elsewhere in its period.
+ */
 function dashRows(close: number, period: number): Pattern['draw'] {
   return (pen, box, spread) => {
     const spacing = Math.round(close * spread);
+    const left = Math.ceil(box.left + 3);
+    const right = Math.floor(box.right - 3);
     for (const row of rowsIn(box, spacing, 1.5)) {
       const start = Math.round(luckAt(7, Math.round(row)) * (period - 1));
-      const left = box.left + 3 + start;
-      if (box.right - 3 > left) pen.stroke(left, row * spacing, box.right - 3, row * spacing);
+      if (right - left <= start) continue;
+      const y = row * spacing;
+      if (Math.round(row) % 2 === 0) pen.stroke(left + start, y, right, y);
+      else pen.stroke(right - start, y, left, y);
     }
   };
 }
@@ -175,7 +182,7 @@ function pebble(pen: Pen, x: number, y: number, luck: number): void {
 
 function pebbleAndGrains(pen: Pen, x: number, y: number, luck: number): void {
   pen.pebble(x, y, 3 + Math.floor(luck * 1.99), luck > 0.5 ? 3 : 2);
-  pen.stamp(luck > 0.6 ? x - 6 : x + 6, y + 5, 'h1', 1, 0);
+  if (luck > 0.4) pen.stamp(luck > 0.7 ? x - 6 : x + 6, y + 5, 'h1', 1, 0);
 }
 
 function stonesInClay(pen: Pen, x: number, y: number, luck: number): void {

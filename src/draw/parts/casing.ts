@@ -59,7 +59,8 @@ export function slants(left: number, right: number, top: number, bottom: number,
   const rise = Math.round(Math.min(right - left, 7));
   const places: [number, number][] = [];
   for (let y = Math.ceil((top + rise) / pitch) * pitch; y <= bottom; y += pitch) places.push([left, y]);
-  return strokes(places, right - left, -rise);
+  // Whole pixels are enough across a wall of a few, and half as long to write.
+  return strokes(places, Math.max(3, Math.round(right - left)), -rise);
 }
 
 /** The shoe: a thick ring round the foot, bevelled to a cutting edge. */

@@ -45,7 +45,7 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
       y += FLECK_PX, i++
     ) {
       const wide = right - left - 5;
-      long.push([left + 1 + wide * (((i * 5) % 7) / 7), y]);
+      long.push([Math.round(left + 1 + wide * (((i * 5) % 7) / 7)), y]);
     }
   }
   return group(key, [

@@ -28,7 +28,7 @@ interface Growth {
 
 /** As large as a detail shows them. */
 export const NEAR: Growth = {
-  pitch: 24,
+  pitch: 32,
   blades: [
     ['l-2-5m2 5l1-8m-1 8l4-5', 4, -5],
     ['l-3-3m3 3l-1-7m1 7l2-6', 2, -6],
@@ -42,7 +42,7 @@ export const NEAR: Growth = {
 
 /** As small as the section shows them. */
 export const FAR: Growth = {
-  pitch: 20,
+  pitch: 25,
   blades: [
     ['l-1-3m1 3l1-5m-1 5l3-3', 3, -3],
     ['l-2-2m2 2v-5m0 5l2-4', 2, -4],

@@ -1,7 +1,8 @@
 /** The water's level in the ground beside the pumped well: a dashed line, because in cased rock it is a pressure, not a surface. */
 import type { Solution } from '../../model/solution.ts';
+import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, polyline, type Point } from '../shapes.ts';
+import { group, path, type Point } from '../shapes.ts';
 import type { SectionFrame } from './frame.ts';
 
 /** Points closer together than this add nothing to the line [px]. */
@@ -26,7 +27,7 @@ export function drawCone({ cone }: Solution, frame: SectionFrame): Shape[] {
       if (at === last || before === undefined || Math.hypot(point[0] - before[0], point[1] - before[1]) >= LEAST_STEP)
         points.push(point);
     }
-    return polyline(points);
+    return new Pen().through(points).path;
   };
   const d = side(-1, frame.axis - half - frame.left) + side(1, frame.right - frame.axis - half);
   return [

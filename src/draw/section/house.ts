@@ -22,7 +22,7 @@ export interface HousePlace {
 export function housePlace(arrives: number, { right, axis, holeHalf, y }: SectionFrame): HousePlace {
   const ground = y(0);
   const wall = Math.max(30, ground - arrives + 14);
-  const width = Math.min(Math.max(70, wall * 0.9), (right - axis - holeHalf) * 0.58);
+  const width = Math.min(Math.max(76, wall * 0.9), (right - axis - holeHalf) * 0.58);
   if (width < LEAST_HOUSE) return { left: right, width, eaves: ground, pipeX: right - 12 };
   const left = right - width;
   return { left, width, eaves: ground - wall, pipeX: left + width * 0.28 };
@@ -54,7 +54,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
     [right, eaves + 1],
   ];
   const pipe = { fill: 'none', 'stroke-linejoin': 'round' };
-  const { kind, control } = facts.house;
+  const { kind } = facts.house;
   return [
     group('house', [
       path('walls', polyline([...walls, ...[...gable].reverse()]), {
@@ -66,7 +66,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
       path('riser/wall', riser, { ...pipe, stroke: tones.edge, 'stroke-width': 4 }),
       path('riser/body', riser, { ...pipe, stroke: tones.mid, 'stroke-width': 2.2 }),
       ...(kind === 'open tank' ? openTank(left, width, ground, ink) : pressureTank(left, width, ground, ink)),
-      ...(kind === 'open tank' ? [] : controls(control, left, width, ground, ink)),
+      ...(kind === 'open tank' ? [] : controls(facts.house, left, width, ground, ink)),
     ]),
   ];
 }
@@ -140,44 +140,52 @@ function openTank(left: number, width: number, ground: number, ink: Ink): Shape[
         'stroke-width': 1.4,
       },
     ),
-    path('tank/float', stroke(from, top + 3, from + 7, level - 1), { stroke: ink.ink2, 'stroke-width': 1 }),
+    path('tank/float', `${stroke(from, top + 3, from + 7, level - 1)}${stroke(from, level, to, level)}`, {
+      stroke: ink.ink2,
+      'stroke-width': 1,
+    }),
     circle('tank/ball', from + 8, level, 2.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 }),
   ];
 }
 
-/** On the pipe before the tank: a gauge, and the switch; or on the wall the drive that sets the pump's speed. */
-function controls(control: HouseFacts['control'], left: number, width: number, ground: number, ink: Ink): Shape[] {
-  const gauge = left + width * 0.37;
-  const box = left + width * 0.48;
+/** On the pipe before the tank: gauge, relief valve, and the switch; or on the wall the drive that sets the pump's speed. */
+function controls(house: HouseFacts, left: number, width: number, ground: number, ink: Ink): Shape[] {
+  const gauge = left + width * 0.36;
+  const relief = left + width * 0.45;
+  const box = left + width * (house.control === 'switch' ? 0.55 : 0.52);
   const drawn = { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 };
-  const dial = circle('gauge', gauge, ground - 14, 3.2, drawn);
-  const needle = path(
-    'needle',
-    `${stroke(gauge, ground - 14, gauge + 1.6, ground - 15.6)}${stroke(gauge, ground - 11, gauge, ground - 8)}`,
-    {
-      stroke: ink.ink2,
-      'stroke-width': 1,
-    },
-  );
-  if (control === 'switch')
-    return [
-      dial,
-      needle,
-      path(
-        'switch',
-        `${stroke(box, ground - 11, box, ground - 8)}${roundBlock(box - 3, ground - 17, box + 3, ground - 11, 1)}${stroke(box - 1, ground - 15, box + 1, ground - 13)}`,
-        drawn,
-      ),
-    ];
+  const needle = stroke(gauge, ground - 15, gauge + 1.7, ground - 16.7) + stroke(gauge, ground - 12, gauge, ground - 8);
   return [
-    dial,
-    needle,
-    path(
-      'drive',
-      `${roundBlock(box - 4, ground - 27, box + 4, ground - 15, 1)}${stroke(box, ground - 15, box, ground - 8)}M${digits(tenth(box - 2.5))} ${digits(tenth(ground - 20))}q1.2-3 2.5 0t2.5 0`,
-      drawn,
-    ),
+    circle('gauge', gauge, ground - 15, 3.2, drawn),
+    ...(house.reliefValve === true ? [reliefValve(relief, ground, ink)] : []),
+    house.control === 'switch'
+      ? path(
+          'switch',
+          `${needle}${stroke(box, ground - 12, box, ground - 8)}${roundBlock(box - 3, ground - 18, box + 3, ground - 12, 1)}${stroke(box - 1, ground - 16, box + 1, ground - 14)}`,
+          drawn,
+        )
+      : path(
+          'drive',
+          `${needle}${stroke(box, ground - 15, box, ground - 8)}${roundBlock(box - 4, ground - 27, box + 4, ground - 15, 1)}M${digits(tenth(box - 2.5))} ${digits(tenth(ground - 20))}q1.2-3 2.5 0t2.5 0`,
+          drawn,
+        ),
   ];
+}
+
+/** Its body on the pipe, its spring housing above, its outlet turned down to the floor. */
+function reliefValve(x: number, ground: number, ink: Ink): Shape {
+  return path(
+    'reliefValve',
+    `${block(x - 1.6, ground - 14, x + 1.6, ground - 8)}${straight(
+      [
+        [x + 1.6, ground - 11.5],
+        [x + 3, ground - 11.5],
+        [x + 3, ground - 9],
+      ],
+      false,
+    )}${stroke(x - 2.4, ground - 15.4, x + 2.4, ground - 15.4)}`,
+    { fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 0.9 },
+  );
 }
 
 /** Where there is no room for a house: on to it. */

@@ -5,10 +5,11 @@ import { fitLabels } from '../labels/fit.ts';
 import { drawMark } from '../mark.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
+import { group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
 import { hold, textWidth } from '../type/width.ts';
 import type { MarkPlace } from '../view.ts';
-import { within, type SectionFrame } from './frame.ts';
+import { isSeen, within, type SectionFrame } from './frame.ts';
+import { drawInflows } from './inflows.ts';
 
 export const MARK_SIZE = 18;
 /** Middles of the two lanes, from the drilled wall [px]. */
@@ -45,12 +46,12 @@ export function drawRightLabels(
   const room = frame.right - 8 - x;
   const inflows = inflowWords(solution, frame);
   const dimension = drawdownWords(solution, frame);
-  const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)].flatMap(
-    (each) => fitting(each, room),
-  );
+  const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)]
+    .filter(({ y }) => isSeen(frame, frame.depthAt(y)))
+    .flatMap((each) => fitting(each, room));
   const { facts, bore, levels } = solution;
   const shapes = [
-    ...recall('inflowLines', [facts.well, bore, frame], () => inflowLines(solution, frame)),
+    ...recall('inflowLines', [facts.well, bore, frame], () => drawInflows(solution, frame, DIMENSION_LANE - 2)),
     ...recall('drawdown', [levels, frame], () => drawdownDimension(solution, frame)),
   ];
   const items = [
@@ -62,7 +63,8 @@ export function drawRightLabels(
     })),
     ...lines.map((depth) => ({ words: null as Words | null, anchor: frame.y(depth), height: 4, weight: 1e6 })),
   ].sort((a, b) => a.anchor - b.anchor);
-  const highest = Math.min(frame.y(0) + 4, ...words.map((each) => each.y - WORDS_HEIGHT / 2));
+  const first = Math.min(frame.y(0) + 4, ...words.map((each) => each.y - WORDS_HEIGHT / 2));
+  const highest = frame.cut.top ? Math.max(frame.top + 2, first) : first;
   const middles = fitLabels(items, 1, highest, frame.bottom - 2);
   items.forEach((item, i) => {
     if (item.words === null) return;
@@ -101,26 +103,6 @@ function inflowWords({ facts }: Solution, frame: SectionFrame): Words[] {
   }));
 }
 
-/** A crack that gives water: it wanders to the hole from both sides, broader the more it gives. */
-function inflowLines({ facts, bore }: Solution, frame: SectionFrame): Shape[] {
-  return (facts.well.inflows ?? []).map(({ depth, share }, i) => {
-    const y = frame.y(depth);
-    const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
-    const half = (stretch?.outsideRadius ?? 0) * frame.kx;
-    const long = Math.min(DIMENSION_LANE - 2 + frame.holeHalf - half, frame.right - frame.axis - half - 6);
-    const side = (sign: number) =>
-      `M${digits(frame.axis + sign * (half + long))} ${digits(y - 3)}q${digits(-sign * long * 0.25)} -3 ${digits(-sign * long * 0.5)} 1.5t${digits(-sign * long * 0.5)} 1.5`;
-    const dashed = share === null ? { 'stroke-dasharray': '4 3' } : {};
-    return path(`inflow/${i}`, side(-1) + side(1), {
-      fill: 'none',
-      stroke: frame.ink.waterEdge,
-      'stroke-width': 1.4 + 1.6 * (share ?? 0.2),
-      'stroke-linecap': 'round',
-      ...dashed,
-    });
-  });
-}
-
 /** A dimension shorter than this says nothing that the chips do not [px]. */
 const LEAST_DIMENSION = 30;
 
@@ -150,7 +132,9 @@ function distanceWords({ facts, parts }: Solution, frame: SectionFrame): Words[]
   const buried = parts.find((part) => part.key === 'buriedLine');
   if (buried === undefined || facts.house.distance === null) return [];
   const distance = hold(frame.show.depth(facts.house.distance));
-  const foot = frame.y((buried.top + buried.bottom) / 2) + Math.max(5, 2 * buried.radius * frame.kx) / 2;
+  const line = frame.y((buried.top + buried.bottom) / 2) + Math.max(5, 2 * buried.radius * frame.kx) / 2;
+  // Under the ground even where the line is not: above it stand house and chips' leaders.
+  const foot = Math.max(line, frame.y(0) + 6);
   return [
     {
       key: 'distance',
@@ -164,29 +148,30 @@ function distanceWords({ facts, parts }: Solution, frame: SectionFrame): Words[]
   ];
 }
 
+function arrowHead(x: number, y: number, sign: 1 | -1): string {
+  return polygon([
+    [x, y],
+    [x - 3, y + sign * 7],
+    [x + 3, y + sign * 7],
+  ]);
+}
+
 function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
+  const { levels } = solution;
   const span = drawdownSpan(solution, frame);
   if (span === null) return [];
   const x = frame.axis + frame.holeHalf + DIMENSION_LANE;
   const [from, to] = span;
   const { hair } = frame.ink;
+  // An arrow only where the dimension ends in the window.
+  const ends = [
+    ...(isSeen(frame, levels.static ?? 0) ? [arrowHead(x, from + 1, 1)] : []),
+    ...(isSeen(frame, levels.pumping ?? 0) ? [arrowHead(x, to - 1, -1)] : []),
+  ];
   return [
     group('drawdown', [
       line('line', x, from + 2, x, to - 2, { stroke: hair, 'stroke-width': 1 }),
-      path(
-        'arrows',
-        polygon([
-          [x, from + 1],
-          [x - 3, from + 8],
-          [x + 3, from + 8],
-        ]) +
-          polygon([
-            [x, to - 1],
-            [x - 3, to - 8],
-            [x + 3, to - 8],
-          ]),
-        { fill: hair },
-      ),
+      path('arrows', ends.join(''), { fill: hair }),
     ]),
   ];
 }

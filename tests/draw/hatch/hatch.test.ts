@@ -3,31 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { clipSegment, type Box } from '../../../src/draw/hatch/clip.ts';
 import { lookOf } from '../../../src/draw/hatch/materials.ts';
 import { hatch, type PatternName } from '../../../src/draw/hatch/patterns.ts';
-
-const NAMES: PatternName[] = [
-  'soil',
-  'clay',
-  'silt',
-  'sandyClay',
-  'fineSand',
-  'sand',
-  'coarseSand',
-  'gravel',
-  'sandAndGravel',
-  'till',
-  'conglomerate',
-  'sandstone',
-  'limestone',
-  'dolomite',
-  'shale',
-  'weatheredShale',
-  'granite',
-  'basalt',
-  'schist',
-  'weatheredRock',
-  'rock',
-  'unknown',
-];
+import { PATTERN_NAMES } from './names.ts';
 
 /** Points that path text of lines, curves and relative steps visits, control points of curves included. */
 function visited(d: string): [number, number][] {
@@ -58,7 +34,7 @@ const box: fc.Arbitrary<Box> = fc
   })
   .map(({ left, top, width, height }) => ({ left, top, right: left + width, bottom: top + height }));
 
-describe.each(NAMES)('pattern %s', (name) => {
+describe.each(PATTERN_NAMES)('pattern %s', (name) => {
   test('stays inside the layer', () => {
     fc.assert(
       fc.property(box, (each) => {
@@ -135,6 +111,7 @@ function figures(name: PatternName): string {
 }
 
 test('no two materials are drawn alike, so that they are told apart without colour', () => {
-  const drawn = new Map(NAMES.map((name) => [name, figures(name)]));
-  for (const a of NAMES) for (const b of NAMES) if (a < b) expect(drawn.get(a), `${a} and ${b}`).not.toBe(drawn.get(b));
+  const drawn = new Map(PATTERN_NAMES.map((name) => [name, figures(name)]));
+  for (const a of PATTERN_NAMES)
+    for (const b of PATTERN_NAMES) if (a < b) expect(drawn.get(a), `${a} and ${b}`).not.toBe(drawn.get(b));
 });
