@@ -33,7 +33,7 @@ const LEAST_HEIGHT = 360;
 const EDGE = 14;
 const HEADING = 22;
 /** Room above the ground for the house, which is a symbol and does not shrink with the scale. */
-const HEADROOM = 50;
+export const HEADROOM = 50;
 const FOOT = 26;
 const CAPTION_HEIGHT = 118;
 

@@ -38,12 +38,29 @@ export function depthTicks(scale: DepthScale, units: View['units'], spacing: num
   const to = toUnit(scale.bottomDepth);
   const count = Math.max(2, ((scale.bottomDepth - scale.topDepth) * scale.k) / spacing);
   const axis = scaleLinear().domain([from, to]);
-  const major = axis.ticks(count);
+  // Half a foot and a decimetre are the finest steps with a figure: nobody measures a well closer from its top.
+  const major = axis.ticks(Math.min(count, (to - from) / FINEST[units]));
   const named = new Set(major);
   const step = (major[1] ?? to) - (major[0] ?? from);
-  const minor = step * scale.k * fromUnit(1) >= 24 ? axis.ticks(count * 2) : major;
+  const minor = step * scale.k * fromUnit(1) >= 24 ? between(major, step, from, to) : major;
   return minor.map((value) => ({ depth: fromUnit(value), words: named.has(value) ? String(value) : '' }));
 }
+
+/** The ticks with finer ones between: fifths of a five, halves of a one or a two. */
+function between(major: readonly number[], step: number, from: number, to: number): number[] {
+  const parts = Math.round(step / 10 ** Math.floor(Math.log10(step) + 1e-9)) === 5 ? 5 : 2;
+  const first = major[0] ?? from;
+  const start = Math.ceil(((from - first) / step) * parts - 1e-9);
+  const end = Math.floor(((to - first) / step) * parts + 1e-9);
+  const ticks: number[] = [];
+  for (let i = start; i <= end; i++) {
+    const at = i % parts === 0 ? major[i / parts] : undefined;
+    ticks.push(at ?? first + (i * step) / parts);
+  }
+  return ticks;
+}
+
+const FINEST = { us: 0.5, metric: 0.1 } as const;
 
 function same(value: number): number {
   return value;

@@ -38,6 +38,11 @@ export interface View {
    * section are drawn to a standard scale, and the picture measures what it says in millimetres.
    */
   readonly paper?: Paper;
+  /**
+   * How much wider than in the shipped face the words may come out, as a factor: labels then leave that much room.
+   * Default 1; a file that is opened where the face may be missing needs more.
+   */
+  readonly spare?: number;
   /** Title block and legend, for exports. */
   readonly caption?: boolean;
   /** What the title block says of date and version; the drawing itself knows no clock. */

@@ -10,7 +10,7 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 import { sayHandle } from '../words/handleWords.ts';
-import { Gesture, SLOP } from './gesture.ts';
+import { Gesture, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
 import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
 import { snapsFor } from './snaps.ts';
@@ -22,6 +22,8 @@ export interface DragSurface {
   readonly coarse: () => boolean;
   /** A drag begins in a view, whose scale is kept until it ends (null). */
   readonly freeze: (view: ViewName | null) => void;
+  /** The section shows a part of the well: a level dragged there goes no further than the part's ends. */
+  readonly windowed: () => boolean;
   /** A chip was pressed and released without a drag. */
   readonly choose: (handle: Handle) => void;
 }
@@ -31,6 +33,8 @@ interface Press {
   readonly captured: Element;
   readonly handle: Handle;
   readonly frame: FramePlace;
+  /** Its level is not in the window: it is chosen there, not dragged. */
+  readonly beyond: boolean;
   readonly plan: Plan;
   readonly solution: Solution;
   readonly downX: number;
@@ -97,16 +101,22 @@ export class PointerDrag {
     window.addEventListener('keydown', this.#escape, true);
   }
 
-  #find(scene: Scene, x: number, y: number, pointerType: string): { handle: Handle; frame: FramePlace } | null {
+  #find(
+    scene: Scene,
+    x: number,
+    y: number,
+    pointerType: string,
+  ): { handle: Handle; frame: FramePlace; beyond: boolean } | null {
     const { workspace, coarse } = this.#surface;
     const last = workspace.selected;
     const chip = chipAt(scene, x, y, coarse() || pointerType === 'touch', last);
     const frame = scene.frames.find(({ view }) => view === 'O') ?? scene.frames[0];
     if (chip !== null && frame !== undefined) {
       const handle = workspace.handles.find(({ id }) => id === chip.handle);
-      return handle === undefined ? null : { handle, frame };
+      return handle === undefined ? null : { handle, frame, beyond: chip.beyond !== undefined };
     }
-    return pointerType === 'touch' ? null : lineAt(scene, workspace.handles, x, y, last);
+    const line = pointerType === 'touch' ? null : lineAt(scene, workspace.handles, x, y, last);
+    return line === null ? null : { ...line, beyond: false };
   }
 
   move(event: PointerEvent): void {
@@ -114,6 +124,7 @@ export class PointerDrag {
     if (press === null || event.pointerId !== press.pointerId) return;
     press.newest = event;
     if (press.gesture === null) {
+      if (press.beyond) return;
       if (Math.hypot(event.clientX - press.downX, event.clientY - press.downY) < press.slop) return;
       this.#begin(press);
     }
@@ -143,10 +154,13 @@ export class PointerDrag {
     if (press?.gesture == null) return;
     const { workspace } = this.#surface;
     const { newest, handle } = press;
-    const reach = press.gesture.moveTo(newest.clientY, {
-      fine: newest.shiftKey,
-      loose: newest.altKey || newest.ctrlKey || newest.metaKey,
-    });
+    const reach = this.#inWindow(
+      press.gesture.moveTo(newest.clientY, {
+        fine: newest.shiftKey,
+        loose: newest.altKey || newest.ctrlKey || newest.metaKey,
+      }),
+      press.frame,
+    );
     const moved = planWith(workspace, press.plan, press.solution, handle, reach.depth, reach.step);
     workspace.preview = moved.plan;
     workspace.held = {
@@ -157,6 +171,13 @@ export class PointerDrag {
       blocked: moved.blocked,
       caught: moved.blocked === null ? (reach.caught?.reason ?? null) : null,
     };
+  }
+
+  /** The window stands still while a level is dragged in it, so its edges are as far as the level goes. */
+  #inWindow(reach: Reach, { view, topDepth, bottomDepth }: FramePlace): Reach {
+    if (view !== 'O' || !this.#surface.windowed()) return reach;
+    const depth = Math.min(bottomDepth, Math.max(topDepth, reach.depth));
+    return depth === reach.depth ? reach : { ...reach, depth, caught: null };
   }
 
   up(event: PointerEvent): void {

@@ -19,6 +19,7 @@ import { drawFrost } from './frost.ts';
 import { drawGround, groundLayers } from './ground.ts';
 import { drawHouse, housePlace } from './house.ts';
 import { drawAir, drawFill, drawHoleWalls, drawUnknownZone, drawWater, waterOf } from './hole.ts';
+import { drawInflows } from './inflows.ts';
 import { drawBands, drawLayerNames } from './leftLabels.ts';
 import { drawGhost, drawLevels } from './levels.ts';
 import { drawNearWell, isNear } from './nearWell.ts';
@@ -56,6 +57,7 @@ export function drawSection(
       box,
       ink,
       theme: view.theme,
+      spare: view.spare ?? 1,
       units: view.units,
       frozen: view.frozen?.windows.O,
       // Paper shows the whole well.
@@ -210,6 +212,7 @@ function drawWell(solution: Solution, frame: SectionFrame, moment: Moment | unde
     recall('fill', [facts.well, bore, frame], () => drawFill(solution, frame)),
     recall('casings', [facts.well, bore, frame], () => drawCasings(solution, frame)),
     recall('holeWalls', [facts.well, bore, frame], () => drawHoleWalls(solution, frame)),
+    recall('inflows', [facts.well, bore, frame], () => drawInflows(solution, frame)),
   ];
   return recall('well', pieces, () => group('well', pieces.flat()));
 }

@@ -6,7 +6,9 @@ import type { Box } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
 import type { Ink } from '../theme.ts';
+import { measureWith, type Measure } from '../type/measure.ts';
 import type { DepthWindow, View } from '../view.ts';
+import { cutOf, leastSpan, spanWithin, UNCUT, type Cut, type DepthSpan } from './window.ts';
 
 export interface SectionFrame extends DepthScale {
   /** Edges of the ground on the sheet [px]. */
@@ -24,15 +26,18 @@ export interface SectionFrame extends DepthScale {
   readonly holeHalf: number;
   readonly ink: Ink;
   readonly theme: View['theme'];
+  readonly type: Measure;
   readonly show: Show;
   readonly held: View['held'];
+  /** Where the window leaves part of the well out. */
+  readonly cut: Cut;
 }
 
 /** What is drilled round a casing beside its own diameter; drawn, because no report tells it. Common practice. */
 export const ANNULUS: Metres = 0.038;
 
 /** The section reaches a foot above the casing and 3 % (2 ft at least) below the bottom; a flowing well's head is in it too. */
-export function sectionWindow({ facts, levels, parts }: Solution): { topDepth: Metres; bottomDepth: Metres } {
+export function sectionWindow({ facts, levels, parts }: Solution): DepthSpan {
   const highest = Math.min(-facts.well.casingHeight, levels.static ?? 0, levels.staticHighest ?? 0);
   const works = Math.min(0, ...parts.filter((part) => ABOVE_CASING.has(part.kind)).map((part) => part.top));
   const deepest = Math.max(facts.well.bottom, facts.well.depth, facts.pump.setting + facts.pump.intakeToMotorBottom);
@@ -56,28 +61,60 @@ export interface SectionPlace {
   readonly box: Box;
   readonly ink: Ink;
   readonly theme: View['theme'];
+  readonly spare: number;
   readonly units: View['units'];
   readonly frozen: DepthWindow | undefined;
+  /** The part of the well that is asked for; the whole where it is left out. */
+  readonly window: DepthSpan | undefined;
   readonly held: View['held'];
 }
 
 /** The same frame as long as nothing moves it: all that stands in it may then be remembered. */
 export function sectionFrame(solution: Solution, place: SectionPlace, { recall }: Memory): SectionFrame {
-  const { box, ink, units, frozen, held } = place;
-  const { topDepth, bottomDepth } = frozen ?? sectionWindow(solution);
+  const { box, ink, spare, units, frozen, held } = place;
+  const whole = sectionWindow(solution);
   const widest = widestRadius(solution);
-  const from = [box, ink, units, topDepth, bottomDepth, frozen?.widthFactor, widest, held?.handle, held?.start];
-  return recall('frame', from, () => makeFrame({ topDepth, bottomDepth }, widest, place));
+  const part = partShown(whole, widest, place);
+  const span = frozen ?? part ?? whole;
+  const { topDepth, bottomDepth } = span;
+  const cut = part === null ? UNCUT : cutOf(span, whole);
+  const extent = [topDepth, bottomDepth, cut.top, cut.bottom, frozen?.widthFactor, widest];
+  return recall('frame', [box, ink, spare, units, ...extent, held?.handle, held?.start], () =>
+    makeFrame({ topDepth, bottomDepth }, cut, widest, place),
+  );
+}
+
+/** Null where the whole well is shown. */
+function partShown(whole: DepthSpan, widest: Metres, { box, window }: SectionPlace): DepthSpan | null {
+  if (window === undefined) return null;
+  return spanWithin(window, whole, leastSpan(widest, box.right - box.left, box.bottom - box.top));
+}
+
+/** What a window of the section may be: some of the whole, and no shorter than the least [m]. */
+export interface WindowRoom {
+  readonly whole: DepthSpan;
+  readonly least: Metres;
+}
+
+/** @param size  of the section on the sheet [px] */
+export function windowRoom(
+  solution: Solution,
+  { width, height }: { readonly width: number; readonly height: number },
+): WindowRoom {
+  return { whole: sectionWindow(solution), least: leastSpan(widestRadius(solution), width, height) };
 }
 
 function makeFrame(
-  { topDepth, bottomDepth }: Pick<DepthWindow, 'topDepth' | 'bottomDepth'>,
+  { topDepth, bottomDepth }: DepthSpan,
+  cut: Cut,
   widest: Metres,
-  { box, ink, theme, units, frozen, held }: SectionPlace,
+  { box, ink, theme, spare, units, frozen, held }: SectionPlace,
 ): SectionFrame {
   const { left, right, top, bottom } = box;
   const scale = depthScale(topDepth, bottomDepth, top, bottom);
-  const widthFactor = frozen?.widthFactor ?? factorFor(widest, right - left, scale.k);
+  const fitting = factorFor(widest, right - left, scale.k);
+  // In a window the hole keeps its width on the sheet as long as it is drawn no narrower than it is.
+  const widthFactor = frozen?.widthFactor ?? (cut.top || cut.bottom ? Math.max(1, fitting) : fitting);
   const kx = widthFactor * scale.k;
   const axis = Math.round(left + (right - left) * AXIS_SHARE);
   return {
@@ -93,9 +130,30 @@ function makeFrame(
     holeHalf: widest * kx,
     ink,
     theme,
+    type: measureWith(spare),
     show: show(units),
     held,
+    cut,
   };
+}
+
+/** Further than any sign reaches that stands at a depth [px]. */
+const OVER = 24;
+
+/**
+ * The frame for all that is cropped at the window's cut edges: it goes on past them, so that nothing seems to end
+ * there. Depths stay where they are.
+ */
+export function pastEdges(frame: SectionFrame): SectionFrame {
+  const { cut, depthAt } = frame;
+  const top = cut.top ? frame.top - OVER : frame.top;
+  const bottom = cut.bottom ? frame.bottom + OVER : frame.bottom;
+  return { ...frame, top, bottom, topDepth: depthAt(top), bottomDepth: depthAt(bottom) };
+}
+
+/** Not beyond an edge at which the window cuts the well. */
+export function isSeen({ cut, topDepth, bottomDepth }: SectionFrame, depth: Metres): boolean {
+  return !(cut.top && depth < topDepth) && !(cut.bottom && depth > bottomDepth);
 }
 
 /** The well stands a little right of the middle: layer names and the allowed band stand left of it. */

@@ -4,8 +4,10 @@ import { drawFracture } from '../parts/fracture.ts';
 import type { Shape } from '../scene.ts';
 import type { SectionFrame } from './frame.ts';
 
-/** @param room  from the drilled wall to where words begin [px] */
-export function drawInflows({ facts, bore }: Solution, frame: SectionFrame, room: number): Shape[] {
+/** From the drilled wall: short of the words that name it [px]. */
+const REACH = 32;
+
+export function drawInflows({ facts, bore }: Solution, frame: SectionFrame): Shape[] {
   const { ink, axis, kx, holeHalf, right } = frame;
   return (facts.well.inflows ?? []).map(({ depth, share }, i) => {
     const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
@@ -15,7 +17,7 @@ export function drawInflows({ facts, bore }: Solution, frame: SectionFrame, room
       left: axis - half + 1,
       right: axis + half - 1,
       y: frame.y(depth),
-      long: Math.max(0, Math.min(room + holeHalf - half, right - axis - half - 6)),
+      long: Math.max(0, Math.min(REACH + holeHalf - half, right - axis - half - 6)),
       gape: 3 + 4 * (share ?? 0.2),
       water: ink.water,
       edge: ink.waterEdge,

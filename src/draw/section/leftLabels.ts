@@ -1,4 +1,5 @@
 /** Left of the hole: where the pump may hang, with both ends of the band named, and the names of the layers. */
+import type { Metres } from '../../model/si.ts';
 import type { Band, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { overlap, type Box } from '../hatch/clip.ts';
@@ -6,8 +7,9 @@ import { lookOf } from '../hatch/materials.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect, text } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
-import { hold, shorten, textWidth, wrap } from '../type/width.ts';
-import { within, type SectionFrame } from './frame.ts';
+import type { Measure } from '../type/measure.ts';
+import { hold } from '../type/width.ts';
+import { isSeen, within, type SectionFrame } from './frame.ts';
 import type { GroundLayer } from './ground.ts';
 
 const BAR = 6;
@@ -35,7 +37,8 @@ export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing 
   const labels: EndLabel[] = [];
   const boxes: Box[] = [];
   for (const band of solution.bands) {
-    if (band.from === null || band.to === null || !isShown(band, frame)) continue;
+    if (band.from === null || band.to === null || !isShown(band, frame) || isOutside(band.from, band.to, frame))
+      continue;
     const from = within(frame, frame.y(band.from));
     const to = within(frame, frame.y(band.to));
     shapes.push(bandBar(band, bar, from, to, solution, frame));
@@ -67,6 +70,11 @@ function isShown({ setting }: Band, { held }: SectionFrame): boolean {
   return setting === 'pump.setting' ? held?.handle !== 'pitlessDepth' : held?.handle === 'pitlessDepth';
 }
 
+/** All of it beyond the window. */
+function isOutside(from: Metres, to: Metres, { cut, topDepth, bottomDepth }: SectionFrame): boolean {
+  return (cut.top && to <= topDepth) || (cut.bottom && from >= bottomDepth);
+}
+
 function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
   const { ink } = frame;
   const children = [
@@ -85,32 +93,35 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
     const end = y < from ? from : y > to ? to : null;
     if (end !== null)
       children.push(line('away', x, end, x, y, { stroke: ink.ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' }));
-    children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
+    if (isSeen(frame, now)) children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
   }
   return group(band.setting, children, { role: 'img', 'aria-label': `Allowed: ${band.fromLabel}; ${band.toLabel}` });
 }
 
 function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {
+  const { type } = frame;
   const room = bar - 13 - frame.left - 6;
   const depth = (metres: number) =>
     band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres);
   // Both ends with their words or both without: one of each would look like two kinds of thing.
   const words =
     Math.max(
-      ...[`from ${depth(band.from ?? 0)}`, `to ${depth(band.to ?? 0)}`].map((each) => textWidth(each, 12, 600)),
+      ...[`from ${depth(band.from ?? 0)}`, `to ${depth(band.to ?? 0)}`].map((each) => type.width(each, 12, 600)),
     ) <= room;
   const end = (key: string, y: number, word: string, metres: number, why: string, side: 1 | -1): EndLabel[] => {
     const value = `${words ? `${word} ` : ''}${hold(depth(metres))}`;
-    if (textWidth(value, 12, 600) > room) return [];
-    const reason = room < 58 ? [] : wrap(why, room, 11, 400, 2);
+    if (type.width(value, 12, 600) > room) return [];
+    const reason = room < 58 ? [] : type.wrap(why, room, 11, 400, 2);
     const lines = [value, ...reason];
     const height = lines.length * LINE_HEIGHT + 3;
-    const width = Math.max(textWidth(value, 12, 600), ...reason.map((each) => textWidth(each, 11)));
+    const width = Math.max(type.width(value, 12, 600), ...reason.map((each) => type.width(each, 11)));
     return [{ key, y, lines, width, height, anchor: y + side * (height / 2 - 8) }];
   };
+  // Where the window cuts the band, it does not end.
+  const [first, last] = [band.from ?? 0, band.to ?? 0];
   return [
-    ...end(`${band.setting}/from`, from, 'from', band.from ?? 0, band.fromLabel, 1),
-    ...end(`${band.setting}/to`, to, 'to', band.to ?? 0, band.toLabel, -1),
+    ...(isSeen(frame, first) ? end(`${band.setting}/from`, from, 'from', first, band.fromLabel, 1) : []),
+    ...(isSeen(frame, last) ? end(`${band.setting}/to`, to, 'to', last, band.toLabel, -1) : []),
   ];
 }
 
@@ -158,8 +169,8 @@ export function drawLayerNames(
   for (const layer of layers) {
     const size = layer.bottom - layer.top < 19 ? 11 : 12;
     const name = layer.material === null ? 'not reported' : sentence(layer.material);
-    const lines = linesFor(name, room, size, layer.bottom - layer.top);
-    const width = Math.max(...lines.map((each) => textWidth(each, size)));
+    const lines = linesFor(name, room, size, layer.bottom - layer.top, frame.type);
+    const width = Math.max(...lines.map((each) => frame.type.width(each, size)));
     const height = lines.length * (size + 1) + 3;
     const y = freeHeight(layer, x, width, height, taken, frostFoot);
     if (y === null) continue;
@@ -180,10 +191,10 @@ export function drawLayerNames(
 }
 
 /** Two lines where the layer is thick enough and whole words fit; else what fits on one. */
-function linesFor(name: string, room: number, size: number, thickness: number): string[] {
-  const two = wrap(name, room, size);
-  const whole = two.length <= 2 && two.every((each) => textWidth(each, size) <= room);
-  return whole && (two.length === 1 || thickness >= 2 * size + 12) ? two : [shorten(name, room, size)];
+function linesFor(name: string, room: number, size: number, thickness: number, type: Measure): string[] {
+  const two = type.wrap(name, room, size);
+  const whole = two.length <= 2 && two.every((each) => type.width(each, size) <= room);
+  return whole && (two.length === 1 || thickness >= 2 * size + 12) ? two : [type.shorten(name, room, size)];
 }
 
 function freeHeight(

@@ -24,8 +24,8 @@ export interface NearWell {
   readonly hits: readonly HitPlace[];
 }
 
-/** What the section draws itself, with its words beside it: levels across the ground, and fractures in it. */
-const OWN = /^(staticLevel|pumpingLevel|inflow\/.*)$/;
+/** The section draws its levels itself, across the ground. */
+const LEVELS: ReadonlySet<string> = new Set(['staticLevel', 'pumpingLevel']);
 
 /** @param right  where line and conduit leave for the house [px] */
 export function drawNearWell(
@@ -52,12 +52,12 @@ export function drawNearWell(
     shapes: [
       group(
         'well',
-        well.shapes.filter(({ key }) => !OWN.test(key)),
+        well.shapes.filter(({ key }) => !LEVELS.has(key)),
         { 'stroke-width': 1.1, 'stroke-linejoin': 'round' },
       ),
     ],
     hits: well.placed
-      .filter(({ part }) => !OWN.test(part))
+      .filter(({ part }) => !LEVELS.has(part) && !part.startsWith('inflow/'))
       .map(({ part, kind, left, right: end, top, bottom }) => ({
         part,
         kind,

@@ -4,8 +4,9 @@ import { depthTicks } from '../scale.ts';
 import type { Shape } from '../scene.ts';
 import { digits, group, line, path, polyline, rect, text } from '../shapes.ts';
 import { LINE } from '../theme.ts';
-import type { FramePlace } from '../view.ts';
-import { within, type SectionFrame } from './frame.ts';
+import type { DepthSpan, FramePlace, ViewName } from '../view.ts';
+import { arrow } from './beyond.ts';
+import { isSeen, within, type SectionFrame } from './frame.ts';
 
 export function drawRail(frame: SectionFrame): Shape {
   const { left, top, bottom, ink, show } = frame;
@@ -21,7 +22,8 @@ export function drawRail(frame: SectionFrame): Shape {
       attrs: { x: left - 11, y: frame.y(depth) + 4, 'font-size': 12 },
       text: words,
     }));
-  const unit = text('unit', left - 11, frame.y(0) - 13, show.units === 'us' ? 'ft' : 'm', {
+  const head = isSeen(frame, 0) ? frame.y(0) : top;
+  const unit = text('unit', left - 11, head - 13, show.units === 'us' ? 'ft' : 'm', {
     size: 12,
     fill: ink.ink2,
     anchor: 'end',
@@ -39,17 +41,23 @@ export function drawTrueExtents(
   extents: readonly { key: string; top: Metres; bottom: Metres }[],
   frame: SectionFrame,
 ): Shape[] {
-  return extents.map(({ key, top, bottom }) => {
-    const y = frame.y(top);
-    return rect(`extent/${key}`, frame.left - 2, y, 4, Math.max(1.5, frame.y(bottom) - y), { fill: frame.ink.pump });
-  });
+  return extents
+    .filter(({ top, bottom }) => isSeen(frame, (top + bottom) / 2))
+    .map(({ key, top, bottom }) => {
+      const y = within(frame, frame.y(top));
+      const tall = Math.max(1.5, within(frame, frame.y(bottom)) - y);
+      return rect(`extent/${key}`, frame.left - 2, y, 4, tall, { fill: frame.ink.pump });
+    });
 }
 
 /** Letters and brackets for what the details show. */
 export function drawBrackets(details: readonly FramePlace[], frame: SectionFrame, besideRail: number): Shape[] {
   const { ink } = frame;
   let lastEnd = -Infinity;
+  const away = { above: 0, below: 0 };
   return details.map(({ view, topDepth, bottomDepth }) => {
+    const beyond = whereIs({ topDepth, bottomDepth }, frame);
+    if (beyond !== null) return pointer(view, beyond, away[beyond]++, besideRail, frame);
     const x = frame.y(topDepth) < lastEnd + 4 ? besideRail - 11 : besideRail;
     lastEnd = frame.y(bottomDepth);
     const from = within(frame, frame.y(topDepth));
@@ -75,4 +83,19 @@ export function drawBrackets(details: readonly FramePlace[], frame: SectionFrame
       }),
     ]);
   });
+}
+
+/** Above or below the section's window; null where something of it is seen. */
+export function whereIs({ topDepth, bottomDepth }: DepthSpan, frame: SectionFrame): 'above' | 'below' | null {
+  if (frame.cut.top && bottomDepth <= frame.topDepth) return 'above';
+  return frame.cut.bottom && topDepth >= frame.bottomDepth ? 'below' : null;
+}
+
+/** Letter and arrow towards what a detail shows beyond the window. */
+function pointer(view: ViewName, beyond: 'above' | 'below', place: number, x: number, frame: SectionFrame): Shape {
+  const y = beyond === 'above' ? frame.top - 9 - place * 16 : frame.bottom + 9 + place * 16;
+  return group(`bracket/${view}`, [
+    arrow(x, y, beyond, frame.ink.ink2),
+    text('letter', x - 6, y + 4.5, view, { size: 13, weight: 600, fill: frame.ink.ink, anchor: 'end' }),
+  ]);
 }

@@ -6,10 +6,10 @@ import { drawMark } from '../mark.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
-import { hold, textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
+import { hold } from '../type/width.ts';
 import type { MarkPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
-import { drawInflows } from './inflows.ts';
 
 export const MARK_SIZE = 18;
 /** Middles of the two lanes, from the drilled wall [px]. */
@@ -30,9 +30,9 @@ interface Words {
 }
 
 /** The words, the short ones, or nothing: whatever the room takes. */
-function fitting(each: Words, room: number): Words[] {
-  if (textWidth(each.words, 11.5) <= room) return [each];
-  return textWidth(each.short, 11.5) <= room ? [{ ...each, words: each.short }] : [];
+function fitting(each: Words, room: number, type: Measure): Words[] {
+  if (type.width(each.words, 11.5) <= room) return [each];
+  return type.width(each.short, 11.5) <= room ? [{ ...each, words: each.short }] : [];
 }
 
 /** Inflows and dimensions; their words keep clear of each other and of every level line. */
@@ -48,12 +48,9 @@ export function drawRightLabels(
   const dimension = drawdownWords(solution, frame);
   const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)]
     .filter(({ y }) => isSeen(frame, frame.depthAt(y)))
-    .flatMap((each) => fitting(each, room));
-  const { facts, bore, levels } = solution;
-  const shapes = [
-    ...recall('inflowLines', [facts.well, bore, frame], () => drawInflows(solution, frame, DIMENSION_LANE - 2)),
-    ...recall('drawdown', [levels, frame], () => drawdownDimension(solution, frame)),
-  ];
+    .flatMap((each) => fitting(each, room, frame.type));
+  const { levels } = solution;
+  const shapes = [...recall('drawdown', [levels, frame], () => drawdownDimension(solution, frame))];
   const items = [
     ...words.map((each) => ({
       words: each as Words | null,
@@ -79,11 +76,11 @@ function wordsShape(
   { key, words, fill, atEdge }: Words,
   beside: number,
   middle: number,
-  { ink, right }: SectionFrame,
+  { ink, right, type }: SectionFrame,
 ): Shape {
-  const x = atEdge === true ? right - 8 - textWidth(words, 11.5) : beside;
+  const x = atEdge === true ? right - 8 - type.width(words, 11.5) : beside;
   return group(key, [
-    rect('paper', x - 3, middle - WORDS_HEIGHT / 2, textWidth(words, 11.5) + 6, WORDS_HEIGHT, {
+    rect('paper', x - 3, middle - WORDS_HEIGHT / 2, type.width(words, 11.5) + 6, WORDS_HEIGHT, {
       rx: 2,
       fill: ink.paper,
       'fill-opacity': 0.86,

@@ -10,7 +10,7 @@ import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
 import { digits, group, path, polyline, rect, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { within, type SectionFrame } from './frame.ts';
+import { isSeen, within, type SectionFrame } from './frame.ts';
 
 /** A part shorter than this becomes a symbol of this height [px]. */
 export const SYMBOL = 10;
@@ -56,6 +56,11 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
   return { shapes: [group('string', shapes)], hits, trueExtents };
 }
 
+/** The stretch of a part that a window leaves; the whole of it where the whole well is shown. */
+function inFrame({ top, bottom }: PlacedPart, { cut, topDepth, bottomDepth }: SectionFrame): [Metres, Metres] {
+  return [cut.top ? Math.max(top, topDepth) : top, cut.bottom ? Math.min(bottom, bottomDepth) : bottom];
+}
+
 /** Sampled finely where the pipe drifts, by its ends where it hangs straight. */
 function runPoints(
   offset: (depth: Metres) => Metres,
@@ -65,6 +70,7 @@ function runPoints(
   frame: SectionFrame,
 ): Point[] {
   const points: Point[] = [];
+  if (bottom <= top) return points;
   const drift = Math.min(bottom, straightFrom);
   if (drift > top) {
     const steps = Math.max(2, Math.min(28, Math.round(((drift - top) * frame.k) / 3)));
@@ -95,9 +101,10 @@ function bent(points: readonly Point[]): Point[] {
 function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: number, frame: SectionFrame): Shape {
   const { ink } = frame;
   const width = Math.max(6, 2 * pipe.radius * frame.kx);
-  const points = runPoints((depth) => run.pipe(depth), pipe.top, pipe.bottom, run.centredFrom, frame);
+  const [top, bottom] = inFrame(pipe, frame);
+  const points = runPoints((depth) => run.pipe(depth), top, bottom, run.centredFrom, frame);
   // The last inches of nipple and valve are merged into the pump's symbol: the pipe is drawn down to it.
-  points.push([frame.x(0), pumpTop]);
+  if (bottom === pipe.bottom) points.push([frame.x(0), pumpTop]);
   const d = new Pen().through(points).path;
   const tones = facts.dropPipe.material === 'PE' ? ink.pipeBody : ink.metalPipe;
   const joined = { fill: 'none', 'stroke-linejoin': 'round' };
@@ -115,13 +122,13 @@ function besides(frame: SectionFrame, run: StringAxis, depth: Metres, offset: Me
 
 function drawCable(cable: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
   const offset = (depth: Metres) => besides(frame, run, depth, run.cable(depth), 8.5);
-  const d = new Pen().through(runPoints(offset, cable.top, cable.bottom, run.centredFrom, frame)).path;
+  const d = new Pen().through(runPoints(offset, ...inFrame(cable, frame), run.centredFrom, frame)).path;
   return path('cable', d, { fill: 'none', stroke: frame.ink.wire, 'stroke-width': 2, 'stroke-linejoin': 'round' });
 }
 
 function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
   const offset = (depth: Metres) => besides(frame, run, depth, run.rope(depth), 13);
-  const d = new Pen().through(runPoints(offset, rope.top, rope.bottom, run.centredFrom, frame)).path;
+  const d = new Pen().through(runPoints(offset, ...inFrame(rope, frame), run.centredFrom, frame)).path;
   return path('rope', d, { fill: 'none', stroke: frame.ink.rope, 'stroke-width': 1.8, 'stroke-dasharray': '4 1.6' });
 }
 
@@ -135,6 +142,7 @@ function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionF
     const y = frame.y(middle);
     if (last - y < LEAST_TIE_PITCH) continue;
     last = y;
+    if (!isSeen(frame, middle)) continue;
     const x = frame.x(run.pipe(middle));
     const half = Math.max(4, tie.radius * frame.kx) + 1;
     bands.push(`M${digits(x - half - 5)} ${digits(y)}h${digits(2 * half + 5)}`);
@@ -238,7 +246,7 @@ function smallParts({ parts }: Solution, frame: SectionFrame, pumpTop: number): 
     const half = Math.max(SYMBOL, (part.bottom - part.top) * frame.k) / 2;
     const middle = frame.y((part.top + part.bottom) / 2);
     if (middle + half > above) continue;
-    clear.push(part);
+    if (isSeen(frame, part.bottom) || isSeen(frame, part.top)) clear.push(part);
     above = middle - half;
   }
   return clear;

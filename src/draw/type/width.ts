@@ -46,12 +46,19 @@ export function inFace(words: string): boolean {
  * Lines of at most `width` px, broken at spaces only: a figure and its unit hold together by a no-break space.
  * A word wider than the line stands alone. With `most`, what is left over ends in an ellipsis.
  */
-export function wrap(words: string, width: number, size: number, weight: Weight = 400, most = Infinity): string[] {
+export function wrap(
+  words: string,
+  width: number,
+  size: number,
+  weight: Weight = 400,
+  most = Infinity,
+  measured = textWidth,
+): string[] {
   const lines: string[] = [];
   let current = '';
   for (const word of words.split(' ').filter((part) => part !== '')) {
     const longer = current === '' ? word : `${current} ${word}`;
-    if (current === '' || textWidth(longer, size, weight) <= width) {
+    if (current === '' || measured(longer, size, weight) <= width) {
       current = longer;
       continue;
     }
@@ -61,15 +68,21 @@ export function wrap(words: string, width: number, size: number, weight: Weight 
   if (current !== '') lines.push(current);
   if (lines.length <= most) return lines;
   const kept = lines.slice(0, most);
-  kept[most - 1] = shorten(lines.slice(most - 1).join(' '), width, size, weight);
+  kept[most - 1] = shorten(lines.slice(most - 1).join(' '), width, size, weight, measured);
   return kept;
 }
 
 /** Words cut to a width, with an ellipsis where something is missing. */
-export function shorten(words: string, width: number, size: number, weight: Weight = 400): string {
-  if (textWidth(words, size, weight) <= width) return words;
+export function shorten(
+  words: string,
+  width: number,
+  size: number,
+  weight: Weight = 400,
+  measured = textWidth,
+): string {
+  if (measured(words, size, weight) <= width) return words;
   const signs = [...words];
-  while (signs.length > 1 && textWidth(`${signs.join('').trimEnd()}…`, size, weight) > width) signs.pop();
+  while (signs.length > 1 && measured(`${signs.join('').trimEnd()}…`, size, weight) > width) signs.pop();
   return `${signs.join('').trimEnd()}…`;
 }
 
