@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { draw, toSvg } from '../draw/index.ts';
+import { draw, SPARE_ELSEWHERE, toSvg } from '../draw/index.ts';
 import { solve } from '../model/index.ts';
 import { askedView } from './askedView.ts';
 import { EXIT, Unreadable } from './exits.ts';
@@ -27,12 +27,14 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
   const plan = readInput(path);
   const dated = date === undefined ? plan : { ...plan, date };
   const asked = askedView({ view, theme, paper, landscape }, dated.units ?? 'us');
-  const svg = toSvg(draw(solve(dated), asked));
+  const solution = solve(dated);
   if (output.toLowerCase().endsWith('.png')) {
+    const svg = toSvg(draw(solution, asked));
     const { toPng } = await import('./png.ts');
     writeOutput(output, await toPng(svg, paper === undefined ? 'screen' : 'paper'));
   } else {
-    writeOutput(output, `${svg}\n`);
+    // Who opens the file may not have the face.
+    writeOutput(output, `${toSvg(draw(solution, { ...asked, spare: SPARE_ELSEWHERE }))}\n`);
   }
   return EXIT.good;
 }

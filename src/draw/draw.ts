@@ -4,6 +4,7 @@ import type { Solution } from '../model/solution.ts';
 import { show } from '../model/units.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
 import type { DetailFrame } from './details/contract.ts';
+import type { Box } from './hatch/clip.ts';
 import { heavier } from './heavier.ts';
 import { atScale, layoutSheet, type DetailPlace, type SectionLayout, type SheetLayout } from './layout.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
@@ -19,7 +20,9 @@ import { describe } from './sheet/describe.ts';
 import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, factorWords } from './sheet/frames.ts';
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
 import { drawLit } from './sheet/lit.ts';
+import { drawMat } from './sheet/mat.ts';
 import { isContrast, THEMES, type Ink } from './theme.ts';
+import { measureWith, type Measure } from './type/measure.ts';
 import type { DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
 
 export function draw(solution: Solution, view: View): Scene {
@@ -36,10 +39,11 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
   const view = withoutMoment(paper === null ? asked : { ...asked, ...drawable(paper) });
   const ink = THEMES[view.theme];
   const units = show(view.units);
+  const type = measureWith(view.spare ?? 1);
   const { width, height, sheet, caption } = view;
-  const room = [width, height, typeof sheet === 'object' ? 'at' : sheet, caption];
+  const room = [width, height, typeof sheet === 'object' ? 'at' : sheet, caption, type];
   const lines = recall('subtitle', [solution.facts.well, view.units, ...room], () =>
-    subtitleLines(solution, units, headingWidth(view)),
+    subtitleLines(solution, units, headingWidth(view), type),
   );
   const whole = recall('layout', [lines.length, ...room], () => layoutSheet({ view, subtitleLines: lines.length }));
   const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section);
@@ -47,19 +51,26 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
   const section =
     layout.section === null ? null : drawSection(solution, view, layout.section, ink, memoryUnder('O', memory));
   const details =
-    kept ?? layout.details.map((place) => drawDetail(solution, view, place, ink, memoryUnder(place.view, memory)));
+    kept ??
+    layout.details.map((place) => drawDetail(solution, view, place, ink, type, memoryUnder(place.view, memory)));
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
   const hits = [...(section?.hits ?? []), ...details.flatMap(({ scene }) => scene.hits)];
   const marks = [...(section?.marks ?? []), ...details.flatMap(({ scene }) => scene.marks)];
   const shapes: Shape[] = [
     recall('paper', [layout, ink, paper], () => drawPaper(layout, paper, ink)),
-    recall('heading', [solution.facts.title, lines, layout, ink], () =>
-      drawHeading(solution, lines, layout.heading, ink),
+    // A detail alone has the heading over its mat.
+    ...(section === null ? detailShapes(details, sheetOf(layout, paper), false, ink, type, memory) : []),
+    recall('heading', [solution.facts.title, lines, layout, ink, type], () =>
+      drawHeading(solution, lines, layout.heading, ink, type),
     ),
-    ...(section === null ? [] : sectionShapes(section, layout, scale, details, ink, memory)),
-    ...details.flatMap((detail) => detailShapes(detail, ink, memory)),
+    ...(section === null
+      ? []
+      : [
+          ...sectionShapes(section, layout, scale, details, ink, memory),
+          ...detailShapes(details, sheetOf(layout, paper), true, ink, type, memory),
+        ]),
     ...drawLit(view.lit, solution, hits, ink),
-    ...(layout.caption === null ? [] : drawCaption(solution, view, layout.caption, frames, scale, ink)),
+    ...(layout.caption === null ? [] : drawCaption(solution, view, layout.caption, frames, scale, ink, type)),
   ];
   return {
     width: layout.width,
@@ -87,9 +98,13 @@ function withoutMoment(view: View): View {
   return moment === undefined || momentOf(view) !== undefined ? view : still;
 }
 
-function drawPaper({ width, height }: SheetLayout, paper: Paper | null, ink: Ink): Shape {
-  const box = paper === null ? { left: 0, top: 0, right: width, bottom: height } : sheetBox(paper);
-  return rect('paper', box.left, box.top, box.right - box.left, box.bottom - box.top, { fill: ink.paper });
+function sheetOf({ width, height }: SheetLayout, paper: Paper | null): Box {
+  return paper === null ? { left: 0, top: 0, right: width, bottom: height } : sheetBox(paper);
+}
+
+function drawPaper(layout: SheetLayout, paper: Paper | null, ink: Ink): Shape {
+  const { left, top, right, bottom } = sheetOf(layout, paper);
+  return rect('paper', left, top, right - left, bottom - top, { fill: ink.paper });
 }
 
 /** Depth that the section shows. */
@@ -153,6 +168,7 @@ function drawDetail(
   view: View,
   { view: name, box }: DetailPlace,
   ink: Ink,
+  type: Measure,
   memory: Memory,
 ): DetailDrawing {
   const frozen = view.frozen?.windows[name];
@@ -165,6 +181,7 @@ function drawDetail(
     units: view.units,
     theme: view.theme,
     ink,
+    type,
     ...(frozen === undefined ? {} : { frozen }),
     ...(view.held === undefined ? {} : { held: view.held }),
     ...(view.moment === undefined ? {} : { moment: view.moment }),
@@ -186,13 +203,31 @@ function depthOf({ sheet }: View): number {
   return typeof sheet === 'object' ? sheet.at : 0;
 }
 
-function detailShapes(detail: DetailDrawing, ink: Ink, { recall }: Memory): Shape[] {
-  const { place, scene } = detail;
-  const { view, x, y, width, height, widthFactor } = place;
-  // A detail that was kept is kept with its window.
+function detailShapes(
+  details: readonly DetailDrawing[],
+  sheet: Box,
+  besideSection: boolean,
+  ink: Ink,
+  type: Measure,
+  { recall }: Memory,
+): Shape[] {
+  if (details.length === 0) return [];
+  const places = details.map(({ place }) => place);
   return [
-    recall(`detail/${view}`, [detail], () => crop(`detail/${view}`, x, y, width, height, scene.shapes)),
-    recall(`frame/${view}`, [x, y, width, height, widthFactor, ink], () => drawFrame(place, ink)),
+    // A detail that was kept is kept with its window.
+    ...details.map((detail) => {
+      const { view, x, y, width, height } = detail.place;
+      return recall(`detail/${view}`, [detail], () => crop(`detail/${view}`, x, y, width, height, detail.scene.shapes));
+    }),
+    recall(
+      'mat',
+      [...places.flatMap(({ x, y, width, height }) => [x, y, width, height]), sheet.right, sheet.bottom, ink],
+      () => drawMat(places, sheet, besideSection, ink),
+    ),
+    ...places.map((place) => {
+      const { view, x, y, width, height, widthFactor } = place;
+      return recall(`frame/${view}`, [x, y, width, height, widthFactor, ink, type], () => drawFrame(place, ink, type));
+    }),
   ];
 }
 

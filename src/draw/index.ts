@@ -3,6 +3,7 @@ export { draw } from './draw.ts';
 export { createDrawer, type Drawer } from './drawer.ts';
 export { attributeText, FONT_FAMILY, rootAttributes, toSvg, type SvgOptions } from './svg.ts';
 export { A3, A4, landscape, LETTER, TABLOID, type Paper } from './paper.ts';
+export { SPARE_ELSEWHERE } from './type/measure.ts';
 export { THEMES, type Ink } from './theme.ts';
 export { windowRoom, type WindowRoom } from './section/frame.ts';
 export { LEAST_SPAN, spanWithin } from './section/window.ts';

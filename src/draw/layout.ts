@@ -50,9 +50,9 @@ export function layoutSheet({ view, subtitleLines }: LayoutInput): SheetLayout {
   const caption =
     view.caption === true ? { left: EDGE, right: width - EDGE, top: height - captionHeight, bottom: height - 8 } : null;
   const foot = height - captionHeight;
-  const { sheet } = view;
-  if (sheet === 'all') return { ...allOf(width, foot, subtitleLines), width, height, caption };
-  if (sheet === 'section') return { ...sectionOf(width, foot, subtitleLines), width, height, caption };
+  const { sheet, spare = 1 } = view;
+  if (sheet === 'all') return { ...allOf(width, foot, subtitleLines, spare), width, height, caption };
+  if (sheet === 'section') return { ...sectionOf(width, foot, subtitleLines, spare), width, height, caption };
   const detail: DetailPlace = {
     view: sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C',
     box: { left: EDGE, right: width - EDGE, top: headingFoot(subtitleLines, 20) + 34, bottom: foot - FOOT },
@@ -74,12 +74,13 @@ export function headingFoot(subtitleLines: number, size: number): number {
 }
 
 /** Section left, its chips beside it, well top above pump end at the right. */
-function allOf(width: number, foot: number, subtitleLines: number): Shared {
+function allOf(width: number, foot: number, subtitleLines: number, spare: number): Shared {
   const share = clamp((width - 760) / 640, 0, 1);
   const detailsWidth = Math.round(clamp(width * 0.352, 252, 520));
-  const chipsWidth = Math.round(134 + share * 40);
   const linkGap = Math.round(22 + share * 28);
   const left = Math.round(66 + share * 16);
+  const room = width - EDGE - detailsWidth - linkGap - LEADER - left;
+  const chipsWidth = chipsFor(Math.round(134 + share * 40), room, spare);
   const right = width - EDGE - detailsWidth - linkGap - chipsWidth - LEADER;
   const top = headingFoot(subtitleLines, HEADING) + HEADROOM;
   const bottom = foot - FOOT;
@@ -101,15 +102,23 @@ function allOf(width: number, foot: number, subtitleLines: number): Shared {
   };
 }
 
+/** Of a room that they share with the ground, wider words take what they ask for as long as the ground keeps its least. */
+function chipsFor(width: number, room: number, spare: number): number {
+  return width + Math.round(clamp(room - width - LEAST_GROUND, 0, width * (spare - 1)));
+}
+
+/** Narrower, and the names of the layers would not stand beside the hole [px]. */
+const LEAST_GROUND = 180;
+
 /** Room for a leader's slant between ground and chips. */
 const LEADER = 18;
 
 /** The section alone, from a phone's width up. */
-function sectionOf(width: number, foot: number, subtitleLines: number): Shared {
+function sectionOf(width: number, foot: number, subtitleLines: number, spare: number): Shared {
   const share = clamp((width - 320) / 300, 0, 1);
   const left = Math.round(40 + share * 8);
-  const chipsWidth = Math.round(116 + share * 42);
   const edge = width < 420 ? 8 : EDGE;
+  const chipsWidth = chipsFor(Math.round(116 + share * 42), width - edge - LEADER - left, spare);
   const right = width - edge - chipsWidth - LEADER;
   const size = width < 500 ? 18 : HEADING;
   const top = headingFoot(subtitleLines, size) + HEADROOM;

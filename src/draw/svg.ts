@@ -4,8 +4,11 @@ import { sheetBox } from './paper.ts';
 import { digits, tenth } from './shapes.ts';
 import type { Scene } from './view.ts';
 
-/** The face of every drawing; a generic one stands in where it is not there. */
-export const FONT_FAMILY = "'Barlow Semi Condensed', sans-serif";
+/**
+ * The face of every drawing. Where it is not there, a narrow one with the same widths stands in, else a plain one.
+ */
+export const FONT_FAMILY =
+  "'Barlow Semi Condensed', 'Arial Narrow', 'Liberation Sans Narrow', 'Nimbus Sans Narrow', Arial, 'Liberation Sans', sans-serif";
 
 export interface SvgOptions {
   /** For a page that has its own title and table beside the picture. Default false. */

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { draw, THEMES, toSvg } from '../../src/draw/index.ts';
+import { draw, SPARE_ELSEWHERE, THEMES, toSvg } from '../../src/draw/index.ts';
 import { solve } from '../../src/model/index.ts';
 import { SAMPLES, planOf, sample } from '../plans/build.ts';
 
@@ -46,6 +46,7 @@ describe('draw', () => {
       units: plan.units ?? 'us',
       theme: 'light',
       caption: true,
+      spare: SPARE_ELSEWHERE,
     });
     expect(status).toBe(0);
     expect(stdout).toBe(`${toSvg(scene)}\n`);

@@ -2,7 +2,8 @@
 import { draw } from '../../src/draw/index.ts';
 import type { Scene, View } from '../../src/draw/index.ts';
 import type { Shape } from '../../src/draw/scene.ts';
-import { textWidth, type Weight } from '../../src/draw/type/width.ts';
+import { measureWith } from '../../src/draw/type/measure.ts';
+import type { Weight } from '../../src/draw/type/width.ts';
 import { solve, type Plan, type Solution } from '../../src/model/index.ts';
 
 export const SHEET: View = { sheet: 'all', width: 1000, height: 960, units: 'us', theme: 'light' };
@@ -12,16 +13,30 @@ export function picture(plan: Plan, view: Partial<View> = {}): { solution: Solut
   return { solution, scene: draw(solution, { ...SHEET, ...view }) };
 }
 
+/** What text takes from the shapes around it. */
+interface Style {
+  readonly anchor: string;
+  readonly size: number;
+  readonly weight: number;
+}
+
+const PLAIN: Style = { anchor: 'start', size: NaN, weight: 400 };
+
 /** Every shape with the words of its ancestors: "string > pumpBody > outline". */
 export function flat(
   shapes: readonly Shape[],
   above = '',
-  anchor = 'start',
-): { path: string; shape: Shape; anchor: string }[] {
+  style: Style = PLAIN,
+): (Style & { path: string; shape: Shape })[] {
   return shapes.flatMap((shape) => {
     const path = above === '' ? shape.key : `${above} > ${shape.key}`;
-    const own = String(shape.attrs['text-anchor'] ?? anchor);
-    return [{ path, shape, anchor: own }, ...flat(shape.children ?? [], path, own)];
+    const { attrs } = shape;
+    const own = {
+      anchor: String(attrs['text-anchor'] ?? style.anchor),
+      size: Number(attrs['font-size'] ?? style.size),
+      weight: Number(attrs['font-weight'] ?? style.weight),
+    };
+    return [{ path, shape, ...own }, ...flat(shape.children ?? [], path, own)];
   });
 }
 
@@ -51,13 +66,29 @@ export interface TextBox {
   readonly bottom: number;
 }
 
+/** The text of the sheet as it is seen: what a frame crops is as wide as the frame leaves it. */
+export function seenText(scene: Scene, spare = 1): TextBox[] {
+  const cropped = scene.shapes.flatMap((shape) => {
+    if (shape.tag !== 'svg') return [];
+    const left = number(shape, 'x');
+    const top = number(shape, 'y');
+    const frame = { left, top, right: left + number(shape, 'width'), bottom: top + number(shape, 'height') };
+    return textBoxes([shape], spare).filter(
+      (box) =>
+        Math.min(box.right, frame.right) - Math.max(box.left, frame.left) > 0 &&
+        Math.min(box.bottom, frame.bottom) - Math.max(box.top, frame.top) > 0,
+    );
+  });
+  return [...textBoxes(ownShapes(scene), spare), ...cropped];
+}
+
 /** Boxes of all text, from baseline and size: capitals reach 0.72 of the size above the line, tails 0.2 below it. */
-export function textBoxes(shapes: readonly Shape[]): TextBox[] {
+export function textBoxes(shapes: readonly Shape[], spare = 1): TextBox[] {
+  const type = measureWith(spare);
   return flat(shapes)
     .filter(({ shape }) => shape.tag === 'text')
-    .map(({ path, shape, anchor }) => {
-      const size = number(shape, 'font-size');
-      const width = textWidth(shape.text ?? '', size, (shape.attrs['font-weight'] ?? 400) as Weight);
+    .map(({ path, shape, anchor, size, weight }) => {
+      const width = type.width(shape.text ?? '', size, weight as Weight);
       const x = number(shape, 'x');
       const left = anchor === 'end' ? x - width : anchor === 'middle' ? x - width / 2 : x;
       const y = number(shape, 'y');

@@ -9,7 +9,7 @@ import { drawMark } from '../mark.ts';
 import { group, path } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
-import { shorten, textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
 import type { Severity } from '../../model/solution.ts';
 import { roundBlock, straight, strokes } from '../parts/outline.ts';
 
@@ -69,21 +69,27 @@ function collapse(callouts: readonly Callout[], room: number): Sized[] {
   return kept;
 }
 
-export function drawCallouts(callouts: readonly Callout[], track: Track, ink: Ink, memory = forgetful): Shape[] {
+export function drawCallouts(
+  callouts: readonly Callout[],
+  track: Track,
+  ink: Ink,
+  type: Measure,
+  memory = forgetful,
+): Shape[] {
   const laid = layOut(callouts, track);
   const left = callouts.filter(({ key }) => !laid.some((each) => each.key === key));
   return [
     drawLeaders(laid, track, ink),
     drawBoxes(laid, track, ink),
-    drawWords(laid, track, ink, memory),
-    ...(left.length === 0 ? [] : [drawMore(left, track, ink)]),
+    drawWords(laid, track, ink, type, memory),
+    ...(left.length === 0 ? [] : [drawMore(left, track, ink, type)]),
   ];
 }
 
 /** What found no room is counted and named, as far as the line goes: "3 more: grout, casing, tie". */
-function drawMore(left: readonly Callout[], track: Track, ink: Ink): Shape {
+function drawMore(left: readonly Callout[], track: Track, ink: Ink, type: Measure): Shape {
   const names = left.map(({ short, name }) => (short ?? name).toLowerCase()).join(', ');
-  const words = shorten(`${left.length} more: ${names}`, track.right - track.left - 2 * PAD, NOTE_SIZE, 400);
+  const words = type.shorten(`${left.length} more: ${names}`, track.right - track.left - 2 * PAD, NOTE_SIZE, 400);
   const back = roundBlock(track.left, track.bottom - ONE_LINE, track.right, track.bottom, 4);
   return group('more', [
     path('box', back, { fill: ink.paper, 'fill-opacity': 0.85 }),
@@ -192,19 +198,19 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   );
 }
 
-function drawWords(laid: readonly Laid[], track: Track, ink: Ink, { recall }: Memory): Shape {
+function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure, { recall }: Memory): Shape {
   const x = track.left + PAD;
   const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];
   for (const { key, name, short, note, lines, severity, number, top } of laid) {
     const signed = severity !== undefined && number !== undefined;
-    const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room);
+    const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room, type);
     words.push(
       recall(`label/${key}`, [line, x, top], () => ({ key, tag: 'text', attrs: { x, y: top + 14 }, text: line })),
     );
     if (lines === 2) {
       const fill = severity === 'danger' ? ink.danger : ink.ink2;
-      const said = noteFor(note, room);
+      const said = noteFor(note, room, type);
       words.push(
         recall(`label/${key}/note`, [said, x, top, fill], () => ({
           key: `${key}/note`,
@@ -229,16 +235,16 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink, { recall }: Me
   return group('labels', words, { 'font-size': NAME_SIZE, 'font-weight': 600, fill: ink.ink });
 }
 
-function nameFor(name: string, short: string | undefined, room: number): string {
-  const chosen = short !== undefined && textWidth(name, NAME_SIZE, 600) > room ? short : name;
-  return shorten(chosen, room, NAME_SIZE, 600);
+function nameFor(name: string, short: string | undefined, room: number, type: Measure): string {
+  const chosen = short !== undefined && type.width(name, NAME_SIZE, 600) > room ? short : name;
+  return type.shorten(chosen, room, NAME_SIZE, 600);
 }
 
 /** The whole note, else its last part, which carries the relation; a figure is not cut in two. */
-function noteFor(note: string, room: number): string {
-  if (textWidth(note, NOTE_SIZE) <= room) return note;
+function noteFor(note: string, room: number, type: Measure): string {
+  if (type.width(note, NOTE_SIZE) <= room) return note;
   const last = note.slice(note.lastIndexOf(', ') + 1).trimStart();
-  return shorten(last, room, NOTE_SIZE);
+  return type.shorten(last, room, NOTE_SIZE);
 }
 
 export function severityInk(severity: Severity, ink: Ink): string {

@@ -5,6 +5,7 @@
  * The detail draws everything inside the window, in sheet coordinates, cropped to it.
  */
 import type { Ink } from '../theme.ts';
+import type { Measure } from '../type/measure.ts';
 import type { DepthWindow, View } from '../view.ts';
 
 export interface DetailFrame {
@@ -17,6 +18,7 @@ export interface DetailFrame {
   readonly units: View['units'];
   readonly theme: View['theme'];
   readonly ink: Ink;
+  readonly type: Measure;
   /** The window to keep while a pointer is down. */
   readonly frozen?: DepthWindow;
   readonly held?: View['held'];

@@ -41,7 +41,7 @@ export interface Extra {
 const WIDE_PX = 420;
 
 export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan, memory: Memory): DetailScene {
-  const { x, y, width, height, ink, units } = frame;
+  const { x, y, width, height, ink, type, units } = frame;
   const { recall, same } = memory;
   const { facts, values, bore } = solution;
   const topDepth = frame.frozen?.topDepth ?? plan.topDepth;
@@ -49,7 +49,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const pipe = facts.dropPipe.outsideDiameter;
   const { roomLeft, roomRight, sparePx, trueProportion } = plan;
   const room = [roomLeft, roomRight, sparePx, trueProportion, pipe, frame.frozen?.widthFactor];
-  const layout = recall('layout', [x, y, width, height, frame.theme, topDepth, bottomDepth, ...room], () =>
+  const layout = recall('layout', [x, y, width, height, frame.theme, type, topDepth, bottomDepth, ...room], () =>
     layOutFrame(frame, topDepth, bottomDepth, pipe, plan),
   );
   const { pen, factor, box, track } = layout;
@@ -90,8 +90,8 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...(extra?.shapes ?? []),
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),
-    recall('rail', [layout, ink, units], () => drawRail(pen, ink, { x, y, height, units })),
-    ...recall('callouts', [callouts, layout, ink], () => drawCallouts(callouts, track, ink, memory)),
+    recall('rail', [layout, ink, units, type], () => drawRail(pen, ink, { x, y, height, units, type })),
+    ...recall('callouts', [callouts, layout, ink, type], () => drawCallouts(callouts, track, ink, type, memory)),
     recall('marks', marked.shapes, () => group('marks', marked.shapes)),
   ];
   return {

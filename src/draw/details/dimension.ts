@@ -1,7 +1,7 @@
 /** A dimension between two depths: thin line, arrow ends, its figure on a patch so that it reads on any ground. */
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
-import { textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
 import { stroke, tenth } from '../parts/outline.ts';
 
 export interface DimensionPlace {
@@ -11,6 +11,7 @@ export interface DimensionPlace {
   readonly words: string;
   readonly ink: string;
   readonly patch: string;
+  readonly type: Measure;
   /** Extension lines reach from here to the dimension [px], where given. */
   readonly reach?: number;
   /** Where the figure stands between the two, from 0 at the top; half way unless said. */
@@ -23,15 +24,15 @@ const SIZE = 12;
 const ARROW = 4.5;
 
 /** Of the figure's patch [px]. */
-export const dimensionWidth = (words: string): number => textWidth(words, SIZE, 600) + 6;
+export const dimensionWidth = (words: string, type: Measure): number => type.width(words, SIZE, 600) + 6;
 
 export function drawDimension(
   key: string,
-  { x, from, to, words, ink, patch, reach, share = 0.5, figureX = x }: DimensionPlace,
+  { x, from, to, words, ink, patch, type, reach, share = 0.5, figureX = x }: DimensionPlace,
 ): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
-  const width = dimensionWidth(words);
+  const width = dimensionWidth(words, type);
   const tight = bottom - top < ARROW * 2 + 15;
   // Where there is no room between, arrows point in from outside and the figure stands beside.
   const heads = tight ? `${head(x, top, -1)}${head(x, bottom, 1)}` : `${head(x, top, 1)}${head(x, bottom, -1)}`;

@@ -7,6 +7,7 @@ import { lineMiddle } from '../parts/buriedLine.ts';
 import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
 import type { Pen } from '../parts/pen.ts';
 import { drawPumpWord } from '../parts/pumpWord.ts';
+import type { Measure } from '../type/measure.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import { waysIn, waysUp, type Outlet } from '../parts/waterWays.ts';
 import type { Shape } from '../scene.ts';
@@ -17,7 +18,7 @@ import type { DetailFrame } from './contract.ts';
 
 export function drawDetailFlow(
   solution: Solution,
-  { moment, ink }: Pick<DetailFrame, 'moment' | 'ink'>,
+  { moment, ink, type }: Pick<DetailFrame, 'moment' | 'ink' | 'type'>,
   pen: Pen,
   box: WindowBox,
   memory: Memory,
@@ -26,7 +27,7 @@ export function drawDetailFlow(
   return [
     group('flow', [
       ...drawMarks(solution, moment, ink, pen, box, memory),
-      ...wordOnMotor(solution, moment.pumping, pen, box, ink),
+      ...wordOnMotor(solution, moment.pumping, pen, box, ink, type),
     ]),
   ];
 }
@@ -71,7 +72,14 @@ function outletOf({ parts, facts }: Solution, pen: Pen, to: number): Outlet | nu
   return { y: lineMiddle(line, pen), bendTo, from: bendTo + Math.max(28, FITTING * pen.across), to };
 }
 
-function wordOnMotor({ parts }: Solution, pumping: boolean, pen: Pen, box: WindowBox, ink: Ink): Shape[] {
+function wordOnMotor(
+  { parts }: Solution,
+  pumping: boolean,
+  pen: Pen,
+  box: WindowBox,
+  ink: Ink,
+  type: Measure,
+): Shape[] {
   const motor = parts.find(({ kind }) => kind === 'motor');
   if (motor === undefined) return [];
   const top = pen.y(motor.top);
@@ -79,5 +87,5 @@ function wordOnMotor({ parts }: Solution, pumping: boolean, pen: Pen, box: Windo
   // Under the dot of its label, and on the can itself.
   const y = top + tall * 0.7;
   if (tall < 40 || y + 14 > box.bottom || y - 14 < box.top) return [];
-  return drawPumpWord(pumping, pen.x(0), y, 2 * motor.radius * pen.across + 6, ink);
+  return drawPumpWord(pumping, pen.x(0), y, 2 * motor.radius * pen.across + 6, ink, type);
 }

@@ -16,6 +16,11 @@ const EDGE_PX = 6;
  */
 const LABELS_SHARE = 0.41;
 const LABELS_MOST_PX = 150;
+/** Wider words get some of the width that they ask for; the well needs the rest. */
+function labelsWidth(width: number, spare: number): number {
+  return Math.min(Math.round(LABELS_MOST_PX * spare), Math.round(width * LABELS_SHARE * (1 + (spare - 1) / 2)));
+}
+
 /** Room between the last part and the labels, where leaders turn. */
 export const LEADER_PX = 22;
 
@@ -43,10 +48,10 @@ export function layOutFrame(
   pipeDiameter: Metres,
   plan: Room,
 ): Layout {
-  const { x, y, width, height, theme } = frame;
+  const { x, y, width, height, theme, type } = frame;
   const down = height / (bottomDepth - topDepth);
   const right = x + width - EDGE_PX;
-  const left = right - Math.min(LABELS_MOST_PX, Math.round(width * LABELS_SHARE));
+  const left = right - labelsWidth(width, type.spare);
   const room = left - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
   const wide = plan.roomLeft + plan.roomRight;
   const factor = plan.trueProportion

@@ -6,7 +6,6 @@ import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import { block, stroke } from '../parts/outline.ts';
-import { textWidth } from '../type/width.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
 import type { DetailContext } from './context.ts';
@@ -60,14 +59,14 @@ const SILENT: ReadonlySet<string> = new Set(['clamp', 'tank', 'gauge', 'switch',
 
 /** A bar of a round length: on a screen no ratio holds, a bar does. */
 function drawScaleBar({ frame, pen }: DetailContext): Shape {
-  const { ink, units, x, y, height } = frame;
+  const { ink, type, units, x, y, height } = frame;
   const length = units === 'us' ? inches(6) : 0.1;
   const wide = length * pen.down;
   const left = x + RAIL_PX + 10;
   const foot = y + height - 14;
   const words = `${show(units).small(length)}, true proportion`;
   return group('scaleBar', [
-    rect('patch', left - 5, foot - 16, Math.max(wide, textWidth(words, 11)) + 10, 24, {
+    rect('patch', left - 5, foot - 16, Math.max(wide, type.width(words, 11)) + 10, 24, {
       fill: ink.paper,
       'fill-opacity': 0.85,
       rx: 3,

@@ -79,6 +79,7 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
           words: say.depth(gap),
           ink: colour,
           patch: ink.paper,
+          type: frame.type,
         }),
       ],
       callouts: [],

@@ -4,7 +4,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
-import { textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
 import { stroke, tenth } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 
@@ -18,17 +18,19 @@ export interface RailPlace {
   readonly y: number;
   readonly height: number;
   readonly units: 'us' | 'metric';
+  readonly type: Measure;
 }
 
 /** Width of the longest figure down to this depth: a deep well has no room for tenths. */
-const widest = (depth: number, step: number): number =>
-  textWidth(step < 1 ? `${Math.floor(depth)}.8` : String(Math.floor(depth)), 11);
+const widest = (depth: number, step: number, type: Measure): number =>
+  type.width(step < 1 ? `${Math.floor(depth)}.8` : String(Math.floor(depth)), 11);
 
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
-export function drawRail(pen: Pen, ink: Ink, { x, y, height, units }: RailPlace): Shape {
+export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: RailPlace): Shape {
   const unit: Metres = units === 'us' ? feet(1) : 1;
   const step =
-    STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each) <= RAIL_PX - 9) ?? 10;
+    STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each, type) <= RAIL_PX - 9) ??
+    10;
   const texts: Shape[] = [];
   let ticks = '';
   const first = Math.ceil(pen.top / unit / step);

@@ -59,7 +59,7 @@ function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
   if (frost === null || frost <= 0 || facts.top.kind !== 'pitless') return [];
   const gap = facts.top.depth - frost;
   if (Math.abs(gap) < 0.02) return [];
-  const { ink } = frame;
+  const { ink, type } = frame;
   const axis = stringAxisOf(solution);
   const bad = solution.findings.some(({ rule, severity }) => rule === FROST_RULE && severity !== 'note');
   const adapter = parts.find(({ kind }) => kind === 'pitlessAdapter');
@@ -71,12 +71,13 @@ function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
     drawDimension('frostClearance', {
       x,
       // Above the frost the adapter's own sign stands by its upper end; below it, the figure keeps clear of the cable.
-      ...(gap < 0 ? { share: 0.76 } : { figureX: Math.max(x, cable + dimensionWidth(words) / 2) }),
+      ...(gap < 0 ? { share: 0.76 } : { figureX: Math.max(x, cable + dimensionWidth(words, type) / 2) }),
       from: pen.y(frost),
       to: pen.y(facts.top.depth),
       words,
       ink: bad ? ink.danger : ink.ink,
       patch: pen.tones.bore,
+      type,
       reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
     }),
   ];

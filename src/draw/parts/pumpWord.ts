@@ -2,7 +2,7 @@
 import type { Shape } from '../scene.ts';
 import { text } from '../shapes.ts';
 import { TYPE, type Ink } from '../theme.ts';
-import { textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
 
 const SIZE = TYPE.small;
 const LINE = 12;
@@ -11,10 +11,10 @@ const LINE = 12;
  * @param width  room for it; where one line is too wide, two are taken, and where these are, none
  * @param y      middle of the words
  */
-export function drawPumpWord(pumping: boolean, x: number, y: number, width: number, ink: Ink): Shape[] {
+export function drawPumpWord(pumping: boolean, x: number, y: number, width: number, ink: Ink, type: Measure): Shape[] {
   const words = pumping ? 'pump on' : 'pump off';
-  const lines = textWidth(words, SIZE, 600) <= width ? [words] : words.split(' ');
-  if (lines.some((each) => textWidth(each, SIZE, 600) > width)) return [];
+  const lines = type.width(words, SIZE, 600) <= width ? [words] : words.split(' ');
+  if (lines.some((each) => type.width(each, SIZE, 600) > width)) return [];
   return lines.map((each, i) => {
     const baseline = y + 4 + (i - (lines.length - 1) / 2) * LINE;
     const word = text(`pumpWord/${i === 0 ? 'first' : 'second'}`, x, baseline, each, {

@@ -5,7 +5,7 @@ import { orderLabels } from '../labels/order.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
-import { shorten, textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
 import type { ChipPlace, ChipState, Frozen, View } from '../view.ts';
 import type { Note } from './chipNotes.ts';
 import type { ChipWords } from './chipWords.ts';
@@ -150,7 +150,7 @@ function hideSome(ladders: readonly LabelLadder[], steps: readonly number[], { t
 }
 
 /** "3 more, 198–204 ft" */
-function drawMore(hidden: readonly ChipWords[], column: ChipColumn, { ink }: SectionFrame): Shape {
+function drawMore(hidden: readonly ChipWords[], column: ChipColumn, { ink, type }: SectionFrame): Shape {
   const known = hidden.filter((each) => each.known).sort((a, b) => a.depth - b.depth);
   const first = known[0]?.value ?? '?';
   const last = known[known.length - 1]?.value ?? '?';
@@ -158,7 +158,7 @@ function drawMore(hidden: readonly ChipWords[], column: ChipColumn, { ink }: Sec
   const from = first.replace(/\u00A0/g, ' ');
   const start = unit !== '' && from.endsWith(unit) ? from.slice(0, -unit.length) : first;
   const words = `${hidden.length} more, ${first === last ? last : `${start}–${last}`}`;
-  return text('more', column.x + 8, column.bottom - 4, shorten(words, column.width - 8, NOTE_SIZE), {
+  return text('more', column.x + 8, column.bottom - 4, type.shorten(words, column.width - 8, NOTE_SIZE), {
     size: NOTE_SIZE,
     fill: ink.ink2,
   });
@@ -209,11 +209,11 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   if (step === 3) return balloon(chip, column, frame);
   const tall = tallAt(step);
   const size = step === 2 ? 11.5 : column.width < 125 ? 12 : 13;
-  const { ink } = frame;
+  const { ink, type } = frame;
   const stroke = strokeOf(words, frame);
   const top = middle - tall / 2;
   const right = column.x + column.width - 10;
-  const valueWidth = textWidth(words.value, size, 600);
+  const valueWidth = type.width(words.value, size, 600);
   const nameX = column.x + 21;
   const room = right - valueWidth - 6 - nameX;
   const danger = words.finding?.severity === 'danger';
@@ -226,7 +226,7 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
       ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
     }),
     words.locked ? lock(column.x + 13, middle, stroke) : grip(column.x + 9, middle, stroke),
-    text('name', nameX, middle + size * 0.35, nameFor(words, room, size), { size }),
+    text('name', nameX, middle + size * 0.35, nameFor(words, room, size, type), { size }),
     text('value', right, middle + size * 0.35, words.value, { size, weight: 600, anchor: 'end' }),
   ];
   if (step === 0) shapes.push(...drawNotes(words, column, top + tall, frame));
@@ -234,23 +234,28 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
 }
 
 /** Under the chip; a first note that says what is wrong is in the ink of it. */
-function drawNotes({ notes, finding }: ChipWords, column: ChipColumn, below: number, { ink }: SectionFrame): Shape[] {
+function drawNotes(
+  { notes, finding }: ChipWords,
+  column: ChipColumn,
+  below: number,
+  { ink, type }: SectionFrame,
+): Shape[] {
   return notes.map((note, i) => {
     const fault = i === 0 ? finding?.severity : undefined;
     const fill = fault === 'danger' ? ink.danger : fault === 'warning' ? ink.ink : ink.ink2;
-    const words = noteFor(note, column.width - 14);
+    const words = noteFor(note, column.width - 14, type);
     const style = { size: NOTE_SIZE, fill, ...(fault === 'danger' ? { weight: 600 as const } : {}) };
     return text(`note/${i === 0 ? 'first' : 'second'}`, column.x + 12, below + 11.5 + i * NOTE_LINE, words, style);
   });
 }
 
 /** The full name where there is room, the short one where there is not. */
-function nameFor({ name, short }: ChipWords, room: number, size: number): string {
-  return textWidth(name, size) <= room ? name : shorten(short, room, size);
+function nameFor({ name, short }: ChipWords, room: number, size: number, type: Measure): string {
+  return type.width(name, size) <= room ? name : type.shorten(short, room, size);
 }
 
-function noteFor({ long, short }: Note, room: number): string {
-  return textWidth(long, NOTE_SIZE) <= room ? long : shorten(short, room, NOTE_SIZE);
+function noteFor({ long, short }: Note, room: number, type: Measure): string {
+  return type.width(long, NOTE_SIZE) <= room ? long : type.shorten(short, room, NOTE_SIZE);
 }
 
 /** Three short bars: something to take hold of. */

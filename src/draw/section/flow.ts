@@ -97,5 +97,5 @@ function wordUnderPump({ facts, bore }: Solution, pumping: boolean, frame: Secti
   const y = Math.max(frame.y(bottom), middle + SYMBOL / 2) + 9;
   const hole = bore.find((stretch) => stretch.bottom >= bottom) ?? bore[bore.length - 1];
   if (hole === undefined || y < frame.top || y + 8 > Math.min(frame.bottom, frame.y(facts.well.bottom))) return [];
-  return drawPumpWord(pumping, frame.axis, y, 2 * hole.insideRadius * frame.kx - 2, frame.ink);
+  return drawPumpWord(pumping, frame.axis, y, 2 * hole.insideRadius * frame.kx - 2, frame.ink, frame.type);
 }

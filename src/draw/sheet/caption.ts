@@ -9,7 +9,7 @@ import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
 import { digits, group, line, path, polygon, rect, text, type Point } from '../shapes.ts';
 import { isTwoTone, type Ink } from '../theme.ts';
-import { shorten, textWidth, wrap } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
 import type { FramePlace, View } from '../view.ts';
 import { factorWords } from './frames.ts';
 import { titleOf } from './heading.ts';
@@ -34,18 +34,26 @@ export function drawCaption(
   /** Of depths in the section; null on a screen. */
   scale: number | null,
   ink: Ink,
+  type: Measure,
 ): Shape[] {
   const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
   const legend = { ...box, right: box.right - blockWidth - 20 };
   return [
     line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
-    drawLegend(solution, view, legend, frames, ink),
-    drawTitleBlock(solution, view, { ...box, left: box.right - blockWidth }, frames, scale, ink),
+    drawLegend(solution, view, legend, frames, ink, type),
+    drawTitleBlock(solution, view, { ...box, left: box.right - blockWidth }, frames, scale, ink, type),
   ];
 }
 
 /** Column by column; what finds no room is named in the last line. */
-function drawLegend(solution: Solution, view: View, box: Box, frames: readonly FramePlace[], ink: Ink): Shape {
+function drawLegend(
+  solution: Solution,
+  view: View,
+  box: Box,
+  frames: readonly FramePlace[],
+  ink: Ink,
+  type: Measure,
+): Shape {
   const entries = entriesOf(solution, view, frames, ink);
   const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
   const columns = Math.max(1, Math.min(Math.ceil(entries.length / rows), Math.floor((box.right - box.left) / 118)));
@@ -54,8 +62,8 @@ function drawLegend(solution: Solution, view: View, box: Box, frames: readonly F
     const x = box.left + Math.floor(i / rows) * width;
     const y = box.top + 10 + (i % rows) * ROW;
     const room = width - SWATCH - 14;
-    const said = textWidth(entry.words, SIZE) <= room ? entry.words : (entry.short ?? entry.words);
-    const words = shorten(said, room, SIZE);
+    const said = type.width(entry.words, SIZE) <= room ? entry.words : (entry.short ?? entry.words);
+    const words = type.shorten(said, room, SIZE);
     return group(entry.key, [
       ...entry.swatch(x, y),
       text('words', x + SWATCH + 6, y + 10.5, words, { size: SIZE, fill: ink.ink2 }),
@@ -201,12 +209,13 @@ function drawTitleBlock(
   frames: readonly FramePlace[],
   scale: number | null,
   ink: Ink,
+  type: Measure,
 ): Shape {
   const width = box.right - box.left;
-  const lines = blockLines(solution, view, frames, scale).flatMap((words) => wrap(words, width, SIZE, 400, 2));
+  const lines = blockLines(solution, view, frames, scale).flatMap((words) => type.wrap(words, width, SIZE, 400, 2));
   const rows = Math.floor((box.bottom - box.top - 24) / 14);
   return group('titleBlock', [
-    text('title', box.left, box.top + 19, shorten(titleOf(solution), width, 13, 600), {
+    text('title', box.left, box.top + 19, type.shorten(titleOf(solution), width, 13, 600), {
       size: 13,
       weight: 600,
       fill: ink.ink,

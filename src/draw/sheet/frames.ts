@@ -3,7 +3,8 @@ import { feet, type Show } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect, text } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
-import { hold, textWidth } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
+import { hold } from '../type/width.ts';
 import type { FramePlace, ViewName } from '../view.ts';
 
 const NAMES: Readonly<Record<Exclude<ViewName, 'O'>, string>> = { A: 'Well top', B: 'Pump end', C: 'Lens' };
@@ -17,17 +18,17 @@ export function factorWords(factor: number): string {
   return String(Math.round(factor * 100) / 100);
 }
 
-export function drawFrame(frame: FramePlace, ink: Ink): Shape {
+export function drawFrame(frame: FramePlace, ink: Ink, type: Measure): Shape {
   const { view, x, y, width, height, widthFactor } = frame;
   const name = view === 'O' ? '' : NAMES[view];
   const words = scaleWords(widthFactor);
-  const nameX = x + textWidth(view, 16, 600) + 10;
-  const room = x + width - nameX - textWidth(name, 16, 600) - 12;
+  const nameX = x + type.width(view, 16, 600) + 10;
+  const room = x + width - nameX - type.width(name, 16, 600) - 12;
   return group(`frame/${view}`, [
     rect('border', x, y, width, height, { rx: 3, fill: 'none', stroke: ink.hair, 'stroke-width': 1.2 }),
     text('letter', x, y - 14, view, { size: 16, weight: 600, fill: ink.ink }),
     text('name', nameX, y - 14, name, { size: 16, weight: 600, fill: ink.ink }),
-    ...(textWidth(words, 12) <= room
+    ...(type.width(words, 12) <= room
       ? [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })]
       : []),
   ]);

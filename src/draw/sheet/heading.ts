@@ -4,7 +4,8 @@ import type { Show } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
 import { group, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
-import { hold, shorten, wrap } from '../type/width.ts';
+import type { Measure } from '../type/measure.ts';
+import { hold } from '../type/width.ts';
 import { lookOf } from '../hatch/materials.ts';
 
 export function titleOf({ facts }: Solution): string {
@@ -35,8 +36,8 @@ export function subtitleOf({ facts }: Solution, show: Show): string {
   );
 }
 
-export function subtitleLines(solution: Solution, show: Show, width: number): string[] {
-  return wrap(
+export function subtitleLines(solution: Solution, show: Show, width: number, type: Measure): string[] {
+  return type.wrap(
     subtitleOf(solution, show).replace(/(\d) (ft|m|in|cm)\b/g, (quantity) => hold(quantity)),
     width,
     13,
@@ -50,10 +51,11 @@ export function drawHeading(
   lines: readonly string[],
   place: { x: number; width: number; size: number },
   ink: Ink,
+  type: Measure,
 ): Shape {
   const { x, width, size } = place;
   return group('heading', [
-    text('name', x, 14 + size * 0.82, shorten(titleOf(solution), width, size, 600), {
+    text('name', x, 14 + size * 0.82, type.shorten(titleOf(solution), width, size, 600), {
       size,
       weight: 600,
       fill: ink.ink,

@@ -12,7 +12,9 @@ export interface Measure {
 
 /** @param spare  how much wider than in the shipped face words may come out, as a factor; 1 for that face itself */
 export function measureWith(spare: number): Measure {
-  return spare === 1 ? SHIPPED : measureBy(spare, (words, size, weight) => textWidth(evenFigures(words), size, weight) * spare);
+  return spare === 1
+    ? SHIPPED
+    : measureBy(spare, (words, size, weight) => textWidth(evenFigures(words), size, weight) * spare);
 }
 
 /** Figures of most faces are all as wide as a nought; the shipped one has a narrow "1". */

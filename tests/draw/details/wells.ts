@@ -6,6 +6,7 @@ import { solve } from '../../../src/model/solve.ts';
 import type { Solution } from '../../../src/model/solution.ts';
 import type { DetailFrame } from '../../../src/draw/details/contract.ts';
 import { THEMES } from '../../../src/draw/theme.ts';
+import { measureWith } from '../../../src/draw/type/measure.ts';
 
 export const WELLS = ['tamarack-ridge', 'heron-flats', 'palo-amargo', 'slate-hollow'] as const;
 export type Well = (typeof WELLS)[number];
@@ -21,7 +22,18 @@ export function well(name: Well, changes: Readonly<Record<string, unknown>> = {}
 }
 
 export function frame(view: 'A' | 'B' | 'C', changes: Partial<DetailFrame> = {}): DetailFrame {
-  return { view, x: 640, y: 72, width: 345, height: 400, units: 'us', theme: 'light', ink: THEMES.light, ...changes };
+  return {
+    view,
+    x: 640,
+    y: 72,
+    width: 345,
+    height: 400,
+    units: 'us',
+    theme: 'light',
+    ink: THEMES.light,
+    type: measureWith(1),
+    ...changes,
+  };
 }
 
 /** Pixel of a depth in a drawn detail. */
