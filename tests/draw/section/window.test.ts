@@ -57,7 +57,7 @@ function heights(shape: Shape): number[] {
 }
 
 const ofSection = (scene: Scene): Shape[] =>
-  scene.shapes.filter(({ key }) => !/^(paper|heading|detail|frame|link|lit)/.test(key));
+  scene.shapes.filter(({ key }) => !/^(paper|heading|detail|mat|frame|link|lit)/.test(key));
 
 describe('a window of the section', () => {
   test('of any plan is cropped by one viewport: nothing of the ground or the well is drawn outside it', () => {
