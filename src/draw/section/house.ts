@@ -148,16 +148,22 @@ function openTank(left: number, width: number, ground: number, ink: Ink): Shape[
   ];
 }
 
+/** A narrower house shows the switch alone before its tank [px]. */
+const ROOMY = 60;
+
 /** On the pipe before the tank: gauge, relief valve, and the switch; or on the wall the drive that sets the pump's speed. */
 function controls(house: HouseFacts, left: number, width: number, ground: number, ink: Ink): Shape[] {
   const gauge = left + width * 0.36;
   const relief = left + width * 0.45;
-  const box = left + width * (house.control === 'switch' ? 0.55 : 0.52);
+  const roomy = width >= ROOMY;
+  const box = left + width * (house.control === 'variable speed' ? 0.52 : roomy ? 0.55 : 0.47);
   const drawn = { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 };
-  const needle = stroke(gauge, ground - 15, gauge + 1.7, ground - 16.7) + stroke(gauge, ground - 12, gauge, ground - 8);
+  const needle = roomy
+    ? stroke(gauge, ground - 15, gauge + 1.7, ground - 16.7) + stroke(gauge, ground - 12, gauge, ground - 8)
+    : '';
   return [
-    circle('gauge', gauge, ground - 15, 3.2, drawn),
-    ...(house.reliefValve === true ? [reliefValve(relief, ground, ink)] : []),
+    ...(roomy ? [circle('gauge', gauge, ground - 15, 3.2, drawn)] : []),
+    ...(roomy && house.reliefValve === true ? [reliefValve(relief, ground, ink)] : []),
     house.control === 'switch'
       ? path(
           'switch',
