@@ -228,7 +228,7 @@ export class ZoomGestures {
         zoom.showWhole();
         return true;
     }
-    const share = mayPan ? panOf(key, shift) : null;
+    const share = mayPan && zoom.window !== null ? panOf(key, shift) : null;
     if (share === null) return false;
     zoom.panShare(share);
     return true;
