@@ -121,10 +121,11 @@ function sectionOf(width: number, foot: number, subtitleLines: number, spare: nu
   const chipsWidth = chipsFor(Math.round(116 + share * 42), width - edge - LEADER - left, spare);
   const right = width - edge - chipsWidth - LEADER;
   const size = width < 500 ? 18 : HEADING;
+  const headingX = width < 500 ? edge : left;
   const top = headingFoot(subtitleLines, size) + HEADROOM;
   const bottom = foot - FOOT;
   return {
-    heading: { x: width < 500 ? edge : left, width: width - edge * 2, size },
+    heading: { x: headingX, width: width - edge - headingX, size },
     section: {
       box: { left, right, top, bottom },
       chips: { x: right + LEADER, width: chipsWidth, top: top - 6, bottom: bottom + 6 },

@@ -3,6 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
+import type { Box } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
@@ -81,7 +82,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...touching(waiting, placed, box, track.left - LEADER_PX),
     ...(extra?.callouts ?? []),
   ]);
-  const marked = drawMarks(context, box, memory);
+  const marked = drawMarks(context, { ...box, right: track.left - 2 }, patchesOf(extra?.shapes ?? []), memory);
   const shapes = [
     recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
     ground,
@@ -103,6 +104,15 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     marks: marked.marks,
     hits: hitsOf(placed, box, frame),
   };
+}
+
+/** Where the figures of dimensions stand. */
+function patchesOf(shapes: readonly Shape[]): Box[] {
+  return shapes.flatMap(({ key, attrs, children }) => {
+    if (key !== 'patch') return patchesOf(children ?? []);
+    const [left, top] = [Number(attrs['x']), Number(attrs['y'])];
+    return [{ left, top, right: left + Number(attrs['width']), bottom: top + Number(attrs['height']) }];
+  });
 }
 
 /** Where the dragged thing started. */

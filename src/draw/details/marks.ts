@@ -1,6 +1,7 @@
 /** Marks at the faults that a window shows, and the dashed box round what is in danger. */
 import type { PartKind } from '../../model/solution.ts';
 import { drawMark } from '../mark.ts';
+import type { Box } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, rect } from '../shapes.ts';
@@ -15,6 +16,8 @@ export const MARK_PX = 22;
 export function drawMarks(
   { solution, frame, placed, pen }: DetailContext,
   box: WindowBox,
+  /** Figures that they keep off. */
+  clear: readonly Box[],
   { recall }: Memory,
 ): { shapes: Shape[]; marks: MarkPlace[] } {
   const marks: MarkPlace[] = [];
@@ -28,20 +31,47 @@ export function drawMarks(
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
     const y = Math.min(Math.max((top + bottom) / 2, box.top + edge), box.bottom - edge);
-    let x = Math.max(besides(part, y), box.left + edge);
-    const taken = (): boolean => marks.some((each) => Math.hypot(each.x - x, each.y - y) < MARK_PX + 1);
-    while (taken() && x - MARK_PX - 2 > box.left + edge) x -= MARK_PX + 2;
-    while (taken() && x < box.right - edge) x += MARK_PX + 2;
+    const wanted = Math.max(besides(part, y), box.left + edge);
+    const free = freePlace(wanted, y, marks, clear, box);
+    if (free === null) return;
+    const { x, y: stands } = free;
     const number = i + 1;
-    marks.push({ number, x, y, size: MARK_PX, view: frame.view });
+    marks.push({ number, x, y: stands, size: MARK_PX, view: frame.view });
     const { severity } = finding;
     shapes.push(
-      recall(`mark/${number}`, [severity, x, y, frame.ink], () =>
-        drawMark({ number, severity, x, y, size: MARK_PX, ink: frame.ink }),
+      recall(`mark/${number}`, [severity, x, stands, frame.ink], () =>
+        drawMark({ number, severity, x, y: stands, size: MARK_PX, ink: frame.ink }),
       ),
     );
   });
   return { shapes, marks };
+}
+
+/** As wanted, else left of that, else right as far as the labels, else so in the next rows; nowhere in a frame that is full. */
+function freePlace(
+  x: number,
+  y: number,
+  marks: readonly MarkPlace[],
+  clear: readonly Box[],
+  box: WindowBox,
+): { x: number; y: number } | null {
+  const step = MARK_PX + 2;
+  const edge = MARK_PX / 2 + 2;
+  const half = MARK_PX / 2;
+  const isFree = (atX: number, atY: number): boolean =>
+    marks.every((each) => Math.hypot(each.x - atX, each.y - atY) >= MARK_PX + 1) &&
+    clear.every(
+      ({ left, right, top, bottom }) =>
+        atX + half <= left || atX - half >= right || atY + half <= top || atY - half >= bottom,
+    );
+  const rows = Math.ceil((box.bottom - box.top) / step);
+  for (let row = 0; row <= 2 * rows; row++) {
+    const atY = y + (row % 2 === 0 ? -1 : 1) * Math.ceil(row / 2) * step;
+    if (atY < box.top + edge || atY > box.bottom - edge) continue;
+    for (let atX = x; atX >= box.left + edge; atX -= step) if (isFree(atX, atY)) return { x: atX, y: atY };
+    for (let atX = x + step; atX <= box.right - edge; atX += step) if (isFree(atX, atY)) return { x: atX, y: atY };
+  }
+  return null;
 }
 
 /** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs. */

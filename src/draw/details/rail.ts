@@ -21,23 +21,30 @@ export interface RailPlace {
   readonly type: Measure;
 }
 
-/** Width of the longest figure down to this depth: a deep well has no room for tenths. */
-const widest = (depth: number, step: number, type: Measure): number =>
-  type.width(step < 1 ? `${Math.floor(depth)}.8` : String(Math.floor(depth)), 11);
+const SIZE = 11;
+/** For a figure, right of the frame's edge [px]. */
+const ROOM = RAIL_PX - 9;
+
+/** Width of the longest figure as far as this depth: a deep well has no room for tenths. */
+function widest(depth: number, step: number, type: Measure): number {
+  const whole = String(Math.floor(Math.abs(depth)));
+  return type.width(`${depth < 0 ? '\u2212' : ''}${whole}${step < 1 ? '.8' : ''}`, SIZE);
+}
 
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
 export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: RailPlace): Shape {
   const unit: Metres = units === 'us' ? feet(1) : 1;
-  const step =
-    STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widest(pen.bottom / unit, each, type) <= RAIL_PX - 9) ??
-    10;
+  const widestFor = (each: number): number =>
+    Math.max(widest(pen.top / unit, each, type), widest(pen.bottom / unit, each, type));
+  const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widestFor(each) <= ROOM) ?? 10;
+  const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widestFor(step)));
   const texts: Shape[] = [];
   let ticks = '';
   const first = Math.ceil(pen.top / unit / step);
   const last = Math.floor(pen.bottom / unit / step);
   for (let n = first; n <= last; n++) {
     const at = pen.y(n * step * unit);
-    if (at < y + 24 || at > y + height - 5) continue;
+    if (at < y + 24 || at > y + height - 6) continue;
     const words = String(Math.round(n * step * 10) / 10);
     ticks += stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
     texts.push({
@@ -56,7 +63,7 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
     rect('strip', x, y, RAIL_PX, height, { fill: ink.paper }),
     path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair }),
     path('ticks', ticks, { stroke: ink.ink }),
-    group('figures', texts, { 'font-size': 11, fill: ink.ink2, 'text-anchor': 'end' }),
+    group('figures', texts, { 'font-size': size, fill: ink.ink2, 'text-anchor': 'end' }),
     text('unit', x + 5, y + 13, unitWord, { size: 11, fill: ink.ink2 }),
   ]);
 }

@@ -43,6 +43,19 @@ interface Placed {
   readonly lineY: number;
 }
 
+interface Shown extends Placed {
+  /** No other level is near its own. */
+  readonly alone: boolean;
+}
+
+/** A straight leader is off its level by up to LEVEL_WITH; the next level's leader must not be in that. */
+function isAlone(chip: Placed, all: readonly Placed[]): boolean {
+  return all.every((other) => other === chip || Math.abs(other.lineY - chip.lineY) >= 2 * LEVEL_WITH);
+}
+
+/** As good as level with its line [px]. */
+const LEVEL_WITH = 3;
+
 export function drawChips(
   words: readonly ChipWords[],
   column: ChipColumn,
@@ -52,9 +65,18 @@ export function drawChips(
   { recall }: Memory,
 ): ChipDrawing {
   const all = placeChips(words, column, frame, frozen, held);
-  const placed = all.filter(({ step }) => step !== HIDDEN);
+  const shown = all.filter(({ step }) => step !== HIDDEN);
+  const placed = shown.map((chip) => ({ ...chip, alone: isAlone(chip, shown) }));
   const hidden = all.filter(({ step }) => step === HIDDEN).map((chip) => chip.words);
-  const valuesOf = ({ words: each, step, middle, lineY }: Placed) => [each, step, middle, lineY, column, frame];
+  const valuesOf = ({ words: each, step, middle, lineY, alone }: Shown) => [
+    each,
+    step,
+    middle,
+    lineY,
+    alone,
+    column,
+    frame,
+  ];
   return {
     shapes: [
       group(
@@ -180,13 +202,13 @@ function ladderOf(words: ChipWords, anchor: number): LabelLadder {
   };
 }
 
-/** Stub, slant, stub; straight when the chip stands as good as level with its line. */
-function leader({ words, middle, lineY }: Placed, column: ChipColumn, frame: SectionFrame): Shape[] {
+/** Stub, slant, stub; straight when the chip stands as good as level with its line, and no other is near. */
+function leader({ words, middle, lineY, alone }: Shown, column: ChipColumn, frame: SectionFrame): Shape[] {
   if (!words.known) return [];
   const from = frame.right;
   const to = column.x;
   const points: [number, number][] =
-    Math.abs(middle - lineY) < 3
+    Math.abs(middle - lineY) < LEVEL_WITH && (alone || middle === lineY)
       ? [
           [from, lineY],
           [to, middle],

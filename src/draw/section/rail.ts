@@ -2,24 +2,30 @@
 import type { Metres } from '../../model/si.ts';
 import { depthTicks } from '../scale.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, line, path, polyline, rect, text } from '../shapes.ts';
+import { digits, group, line, path, polyline, rect, tenth, text } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { DepthSpan, FramePlace, ViewName } from '../view.ts';
 import { arrow } from './beyond.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
 
+const SIZE = 12;
+/** For a figure, between the brackets and the ticks [px]. */
+const ROOM = 27;
+
 export function drawRail(frame: SectionFrame): Shape {
-  const { left, top, bottom, ink, show } = frame;
+  const { left, top, bottom, ink, type, show } = frame;
   const ticks = depthTicks(frame, show.units, 54).filter(({ depth }) => depth > -0.01);
   const strokes = ticks
     .map(({ depth, words }) => `M${digits(left)} ${digits(frame.y(depth))}h${words === '' ? -4 : -7}`)
     .join('');
+  const widest = Math.max(...ticks.map(({ words }) => type.width(words, SIZE)), 1);
+  const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widest));
   const figures = ticks
     .filter(({ words }) => words !== '')
     .map(({ depth, words }): Shape => ({
       key: words,
       tag: 'text',
-      attrs: { x: left - 11, y: frame.y(depth) + 4, 'font-size': 12 },
+      attrs: { x: left - 11, y: frame.y(depth) + 4, 'font-size': size },
       text: words,
     }));
   const head = isSeen(frame, 0) ? frame.y(0) : top;

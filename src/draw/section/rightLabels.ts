@@ -173,6 +173,16 @@ function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
   ];
 }
 
+/** Between two marks [px]. */
+const MARK_GAP = 2;
+/** Smaller, and nobody could read its number [px]. */
+const LEAST_MARK = 12;
+
+/** The worst so many, where a low sheet has no room for all; the list and the details have the others. */
+function worst<Known extends { readonly finding: Finding }>(known: readonly Known[], most: number): Known[] {
+  return [...known].sort((a, b) => WEIGHT[b.finding.severity] - WEIGHT[a.finding.severity]).slice(0, most);
+}
+
 /** In a crowd the worst stays nearest to its place. */
 const WEIGHT: Readonly<Record<Severity, number>> = { danger: 8, warning: 3, note: 1 };
 
@@ -193,14 +203,17 @@ export interface MarkDrawing {
 
 /** Each finding's sign stands at its depth beside the hole; signs that would touch step apart, tied to their place. */
 export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { recall }: Memory): MarkDrawing {
-  const placed = findings
-    .flatMap((finding, i) =>
-      finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }],
-    )
-    .sort((a, b) => a.anchor - b.anchor || a.number - b.number);
+  const known = findings.flatMap((finding, i) =>
+    finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }],
+  );
+  const room = frame.bottom - frame.top - 4 + MARK_GAP;
+  const size = Math.max(LEAST_MARK, Math.min(MARK_SIZE, room / known.length - MARK_GAP));
+  const placed = worst(known, Math.floor(room / (size + MARK_GAP) + 1e-9)).sort(
+    (a, b) => a.anchor - b.anchor || a.number - b.number,
+  );
   const middles = fitLabels(
-    placed.map(({ anchor, finding }) => ({ anchor, height: MARK_SIZE, weight: WEIGHT[finding.severity] })),
-    2,
+    placed.map(({ anchor, finding }) => ({ anchor, height: size, weight: WEIGHT[finding.severity] })),
+    MARK_GAP,
     frame.top + 2,
     frame.bottom - 2,
   );
@@ -222,11 +235,11 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { r
     }
     const { severity } = finding;
     shapes.push(
-      recall(`mark/${number}`, [severity, y, frame], () =>
-        drawMark({ number, severity, x, y, size: MARK_SIZE, ink: frame.ink }),
+      recall(`mark/${number}`, [severity, y, size, frame], () =>
+        drawMark({ number, severity, x, y, size, ink: frame.ink }),
       ),
     );
-    marks.push({ number, x, y, size: MARK_SIZE, view: 'O' });
+    marks.push({ number, x, y, size, view: 'O' });
   });
   return { shapes: shapes.length === 0 ? [] : [group('marks', shapes)], marks };
 }
