@@ -6,7 +6,14 @@ import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
 import type { DetailFrame } from './details/contract.ts';
 import type { Box } from './hatch/clip.ts';
 import { heavier } from './heavier.ts';
-import { atScale, layoutSheet, type DetailPlace, type SectionLayout, type SheetLayout } from './layout.ts';
+import {
+  atScale,
+  captionWidth,
+  layoutSheet,
+  type DetailPlace,
+  type SectionLayout,
+  type SheetLayout,
+} from './layout.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
 import { momentOf } from './moment.ts';
 import { drawable, sheetBox, standardScale, type Paper } from './paper.ts';
@@ -15,7 +22,7 @@ import { crop, rect } from './shapes.ts';
 import { drawSection, type SectionDrawing } from './section/drawSection.ts';
 import { sectionWindow, within } from './section/frame.ts';
 import { drawBrackets, whereIs } from './section/rail.ts';
-import { drawCaption } from './sheet/caption.ts';
+import { captionHeight, drawCaption } from './sheet/caption.ts';
 import { describe } from './sheet/describe.ts';
 import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, factorWords } from './sheet/frames.ts';
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
@@ -45,7 +52,10 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
   const lines = recall('subtitle', [solution.facts.well, view.units, ...room], () =>
     subtitleLines(solution, units, headingWidth(view), type),
   );
-  const whole = recall('layout', [lines.length, ...room], () => layoutSheet({ view, subtitleLines: lines.length }));
+  const foot = caption === true ? captionHeight(solution, view, captionWidth(view), type) : 0;
+  const whole = recall('layout', [lines.length, foot, ...room], () =>
+    layoutSheet({ view, subtitleLines: lines.length, captionHeight: foot }),
+  );
   const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section);
   const layout = scale === null ? whole : atScale(whole, spanOf(solution), scale);
   const section =
@@ -119,7 +129,7 @@ function scaleFor(solution: Solution, { box }: SectionLayout): number {
 
 /** The heading may run over the section and its chips; asked before the layout, which needs its number of lines. */
 function headingWidth(view: View): number {
-  return layoutSheet({ view, subtitleLines: 1 }).heading.width;
+  return layoutSheet({ view, subtitleLines: 1, captionHeight: 0 }).heading.width;
 }
 
 function sectionShapes(

@@ -35,21 +35,28 @@ const HEADING = 22;
 /** Room above the ground for the house, which is a symbol and does not shrink with the scale. */
 export const HEADROOM = 50;
 const FOOT = 26;
-const CAPTION_HEIGHT = 118;
+/** Under legend and title block. */
+const CAPTION_FOOT = 8;
 
 export interface LayoutInput {
   readonly view: View;
   /** Lines under the title. */
   readonly subtitleLines: number;
+  /** Of legend and title block; 0 without them [px]. */
+  readonly captionHeight: number;
 }
 
-export function layoutSheet({ view, subtitleLines }: LayoutInput): SheetLayout {
+/** Width of legend and title block [px]. */
+export function captionWidth(view: View): number {
+  return Math.max(LEAST_WIDTH, view.width) - 2 * EDGE;
+}
+
+export function layoutSheet({ view, subtitleLines, captionHeight }: LayoutInput): SheetLayout {
   const width = Math.max(LEAST_WIDTH, view.width);
   const height = Math.max(LEAST_HEIGHT, view.height);
-  const captionHeight = view.caption === true ? CAPTION_HEIGHT : 0;
+  const foot = captionHeight === 0 ? height : height - captionHeight - CAPTION_FOOT;
   const caption =
-    view.caption === true ? { left: EDGE, right: width - EDGE, top: height - captionHeight, bottom: height - 8 } : null;
-  const foot = height - captionHeight;
+    captionHeight === 0 ? null : { left: EDGE, right: width - EDGE, top: foot, bottom: height - CAPTION_FOOT };
   const { sheet, spare = 1 } = view;
   if (sheet === 'all') return { ...allOf(width, foot, subtitleLines, spare), width, height, caption };
   if (sheet === 'section') return { ...sectionOf(width, foot, subtitleLines, spare), width, height, caption };

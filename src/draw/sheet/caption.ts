@@ -8,7 +8,7 @@ import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
 import { digits, group, line, path, polygon, rect, text, type Point } from '../shapes.ts';
-import { isTwoTone, type Ink } from '../theme.ts';
+import { isTwoTone, THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { FramePlace, View } from '../view.ts';
 import { factorWords } from './frames.ts';
@@ -36,40 +36,100 @@ export function drawCaption(
   ink: Ink,
   type: Measure,
 ): Shape[] {
-  const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
-  const legend = { ...box, right: box.right - blockWidth - 20 };
+  const { legend, block } = share(box, blockLines(solution, view, frames, scale), type);
   return [
     line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
-    drawLegend(solution, view, legend, frames, ink, type),
-    drawTitleBlock(solution, view, { ...box, left: box.right - blockWidth }, frames, scale, ink, type),
+    drawLegend(entriesOf(solution, view, frames, ink), legend, ink, type),
+    drawTitleBlock(solution, block, blockLines(solution, view, frames, scale), ink, type),
   ];
 }
 
-/** Column by column; what finds no room is named in the last line. */
-function drawLegend(
-  solution: Solution,
-  view: View,
-  box: Box,
-  frames: readonly FramePlace[],
-  ink: Ink,
-  type: Measure,
-): Shape {
-  const entries = entriesOf(solution, view, frames, ink);
+/** Room of legend and title block together, from the rule above them to the foot [px]. */
+export function captionHeight(solution: Solution, view: View, width: number, type: Measure): number {
+  // Before the sheet is laid out nobody knows its windows: room is kept for all that they may show.
+  const frames = framesOf(view).map((name) => ({ ...WIDEST, view: name }));
+  const entries = entriesOf(solution, view, frames, THEMES[view.theme]).length;
+  const words = blockLines(solution, view, frames, 1000);
+  const whole = { left: 0, right: width, top: 0, bottom: Infinity };
+  const { legend, block } = share(whole, words, type);
+  const rows = Math.ceil(entries / columnsIn(legend, type));
+  const legendHeight = rows * ROW + 10;
+  const blockHeight = blockTall(words, block.right - block.left, type);
+  const wanted = isStacked(whole) ? legendHeight + blockHeight : Math.max(legendHeight, blockHeight);
+  return Math.max(blockHeight, LEAST_HEIGHT, Math.min(wanted, view.height * MOST_SHARE));
+}
+
+const LEAST_HEIGHT = 110;
+/** Of the sheet; what the legend then lacks is counted. */
+const MOST_SHARE = 0.36;
+
+const WIDEST: FramePlace = {
+  view: 'O',
+  x: 0,
+  y: 0,
+  width: 0,
+  height: 0,
+  topDepth: -Infinity,
+  bottomDepth: Infinity,
+  widthFactor: 88.88,
+};
+
+function framesOf({ sheet }: View): FramePlace['view'][] {
+  if (sheet === 'all') return ['O', 'A', 'B'];
+  return [sheet === 'section' ? 'O' : sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C'];
+}
+
+/** Narrower than this, the title block stands under the legend and not beside it [px]. */
+const BESIDE_FROM = 480;
+
+function isStacked({ left, right }: Box): boolean {
+  return right - left < BESIDE_FROM;
+}
+
+function share(box: Box, words: readonly string[], type: Measure): { legend: Box; block: Box } {
+  if (!isStacked(box)) {
+    const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
+    return {
+      legend: { ...box, right: box.right - blockWidth - 20 },
+      block: { ...box, left: box.right - blockWidth },
+    };
+  }
+  const foot = box.bottom - blockTall(words, box.right - box.left, type);
+  return { legend: { ...box, bottom: foot }, block: { ...box, top: foot } };
+}
+
+/** A legend's column is no narrower than this, for words in the shipped face [px]. */
+const COLUMN = 118;
+
+function columnsIn({ left, right }: Box, { spare }: Measure): number {
+  return Math.max(1, Math.floor((right - left) / (SWATCH + 14 + (COLUMN - SWATCH - 14) * spare)));
+}
+
+/** Column by column; what finds no room is counted in the last place. */
+function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure): Shape {
   const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
-  const columns = Math.max(1, Math.min(Math.ceil(entries.length / rows), Math.floor((box.right - box.left) / 118)));
+  const columns = Math.max(1, Math.min(Math.ceil(entries.length / rows), columnsIn(box, type)));
   const width = (box.right - box.left) / columns;
-  const shapes = entries.slice(0, rows * columns).map((entry, i) => {
-    const x = box.left + Math.floor(i / rows) * width;
-    const y = box.top + 10 + (i % rows) * ROW;
-    const room = width - SWATCH - 14;
-    const said = type.width(entry.words, SIZE) <= room ? entry.words : (entry.short ?? entry.words);
-    const words = type.shorten(said, room, SIZE);
-    return group(entry.key, [
-      ...entry.swatch(x, y),
-      text('words', x + SWATCH + 6, y + 10.5, words, { size: SIZE, fill: ink.ink2 }),
-    ]);
+  const room = width - SWATCH - 14;
+  const shown = entries.length <= rows * columns ? entries : entries.slice(0, rows * columns - 1);
+  const at = (i: number) => ({
+    x: box.left + Math.floor(i / rows) * width,
+    y: box.top + 10 + (i % rows) * ROW,
   });
-  return group('legend', shapes, { role: 'group', 'aria-label': 'Legend' });
+  const wordsAt = (i: number, words: string): Shape => {
+    const { x, y } = at(i);
+    return text('words', x + SWATCH + 6, y + 10.5, type.shorten(words, room, SIZE), { size: SIZE, fill: ink.ink2 });
+  };
+  const shapes = shown.map((entry, i) => {
+    const { x, y } = at(i);
+    const said = type.width(entry.words, SIZE) <= room ? entry.words : (entry.short ?? entry.words);
+    return group(entry.key, [...entry.swatch(x, y), wordsAt(i, said)]);
+  });
+  const left = entries.length - shown.length;
+  return group('legend', left === 0 ? shapes : [...shapes, group('more', [wordsAt(shown.length, `${left} more`)])], {
+    role: 'group',
+    'aria-label': 'Legend',
+  });
 }
 
 function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[], ink: Ink): Entry[] {
@@ -202,27 +262,29 @@ function materialSwatch(material: string, x: number, y: number, ink: Ink, view: 
   ];
 }
 
-function drawTitleBlock(
-  solution: Solution,
-  view: View,
-  box: Box,
-  frames: readonly FramePlace[],
-  scale: number | null,
-  ink: Ink,
-  type: Measure,
-): Shape {
+const LINE = 14;
+/** From the block's top to its first line, with the title between. */
+const FIRST_LINE = 34;
+
+function wrapped(words: readonly string[], width: number, type: Measure): string[] {
+  return words.flatMap((each) => type.wrap(each, width, SIZE));
+}
+
+function blockTall(words: readonly string[], width: number, type: Measure): number {
+  return FIRST_LINE + (wrapped(words, width, type).length - 1) * LINE + 6;
+}
+
+function drawTitleBlock(solution: Solution, box: Box, words: readonly string[], ink: Ink, type: Measure): Shape {
   const width = box.right - box.left;
-  const lines = blockLines(solution, view, frames, scale).flatMap((words) => type.wrap(words, width, SIZE, 400, 2));
-  const rows = Math.floor((box.bottom - box.top - 24) / 14);
   return group('titleBlock', [
     text('title', box.left, box.top + 19, type.shorten(titleOf(solution), width, 13, 600), {
       size: 13,
       weight: 600,
       fill: ink.ink,
     }),
-    ...lines
-      .slice(0, rows)
-      .map((words, i) => text(`line/${i}`, box.left, box.top + 34 + i * 14, words, { size: SIZE, fill: ink.ink2 })),
+    ...wrapped(words, width, type).map((each, i) =>
+      text(`line/${i}`, box.left, box.top + FIRST_LINE + i * LINE, each, { size: SIZE, fill: ink.ink2 }),
+    ),
   ]);
 }
 
