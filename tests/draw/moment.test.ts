@@ -67,7 +67,10 @@ describe('the check valve', () => {
     expect(lifted({ pumping: true, valveOpen: 0.5 })).toBeCloseTo(lifted({ pumping: true }) / 2, 1);
   });
   test('that points down stays shut, and nothing flows', () => {
-    const plan = planOf({ ...sample('tamarack-ridge'), string: { ...(sample('tamarack-ridge')['string'] as object), arrow: 'down' } });
+    const plan = planOf({
+      ...sample('tamarack-ridge'),
+      string: { ...(sample('tamarack-ridge')['string'] as object), arrow: 'down' },
+    });
     const shut = at({ pumping: true, flow: 0.5 }, solve(plan));
     expect(solve(plan).facts.string.arrow).toBe('down');
     expect(find(shut.shapes, 'checkValve > poppet').attrs['transform']).toBeUndefined();

@@ -1,0 +1,217 @@
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import { chip, handOn, openSample, undo } from './hands.ts';
+
+const switchOn = (page: Page): Locator => page.getByRole('button', { name: 'Pump on', exact: true });
+const switchOff = (page: Page): Locator => page.getByRole('button', { name: 'Pump off', exact: true });
+const back = (page: Page): Locator => page.getByRole('button', { name: 'Back to usual' });
+const season = (page: Page): Locator => page.getByRole('slider', { name: 'Season' });
+/** Marks of the flow in the section: round strokes that nothing fills. */
+const marks = (page: Page): Locator =>
+  page.locator('.section svg [fill="none"][stroke-linecap="round"][stroke-linejoin="round"]');
+/** Whether the pump runs, as the section says it beside the pump: haloed, on one line or two. */
+const word = (page: Page): Locator => page.locator('.section svg text[paint-order="stroke"]');
+
+/** How often the drawing was written to in so many frames. */
+async function writes(page: Page, frames: number): Promise<number> {
+  return page.evaluate(async (count) => {
+    let written = 0;
+    const watch = new MutationObserver((records) => (written += records.length));
+    for (const svg of document.querySelectorAll('.stage svg'))
+      watch.observe(svg, { attributes: true, childList: true, characterData: true, subtree: true });
+    for (let i = 0; i < count; i++) await new Promise((resolve) => requestAnimationFrame(resolve));
+    watch.disconnect();
+    return written;
+  }, frames);
+}
+
+/** Height of the dashed line of the level that is drawn, px from the top of its SVG. */
+async function drawnLevel(page: Page): Promise<number> {
+  return page
+    .locator('.section svg [stroke-dasharray="9 4"]')
+    .first()
+    .evaluate((line) => line.getBoundingClientRect().top - (line.closest('svg')?.getBoundingClientRect().top ?? 0));
+}
+
+test('nothing moves by itself; with the pump on water flows and falls, with the pump off it rises again', async ({
+  page,
+}) => {
+  await openSample(page);
+  await expect(marks(page)).toHaveCount(0);
+  const undoable = await undo(page).isEnabled();
+  expect(await writes(page, 12)).toBe(0);
+
+  await switchOn(page).click();
+  await expect(switchOn(page)).toHaveAttribute('aria-pressed', 'true');
+  await expect(word(page).first()).toHaveText(/^pump( on)?$/);
+  await expect(page.getByText(/^Drawn: water as it stands .* after the start$/)).toBeVisible();
+  const first = await marks(page).last().getAttribute('d');
+  await expect.poll(() => marks(page).last().getAttribute('d')).not.toBe(first);
+  expect(await writes(page, 6)).toBeGreaterThan(5);
+  const early = await drawnLevel(page);
+  await expect.poll(() => drawnLevel(page)).toBeGreaterThan(early + 3);
+
+  await switchOff(page).click();
+  await expect(switchOff(page)).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.getByText(/^Drawn: water as it stands .* after the pump stopped$/)).toBeVisible();
+  const deep = await drawnLevel(page);
+  await expect.poll(() => drawnLevel(page)).toBeLessThan(deep - 3);
+
+  await back(page).click();
+  await expect(marks(page)).toHaveCount(0);
+  await expect(word(page)).toHaveCount(0);
+  expect(await writes(page, 12)).toBe(0);
+  expect(await undo(page).isEnabled()).toBe(undoable);
+});
+
+test('it can be held still, and goes on from there', async ({ page }) => {
+  await openSample(page);
+  await switchOn(page).click();
+  await page.getByRole('button', { name: 'Hold still' }).click();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+  await expect(marks(page)).not.toHaveCount(0);
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await expect.poll(() => writes(page, 6)).toBeGreaterThan(5);
+});
+
+test('for one who wants it still, states change at once and arrows stand', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await openSample(page);
+  await switchOn(page).click();
+  await expect(marks(page)).not.toHaveCount(0);
+  await expect(page.getByText('Drawn: pump on, water at its pumping level')).toBeVisible();
+  await expect.poll(() => writes(page, 3)).toBe(0);
+  expect(await writes(page, 20)).toBe(0);
+  await expect(page.getByRole('button', { name: 'Hold still' })).toHaveCount(0);
+  await switchOff(page).click();
+  await expect(page.getByText('Drawn: pump off, water at rest')).toBeVisible();
+  await expect(marks(page)).toHaveCount(0);
+  expect(await writes(page, 20)).toBe(0);
+});
+
+test('one who asks for stillness midway has it at once', async ({ page }) => {
+  await openSample(page);
+  await switchOn(page).click();
+  await expect.poll(() => writes(page, 6)).toBeGreaterThan(5);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await expect.poll(() => writes(page, 12)).toBe(0);
+});
+
+test('neither paper nor a saved drawing knows of it', async ({ page, isMobile }) => {
+  await openSample(page);
+  const save = async (): Promise<string> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save drawing' }).click(),
+    ]);
+    return readFile(await download.path(), 'utf8');
+  };
+  // On a phone the button is in a menu of its own, and saves the same file.
+  const before = isMobile ? '' : await save();
+  await season(page).fill('30');
+  await switchOn(page).click();
+  await expect(marks(page)).not.toHaveCount(0);
+  if (!isMobile) expect(await save()).toBe(before);
+  await page.emulateMedia({ media: 'print' });
+  await expect(marks(page)).toHaveCount(0);
+  await expect(word(page)).toHaveCount(0);
+  await expect(page.getByText(/^Drawn:/)).toHaveCount(0);
+  await expect(switchOn(page)).toBeHidden();
+  await expect.poll(() => writes(page, 12)).toBe(0);
+});
+
+test('keys alone do all of it, and what is switched is said once', async ({ page, isMobile }) => {
+  test.slow(isMobile);
+  await openSample(page);
+  await page.evaluate(() => {
+    const said: string[] = [];
+    Object.assign(window, { said });
+    const live = document.querySelector('[aria-live="polite"], [role="status"]');
+    if (live === null) throw new Error('nothing speaks');
+    new MutationObserver(() => said.push(live.textContent)).observe(live, {
+      childList: true,
+      characterData: true,
+      subtree: true,
+    });
+  });
+  // A sentence ends in a hard space every second time, so that it is heard again.
+  const said = () => page.evaluate(() => (window as unknown as { said: string[] }).said.map((words) => words.trim()));
+  for (let i = 0; i < 80 && !(await switchOn(page).evaluate((each) => each === document.activeElement)); i++)
+    await page.keyboard.press('Tab');
+  await page.keyboard.press('Space');
+  await expect.poll(() => writes(page, 6)).toBeGreaterThan(5);
+  expect(await said()).toEqual(['Pump on. The water falls from rest.']);
+  await page.keyboard.press('Tab');
+  await expect(switchOff(page)).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect.poll(said).toContainEqual(expect.stringContaining('Pump off. The water comes back.'));
+  await season(page).focus();
+  await page.keyboard.press('Home');
+  await expect(season(page)).toHaveAttribute('aria-valuetext', 'Autumn, before the first frost, frost 0 in of 48 in');
+  await page.keyboard.press('PageUp');
+  await expect(season(page)).not.toHaveAttribute('aria-valuetext', /frost 0 in/);
+  await page.keyboard.press('End');
+  await expect(season(page)).toHaveAttribute('aria-valuetext', 'Spring, at the end of the frost, frost 48 in of 48 in');
+});
+
+test('the frozen ground grows with the season, and the frost line stays', async ({ page }) => {
+  await openSample(page);
+  const line = page.locator('.section svg [stroke-dasharray="9 3 1.6 3"]');
+  // The words over the drawing take their room from it first.
+  await season(page).fill('90');
+  await expect(page.getByText(/^Drawn: frost/)).toBeVisible();
+  const place = await line.getAttribute('y1');
+  const band = page.locator('.section svg rect[fill-opacity="0.82"]');
+  const tall = async () => Number(await band.getAttribute('height'));
+  const late = await tall();
+  // A third of the half-sine season has a quarter of its cold, and that freezes half of the depth.
+  await season(page).fill('33');
+  await expect.poll(tall).toBeLessThan(late * 0.53);
+  expect(await tall()).toBeGreaterThan(late * 0.47);
+  expect(await line.getAttribute('y1')).toBe(place);
+  await expect(page.getByText('Drawn: frost 24 in')).toBeVisible();
+});
+
+test('where the ground does not freeze there is no season', async ({ page }) => {
+  await openSample(page, 'Palo Amargo guest house');
+  await expect(switchOn(page)).toBeVisible();
+  await expect(season(page)).toHaveCount(0);
+});
+
+test('taking hold of a level stops it all, and the drawing is as planned', async ({ page, hasTouch }) => {
+  await openSample(page);
+  await season(page).fill('50');
+  await switchOn(page).click();
+  await expect(marks(page)).not.toHaveCount(0);
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch === true);
+  await hand.press();
+  await hand.moveBy(20);
+  await expect(marks(page)).toHaveCount(0);
+  await expect(page.getByText(/^Drawn:/)).toBeHidden();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+  await hand.release();
+  await expect(switchOn(page)).toHaveAttribute('aria-pressed', 'false');
+  await expect(marks(page)).toHaveCount(0);
+});
+
+test('the page stays accessible while the well runs', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await openSample(page);
+  await season(page).fill('40');
+  await switchOn(page).click();
+  await expect(marks(page)).not.toHaveCount(0);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations).toEqual([]);
+});
+
+test('the controls leave the drawing where it is', async ({ page, isMobile }) => {
+  await openSample(page);
+  const top = async () => (await page.locator('.section svg').first().boundingBox())?.y ?? 0;
+  const before = await top();
+  await switchOn(page).click();
+  await expect(marks(page)).not.toHaveCount(0);
+  await page.evaluate(() => scrollTo(0, 0));
+  // One line of words over it, and no more.
+  expect((await top()) - before).toBeLessThan(isMobile ? 44 : 40);
+});
