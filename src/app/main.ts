@@ -4,6 +4,7 @@ import App from './App.svelte';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
+import './styles/contrast.css';
 import './styles/print.css';
 
 const target = document.getElementById('app');

@@ -1,9 +1,10 @@
 /** How this device likes to see a well: units, theme, snapping. No part of the plan, so undo leaves it alone. */
 import { MediaQuery } from 'svelte/reactivity';
+import type { View } from '../../draw/view.ts';
 import type { Store } from './store.ts';
 
 export type Units = 'us' | 'metric';
-export type ThemeChoice = 'system' | 'light' | 'dark';
+export type ThemeChoice = 'system' | 'light' | 'dark' | 'contrast';
 
 const KEY = 'wellcut/settings';
 
@@ -14,19 +15,34 @@ export class Settings {
   snapping = $state(true);
 
   readonly #dark = new MediaQuery('(prefers-color-scheme: dark)');
+  readonly #moreContrast = new MediaQuery('(prefers-contrast: more)');
+  readonly #forced = new MediaQuery('(forced-colors: active)');
   readonly #store: Store;
 
   constructor(store: Store) {
     this.#store = store;
     const { units, theme, snapping } = readSettings(store.get(KEY));
     if (units === 'us' || units === 'metric') this.units = units;
-    if (theme === 'light' || theme === 'dark') this.theme = theme;
+    if (theme === 'light' || theme === 'dark' || theme === 'contrast') this.theme = theme;
     if (typeof snapping === 'boolean') this.snapping = snapping;
   }
 
   /** What the page wears now. */
   get shade(): 'light' | 'dark' {
-    return this.theme === 'system' ? (this.#dark.current ? 'dark' : 'light') : this.theme;
+    const chosen = this.theme === 'light' || this.theme === 'dark';
+    // Forced colours are the system's whatever was chosen here, and the browser then calls them light or dark.
+    return chosen && !this.#forced.current ? (this.theme as 'light' | 'dark') : this.#dark.current ? 'dark' : 'light';
+  }
+
+  /** Strong contrast: chosen here, or asked for by the system, which leaves drawings alone when it forces colours. */
+  get contrast(): boolean {
+    return this.theme === 'contrast' || this.#moreContrast.current || this.#forced.current;
+  }
+
+  /** What the drawing wears now. */
+  get drawn(): View['theme'] {
+    if (!this.contrast) return this.shade;
+    return this.shade === 'dark' ? 'contrast-dark' : 'contrast';
   }
 
   keep(): void {
