@@ -39,7 +39,7 @@ export interface Extra {
 }
 
 /** In a narrow frame the ground behind the labels is left without line work; in a wide one that would look cut off. */
-const WIDE_PX = 420;
+const WIDE_PX = 620;
 
 export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan, memory: Memory): DetailScene {
   const { x, y, width, height, ink, type, units } = frame;

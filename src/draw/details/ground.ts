@@ -147,7 +147,7 @@ function drawSurface({ facts, values }: Solution, pen: Pen, ink: Ink, place: Gro
     drawTurf(ink, NEAR, {
       grown: [
         [box.left, grouted ? holeLeft : pen.x(-casing)],
-        [grouted ? holeRight : pen.x(casing), box.right],
+        [grouted ? holeRight : pen.x(casing), place.labelsFrom],
       ],
       snowed: snows
         ? [

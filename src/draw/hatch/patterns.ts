@@ -76,7 +76,7 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
   weatheredRock: { draw: cells(26, 16, 5, 4, brokenStone) },
   rock: { draw: cells(24, 17, 4, 4, splinter) },
-  unknown: { draw: cells(46, 30, 4, 6, questionMark) },
+  unknown: { draw: cells(58, 38, 4, 6, questionMark) },
 };
 
 /** A number between 0 and 1 that belongs to a place on the grid: the same place always gives the same one. */
@@ -149,7 +149,7 @@ function bricks(closeCourse: number, closeLength: number, lean: number): Pattern
       if (y > box.top + 0.5) pen.stroke(box.left, y, box.right, y);
       const from = Math.max(y, box.top);
       const to = Math.min(y + course, box.bottom);
-      const slant = (at: number) => lean * (1 - (at - y) / course);
+      const slant = (at: number) => Math.round(lean * (1 - (at - y) / course));
       const shift = row % 2 === 0 ? 0 : length / 2;
       for (let x = Math.ceil((box.left - shift) / length) * length + shift; x + lean < box.right; x += length) {
         if (x > box.left) pen.stroke(x + slant(from), from, x + slant(to), to);

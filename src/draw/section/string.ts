@@ -134,7 +134,7 @@ function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape
 
 function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionFrame): Shape[] {
   const ties = parts.filter((part) => part.kind === 'tie');
-  const bands: string[] = [];
+  const bands = new Pen();
   let last = Infinity;
   // From the pump up, as they are numbered, so that the ones kept stay while the top moves.
   for (const tie of ties) {
@@ -145,9 +145,9 @@ function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionF
     if (!isSeen(frame, middle)) continue;
     const x = frame.x(run.pipe(middle));
     const half = Math.max(4, tie.radius * frame.kx) + 1;
-    bands.push(`M${digits(x - half - 5)} ${digits(y)}h${digits(2 * half + 5)}`);
+    bands.stroke(x - half - 5, y, x + half, y);
   }
-  return bands.length === 0 ? [] : [path('ties', bands.join(''), { stroke: frame.ink.tape, 'stroke-width': 2.4 })];
+  return bands.path === '' ? [] : [path('ties', bands.path, { stroke: frame.ink.tape, 'stroke-width': 2.4 })];
 }
 
 interface PumpBody {
