@@ -181,7 +181,9 @@ function drawBody(
   if (isNear(frame)) {
     const { line } = topParts;
     const arrives = line === undefined ? 0 : (line.top + line.bottom) / 2;
-    const near = drawNearWell(solution, frame, housePlace(frame.y(arrives), frame).pipeX + 2, memory, moment);
+    // A line under the ground turns up to the house; one above it ends behind the house, short of its far wall.
+    const right = arrives > 0 ? housePlace(frame.y(arrives), frame).pipeX + 2 : frame.right - 5;
+    const near = drawNearWell(solution, frame, right, memory, moment);
     return { ...near, trueExtents: [] };
   }
   const string = recall('string', [parts, facts.pump, facts.dropPipe, facts.top, facts.well.casings, bore, frame], () =>
