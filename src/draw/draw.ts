@@ -24,7 +24,7 @@ import { sectionWindow, within } from './section/frame.ts';
 import { drawBrackets, whereIs } from './section/rail.ts';
 import { captionHeight, drawCaption } from './sheet/caption.ts';
 import { describe } from './sheet/describe.ts';
-import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, factorWords } from './sheet/frames.ts';
+import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, scaleCaption } from './sheet/frames.ts';
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
 import { drawLit } from './sheet/lit.ts';
 import { drawMat } from './sheet/mat.ts';
@@ -144,8 +144,7 @@ function sectionShapes(
   const chips = layout.section?.chips;
   const bracketX = layout.section?.bracketX ?? null;
   const places = details.map((detail) => detail.place);
-  const ratio = scale === null ? '' : `SCALE 1:${scale} vertical, `;
-  const words = `${ratio}widths ×${factorWords(place.widthFactor)}`;
+  const words = scaleCaption(place, scale, frame.show, frame.type);
   return [
     ...section.shapes,
     ...(bracketX === null

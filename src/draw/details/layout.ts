@@ -24,6 +24,11 @@ function labelsWidth(width: number, spare: number): number {
 /** Room between the last part and the labels, where leaders turn. */
 export const LEADER_PX = 22;
 
+/** Where the labels' column begins [px]. */
+export function labelsLeft({ x, width, type }: Pick<DetailFrame, 'x' | 'width' | 'type'>): number {
+  return x + width - EDGE_PX - labelsWidth(width, type.spare);
+}
+
 export interface Room {
   /** Beside the axis, what must have room left and right [m]. */
   readonly roomLeft: Metres;
@@ -48,10 +53,10 @@ export function layOutFrame(
   pipeDiameter: Metres,
   plan: Room,
 ): Layout {
-  const { x, y, width, height, theme, type } = frame;
+  const { x, y, width, height, theme } = frame;
   const down = height / (bottomDepth - topDepth);
   const right = x + width - EDGE_PX;
-  const left = right - labelsWidth(width, type.spare);
+  const left = labelsLeft(frame);
   const room = left - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
   const wide = plan.roomLeft + plan.roomRight;
   const factor = plan.trueProportion

@@ -8,6 +8,7 @@ import { group, path, rect, text } from '../shapes.ts';
 import { block, stroke } from '../parts/outline.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
+import { labelsLeft } from './layout.ts';
 import type { DetailContext } from './context.ts';
 import { inflowsOf } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
@@ -64,7 +65,9 @@ function drawScaleBar({ frame, pen }: DetailContext): Shape {
   const wide = length * pen.down;
   const left = x + RAIL_PX + 10;
   const foot = y + height - 14;
-  const words = `${show(units).small(length)}, true proportion`;
+  const size = show(units).small(length);
+  const whole = `${size}, true proportion`;
+  const words = left + type.width(whole, 11) + 8 <= labelsLeft(frame) ? whole : size;
   return group('scaleBar', [
     rect('patch', left - 5, foot - 16, Math.max(wide, type.width(words, 11)) + 10, 24, {
       fill: ink.paper,

@@ -1,4 +1,5 @@
 /** The details' borders, headings, and the dotted links that tell where in the section they stand. */
+import type { Metres } from '../../model/si.ts';
 import { feet, type Show } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect, text } from '../shapes.ts';
@@ -58,11 +59,9 @@ export function drawLink(frame: FramePlace, fromX: number, fromTop: number, from
 }
 
 /** A ratio holds on paper only, and only while nobody copies it at another size: a bar holds always. */
-export function drawScaleBar({ x, y, width, height, topDepth, bottomDepth }: FramePlace, show: Show, ink: Ink): Shape {
-  const perMetre = height / (bottomDepth - topDepth);
-  const unit = show.units === 'us' ? feet(1) : 1;
-  const length = BARS.map((each) => each * unit).find((each) => each * perMetre >= width * 0.12) ?? unit;
-  const right = x + length * perMetre;
+export function drawScaleBar(place: FramePlace, show: Show, ink: Ink): Shape {
+  const { x, y, height } = place;
+  const { length, right } = scaleBar(place, show);
   const foot = y + height + 15;
   return group('scaleBar', [
     rect('first', x, foot - 3, (right - x) / 2, 4, { fill: ink.ink, stroke: ink.ink, 'stroke-width': 0.8 }),
@@ -73,6 +72,27 @@ export function drawScaleBar({ x, y, width, height, topDepth, bottomDepth }: Fra
     }),
     text('words', right + 6, foot + 2, hold(show.depth(length)), { size: 11, fill: ink.ink2 }),
   ]);
+}
+
+/** Length of the bar and where it ends. */
+function scaleBar(
+  { x, width, height, topDepth, bottomDepth }: FramePlace,
+  { units }: Show,
+): { length: Metres; right: number } {
+  const perMetre = height / (bottomDepth - topDepth);
+  const unit = units === 'us' ? feet(1) : 1;
+  const length = BARS.map((each) => each * unit).find((each) => each * perMetre >= width * 0.12) ?? unit;
+  return { length, right: x + length * perMetre };
+}
+
+/** What there is room for beside the scale bar: the ratio in full, the ratio, or the widths alone. */
+export function scaleCaption(place: FramePlace, scale: number | null, show: Show, type: Measure): string {
+  const widths = `widths ×${factorWords(place.widthFactor)}`;
+  if (scale === null) return widths;
+  const { length, right } = scaleBar(place, show);
+  const room = place.x + place.width - (right + 6 + type.width(hold(show.depth(length)), 11) + 8);
+  const ways = [`SCALE 1:${scale} vertical, ${widths}`, `1:${scale}, ${widths}`, `1:${scale}`];
+  return ways.find((each) => type.width(each, 12) <= room) ?? '';
 }
 
 const BARS = [1, 2, 5, 10, 20, 50, 100, 200, 500];

@@ -1,11 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { draw, type Scene, type View } from '../../../src/draw/index.ts';
-import { solve, type Solution } from '../../../src/model/index.ts';
+import type { Scene, View } from '../../../src/draw/index.ts';
+import type { Solution } from '../../../src/model/index.ts';
 import { feet } from '../../../src/model/units.ts';
-import { anyPlan } from '../../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
-import { covered, find, flat, number, ownShapes, picture, SHEET, textBoxes } from '../pictures.ts';
+import { overlaps } from '../labels/faults.ts';
+import { find, flat, number, ownShapes, picture, textBoxes } from '../pictures.ts';
 
 function frameOf(scene: Scene) {
   const frame = scene.frames.find((each) => each.view === 'O');
@@ -178,56 +177,15 @@ const WINDOWS: readonly Partial<View>[] = [
   { sheet: 'all', width: 1000, height: 1080, caption: true },
 ];
 
-/** A pixel of overlap is a descender beside a capital, no more. */
-const GRACE = 1;
-
-function overlaps(scene: Scene): string[] {
-  const boxes = textBoxes(ownShapes(scene));
-  const found: string[] = [];
-  boxes.forEach((a, i) => {
-    for (const b of boxes.slice(i + 1))
-      if (covered(a, b) > GRACE) found.push(`"${a.words}" (${a.path}) over "${b.words}" (${b.path})`);
-  });
-  return found;
-}
-
 describe('labels', () => {
   test.each(SAMPLES)('of %s never run over each other, in any window and either system of units', (name) => {
     for (const window of WINDOWS) {
       for (const units of ['us', 'metric'] as const) {
         const { scene } = picture(planOf(sample(name)), { ...window, units });
-        expect(overlaps(scene), JSON.stringify({ ...window, units })).toEqual([]);
+        expect(overlaps(textBoxes(ownShapes(scene))), JSON.stringify({ ...window, units })).toEqual([]);
       }
     }
   });
-
-  test('nor do those of any plan, and all stay on the sheet', () => {
-    fc.assert(
-      fc.property(anyPlan, fc.constantFrom(...WINDOWS), (plan, window) => {
-        const scene = draw(solve(plan), { ...SHEET, ...window });
-        expect(overlaps(scene).join('; ')).toBe('');
-        for (const box of textBoxes(ownShapes(scene))) {
-          expect(box.left, box.path).toBeGreaterThanOrEqual(0);
-          expect(box.right, box.path).toBeLessThanOrEqual(scene.width);
-          expect(box.bottom, box.path).toBeLessThanOrEqual(scene.height);
-        }
-      }),
-      { seed: 2_026, numRuns: 3000 },
-    );
-  }, 60_000);
-
-  test('chips never overlap, so handles never do', () => {
-    fc.assert(
-      fc.property(anyPlan, fc.constantFrom(...WINDOWS), (plan, window) => {
-        const { chips } = draw(solve(plan), { ...SHEET, ...window });
-        chips.forEach((chip, i) => {
-          const next = chips[i + 1];
-          if (next !== undefined) expect(next.y).toBeGreaterThanOrEqual(chip.y + chip.height - 1e-6);
-        });
-      }),
-      { seed: 77, numRuns: 500 },
-    );
-  }, 60_000);
 
   test('the band’s labels keep off the rail', () => {
     for (const window of WINDOWS) {
