@@ -39,8 +39,14 @@ interface Layer {
 /** Layers without gaps down to the window's foot; what nobody described is drawn as unknown. */
 function layersOf({ facts }: Solution, pen: Pen): Layer[] {
   const layers: Layer[] = facts.well.layers.map(({ material, top, bottom }) => ({ material, top, bottom }));
-  const end = layers[layers.length - 1]?.bottom ?? 0;
-  if (end < pen.bottom) layers.push({ material: null, top: Math.max(0, end), bottom: pen.bottom + 1 });
+  const last = layers[layers.length - 1];
+  const end = last?.bottom ?? 0;
+  if (end < pen.bottom) {
+    // A report ends with the hole: what the last layer was made of goes on below it, as in the section.
+    const goesOn = last !== undefined && end >= facts.well.depth - 0.01;
+    if (goesOn) layers[layers.length - 1] = { ...last, bottom: pen.bottom + 1 };
+    else layers.push({ material: null, top: Math.max(0, end), bottom: pen.bottom + 1 });
+  }
   return layers.filter(({ top, bottom }) => bottom > pen.top && top < pen.bottom);
 }
 
