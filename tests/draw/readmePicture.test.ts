@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { draw, toSvg } from '../../src/draw/index.ts';
+import { draw, SPARE_ELSEWHERE, toSvg } from '../../src/draw/index.ts';
 import { solve } from '../../src/model/index.ts';
 import { planOf, sample } from '../plans/build.ts';
 
@@ -12,6 +12,7 @@ test('the picture in the README is what the program draws today (npm run picture
     units: 'us',
     theme: 'light',
     caption: true,
+    spare: SPARE_ELSEWHERE,
   });
   const shown = readFileSync(new URL('../../static/pictures/tamarack-ridge.svg', import.meta.url), 'utf8');
   expect(shown).toBe(`${toSvg(scene)}\n`);
