@@ -23,13 +23,12 @@ export function drawDetailFlow(
   box: WindowBox,
   memory: Memory,
 ): Shape[] {
-  if (moment?.pumping === undefined) return [];
-  return [
-    group('flow', [
-      ...drawMarks(solution, moment, ink, pen, box, memory),
-      ...wordOnMotor(solution, moment.pumping, pen, box, ink, type),
-    ]),
-  ];
+  const pumping = moment?.pumping;
+  if (moment === undefined || pumping === undefined) return [];
+  const word = memory.recall('pumpWord', [pumping, solution.parts, pen, box.top, box.bottom, ink, type], () =>
+    wordOnMotor(solution, pumping, pen, box, ink, type),
+  );
+  return [group('flow', [...drawMarks(solution, moment, ink, pen, box, memory), ...word])];
 }
 
 /** Half a mark of what comes out of the ground: large while the pump draws it, small while the level comes back. */

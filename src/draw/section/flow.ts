@@ -25,13 +25,13 @@ export function drawSectionFlow(
   frame: SectionFrame,
   memory: Memory,
 ): Shape[] {
-  if (moment?.pumping === undefined) return [];
-  return [
-    group('flow', [
-      ...drawMarks(solution, topParts, moment, frame, memory),
-      ...wordUnderPump(solution, moment.pumping, frame),
-    ]),
-  ];
+  const pumping = moment?.pumping;
+  if (moment === undefined || pumping === undefined) return [];
+  const { facts, bore } = solution;
+  const word = memory.recall('pumpWord', [pumping, facts.pump, facts.well, bore, frame], () =>
+    wordUnderPump(solution, pumping, frame),
+  );
+  return [group('flow', [...drawMarks(solution, topParts, moment, frame, memory), ...word])];
 }
 
 function drawMarks(
