@@ -82,5 +82,6 @@ test('every target is at least 24 px, and 44 px for a finger', async ({ page, ha
     .locator('[data-handle]')
     .evaluateAll((all) => all.map((each) => each.getBoundingClientRect().height));
   expect(heights.length).toBeGreaterThan(6);
-  for (const height of heights) expect(height).toBeGreaterThanOrEqual(least);
+  // A place between two pixels is a hair off in single precision.
+  for (const height of heights) expect(height).toBeGreaterThanOrEqual(least - 0.001);
 });
