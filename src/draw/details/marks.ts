@@ -47,7 +47,7 @@ export function drawMarks(
   return { shapes, marks };
 }
 
-/** As wanted, else left of that, else right as far as the labels, else so in the next rows; nowhere in a frame that is full. */
+/** As wanted, else left of that, also a row up or down; else right as far as the labels, over the well, and in any row; nowhere in a frame that is full. */
 function freePlace(
   x: number,
   y: number,
@@ -64,14 +64,20 @@ function freePlace(
       ({ left, right, top, bottom }) =>
         atX + half <= left || atX - half >= right || atY + half <= top || atY - half >= bottom,
     );
-  const rows = Math.ceil((box.bottom - box.top) / step);
-  for (let row = 0; row <= 2 * rows; row++) {
-    const atY = y + (row % 2 === 0 ? -1 : 1) * Math.ceil(row / 2) * step;
-    if (atY < box.top + edge || atY > box.bottom - edge) continue;
-    for (let atX = x; atX >= box.left + edge; atX -= step) if (isFree(atX, atY)) return { x: atX, y: atY };
-    for (let atX = x + step; atX <= box.right - edge; atX += step) if (isFree(atX, atY)) return { x: atX, y: atY };
-  }
-  return null;
+  const rowsIn = (count: number): number[] =>
+    Array.from({ length: 2 * count + 1 }, (_, i) => y + (i % 2 === 0 ? -1 : 1) * Math.ceil(i / 2) * step).filter(
+      (row) => row >= box.top + edge && row <= box.bottom - edge,
+    );
+  const lefts: number[] = [];
+  for (let at = x; at >= box.left + edge; at -= step) lefts.push(at);
+  const rights: number[] = [];
+  for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
+  const all = Math.ceil((box.bottom - box.top) / step);
+  const places = [
+    ...rowsIn(1).flatMap((row) => lefts.map((at) => ({ x: at, y: row }))),
+    ...rowsIn(all).flatMap((row) => [...lefts, ...rights].map((at) => ({ x: at, y: row }))),
+  ];
+  return places.find((place) => isFree(place.x, place.y)) ?? null;
 }
 
 /** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs. */

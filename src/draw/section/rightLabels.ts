@@ -217,7 +217,8 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { r
     frame.top + 2,
     frame.bottom - 2,
   );
-  const x = frame.axis + frame.holeHalf + MARK_LANE;
+  // From near the hole may reach across: the marks then stand over it, and keep off the chips' leaders.
+  const x = Math.min(frame.axis + frame.holeHalf + MARK_LANE, frame.right - size / 2 - 2);
   const shapes: Shape[] = [];
   const marks: MarkPlace[] = [];
   placed.forEach(({ number, finding, anchor }, i) => {

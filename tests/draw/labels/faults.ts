@@ -126,8 +126,9 @@ function runsThrough([ax, ay, bx, by]: Segment, { left, right, top, bottom }: Bo
 }
 
 /** Chips out of the order of what they read, or over each other. */
-export function disorder({ chips, marks }: Scene): string[] {
+export function disorder({ chips: unordered, marks }: Scene): string[] {
   const found: string[] = [];
+  const chips = [...unordered].sort((a, b) => a.y - b.y);
   chips.forEach((chip, i) => {
     const above = chips[i - 1];
     if (above === undefined) return;
