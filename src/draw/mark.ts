@@ -1,7 +1,8 @@
 /** The numbered sign of a finding: octagon, triangle, circle, so that its shape says how bad it is before colour does. */
 import type { Severity } from '../model/solution.ts';
+import { straight } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
-import { circle, group, path, polygon, text, type Point } from './shapes.ts';
+import { circle, group, path, text, type Point } from './shapes.ts';
 import type { Ink } from './theme.ts';
 
 export interface MarkLook {
@@ -30,14 +31,14 @@ export function drawMark(mark: MarkLook): Shape {
 function outline({ severity, x, y, size, ink }: MarkLook): Shape {
   const r = size / 2;
   const halo = { stroke: ink.paper, 'stroke-width': 1.5 };
-  if (severity === 'danger') return path('sign', polygon(octagon(x, y, r)), { fill: ink.danger, ...halo });
+  if (severity === 'danger') return path('sign', straight(octagon(x, y, r)), { fill: ink.danger, ...halo });
   if (severity === 'note') return circle('sign', x, y, r - 1, { fill: ink.paper, stroke: ink.note, 'stroke-width': 2 });
   const triangle: Point[] = [
     [x, y - r],
     [x + r * 1.12, y + r * 0.9],
     [x - r * 1.12, y + r * 0.9],
   ];
-  return path('sign', polygon(triangle), {
+  return path('sign', straight(triangle), {
     fill: ink.warning,
     stroke: ink.onWarning,
     'stroke-width': 1.5,

@@ -1,6 +1,7 @@
 /** The depth rail inside a detail: a quiet strip with its own ticks. */
 import { feet, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
+import { Pen as LinePen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
@@ -39,14 +40,14 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
   const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widestFor(each) <= ROOM) ?? 10;
   const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widestFor(step)));
   const texts: Shape[] = [];
-  let ticks = '';
+  const ticks = new LinePen();
   const first = Math.ceil(pen.top / unit / step);
   const last = Math.floor(pen.bottom / unit / step);
   for (let n = first; n <= last; n++) {
     const at = pen.y(n * step * unit);
     if (at < y + 24 || at > y + height - 6) continue;
     const words = String(Math.round(n * step * 10) / 10);
-    ticks += stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
+    ticks.stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
     texts.push({
       key: `at ${words}`,
       tag: 'text',
@@ -54,7 +55,7 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
       text: words.replace('-', '\u2212'),
     });
     const half = at + (step * unit * pen.down) / 2;
-    if (half < y + height) ticks += stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
+    if (half < y + height) ticks.stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
   }
   const unitWord = show(units)
     .depth(0)
@@ -62,7 +63,7 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
   return group('rail', [
     rect('strip', x, y, RAIL_PX, height, { fill: ink.paper }),
     path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair }),
-    path('ticks', ticks, { stroke: ink.ink }),
+    path('ticks', ticks.path, { stroke: ink.ink }),
     group('figures', texts, { 'font-size': size, fill: ink.ink2, 'text-anchor': 'end' }),
     text('unit', x + 5, y + 13, unitWord, { size: 11, fill: ink.ink2 }),
   ]);

@@ -55,7 +55,7 @@ export function drawCasing(key: string, pen: Pen, place: CasingPlace): Shape {
 }
 
 /** Slant strokes across a wall, at an even pitch that hangs on the sheet and not on the wall's end. */
-export function slants(left: number, right: number, top: number, bottom: number, pitch = 14): string {
+export function slants(left: number, right: number, top: number, bottom: number, pitch = 16): string {
   const rise = Math.round(Math.min(right - left, 7));
   const places: [number, number][] = [];
   for (let y = Math.ceil((top + rise) / pitch) * pitch; y <= bottom; y += pitch) places.push([left, y]);

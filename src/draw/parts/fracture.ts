@@ -63,7 +63,6 @@ export function drawFracture(key: string, place: FracturePlace): Shape {
       fill: place.water,
       stroke: place.edge,
       'stroke-width': 1.1,
-      'stroke-linejoin': 'round',
       ...(place.dashed ? { 'stroke-dasharray': '4 3' } : {}),
     }),
   ]);

@@ -26,7 +26,7 @@ const walls = (
   bottom: pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1)),
 });
 
-const FLECK_PX = 13;
+const FLECK_PX = 15;
 
 /** Cement: fine crosswise strokes and flecks. */
 export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {

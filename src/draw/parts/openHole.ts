@@ -18,7 +18,7 @@ export interface OpenHolePlace {
 }
 
 /** Depth between two kinks of the wall on paper. */
-const KINK_PX = 22;
+const KINK_PX = 26;
 const ROUGH_PX = 2.6;
 
 /** A number from 0 to 1 that belongs to a whole number: the same for ever. */

@@ -6,7 +6,7 @@ import { group, path, type Point } from '../shapes.ts';
 import type { SectionFrame } from './frame.ts';
 
 /** Points closer together than this add nothing to the line [px]. */
-const LEAST_STEP = 7;
+const LEAST_STEP = 9;
 
 /**
  * Distances run from the hole's wall to the ground's edge by their square root: the cone spans from a hand's width to

@@ -88,7 +88,7 @@ function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame
 }
 
 /** A ground of this many square pixels carries the patterns at their own spacing; a larger one spreads them. */
-const CLOSE_AREA = 150_000;
+const CLOSE_AREA = 130_000;
 
 function spreadOf(box: Box): number {
   return spreadFor(box, CLOSE_AREA);

@@ -1,8 +1,9 @@
 /** The depth rail: ticks in the reader's units, the true extent of what a symbol stands for, brackets of the details. */
 import type { Metres } from '../../model/si.ts';
+import { Pen } from '../hatch/pen.ts';
 import { depthTicks } from '../scale.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, line, path, polyline, rect, tenth, text } from '../shapes.ts';
+import { group, line, path, polyline, rect, tenth, text } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { DepthSpan, FramePlace, ViewName } from '../view.ts';
 import { arrow } from './beyond.ts';
@@ -15,9 +16,9 @@ const ROOM = 27;
 export function drawRail(frame: SectionFrame): Shape {
   const { left, top, bottom, ink, type, show } = frame;
   const ticks = depthTicks(frame, show.units, 54).filter(({ depth }) => depth > -0.01);
-  const strokes = ticks
-    .map(({ depth, words }) => `M${digits(left)} ${digits(frame.y(depth))}h${words === '' ? -4 : -7}`)
-    .join('');
+  const strokes = new Pen();
+  for (const { depth, words } of ticks)
+    strokes.stroke(left, frame.y(depth), left - (words === '' ? 4 : 7), frame.y(depth));
   const widest = Math.max(...ticks.map(({ words }) => type.width(words, SIZE)), 1);
   const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widest));
   const figures = ticks
@@ -36,7 +37,7 @@ export function drawRail(frame: SectionFrame): Shape {
   });
   return group('rail', [
     line('rail/line', left, top, left, bottom, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
-    path('rail/ticks', strokes, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
+    path('rail/ticks', strokes.path, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
     unit,
     group('figures', figures, { fill: ink.ink2, 'text-anchor': 'end' }),
   ]);

@@ -1,7 +1,7 @@
 /** The wall of a hole in rock: it wanders a little, always the same way at the same height of the sheet. */
 import type { Point } from '../shapes.ts';
 
-const STEP = 16;
+const STEP = 20;
 
 /**
  * Points down one wall between two heights.
