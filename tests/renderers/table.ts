@@ -113,8 +113,9 @@ to PDF). Lines, dashes, tints, hatching, signs and places agree. Two things diff
 
 - It does not crop at a nested viewport: casing and hole of a detail ran on over its frame and over the next one. The paper
   round the details is therefore drawn once more over what sticks out, which changes nothing elsewhere.
-- Where the font Barlow Semi Condensed is not installed, a wider one stands in and long words run into their figures. Install
-  the font, which is free, or put the PNG into the document.
+- Where the font Barlow Semi Condensed is not installed, another stands in. A saved SVG asks for narrow ones first and has
+  room for one as wide as Arial. The office suite takes neither but DejaVu Sans, wider still: figures and values stay clear,
+  the longest names in bold run over their boxes' edge. Install the font, which is free, or put the PNG into the document.
 `;
 }
 
