@@ -45,7 +45,7 @@ test('it never stands still on its way, even through the places of the range', (
 test('a time is told from the start, and after a stop from the stop', () => {
   const curve = levelAgainstTime(well, { pumpFor: 4 * HOUR });
   expect(sayWhen(curve, 2 * HOUR)).toBe('2 h after the start');
-  expect(sayWhen(curve, 4 * HOUR + 720)).toBe('12 min after the pump stopped');
+  expect(sayWhen(curve, 4 * HOUR + 720)).toBe('12 min after the stop');
   expect(sayWhen(null, 2 * HOUR)).toBe('2 h after the start');
 });
 

@@ -30,11 +30,11 @@ export function saySwitched(on: boolean, isBlocked: boolean, calm: boolean): str
   return calm ? 'Pump off. The water is drawn at rest.' : 'Pump off. The water comes back.';
 }
 
-/** "12 min after the start", or after the pump was stopped. */
+/** "12 min after the start", or "after the stop". */
 export function sayWhen(curve: LevelCurve | Unknown | null, time: Seconds): string {
   if (curve === null || 'reason' in curve || curve.pumpFor === null || curve.phaseAt(time) !== 'recovery')
     return `${sayTime(time)} after the start`;
-  return `${sayTime(time - curve.pumpFor)} after the pump stopped`;
+  return `${sayTime(time - curve.pumpFor)} after the stop`;
 }
 
 export interface Drawn {

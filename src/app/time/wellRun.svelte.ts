@@ -46,6 +46,8 @@ export class WellRun {
   readonly moves: boolean = $derived.by(
     () => !this.#still() && !this.paused && (this.#flowMoves || this.#valve !== this.#valveRests),
   );
+  /** It would go on if it were told to. */
+  readonly stands: boolean = $derived.by(() => this.paused || this.#clockStands);
   readonly active: boolean = $derived(this.pumping !== null || this.season < 1);
 
   /** What is drawn beside the plan; null for the drawing as planned. */
