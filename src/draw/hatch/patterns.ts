@@ -63,7 +63,7 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   sand: { draw: dashRows(7, 9), dashes: '1 8' },
   coarseSand: { draw: dashRows(9, 9), dashes: '1.8 7.2' },
   gravel: { draw: cells(26, 15, 5, 3, pebble) },
-  sandAndGravel: { draw: cells(28, 15, 8, 5, pebbleAndGrains) },
+  sandAndGravel: { draw: cells(31, 16, 8, 5, pebbleAndGrains) },
   till: { draw: cells(26, 14, 6, 4, stonesInClay) },
   conglomerate: { draw: beddedPebbles },
   sandstone: { draw: beddedSand },
@@ -71,12 +71,12 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   dolomite: { draw: bricks(11, 26, 4) },
   shale: { draw: dashRows(6, 17), dashes: '13 4' },
   weatheredShale: { draw: dashRows(6, 31), dashes: '13 4 5 9' },
-  granite: { draw: cells(28, 18, 3, 3, cross) },
+  granite: { draw: cells(29, 19, 3, 3, cross) },
   basalt: { draw: cells(25, 18, 3, 3, wedge) },
   schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
   weatheredRock: { draw: cells(26, 16, 5, 4, brokenStone) },
   rock: { draw: cells(24, 17, 4, 4, splinter) },
-  unknown: { draw: cells(58, 38, 4, 6, questionMark) },
+  unknown: { draw: cells(66, 44, 4, 6, questionMark) },
 };
 
 /** A number between 0 and 1 that belongs to a place on the grid: the same place always gives the same one. */

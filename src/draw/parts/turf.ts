@@ -42,7 +42,7 @@ export const NEAR: Growth = {
 
 /** As small as the section shows them. */
 export const FAR: Growth = {
-  pitch: 25,
+  pitch: 28,
   blades: [
     ['l-1-3m1 3l1-5m-1 5l3-3', 3, -3],
     ['l-2-2m2 2v-5m0 5l2-4', 2, -4],
