@@ -83,6 +83,8 @@ test.each(['contrast', 'contrast-dark'] as const)(
 test('the contrast theme has heavier lines than print', () => {
   const widths = (theme: 'print' | 'contrast'): number[] =>
     flat(picture(planOf(sample('tamarack-ridge')), { theme }).scene.shapes)
+      // Only on a screen is there something to take hold of.
+      .filter(({ shape }) => shape.key !== 'grip' && shape.key !== 'lock')
       .map(({ shape }) => shape.attrs['stroke-width'])
       .filter((width) => typeof width === 'number');
   const print = widths('print');
@@ -99,4 +101,13 @@ test('white on black is black on white with the two exchanged', () => {
     );
   const other: Readonly<Record<string, string>> = { '#000': '#fff', '#fff': '#000' };
   expect(inks('contrast-dark')).toEqual(inks('contrast').map((ink) => other[ink] ?? ink));
+});
+
+test('a level on paper has no sign of a hand', () => {
+  const signs = (theme: 'print' | 'light'): number =>
+    flat(picture(planOf(sample('slate-hollow')), { theme }).scene.shapes).filter(
+      ({ shape }) => shape.key === 'grip' || shape.key === 'lock',
+    ).length;
+  expect(signs('light')).toBeGreaterThan(4);
+  expect(signs('print')).toBe(0);
 });

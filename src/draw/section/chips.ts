@@ -236,7 +236,9 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
   const top = middle - tall / 2;
   const right = column.x + column.width - 10;
   const valueWidth = type.width(words.value, size, 600);
-  const nameX = column.x + 21;
+  // Paper offers nothing to take hold of.
+  const movable = frame.theme !== 'print';
+  const nameX = column.x + (movable ? 21 : 12);
   const room = right - valueWidth - 6 - nameX;
   const danger = words.finding?.severity === 'danger';
   const shapes: Shape[] = [
@@ -247,7 +249,7 @@ function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape 
       'stroke-width': danger ? 2 : 1.5,
       ...(words.known ? {} : { 'stroke-dasharray': '3 3' }),
     }),
-    words.locked ? lock(column.x + 13, middle, stroke) : grip(column.x + 9, middle, stroke),
+    ...(!movable ? [] : words.locked ? [lock(column.x + 13, middle, stroke)] : [grip(column.x + 9, middle, stroke)]),
     text('name', nameX, middle + size * 0.35, nameFor(words, room, size, type), { size }),
     text('value', right, middle + size * 0.35, words.value, { size, weight: 600, anchor: 'end' }),
   ];

@@ -55,6 +55,8 @@ test('in forced colours what is switched on, and what has the focus, can be told
   const [on, off] = [page.getByRole('tab', { selected: true }), page.getByRole('tab', { selected: false }).first()];
   const background = (of: typeof on) => of.evaluate((element) => getComputedStyle(element).backgroundColor);
   expect(await background(on)).not.toBe(await background(off));
+  const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
+  expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html))).toEqual([]);
   await on.focus();
   await page.keyboard.press('ArrowRight');
   const focused = page.getByRole('tab', { selected: true });

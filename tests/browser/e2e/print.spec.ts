@@ -107,3 +107,14 @@ test('a dark page prints black on white', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
   await expect(paperOf(page).locator('rect').first()).toHaveAttribute('fill', '#FFFFFF');
 });
+
+test('the page has a button that prints', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.print = () => {
+      document.documentElement.dataset['printed'] = 'yes';
+    };
+  });
+  await openSample(page);
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-printed', 'yes');
+});
