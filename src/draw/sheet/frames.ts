@@ -22,16 +22,16 @@ export function factorWords(factor: number): string {
 export function drawFrame(frame: FramePlace, ink: Ink, type: Measure): Shape {
   const { view, x, y, width, height, widthFactor } = frame;
   const name = view === 'O' ? '' : NAMES[view];
-  const words = scaleWords(widthFactor);
   const nameX = x + type.width(view, 16, 600) + 10;
   const room = x + width - nameX - type.width(name, 16, 600) - 12;
+  const words = [scaleWords(widthFactor), `×${factorWords(widthFactor)}`].find((each) => type.width(each, 12) <= room);
   return group(`frame/${view}`, [
     rect('border', x, y, width, height, { rx: 3, fill: 'none', stroke: ink.hair, 'stroke-width': 1.2 }),
     text('letter', x, y - 14, view, { size: 16, weight: 600, fill: ink.ink }),
     text('name', nameX, y - 14, name, { size: 16, weight: 600, fill: ink.ink }),
-    ...(type.width(words, 12) <= room
-      ? [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })]
-      : []),
+    ...(words === undefined
+      ? []
+      : [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })]),
   ]);
 }
 
