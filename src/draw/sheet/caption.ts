@@ -5,6 +5,7 @@ import { show } from '../../model/units.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
+import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
 import { digits, group, line, path, polygon, rect, text, type Point } from '../shapes.ts';
@@ -132,6 +133,22 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
   });
 }
 
+/** Two rows of grains, as the section draws them beside a screen. */
+function pack(ink: Ink): Entry {
+  return {
+    key: 'pack',
+    words: 'gravel pack',
+    swatch: (x, y) => [
+      rect('fill', x, y + 1, SWATCH, 12, { fill: ink.gravelPack, stroke: ink.hair, 'stroke-width': 0.7 }),
+      path('grains', stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5), {
+        stroke: ink.ground.gravel.hatch,
+        'stroke-width': 1.5,
+        'stroke-dasharray': '1.5 3.5',
+      }),
+    ],
+  };
+}
+
 function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[], ink: Ink): Entry[] {
   const { facts, levels, values, bands, cone, bore } = solution;
   const stroke = (key: string, words: string, color: string, dash?: string): Entry => ({
@@ -202,7 +219,7 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
     ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom)
       ? []
       : [fill('grout', 'grout', ink.grout)]),
-    ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [fill('pack', 'gravel pack', ink.gravelPack)] : []),
+    ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [pack(ink)] : []),
     ...(symbols
       ? [
           {
