@@ -207,7 +207,9 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
             short: 'level in the ground',
           },
         ]),
-    ...(!shown(values.frostDepth) ? [] : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
+    ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth)
+      ? []
+      : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
     ...(symbols && bands.some((band) => band.from !== null)
       ? [
           {
