@@ -108,13 +108,13 @@ What the comparison found, and what was mended:
 
 ## In a word processor
 
-One exported drawing, light and on letter paper, opened in an office suite (LibreOffice 7.4, imported as a picture and printed
-to PDF). Lines, dashes, tints, hatching, signs and places agree. Two things differ:
+Exported drawings, a light one and one on letter paper, opened in an office word processor and printed from it to PDF. Lines,
+dashes, tints, hatching, signs and places agree. Two things differ:
 
 - It does not crop at a nested viewport: casing and hole of a detail ran on over its frame and over the next one. The paper
   round the details is therefore drawn once more over what sticks out, which changes nothing elsewhere.
 - Where the font Barlow Semi Condensed is not installed, another stands in. A saved SVG asks for narrow ones first and has
-  room for one as wide as Arial. The office suite takes neither but DejaVu Sans, wider still: figures and values stay clear,
+  room for one as wide as Arial. The word processor took neither but a wider one still: figures and values stay clear,
   the longest names in bold run over their boxes' edge. Install the font, which is free, or put the PNG into the document.
 `;
 }
