@@ -24,7 +24,8 @@ test('the index is half gathered at the middle of the season and a quarter gathe
   expect(frostShareAt(1 / 3)).toBeCloseTo(0.5, 12);
 });
 
-// The worked example of the manual: 2,500 °F-days, k 0.76 Btu/(ft h °F), L 2,160 Btu/ft³ make 6.50 ft by Stefan.
+// Inputs of the manual's worked example (from memory): 2,500 °F-days, k 0.76 Btu/(ft h °F), L 2,160 Btu/ft³. It prints
+// 5.8 ft with a λ of 0.896; without λ that is 6.50 ft, computed.
 test('Stefan’s depth grows by the same shares', () => {
   const ground = { conductivity: 1.3154, latentHeat: 80_479_224 };
   const depth = (index: number) => stefanDepth({ surfaceIndex: fahrenheitDays(index), ...ground });
