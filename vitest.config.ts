@@ -7,6 +7,8 @@ const node = (name: string, include: string[]) => ({ test: { name, environment: 
 
 export default defineConfig({
   test: {
+    // Laws over hundreds of random plans take their time on a busy machine.
+    testTimeout: 60_000,
     projects: [
       node('node', [
         'tests/model/**/*.test.ts',

@@ -77,12 +77,13 @@ const SHORT: Readonly<Record<string, string | undefined>> = {
   pumpSetting: 'Pump',
   wellBottom: 'Bottom',
   casingBottom: 'Casing',
-  screenTop: 'Scr. top',
-  screenBottom: 'Scr. foot',
+  screenTop: 'Screen',
+  screenBottom: 'Screen end',
 };
 
+/** Over the ground is told as a height. */
 function defaultValue(depth: Metres, show: Show): string {
-  return show.depth(depth);
+  return depth < 0 ? `${show.depth(-depth)} up` : show.depth(depth);
 }
 
 function inkOf(handle: Handle, ink: Ink): string {

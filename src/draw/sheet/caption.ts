@@ -213,8 +213,16 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
     ...(symbols && bands.some((band) => band.from !== null)
       ? [
           {
-            ...fill('band', 'where every rule holds', isTwoTone(view.theme) ? ink.steel.dark : ink.allowed),
+            key: 'band',
+            words: 'where every rule holds',
             short: 'rules hold',
+            // As it stands on the sheet: a bar, so that it is not taken for a filling of the same grey.
+            swatch: (x: number, y: number) => [
+              rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
+                rx: 2.5,
+                ...(isTwoTone(view.theme) ? { fill: ink.steel.dark, stroke: ink.ink } : { fill: ink.allowed }),
+              }),
+            ],
           },
         ]
       : []),
