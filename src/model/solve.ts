@@ -23,18 +23,31 @@ export function solve(plan: Plan, units?: 'us' | 'metric'): Solution {
   return solveWith(makeAnew, plan, units);
 }
 
+export interface Solver {
+  readonly solve: typeof solve;
+  /** Everything but the judgement, which is `judge` of this: what moves at once under a pointer. */
+  readonly place: (plan: Plan, units?: 'us' | 'metric') => Solved;
+}
+
 /** For a plan that is solved again and again with a little changed: the same solution, sooner. */
-export function createSolver(): typeof solve {
+export function createSolver(): Solver {
   const recall = createRecall();
-  return (plan, units) => solveWith(recall, plan, units);
+  return {
+    solve: (plan, units) => solveWith(recall, plan, units),
+    place: (plan, units) => placeWith(recall, plan, units),
+  };
 }
 
 function solveWith(recall: Recall, plan: Plan, units?: 'us' | 'metric'): Solution {
+  const solved = placeWith(recall, plan, units);
+  return { ...solved, ...judge(solved) };
+}
+
+function placeWith(recall: Recall, plan: Plan, units?: 'us' | 'metric'): Solved {
   const reading = readFacts(plan, recall);
   const spoken =
     units === undefined || units === reading.facts.units ? reading : { ...reading, facts: { ...reading.facts, units } };
-  const solved = solveFacts(plan, spoken, recall);
-  return { ...solved, ...judge(solved) };
+  return solveFacts(plan, spoken, recall);
 }
 
 /** Everything but the judgement. */

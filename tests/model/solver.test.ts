@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { handlesOf, moveHandle, solve, withValue, type Plan } from '../../src/model/index.ts';
+import { judge } from '../../src/model/rules/index.ts';
 import { createSolver } from '../../src/model/solve.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
 import { planOf, sample, SAMPLES } from '../plans/build.ts';
@@ -22,7 +23,7 @@ describe('a solver with a memory', () => {
         const remembering = createSolver();
         const [first, second] = plans as [Plan, Plan];
         for (const plan of [...plans, mixed(first, second, pick), first])
-          expect(remembering(plan, spoken)).toEqual(solve(plan, spoken));
+          expect(remembering.solve(plan, spoken)).toEqual(solve(plan, spoken));
       }),
       { seed: 7, numRuns: 120 },
     );
@@ -31,20 +32,33 @@ describe('a solver with a memory', () => {
   test.each(SAMPLES)('%s: every handle moved, and depths counted from the casing top after all', (name) => {
     const remembering = createSolver();
     const plan = planOf(sample(name));
-    const solution = remembering(plan);
+    const solution = remembering.solve(plan);
     for (const { id, min, max } of handlesOf(solution)) {
       const moved = moveHandle(plan, solution, id, (min + max) / 2).plan;
-      expect(remembering(moved)).toEqual(solve(moved));
+      expect(remembering.solve(moved)).toEqual(solve(moved));
       const fromTop = withValue(moved, 'well.depthsFrom', 'casing top');
-      expect(remembering(fromTop)).toEqual(solve(fromTop));
+      expect(remembering.solve(fromTop)).toEqual(solve(fromTop));
     }
+  });
+
+  test('places as it solves, and what it placed can be judged later', () => {
+    fc.assert(
+      fc.property(fc.array(anyPlan, { minLength: 1, maxLength: 3 }), units, (plans, spoken) => {
+        const remembering = createSolver();
+        for (const plan of plans) {
+          const placed = remembering.place(plan, spoken);
+          expect({ ...placed, ...judge(placed) }).toEqual(solve(plan, spoken));
+        }
+      }),
+      { seed: 8, numRuns: 60 },
+    );
   });
 
   test('takes over what did not change', () => {
     const remembering = createSolver();
     const plan = planOf(sample(SAMPLES[0] ?? ''));
-    const before = remembering(plan);
-    const after = remembering(moveHandle(plan, before, 'pumpSetting', before.facts.pump.setting - 1).plan);
+    const before = remembering.solve(plan);
+    const after = remembering.solve(moveHandle(plan, before, 'pumpSetting', before.facts.pump.setting - 1).plan);
     expect(after.facts.well).toBe(before.facts.well);
     expect(after.bore).toBe(before.bore);
     expect(after.facts.pump).not.toBe(before.facts.pump);

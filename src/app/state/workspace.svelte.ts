@@ -3,7 +3,8 @@
  * Everything else on the page is derived from it.
  */
 import { handlesOf, type Handle } from '../../model/handles.ts';
-import type { Change, Finding, Solution } from '../../model/solution.ts';
+import { judge, type Judgement } from '../../model/rules/index.ts';
+import type { Change, Finding, Solution, Solved } from '../../model/solution.ts';
 import { withValue } from '../../model/plan/editPlan.ts';
 import { readPlan } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
@@ -64,8 +65,17 @@ export class Workspace {
   readonly desk = $derived(this.history.present);
   readonly plan = $derived(this.preview ?? this.history.present.plan);
   readonly units: Units = $derived.by(() => this.settings.units ?? (this.plan?.units === 'metric' ? 'metric' : 'us'));
-  readonly #solve = createSolver();
-  readonly solution: Solution | null = $derived(this.plan === null ? null : this.#solve(this.plan, this.units));
+  readonly #solver = createSolver();
+  readonly #placed: Solved | null = $derived(this.plan === null ? null : this.#solver.place(this.plan, this.units));
+  /** What was found last while a level is dragged, and of what. */
+  #judged = $state.raw<{ readonly placed: Solved; readonly judgement: Judgement } | null>(null);
+  /** Under a pointer the level and all that hangs on it move at once; what is found of it follows by `judgeHeld`. */
+  readonly solution: Solution | null = $derived.by(() => {
+    const placed = this.#placed;
+    if (placed === null) return null;
+    const judgement = this.heldHandle === null ? null : this.#judged?.judgement;
+    return { ...placed, ...(judgement ?? judge(placed)) };
+  });
   readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
   readonly show: Show = $derived(show(this.units));
 
@@ -81,6 +91,18 @@ export class Workspace {
     this.settings = settings;
     this.announcer = announcer;
     this.drafts = drafts;
+  }
+
+  /** Judges the level that is dragged where it stands now. */
+  judgeHeld(): void {
+    const placed = this.#placed;
+    if (placed === null || this.#judged?.placed === placed) return;
+    this.#judged = { placed, judgement: judge(placed) };
+  }
+
+  /** The level was let go: it is judged with every change again. */
+  judgeAtOnce(): void {
+    this.#judged = null;
   }
 
   /** One named step. What it changed is said at once, or after the last key of a burst. */
@@ -103,6 +125,7 @@ export class Workspace {
     );
     this.preview = null;
     this.notice = null;
+    this.judgeAtOnce();
     const say = (): void => {
       this.#findingsBefore = null;
       const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [])].filter(
