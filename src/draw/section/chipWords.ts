@@ -77,8 +77,8 @@ const SHORT: Readonly<Record<string, string | undefined>> = {
   pumpSetting: 'Pump',
   wellBottom: 'Bottom',
   casingBottom: 'Casing',
-  screenTop: 'Screen',
-  screenBottom: 'Screen end',
+  screenTop: 'Scr. top',
+  screenBottom: 'Scr. end',
 };
 
 /** Over the ground is told as a height. */
