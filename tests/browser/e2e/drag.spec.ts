@@ -30,6 +30,22 @@ test('while the pointer is down the drawing already shows the new depth, both un
   await expect(note).toBeHidden();
 });
 
+test('what is wrong shows while the pointer is still down, and goes when the level goes back', async ({
+  page,
+  hasTouch,
+}) => {
+  const drawing = page.locator('.sheet svg').first();
+  await expect(drawing).not.toContainText('too high');
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+  await hand.press();
+  await hand.moveBy(-260);
+  await expect(drawing).toContainText('too high');
+  await hand.moveBy(-4);
+  await expect(drawing).not.toContainText('too high');
+  await hand.release();
+  await expect(drawing).not.toContainText('too high');
+});
+
 test('a drag that comes back to its start leaves no step', async ({ page, hasTouch }) => {
   await drag(page, 'Pump intake', -60, hasTouch ?? false);
   await undo(page).click();
