@@ -85,7 +85,9 @@ export function drawSection(
   const seen = isCut ? words.filter((each) => !isBeyond(each)) : words;
   const beyond = drawBeyond(isCut ? words.filter(isBeyond) : [], layout.chips, frame, memory);
   const chips = drawChips(seen, same('chipColumn', beyond.column), frame, view.frozen, view.held, memory);
-  const marks = drawMarks(isCut ? findingsSeen(solution.findings, frame) : solution.findings, frame, memory);
+  const marks = recall('marks', [solution.findings, frame], () =>
+    drawMarks(isCut ? findingsSeen(solution.findings, frame) : solution.findings, frame, memory),
+  );
   const frostFoot = frost === null ? frame.top : within(frame, frame.y(frost));
   const lines = same('lineDepths', lineDepths(seen));
   const names = isCut ? recall('namesFrame', [frame], () => ({ ...frame, left: frame.left + OVERVIEW })) : frame;
