@@ -75,7 +75,7 @@ export function drawSection(
   const layers = recall('layers', [facts.well, past], () => groundLayers(solution, past));
   const layersSeen = isCut ? recall('layersSeen', [facts.well, frame], () => groundLayers(solution, frame)) : layers;
   const bands = recall('bands', [solution.bands, facts.pump.setting, facts.top, frame], () =>
-    drawBands(solution, frame),
+    drawBands(solution, frame, memory),
   );
   const bandBoxes = same('bandBoxes', bands.boxes);
   const topParts = same('topParts', topPartsOf(solution, frame));

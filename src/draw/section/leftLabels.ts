@@ -4,6 +4,7 @@ import type { Band, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { overlap, type Box } from '../hatch/clip.ts';
 import { lookOf } from '../hatch/materials.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect, text } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
@@ -31,38 +32,59 @@ export interface LeftDrawing {
   readonly boxes: readonly Box[];
 }
 
-export function drawBands(solution: Solution, frame: SectionFrame): LeftDrawing {
-  const bar = frame.axis - frame.holeHalf - 15;
-  const shapes: Shape[] = [];
-  const labels: EndLabel[] = [];
-  const boxes: Box[] = [];
-  for (const band of solution.bands) {
-    if (band.from === null || band.to === null || !isShown(band, frame) || isOutside(band.from, band.to, frame))
-      continue;
-    const from = within(frame, frame.y(band.from));
-    const to = within(frame, frame.y(band.to));
-    shapes.push(bandBar(band, bar, from, to, solution, frame));
-    boxes.push({ left: bar - 7, right: bar + 7, top: from, bottom: to });
-    if (to - from >= NAMED_FROM) labels.push(...endLabels(band, from, to, bar, frame));
-  }
-  const ordered = [...labels].sort((a, b) => a.anchor - b.anchor);
+/** The ends stay where they are while the pump moves along its band. */
+export function drawBands(solution: Solution, frame: SectionFrame, { recall }: Memory): LeftDrawing {
+  const bar = barPlace(frame);
+  const { ends, boxes } = recall('bandEnds', [solution.bands, frame], () => bandEnds(solution.bands, frame));
+  const bars = spansOf(solution.bands, frame).map(({ band, from, to }) =>
+    bandBar(band, bar, from, to, solution, frame),
+  );
+  return { shapes: bars.length === 0 ? [] : [group('bands', [...bars, ...ends])], boxes };
+}
+
+function barPlace({ axis, holeHalf }: SectionFrame): number {
+  return axis - holeHalf - 15;
+}
+
+interface Span {
+  readonly band: Band;
+  readonly from: number;
+  readonly to: number;
+}
+
+function spansOf(bands: readonly Band[], frame: SectionFrame): Span[] {
+  return bands.flatMap((band) =>
+    band.from === null || band.to === null || !isShown(band, frame) || isOutside(band.from, band.to, frame)
+      ? []
+      : [{ band, from: within(frame, frame.y(band.from)), to: within(frame, frame.y(band.to)) }],
+  );
+}
+
+/** The words of the ends, and all the room that bars and words take. */
+function bandEnds(bands: readonly Band[], frame: SectionFrame): { ends: readonly Shape[]; boxes: readonly Box[] } {
+  const bar = barPlace(frame);
+  const spans = spansOf(bands, frame);
+  const boxes: Box[] = spans.map(({ from, to }) => ({ left: bar - 7, right: bar + 7, top: from, bottom: to }));
+  const ordered = spans
+    .flatMap(({ band, from, to }) => (to - from >= NAMED_FROM ? endLabels(band, from, to, bar, frame) : []))
+    .sort((a, b) => a.anchor - b.anchor);
   const middles = fitLabels(
     ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })),
     3,
     frame.top + 2,
     frame.bottom - 2,
   );
-  ordered.forEach((label, i) => {
+  const ends = ordered.map((label, i) => {
     const middle = middles[i] ?? label.anchor;
-    shapes.push(drawEnd(label, middle, bar, frame));
     boxes.push({
       left: bar - 13 - label.width,
       right: bar - 6,
       top: middle - label.height / 2,
       bottom: middle + label.height / 2,
     });
+    return drawEnd(label, middle, bar, frame);
   });
-  return { shapes: shapes.length === 0 ? [] : [group('bands', shapes)], boxes };
+  return { ends, boxes };
 }
 
 /** The adapter's band is read in detail A; the section shows it only while the adapter is moved here. */
