@@ -18,7 +18,7 @@ const samples = readdirSync(new URL('static/samples', root)).filter((name) => na
 const quantile = (times, share) => times.sort((a, b) => a - b)[Math.floor((times.length - 1) * share)];
 const ms = (value) => `${value.toFixed(value < 1 ? 3 : 2)} ms`;
 function row(what, measured, toHold) {
-  console.log(`${what.padEnd(58)} ${measured.padEnd(34)} ${toHold}`);
+  console.log(`${what.padEnd(66)} ${measured.padEnd(34)} ${toHold}`);
 }
 
 function time(work, { rounds = 1500, warm = 400 } = {}) {
@@ -138,7 +138,8 @@ async function pageSide() {
     await page.goto('http://127.0.0.1:4199/');
     await page.getByRole('button', { name: /Tamarack Ridge/ }).click();
     const session = await page.context().newCDPSession(page);
-    for (const rate of [1, 4]) {
+    // As on the other side, what is measured against a figure has run before; the first drag of a page is told by itself.
+    for (const [run, rate] of [1, 1, 4].entries()) {
       await session.send('Emulation.setCPUThrottlingRate', { rate });
       const chip = await page.locator('[data-handle="pumpSetting"]').first().boundingBox();
       const x = chip.x + 12;
@@ -154,19 +155,19 @@ async function pageSide() {
       const frames = await page.evaluate(() => window.dragFrames);
       await page.evaluate(() => delete window.dragFrames);
       await page.mouse.up();
-      const slowed = rate === 1 ? 'bare' : 'slowed four times';
+      const slowed = run === 0 ? 'the page’s first drag' : rate === 1 ? 'bare' : 'slowed four times';
       const say = (times) => `median ${ms(quantile(times, 0.5))}, p95 ${ms(quantile(times, 0.95))}`;
       const script = frames.map(([time]) => time);
       const whole = frames.map(([, time]) => time);
       row(
         `one dragged frame, ${slowed}, pointer to attributes`,
         `${say(script)} (${script.length} frames)`,
-        rate === 1 ? 'p95 under 2 ms' : 'p95 under 8.3 ms',
+        run === 0 ? '' : rate === 1 ? 'p95 under 2 ms' : 'p95 under 8.3 ms',
       );
       row(
         `one dragged frame, ${slowed}, with style and layout`,
         say(whole),
-        rate === 1 ? 'p95 under 8.3 ms' : 'p95 under 16.7 ms',
+        run === 0 ? '' : rate === 1 ? 'p95 under 8.3 ms' : 'p95 under 16.7 ms',
       );
     }
   } finally {
