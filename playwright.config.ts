@@ -9,6 +9,8 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   timeout: 60_000,
+  // Two browsers share a machine of which nothing is known: what is awaited may take its time, and costs none when it is there.
+  expect: { timeout: 15_000 },
   forbidOnly: Boolean(process.env['CI']),
   reporter: [['list'], ['json', { outputFile: 'reports/e2e.json' }]],
   outputDir: 'reports/e2e',

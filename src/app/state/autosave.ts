@@ -1,4 +1,4 @@
-/** Keeps the well on this device: within a second of a change, and at once when the page is hidden or left. */
+/** Keeps the well on this device: at once when it is new, within a second of a change, and when the page is hidden or left. */
 import type { Plan } from '../../model/plan/schema.ts';
 import type { KeptWell, SaveResult, Shelf } from './shelf.ts';
 
@@ -10,6 +10,8 @@ export class Autosave {
   #waiting: { id: string; plan: Plan } | null = null;
   /** By id: the revision that this tab read or wrote last. */
   readonly #known = new Map<string, number>();
+  /** Ids of which a first save was tried; where the shelf refuses, each change does not try again at once. */
+  readonly #begun = new Set<string>();
   /** Ids that another tab has changed and about which the user has not decided. */
   readonly #disputed = new Set<string>();
 
@@ -23,6 +25,7 @@ export class Autosave {
 
   /** A well was read from the shelf. */
   opened(kept: KeptWell): void {
+    this.#begun.add(kept.id);
     this.#known.set(kept.id, kept.revision);
     this.#disputed.delete(kept.id);
   }
@@ -31,7 +34,11 @@ export class Autosave {
     if (this.#waiting !== null && this.#waiting.id !== id) this.flush();
     this.#waiting = { id, plan };
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.flush(), QUIET);
+    // A well that is new on this device is kept at once: a browser that is killed takes its last change at most.
+    if (!this.#begun.has(id)) {
+      this.#begun.add(id);
+      this.flush();
+    } else this.#timer = setTimeout(() => this.flush(), QUIET);
   }
 
   flush(): void {
