@@ -7,15 +7,19 @@ import type { Attributes, Shape, Tag } from './scene.ts';
  */
 export function digits(value: number): string {
   const hundredths = Math.round(value * 100);
-  const size = hundredths < 0 ? -hundredths : hundredths;
-  if (!(size < 1e9)) return String(hundredths / 100);
-  const sign = hundredths < 0 ? '-' : '';
+  if (!(hundredths < 1e9 && hundredths > -1e9)) return String(hundredths / 100);
+  // As a 32-bit integer, of which a remainder is quick to take.
+  const size = (hundredths < 0 ? -hundredths : hundredths) | 0;
   const rest = size % 100;
-  const whole = sign + (size - rest) / 100;
-  if (rest === 0) return whole;
-  if (rest % 10 === 0) return `${whole}.${rest / 10}`;
-  return rest < 10 ? `${whole}.0${rest}` : `${whole}.${rest}`;
+  const whole = (size - rest) / 100;
+  const text = rest === 0 ? String(whole) : whole + (DECIMALS[rest] ?? '');
+  return hundredths < 0 ? `-${text}` : text;
 }
+
+/** ".01", ".1" and so on, by hundredths. */
+const DECIMALS: readonly string[] = Array.from({ length: 100 }, (_, i) =>
+  i % 10 === 0 ? `.${i / 10}` : i < 10 ? `.0${i}` : `.${i}`,
+);
 
 /** A tenth of a pixel is below what any screen or printer shows: places are written no finer. */
 export function tenth(px: number): number {

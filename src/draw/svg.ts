@@ -17,9 +17,9 @@ export interface SvgOptions {
 
 export function toSvg(scene: Scene, options: SvgOptions = {}): string {
   const attrs = rootAttributes(scene, options);
-  const title = element({ key: 'title', tag: 'title', attrs: {}, text: scene.title });
-  const desc = element({ key: 'desc', tag: 'desc', attrs: {}, text: scene.desc });
-  return `<svg${attributes(attrs)}>${title}${desc}${elements(scene.shapes)}</svg>\n`;
+  const title: Shape = { key: 'title', tag: 'title', attrs: {}, text: scene.title };
+  const desc: Shape = { key: 'desc', tag: 'desc', attrs: {}, text: scene.desc };
+  return `${write('', { key: 'svg', tag: 'svg', attrs, children: [title, desc, ...scene.shapes] })}\n`;
 }
 
 /** What stands on the outermost element; the page's patcher sets the same. */
@@ -44,43 +44,66 @@ function sizeOf({ paper, width, height }: Scene): Attributes {
   };
 }
 
-/** Places and lengths on the sheet are written to a tenth of a pixel, all other numbers to a hundredth. */
-const PLACES: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy']);
-
 /** An attribute's value as it is written, before escaping: the serializer and the patcher agree by both using this. */
 export function attributeText(name: string, value: string | number): string {
   if (typeof value !== 'number') return value;
-  return digits(PLACES.has(name) ? tenth(value) : value);
+  return WAYS.get(name)?.isPlace === true ? digits(tenth(value)) : digits(value);
 }
 
-function element(shape: Shape): string {
-  const { tag, attrs, text, children } = shape;
-  const open = `<${tag}${attributes(attrs)}`;
-  const hasText = text !== undefined && text !== '';
-  if (!hasText && (children === undefined || children.length === 0)) return `${open}/>`;
-  return `${open}>${hasText ? escape(text) : ''}${children === undefined ? '' : elements(children)}</${tag}>`;
+/** How an attribute is written. */
+interface Way {
+  readonly first: string;
+  /** Behind another: with the quotation mark that ends that one. */
+  readonly next: string;
+  /** Places and lengths on the sheet are written to a tenth of a pixel, all other numbers to a hundredth. */
+  readonly isPlace: boolean;
+  /** Its values are the drawing's own: there is nothing in them to escape. */
+  readonly isOurs: boolean;
 }
 
-/** Added up, not joined from a list: a sheet has some eight hundred elements. */
-function elements(shapes: readonly Shape[]): string {
-  let out = '';
-  for (const shape of shapes) out += element(shape);
-  return out;
+function wayOf(name: string): Way {
+  return { first: ` ${name}="`, next: `" ${name}="`, isPlace: PLACES.has(name), isOurs: OURS.has(name) };
 }
 
-function attributes(attrs: Attributes): string {
-  let out = '';
+const PLACES: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy']);
+const OURS: ReadonlySet<string> = new Set([
+  'd',
+  'fill',
+  'stroke',
+  'stroke-dasharray',
+  'stroke-linejoin',
+  'stroke-linecap',
+  'text-anchor',
+  'viewBox',
+  'overflow',
+  'transform',
+]);
+
+/** The attributes that a sheet is full of, looked up once each instead of put together. */
+const WAYS: ReadonlyMap<string, Way> = new Map(
+  [...PLACES, ...OURS, 'r', 'rx', 'stroke-width', 'font-size', 'font-weight'].map((name) => [name, wayOf(name)]),
+);
+
+/** Written on to `out` in few large pieces: a sheet has some six hundred elements. */
+function write(out: string, { tag, attrs, text, children }: Shape): string {
+  let written = `${out}<${tag}`;
+  let isFirst = true;
   for (const name in attrs) {
     const value = attrs[name];
     if (value === undefined) continue;
-    if (typeof value === 'number') out += ` ${name}="${attributeText(name, value)}"`;
-    else out += ` ${name}="${OURS.has(name) ? value : escape(value)}"`;
+    const way = WAYS.get(name) ?? wayOf(name);
+    written += isFirst ? way.first : way.next;
+    isFirst = false;
+    if (typeof value === 'number') written += way.isPlace ? digits(tenth(value)) : digits(value);
+    else written += way.isOurs ? value : escape(value);
   }
-  return out;
+  const hasText = text !== undefined && text !== '';
+  if (!hasText && (children === undefined || children.length === 0)) return written + (isFirst ? '/>' : '"/>');
+  written += isFirst ? '>' : '">';
+  if (hasText) written += escape(text);
+  if (children !== undefined) for (const child of children) written = write(written, child);
+  return `${written}</${tag}>`;
 }
-
-/** Values that only the drawing writes, and most of all text: there is nothing in them to escape. */
-const OURS: ReadonlySet<string> = new Set(['d', 'fill', 'stroke', 'stroke-dasharray', 'viewBox', 'transform']);
 
 const SPECIAL: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 

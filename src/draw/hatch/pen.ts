@@ -2,6 +2,8 @@
  * Writes line work as short as it can be: relative steps in tenths of a pixel, no separator where a sign separates.
  * A sheet holds thousands of strokes, so each byte of one counts.
  */
+import { nextTenths, tenthsText } from '../tenths.ts';
+
 export class Pen {
   private out = '';
   private x = 0;
@@ -17,7 +19,9 @@ export class Pen {
     const tenthsX = Math.round(x * 10);
     const tenthsY = Math.round(y * 10);
     this.out +=
-      this.out === '' ? `M${step(tenthsX)}${next(tenthsY)}` : `m${step(tenthsX - this.x)}${next(tenthsY - this.y)}`;
+      this.out === ''
+        ? 'M' + tenthsText(tenthsX) + nextTenths(tenthsY)
+        : 'm' + tenthsText(tenthsX - this.x) + nextTenths(tenthsY - this.y);
     this.x = this.startX = tenthsX;
     this.y = this.startY = tenthsY;
     return this;
@@ -28,9 +32,9 @@ export class Pen {
     const tenthsY = Math.round(y * 10);
     const dx = tenthsX - this.x;
     const dy = tenthsY - this.y;
-    if (dy === 0) this.out += `h${step(dx)}`;
-    else if (dx === 0) this.out += `v${step(dy)}`;
-    else this.out += `l${step(dx)}${next(dy)}`;
+    if (dy === 0) this.out += `h${tenthsText(dx)}`;
+    else if (dx === 0) this.out += `v${tenthsText(dy)}`;
+    else this.out += `l${tenthsText(dx)}${nextTenths(dy)}`;
     this.x = tenthsX;
     this.y = tenthsY;
     return this;
@@ -81,18 +85,4 @@ export class Pen {
     this.x += halfLength * 20;
     return this;
   }
-}
-
-/** Tenths as the shortest text: "-.5", "12", "3.4". Written by hand because a sheet asks for thousands. */
-function step(tenths: number): string {
-  const size = tenths < 0 ? -tenths : tenths;
-  const tenth = size % 10;
-  const whole = (size - tenth) / 10;
-  const sign = tenths < 0 ? '-' : '';
-  if (tenth === 0) return sign + whole;
-  return whole === 0 ? `${sign}.${tenth}` : `${sign}${whole}.${tenth}`;
-}
-
-function next(tenths: number): string {
-  return tenths < 0 ? step(tenths) : ` ${step(tenths)}`;
 }

@@ -3,22 +3,10 @@
  * hundred outlines, so each byte of one counts.
  */
 import type { Point } from '../shapes.ts';
+import { nextTenths, tenthsText } from '../tenths.ts';
 
 /** A tenth of a pixel is below what any of our screens or printers shows of a line. */
 export const tenth = (value: number): number => Math.round(value * 10) / 10;
-
-/** Whole tenths as text: "12", ".5", "-3.4". */
-function text(tenths: number): string {
-  const size = tenths < 0 ? -tenths : tenths;
-  const digit = size % 10;
-  const whole = (size - digit) / 10;
-  const sign = tenths < 0 ? '-' : '';
-  if (digit === 0) return sign + whole;
-  return whole === 0 ? `${sign}.${digit}` : `${sign}${whole}.${digit}`;
-}
-
-/** The next number of a pair: a minus sign separates by itself. */
-const next = (tenths: number): string => (tenths < 0 ? text(tenths) : ` ${text(tenths)}`);
 
 /** A path of straight lines; level and plumb ones are written with one step. */
 export function straight(points: readonly Point[], closed = true): string {
@@ -28,11 +16,11 @@ export function straight(points: readonly Point[], closed = true): string {
   for (const [pointX, pointY] of points) {
     const x = Math.round(pointX * 10);
     const y = Math.round(pointY * 10);
-    if (d === '') d = `M${text(x)}${next(y)}`;
+    if (d === '') d = `M${tenthsText(x)}${nextTenths(y)}`;
     else if (y === lastY) {
-      if (x !== lastX) d += `h${text(x - lastX)}`;
-    } else if (x === lastX) d += `v${text(y - lastY)}`;
-    else d += `l${text(x - lastX)}${next(y - lastY)}`;
+      if (x !== lastX) d += `h${tenthsText(x - lastX)}`;
+    } else if (x === lastX) d += `v${tenthsText(y - lastY)}`;
+    else d += `l${tenthsText(x - lastX)}${nextTenths(y - lastY)}`;
     lastX = x;
     lastY = y;
   }
@@ -44,13 +32,13 @@ export function block(left: number, top: number, right: number, bottom: number):
   const x = Math.round(left * 10);
   const y = Math.round(top * 10);
   const wide = Math.round(right * 10) - x;
-  return `M${text(x)}${next(y)}h${text(wide)}v${text(Math.round(bottom * 10) - y)}h${text(-wide)}z`;
+  return `M${tenthsText(x)}${nextTenths(y)}h${tenthsText(wide)}v${tenthsText(Math.round(bottom * 10) - y)}h${tenthsText(-wide)}z`;
 }
 
 /** A rectangle with round corners, as a path. */
 export function roundBlock(left: number, top: number, right: number, bottom: number, r: number): string {
-  const wide = text(Math.round((right - left - 2 * r) * 10));
-  const tall = text(Math.round((bottom - top - 2 * r) * 10));
+  const wide = tenthsText(Math.round((right - left - 2 * r) * 10));
+  const tall = tenthsText(Math.round((bottom - top - 2 * r) * 10));
   const back = wide === '0' ? '0' : `-${wide}`;
   const up = tall === '0' ? '0' : `-${tall}`;
   return `M${tenth(left + r)} ${tenth(top)}h${wide}q${r} 0 ${r} ${r}v${tall}q0 ${r}-${r} ${r}h${back}q-${r} 0-${r}-${r}v${up}q0-${r} ${r}-${r}z`;
@@ -62,9 +50,9 @@ export function stroke(x1: number, y1: number, x2: number, y2: number): string {
   const y = Math.round(y1 * 10);
   const dx = Math.round(x2 * 10) - x;
   const dy = Math.round(y2 * 10) - y;
-  const start = `M${text(x)}${next(y)}`;
-  if (dy === 0) return `${start}h${text(dx)}`;
-  return dx === 0 ? `${start}v${text(dy)}` : `${start}l${text(dx)}${next(dy)}`;
+  const start = `M${tenthsText(x)}${nextTenths(y)}`;
+  if (dy === 0) return `${start}h${tenthsText(dx)}`;
+  return dx === 0 ? `${start}v${tenthsText(dy)}` : `${start}l${tenthsText(dx)}${nextTenths(dy)}`;
 }
 
 /** A smooth curve given as a function of y, as cubic pieces that keep its value and slope at the joints. */
@@ -74,7 +62,7 @@ export function curveDown(x: (y: number) => number, from: number, to: number, pi
   const slope = (y: number): number => (x(y + h) - x(y - h)) / (2 * h);
   let lastX = Math.round(x(from) * 10);
   let lastY = Math.round(from * 10);
-  let d = `${start}${text(lastX)}${next(lastY)}`;
+  let d = `${start}${tenthsText(lastX)}${nextTenths(lastY)}`;
   // A run without length has no slope.
   if (Math.abs(step) < 1e-6) return d;
   let y = from;
@@ -87,7 +75,7 @@ export function curveDown(x: (y: number) => number, from: number, to: number, pi
     const endX = Math.round(x(below) * 10);
     const endY = Math.round(below * 10);
     const third = Math.round((step * 10) / 3);
-    d += `c${text(firstX - lastX)}${next(third)}${next(secondX - lastX)}${next(endY - lastY - third)}${next(endX - lastX)}${next(endY - lastY)}`;
+    d += `c${tenthsText(firstX - lastX)}${nextTenths(third)}${nextTenths(secondX - lastX)}${nextTenths(endY - lastY - third)}${nextTenths(endX - lastX)}${nextTenths(endY - lastY)}`;
     lastX = endX;
     lastY = endY;
     y = below;
@@ -103,11 +91,16 @@ export function strokes(places: readonly Point[], dx: number, dy: number): strin
   let lastY = 0;
   const stepX = Math.round(dx * 10);
   const stepY = Math.round(dy * 10);
-  const step = stepY === 0 ? `h${text(stepX)}` : stepX === 0 ? `v${text(stepY)}` : `l${text(stepX)}${next(stepY)}`;
+  const step =
+    stepY === 0
+      ? `h${tenthsText(stepX)}`
+      : stepX === 0
+        ? `v${tenthsText(stepY)}`
+        : `l${tenthsText(stepX)}${nextTenths(stepY)}`;
   for (const [pointX, pointY] of places) {
     const x = Math.round(pointX * 10);
     const y = Math.round(pointY * 10);
-    d += (d === '' ? `M${text(x)}${next(y)}` : `m${text(x - lastX)}${next(y - lastY)}`) + step;
+    d += (d === '' ? `M${tenthsText(x)}${nextTenths(y)}` : `m${tenthsText(x - lastX)}${nextTenths(y - lastY)}`) + step;
     lastX = x + stepX;
     lastY = y + stepY;
   }
