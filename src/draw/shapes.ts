@@ -49,6 +49,11 @@ export function path(key: string, d: string, attrs: Attributes): Shape {
   return { key, tag: 'path', attrs: { d, ...attrs } };
 }
 
+/** How a bare line with round joints looks. */
+export function roundLine(stroke: string, width: number): Attributes {
+  return { fill: 'none', 'stroke-linejoin': 'round', stroke, 'stroke-width': width };
+}
+
 export function group(key: string, children: readonly Shape[], attrs: Attributes = {}): Shape {
   return { key, tag: 'g', attrs, children };
 }

@@ -55,18 +55,36 @@ interface Sized extends Callout {
 
 /** Second lines go first, then whole labels, the lightest first, until what is left has room. */
 function collapse(callouts: readonly Callout[], room: number): Sized[] {
-  let kept: Sized[] = callouts.map((each) => ({ ...each, lines: each.note === '' ? 1 : 2 }));
-  const need = (): number => kept.reduce((sum, { lines }) => sum + (lines === 2 ? TWO_LINES : ONE_LINE) + GAP, -GAP);
-  const byWeight = [...callouts].sort((a, b) => a.weight - b.weight || (a.key < b.key ? -1 : 1));
-  for (const { key } of byWeight) {
-    if (need() <= room) return kept;
-    kept = kept.map((each) => (each.key === key && each.severity === undefined ? { ...each, lines: 1 } : each));
+  const lines = callouts.map(({ note }): 0 | 1 | 2 => (note === '' ? 1 : 2));
+  let need = lines.reduce<number>((sum, count) => sum + heightOf(count) + GAP, -GAP);
+  if (need > room) {
+    const lightest = [...callouts.keys()].sort((a, b) => lighter(callouts[a], callouts[b]));
+    for (const i of lightest) {
+      if (need <= room) break;
+      if (lines[i] !== 2 || callouts[i]?.severity !== undefined) continue;
+      lines[i] = 1;
+      need -= TWO_LINES - ONE_LINE;
+    }
+    for (const i of lightest) {
+      if (need <= room) break;
+      need -= heightOf(lines[i] ?? 1) + GAP;
+      lines[i] = 0;
+    }
   }
-  for (const { key } of byWeight) {
-    if (need() <= room) return kept;
-    kept = kept.filter((each) => each.key !== key);
-  }
+  const kept: Sized[] = [];
+  callouts.forEach((callout, i) => {
+    const count = lines[i] ?? 0;
+    if (count !== 0) kept.push({ ...callout, lines: count });
+  });
   return kept;
+}
+
+function heightOf(lines: 0 | 1 | 2): number {
+  return lines === 2 ? TWO_LINES : ONE_LINE;
+}
+
+function lighter(a: Callout | undefined, b: Callout | undefined): number {
+  return (a?.weight ?? 0) - (b?.weight ?? 0) || ((a?.key ?? '') < (b?.key ?? '') ? -1 : 1);
 }
 
 export function drawCallouts(
@@ -119,7 +137,7 @@ export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
   const ordered = (crowded ? collapse(callouts, foot - track.top) : kept).sort(
     (a, b) => a.y - b.y || (a.key < b.key ? -1 : 1),
   );
-  const tall = ({ lines }: Sized): number => (lines === 2 ? TWO_LINES : ONE_LINE);
+  const tall = ({ lines }: Sized): number => heightOf(lines);
   const middles = fitLabels(
     ordered.map((each) => ({ anchor: each.y, height: tall(each), weight: each.weight })),
     GAP,

@@ -64,20 +64,22 @@ function freePlace(
       ({ left, right, top, bottom }) =>
         atX + half <= left || atX - half >= right || atY + half <= top || atY - half >= bottom,
     );
-  const rowsIn = (count: number): number[] =>
-    Array.from({ length: 2 * count + 1 }, (_, i) => y + (i % 2 === 0 ? -1 : 1) * Math.ceil(i / 2) * step).filter(
-      (row) => row >= box.top + edge && row <= box.bottom - edge,
-    );
+  const firstFree = (columns: readonly number[], rows: number): { x: number; y: number } | null => {
+    for (let i = 0; i <= 2 * rows; i++) {
+      const row = y + (i % 2 === 0 ? -1 : 1) * Math.ceil(i / 2) * step;
+      if (row < box.top + edge || row > box.bottom - edge) continue;
+      const column = columns.find((each) => isFree(each, row));
+      if (column !== undefined) return { x: column, y: row };
+    }
+    return null;
+  };
   const lefts: number[] = [];
   for (let at = x; at >= box.left + edge; at -= step) lefts.push(at);
+  const near = firstFree(lefts, 1);
+  if (near !== null) return near;
   const rights: number[] = [];
   for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
-  const all = Math.ceil((box.bottom - box.top) / step);
-  const places = [
-    ...rowsIn(1).flatMap((row) => lefts.map((at) => ({ x: at, y: row }))),
-    ...rowsIn(all).flatMap((row) => [...lefts, ...rights].map((at) => ({ x: at, y: row }))),
-  ];
-  return places.find((place) => isFree(place.x, place.y)) ?? null;
+  return firstFree([...lefts, ...rights], Math.ceil((box.bottom - box.top) / step));
 }
 
 /** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs. */

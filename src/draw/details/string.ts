@@ -101,7 +101,13 @@ export function drawString(stage: Stage, memory: Memory, from: readonly unknown[
   const { solution, pen, axis } = stage;
   const { parts, facts } = solution;
   const strung: Strung = {
-    ...stage,
+    solution,
+    pen,
+    ink: stage.ink,
+    axis,
+    right: stage.right,
+    placed: stage.placed,
+    moment: stage.moment,
     pipeRadius: facts.dropPipe.outsideDiameter / 2,
     pumpRadius: facts.pump.diameter / 2,
     cableRadius: parts.find(({ kind }) => kind === 'cable')?.radius ?? 0.005,

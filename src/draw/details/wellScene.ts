@@ -2,7 +2,7 @@
  * The well as it stands inside a window, cut open, back to front: the hole, the string in it, the works on top.
  * The three details differ only in their window and their words.
  */
-import type { PlacedPart, Solution } from '../../model/solution.ts';
+import type { Solution } from '../../model/solution.ts';
 import type { Memory } from '../memory.ts';
 import { valveOpenAt, type Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
@@ -10,6 +10,7 @@ import { stringAxisOf } from '../parts/stringAxis.ts';
 import type { Shape } from '../scene.ts';
 import type { Ink } from '../theme.ts';
 import { HOLE } from './hole.ts';
+import { joined } from '../joined.ts';
 import { nearParts, topParts } from './nearParts.ts';
 import type { Placed, Stage } from './stage.ts';
 import { drawString } from './string.ts';
@@ -34,8 +35,10 @@ export function drawWell(
   const axis = stringAxisOf(solution, memory);
   const parts = same('parts', nearParts(solution.parts, pen));
   const top = same('topParts', topParts(parts));
-  const on = (draw: (stage: Stage) => Shape[], some: readonly PlacedPart[]) => (): WellDrawing => {
-    const stage: Stage = { solution: { ...solution, parts: some }, pen, ink, axis, right, placed: [], moment };
+  const nearby = { ...solution, parts };
+  const atTop = { ...solution, parts: top };
+  const on = (draw: (stage: Stage) => Shape[], some: Solution) => (): WellDrawing => {
+    const stage: Stage = { solution: some, pen, ink, axis, right, placed: [], moment };
     return { shapes: draw(stage), placed: stage.placed };
   };
   const { diameter, wires } = facts.pump;
@@ -43,17 +46,17 @@ export function drawWell(
   const strung = [...hung, facts.rope, assumed, diameter, wires];
   const pieces = [
     ...HOLE.map(({ name, draw, from }) =>
-      recall(name, [facts.well, bore, pen, ink, ...from(solution, moment)], on(draw, parts)),
+      recall(name, [facts.well, bore, pen, ink, ...from(solution, moment)], on(draw, nearby)),
     ),
     recall(
       'string',
       [parts, valveOpenAt(moment, facts.string.arrow), ...strung],
-      on((stage) => drawString(stage, memory, strung), parts),
+      on((stage) => drawString(stage, memory, strung), nearby),
     ),
-    recall('topWorks', [top, ...hung, facts.house, right], on(drawTopWorks, top)),
+    recall('topWorks', [top, ...hung, facts.house, right], on(drawTopWorks, atTop)),
   ];
   return recall('well', pieces, () => ({
-    shapes: pieces.flatMap(({ shapes }) => shapes),
-    placed: pieces.flatMap(({ placed }) => placed),
+    shapes: joined(pieces.map(({ shapes }) => shapes)),
+    placed: joined(pieces.map(({ placed }) => placed)),
   }));
 }

@@ -81,7 +81,9 @@ function pool(labels: readonly LabelToFit[], offsets: readonly number[], pinned:
     }
     blocks.push(block);
   });
-  return blocks.flatMap(({ mean, count }) => new Array<number>(count).fill(mean));
+  const means: number[] = [];
+  for (const { mean, count } of blocks) for (let i = 0; i < count; i++) means.push(mean);
+  return means;
 }
 
 /** Weighted mean, written as a step from the heavier block so that a pinned one is not rounded away. */

@@ -1,4 +1,5 @@
 /** The chips right of the section: each reads a level and is the handle that drags it. */
+import { joined } from '../joined.ts';
 import { collapseLabels, labelAt, type LabelLadder } from '../labels/collapse.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { orderLabels } from '../labels/order.ts';
@@ -66,7 +67,10 @@ export function drawChips(
 ): ChipDrawing {
   const all = placeChips(words, column, frame, frozen, held);
   const shown = all.filter(({ step }) => step !== HIDDEN);
-  const placed = shown.map((chip) => ({ ...chip, alone: isAlone(chip, shown) }));
+  const placed = shown.map((chip): Shown => {
+    const { words: own, step, middle, lineY } = chip;
+    return { words: own, step, middle, lineY, alone: isAlone(chip, shown) };
+  });
   const hidden = all.filter(({ step }) => step === HIDDEN).map((chip) => chip.words);
   const valuesOf = ({ words: each, step, middle, lineY, alone }: Shown) => [
     each,
@@ -81,8 +85,10 @@ export function drawChips(
     shapes: [
       group(
         'leaders',
-        placed.flatMap((chip) =>
-          recall(`leader/${chip.words.handle}`, valuesOf(chip), () => leader(chip, column, frame)),
+        joined(
+          placed.map((chip) =>
+            recall(`leader/${chip.words.handle}`, valuesOf(chip), () => leader(chip, column, frame)),
+          ),
         ),
         { fill: 'none', 'stroke-width': 1.3, 'stroke-linejoin': 'round' },
       ),
@@ -131,10 +137,11 @@ function placeChips(
     frozen === undefined
       ? hideSome(ladders, collapseLabels(ladders, GAP, column.top, column.bottom), column)
       : ordered.map(({ handle }) => before.get(handle)?.collapse ?? 1);
-  const shown = ordered.flatMap((each, i) => {
+  const shown: { handle: string; ladder: LabelLadder; step: number }[] = [];
+  ordered.forEach(({ handle }, i) => {
     const ladder = ladders[i];
     const step = steps[i] ?? 0;
-    return ladder === undefined || step === HIDDEN ? [] : [{ ...each, ladder, step }];
+    if (ladder !== undefined && step !== HIDDEN) shown.push({ handle, ladder, step });
   });
   const pinned = held === undefined ? -1 : shown.findIndex(({ handle }) => handle === held.handle);
   const blocks = fitLabels(

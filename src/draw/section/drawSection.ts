@@ -2,6 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { Finding, Solution } from '../../model/solution.ts';
 import { HEADROOM, type SectionLayout } from '../layout.ts';
+import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
 import type { Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
@@ -218,7 +219,7 @@ function drawWell(solution: Solution, frame: SectionFrame, moment: Moment | unde
     recall('holeWalls', [facts.well, bore, frame], () => drawHoleWalls(solution, frame)),
     recall('inflows', [facts.well, bore, frame], () => drawInflows(solution, frame)),
   ];
-  return recall('well', pieces, () => group('well', pieces.flat()));
+  return recall('well', pieces, () => group('well', joined(pieces)));
 }
 
 function lineDepths(words: readonly ChipWords[]): Metres[] {

@@ -118,7 +118,11 @@ function makeFrame(
   const kx = widthFactor * scale.k;
   const axis = Math.round(left + (right - left) * AXIS_SHARE);
   return {
-    ...scale,
+    k: scale.k,
+    topDepth,
+    bottomDepth,
+    y: scale.y,
+    depthAt: scale.depthAt,
     left,
     right,
     top,

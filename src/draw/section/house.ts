@@ -3,7 +3,7 @@ import type { HouseFacts } from '../../model/facts.ts';
 import type { Solution } from '../../model/solution.ts';
 import { block, roundBlock, straight, stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { circle, digits, group, path, polygon, polyline, tenth, type Point } from '../shapes.ts';
+import { circle, digits, group, path, polygon, polyline, roundLine, tenth, type Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -53,7 +53,6 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
     [left + width / 2, eaves - width * 0.22],
     [right, eaves + 1],
   ];
-  const pipe = { fill: 'none', 'stroke-linejoin': 'round' };
   const { kind } = facts.house;
   return [
     group('house', [
@@ -63,8 +62,8 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
         'stroke-width': 1.2,
       }),
       path('roof', polyline(gable), { fill: 'none', stroke: ink.ink2, 'stroke-width': 3 }),
-      path('riser/wall', riser, { ...pipe, stroke: tones.edge, 'stroke-width': 4 }),
-      path('riser/body', riser, { ...pipe, stroke: tones.mid, 'stroke-width': 2.2 }),
+      path('riser/wall', riser, roundLine(tones.edge, 4)),
+      path('riser/body', riser, roundLine(tones.mid, 2.2)),
       ...(kind === 'open tank' ? openTank(left, width, ground, ink) : pressureTank(left, width, ground, ink)),
       ...(kind === 'open tank' ? [] : controls(facts.house, left, width, ground, ink)),
     ]),

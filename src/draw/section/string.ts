@@ -8,7 +8,7 @@ import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf, type StringAxis } from '../parts/stringAxis.ts';
 import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, path, polyline, rect, type Point } from '../shapes.ts';
+import { digits, group, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
 
@@ -107,11 +107,10 @@ function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: numb
   if (bottom === pipe.bottom) points.push([frame.x(0), pumpTop]);
   const d = new Pen().through(points).path;
   const tones = facts.dropPipe.material === 'PE' ? ink.pipeBody : ink.metalPipe;
-  const joined = { fill: 'none', 'stroke-linejoin': 'round' };
   return group('dropPipe', [
-    path('wall', d, { ...joined, stroke: tones.edge, 'stroke-width': width }),
-    path('body', d, { ...joined, stroke: tones.mid, 'stroke-width': Math.max(1, width - 2.4) }),
-    path('shine', d, { ...joined, stroke: tones.light, 'stroke-width': Math.max(1, width * 0.24) }),
+    path('wall', d, roundLine(tones.edge, width)),
+    path('body', d, roundLine(tones.mid, Math.max(1, width - 2.4))),
+    path('shine', d, roundLine(tones.light, Math.max(1, width * 0.24))),
   ]);
 }
 
@@ -123,7 +122,7 @@ function besides(frame: SectionFrame, run: StringAxis, depth: Metres, offset: Me
 function drawCable(cable: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
   const offset = (depth: Metres) => besides(frame, run, depth, run.cable(depth), 8.5);
   const d = new Pen().through(runPoints(offset, ...inFrame(cable, frame), run.centredFrom, frame)).path;
-  return path('cable', d, { fill: 'none', stroke: frame.ink.wire, 'stroke-width': 2, 'stroke-linejoin': 'round' });
+  return path('cable', d, roundLine(frame.ink.wire, 2));
 }
 
 function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
