@@ -86,7 +86,7 @@ const WAYS: ReadonlyMap<string, Way> = new Map(
 
 /** Written on to `out` in few large pieces: a sheet has some six hundred elements. */
 function write(out: string, { tag, attrs, text, children }: Shape): string {
-  let written = `${out}<${tag}`;
+  let written = out + '<' + tag;
   let isFirst = true;
   for (const name in attrs) {
     const value = attrs[name];
@@ -102,7 +102,7 @@ function write(out: string, { tag, attrs, text, children }: Shape): string {
   written += isFirst ? '>' : '">';
   if (hasText) written += escape(text);
   if (children !== undefined) for (const child of children) written = write(written, child);
-  return `${written}</${tag}>`;
+  return written + '</' + tag + '>';
 }
 
 const SPECIAL: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };

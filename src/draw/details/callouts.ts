@@ -49,7 +49,8 @@ const GAP = 3;
 /** Anchors closer than this would lay two leaders on one another. */
 const ANCHOR_GAP = 3;
 
-interface Sized extends Callout {
+interface Sized {
+  readonly callout: Callout;
   readonly lines: 1 | 2;
 }
 
@@ -74,7 +75,7 @@ function collapse(callouts: readonly Callout[], room: number): Sized[] {
   const kept: Sized[] = [];
   callouts.forEach((callout, i) => {
     const count = lines[i] ?? 0;
-    if (count !== 0) kept.push({ ...callout, lines: count });
+    if (count !== 0) kept.push({ callout, lines: count });
   });
   return kept;
 }
@@ -95,7 +96,8 @@ export function drawCallouts(
   memory = forgetful,
 ): Shape[] {
   const laid = layOut(callouts, track);
-  const left = callouts.filter(({ key }) => !laid.some((each) => each.key === key));
+  const left =
+    laid.length === callouts.length ? [] : callouts.filter((each) => !laid.some(({ callout }) => callout === each));
   return [
     drawLeaders(laid, track, ink),
     drawBoxes(laid, track, ink),
@@ -135,26 +137,26 @@ export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
   const crowded = kept.length < callouts.length;
   const foot = crowded ? track.bottom - ONE_LINE - GAP : track.bottom;
   const ordered = (crowded ? collapse(callouts, foot - track.top) : kept).sort(
-    (a, b) => a.y - b.y || (a.key < b.key ? -1 : 1),
+    ({ callout: a }, { callout: b }) => a.y - b.y || (a.key < b.key ? -1 : 1),
   );
-  const tall = ({ lines }: Sized): number => heightOf(lines);
   const middles = fitLabels(
-    ordered.map((each) => ({ anchor: each.y, height: tall(each), weight: each.weight })),
+    ordered.map(({ callout: { y, weight }, lines }) => ({ anchor: y, height: heightOf(lines), weight })),
     GAP,
     track.top,
     foot,
   );
   let above = -Infinity;
-  return ordered.map((callout, i) => {
+  return ordered.map(({ callout, lines }, i) => {
     const anchor = Math.max(callout.y, above + ANCHOR_GAP);
     above = anchor;
     const middle = middles[i] ?? callout.y;
-    return { ...callout, anchor, top: middle - tall(callout) / 2, bottom: middle + tall(callout) / 2 };
+    const half = heightOf(lines) / 2;
+    return { callout, lines, anchor, top: middle - half, bottom: middle + half };
   });
 }
 
 /** The leader's points: level to the shared elbow, then straight to the label; level throughout when it nearly is. */
-export function leaderPoints({ x, anchor, top, bottom }: Laid, track: Track): Point[] {
+export function leaderPoints({ callout: { x }, anchor, top, bottom }: Laid, track: Track): Point[] {
   const middle = (top + bottom) / 2;
   return Math.abs(middle - anchor) < 3
     ? [
@@ -170,57 +172,57 @@ export function leaderPoints({ x, anchor, top, bottom }: Laid, track: Track): Po
 
 /** All leaders of one ink are one path, and all dots are another: a detail has a dozen. */
 function drawLeaders(laid: readonly Laid[], track: Track, ink: Ink): Shape {
-  const lines = (some: readonly Laid[]): string =>
-    some.map((each) => straight(leaderPoints(each, track), false)).join('');
-  const plain = laid.filter(({ severity }) => severity === undefined);
-  const faulty = laid.filter(({ severity }) => severity !== undefined);
+  let halos = '';
+  let lines = '';
+  const faulty: Shape[] = [];
+  for (const each of laid) {
+    const { key, severity } = each.callout;
+    const line = straight(leaderPoints(each, track), false);
+    halos += line;
+    if (severity === undefined) lines += line;
+    else faulty.push(path(`line/${key}`, line, { stroke: severityInk(severity, ink) }));
+  }
+  const dots = strokes(
+    laid.map(({ callout: { x }, anchor }) => [x, anchor]),
+    0,
+    0,
+  );
   return group(
     'leaders',
     [
-      path('halos', lines(laid), { stroke: ink.paper, 'stroke-width': 2.8, 'stroke-opacity': 0.6 }),
-      path('lines', lines(plain), { stroke: ink.hair }),
-      ...faulty.map((each) =>
-        path(`line/${each.key}`, lines([each]), { stroke: severityInk(each.severity ?? 'note', ink) }),
-      ),
-      path(
-        'dots',
-        strokes(
-          laid.map(({ x, anchor }) => [x, anchor]),
-          0,
-          0,
-        ),
-        { stroke: ink.ink, 'stroke-width': 4.8, 'stroke-linecap': 'round' },
-      ),
+      path('halos', halos, { stroke: ink.paper, 'stroke-width': 2.8, 'stroke-opacity': 0.6 }),
+      path('lines', lines, { stroke: ink.hair }),
+      ...faulty,
+      path('dots', dots, { stroke: ink.ink, 'stroke-width': 4.8, 'stroke-linecap': 'round' }),
     ],
     { fill: 'none' },
   );
 }
 
 function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
-  const box = ({ top, bottom }: Laid): string => roundBlock(track.left, top, track.right, bottom, 4);
-  const plain = laid.filter(({ severity, lit }) => severity === undefined && lit !== true);
-  return group(
-    'boxes',
-    [
-      path('plain', plain.map(box).join(''), { stroke: ink.rule }),
-      ...laid
-        .filter((each) => !plain.includes(each))
-        .map((each) =>
-          path(each.key, box(each), {
-            stroke: each.lit === true ? ink.note : severityInk(each.severity ?? 'note', ink),
-            'stroke-width': each.severity === 'danger' || each.lit === true ? 2 : 1.4,
-          }),
-        ),
-    ],
-    { fill: ink.paper },
-  );
+  let plain = '';
+  const others: Shape[] = [];
+  for (const { callout, top, bottom } of laid) {
+    const { key, severity, lit } = callout;
+    const box = roundBlock(track.left, top, track.right, bottom, 4);
+    if (severity === undefined && lit !== true) plain += box;
+    else
+      others.push(
+        path(key, box, {
+          stroke: lit === true ? ink.note : severityInk(severity ?? 'note', ink),
+          'stroke-width': severity === 'danger' || lit === true ? 2 : 1.4,
+        }),
+      );
+  }
+  return group('boxes', [path('plain', plain, { stroke: ink.rule }), ...others], { fill: ink.paper });
 }
 
 function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure, { recall }: Memory): Shape {
   const x = track.left + PAD;
   const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];
-  for (const { key, name, short, note, lines, severity, number, top } of laid) {
+  for (const { callout, lines, top } of laid) {
+    const { key, name, short, note, severity, number } = callout;
     const signed = severity !== undefined && number !== undefined;
     const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room, type);
     words.push(

@@ -32,9 +32,9 @@ export class Pen {
     const tenthsY = Math.round(y * 10);
     const dx = tenthsX - this.x;
     const dy = tenthsY - this.y;
-    if (dy === 0) this.out += `h${tenthsText(dx)}`;
-    else if (dx === 0) this.out += `v${tenthsText(dy)}`;
-    else this.out += `l${tenthsText(dx)}${nextTenths(dy)}`;
+    if (dy === 0) this.out += 'h' + tenthsText(dx);
+    else if (dx === 0) this.out += 'v' + tenthsText(dy);
+    else this.out += 'l' + tenthsText(dx) + nextTenths(dy);
     this.x = tenthsX;
     this.y = tenthsY;
     return this;

@@ -16,15 +16,15 @@ export function straight(points: readonly Point[], closed = true): string {
   for (const [pointX, pointY] of points) {
     const x = Math.round(pointX * 10);
     const y = Math.round(pointY * 10);
-    if (d === '') d = `M${tenthsText(x)}${nextTenths(y)}`;
+    if (d === '') d = 'M' + tenthsText(x) + nextTenths(y);
     else if (y === lastY) {
-      if (x !== lastX) d += `h${tenthsText(x - lastX)}`;
-    } else if (x === lastX) d += `v${tenthsText(y - lastY)}`;
-    else d += `l${tenthsText(x - lastX)}${nextTenths(y - lastY)}`;
+      if (x !== lastX) d += 'h' + tenthsText(x - lastX);
+    } else if (x === lastX) d += 'v' + tenthsText(y - lastY);
+    else d += 'l' + tenthsText(x - lastX) + nextTenths(y - lastY);
     lastX = x;
     lastY = y;
   }
-  return closed ? `${d}z` : d;
+  return closed ? d + 'z' : d;
 }
 
 /** A rectangle as a path, so that several can share one element. */
@@ -37,11 +37,15 @@ export function block(left: number, top: number, right: number, bottom: number):
 
 /** A rectangle with round corners, as a path. */
 export function roundBlock(left: number, top: number, right: number, bottom: number, r: number): string {
-  const wide = tenthsText(Math.round((right - left - 2 * r) * 10));
-  const tall = tenthsText(Math.round((bottom - top - 2 * r) * 10));
-  const back = wide === '0' ? '0' : `-${wide}`;
-  const up = tall === '0' ? '0' : `-${tall}`;
-  return `M${tenth(left + r)} ${tenth(top)}h${wide}q${r} 0 ${r} ${r}v${tall}q0 ${r}-${r} ${r}h${back}q-${r} 0-${r}-${r}v${up}q0-${r} ${r}-${r}z`;
+  const wide = Math.round((right - left - 2 * r) * 10);
+  const tall = Math.round((bottom - top - 2 * r) * 10);
+  const bend = Math.round(r * 10);
+  const there = nextTenths(bend);
+  const back = nextTenths(-bend);
+  const start = `M${tenthsText(Math.round((left + r) * 10))}${nextTenths(Math.round(top * 10))}`;
+  const onTop = `h${tenthsText(wide)}q${tenthsText(bend)} 0${there}${there}v${tenthsText(tall)}q0${there}${back}${there}`;
+  const below = `h${tenthsText(-wide)}q${back} 0${back}${back}v${tenthsText(-tall)}q0${back}${there}${back}z`;
+  return start + onTop + below;
 }
 
 /** One stroke from point to point. */
@@ -50,9 +54,9 @@ export function stroke(x1: number, y1: number, x2: number, y2: number): string {
   const y = Math.round(y1 * 10);
   const dx = Math.round(x2 * 10) - x;
   const dy = Math.round(y2 * 10) - y;
-  const start = `M${tenthsText(x)}${nextTenths(y)}`;
-  if (dy === 0) return `${start}h${tenthsText(dx)}`;
-  return dx === 0 ? `${start}v${tenthsText(dy)}` : `${start}l${tenthsText(dx)}${nextTenths(dy)}`;
+  const start = 'M' + tenthsText(x) + nextTenths(y);
+  if (dy === 0) return start + 'h' + tenthsText(dx);
+  return dx === 0 ? start + 'v' + tenthsText(dy) : start + 'l' + tenthsText(dx) + nextTenths(dy);
 }
 
 /** A smooth curve given as a function of y, as cubic pieces that keep its value and slope at the joints. */
@@ -62,7 +66,7 @@ export function curveDown(x: (y: number) => number, from: number, to: number, pi
   const slope = (y: number): number => (x(y + h) - x(y - h)) / (2 * h);
   let lastX = Math.round(x(from) * 10);
   let lastY = Math.round(from * 10);
-  let d = `${start}${tenthsText(lastX)}${nextTenths(lastY)}`;
+  let d = start + tenthsText(lastX) + nextTenths(lastY);
   // A run without length has no slope.
   if (Math.abs(step) < 1e-6) return d;
   let y = from;
@@ -93,14 +97,14 @@ export function strokes(places: readonly Point[], dx: number, dy: number): strin
   const stepY = Math.round(dy * 10);
   const step =
     stepY === 0
-      ? `h${tenthsText(stepX)}`
+      ? 'h' + tenthsText(stepX)
       : stepX === 0
-        ? `v${tenthsText(stepY)}`
-        : `l${tenthsText(stepX)}${nextTenths(stepY)}`;
+        ? 'v' + tenthsText(stepY)
+        : 'l' + tenthsText(stepX) + nextTenths(stepY);
   for (const [pointX, pointY] of places) {
     const x = Math.round(pointX * 10);
     const y = Math.round(pointY * 10);
-    d += (d === '' ? `M${tenthsText(x)}${nextTenths(y)}` : `m${tenthsText(x - lastX)}${nextTenths(y - lastY)}`) + step;
+    d += (d === '' ? 'M' + tenthsText(x) + nextTenths(y) : 'm' + tenthsText(x - lastX) + nextTenths(y - lastY)) + step;
     lastX = x + stepX;
     lastY = y + stepY;
   }

@@ -73,7 +73,7 @@ describe('labels of any set of parts', () => {
     fc.assert(
       fc.property(callouts, (some) => {
         const heaviest = some.reduce((most, each) => (each.weight > most.weight ? each : most));
-        expect(layOut(some, track).map(({ key }) => key)).toContain(heaviest.key);
+        expect(layOut(some, track).map(({ callout: { key } }) => key)).toContain(heaviest.key);
       }),
       { seed: 22, numRuns: 200 },
     );
@@ -127,7 +127,7 @@ test('what finds no room is counted and named below, and nothing lies over that 
   }));
   const laid = layOut(many, small);
   expect(laid.length).toBeLessThan(many.length);
-  expect(laid.map(({ key }) => key)).toContain('part0');
+  expect(laid.map(({ callout }) => callout.key)).toContain('part0');
   const more = drawCallouts(many, small, THEMES.light, measureWith(1)).find(({ key }) => key === 'more');
   const words = more?.children?.find(({ key }) => key === 'words');
   expect(words?.text).toMatch(new RegExp(`^${many.length - laid.length} more: part `));
