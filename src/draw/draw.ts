@@ -6,6 +6,7 @@ import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
 import type { DetailFrame } from './details/contract.ts';
 import type { Box } from './hatch/clip.ts';
 import { heavier } from './heavier.ts';
+import { joined } from './joined.ts';
 import {
   atScale,
   captionWidth,
@@ -64,8 +65,8 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     kept ??
     layout.details.map((place) => drawDetail(solution, view, place, ink, type, memoryUnder(place.view, memory)));
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
-  const hits = [...(section?.hits ?? []), ...details.flatMap(({ scene }) => scene.hits)];
-  const marks = [...(section?.marks ?? []), ...details.flatMap(({ scene }) => scene.marks)];
+  const hits = joined([section?.hits ?? [], ...details.map(({ scene }) => scene.hits)]);
+  const marks = joined([section?.marks ?? [], ...details.map(({ scene }) => scene.marks)]);
   const shapes: Shape[] = [
     recall('paper', [layout, ink, paper], () => drawPaper(layout, paper, ink)),
     // A detail alone has the heading over its mat.
@@ -180,7 +181,6 @@ function drawDetail(
   type: Measure,
   memory: Memory,
 ): DetailDrawing {
-  const frozen = view.frozen?.windows[name];
   const frame: DetailFrame = {
     view: name,
     x: box.left,
@@ -191,10 +191,10 @@ function drawDetail(
     theme: view.theme,
     ink,
     type,
-    ...(frozen === undefined ? {} : { frozen }),
-    ...(view.held === undefined ? {} : { held: view.held }),
-    ...(view.moment === undefined ? {} : { moment: view.moment }),
-    ...(view.lit === undefined ? {} : { lit: view.lit }),
+    frozen: view.frozen?.windows[name],
+    held: view.held,
+    moment: view.moment,
+    lit: view.lit,
   };
   const scene =
     name === 'A'

@@ -117,4 +117,5 @@ export function escape(words: string): string {
 // Char of XML 1.0 (fifth edition), section 2.2: everything else may not stand in a document, not even escaped.
 const forbidden = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
 const special = /[&<>"]/g;
-const needsCare = /[^\u0020\u0021\u0023-\u0025\u0027-\u003B\u003D\u003F-\u007E]/;
+// Surrogates are left to the careful way, which tells pairs from strays.
+const needsCare = /[&<>"]|[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD]/;

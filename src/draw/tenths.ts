@@ -16,6 +16,11 @@ export function nextTenths(tenths: number): string {
   return tenths > -REACH && tenths < REACH ? (BEHIND[tenths + REACH] ?? '') : behind(tenths);
 }
 
+/** A place or a length to a tenth of a pixel. */
+export function pxText(px: number): string {
+  return tenthsText(Math.round(px * 10));
+}
+
 function written(tenths: number): string {
   const size = Math.abs(tenths);
   const digit = size % 10;

@@ -20,10 +20,10 @@ export interface DetailFrame {
   readonly ink: Ink;
   readonly type: Measure;
   /** The window to keep while a pointer is down. */
-  readonly frozen?: DepthWindow;
+  readonly frozen?: DepthWindow | undefined;
   readonly held?: View['held'];
   readonly moment?: View['moment'];
-  readonly lit?: string;
+  readonly lit?: string | undefined;
 }
 
 export type { DetailScene } from '../view.ts';

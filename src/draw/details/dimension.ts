@@ -2,7 +2,8 @@
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
-import { stroke, tenth } from '../parts/outline.ts';
+import { stroke } from '../parts/outline.ts';
+import { pxText } from '../tenths.ts';
 
 export interface DimensionPlace {
   readonly x: number;
@@ -50,4 +51,4 @@ export function drawDimension(
 }
 
 const head = (x: number, y: number, down: 1 | -1): string =>
-  `M${tenth(x)} ${tenth(y)}l${-ARROW * 0.6} ${ARROW * 1.6 * down}h${ARROW * 1.2}z`;
+  `M${pxText(x)} ${pxText(y)}l${-ARROW * 0.6} ${ARROW * 1.6 * down}h${ARROW * 1.2}z`;

@@ -10,6 +10,7 @@ import { group, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { Ink } from '../theme.ts';
 import { stroke, tenth } from '../parts/outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from '../parts/pen.ts';
 import { drawTurf, NEAR } from '../parts/turf.ts';
 
@@ -138,7 +139,7 @@ function drawFrost(pen: Pen, ink: Ink, place: GroundPlace, frost: Metres): Shape
 function sixArms(x: number, y: number, r: number): string {
   const a = tenth(r * 0.5);
   const b = tenth(r * 0.87);
-  return `M${tenth(x - r)} ${tenth(y)}h${2 * r}m${tenth(a - 2 * r)}-${b}l${2 * a} ${2 * b}m0-${2 * b}l-${2 * a} ${2 * b}`;
+  return `M${pxText(x - r)} ${pxText(y)}h${2 * r}m${pxText(a - 2 * r)}-${b}l${2 * a} ${2 * b}m0-${2 * b}l-${2 * a} ${2 * b}`;
 }
 
 /** The ground line, and what grows and lies on it. */

@@ -2,7 +2,8 @@
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { stroke, tenth } from '../parts/outline.ts';
+import { stroke } from '../parts/outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from '../parts/pen.ts';
 
 export function drawLevel(
@@ -23,7 +24,7 @@ export function drawLevel(
       'stroke-width': 2,
       ...(key === 'pumpingLevel' ? { 'stroke-dasharray': '12 4' } : {}),
     }),
-    path('triangle', `M${tenth(x)} ${tenth(y - 1)}l-5.5 -9h11z`, {
+    path('triangle', `M${pxText(x)} ${pxText(y - 1)}l-5.5 -9h11z`, {
       fill: key === 'staticLevel' ? paper : ink,
       stroke: ink,
       'stroke-width': 1.5,

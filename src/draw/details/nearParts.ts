@@ -29,12 +29,15 @@ const LONG: ReadonlySet<PartKind> = new Set(['dropPipe', 'cable', 'rope']);
 export function nearParts(parts: readonly PlacedPart[], { top, bottom }: Pen): PlacedPart[] {
   const highest = top - MARGIN;
   const lowest = bottom + MARGIN;
-  return parts.flatMap((part): PlacedPart[] => {
-    if (part.bottom > highest && part.top < lowest) return [LONG.has(part.kind) ? cut(part, highest, lowest) : part];
-    if (part.kind !== 'pump' && !HANGS.has(part.kind)) return [part];
+  const near: PlacedPart[] = [];
+  for (const part of parts) {
+    const { kind } = part;
+    if (part.bottom > highest && part.top < lowest) near.push(LONG.has(kind) ? cut(part, highest, lowest) : part);
+    else if (kind !== 'pump' && !HANGS.has(kind)) near.push(part);
     // Cable and rope ask for the pump that they run to; how far below the window it is, is all one.
-    return part.kind === 'pump' && part.top >= lowest ? [{ ...part, top: lowest, bottom: lowest + MARGIN }] : [];
-  });
+    else if (kind === 'pump' && part.top >= lowest) near.push({ ...part, top: lowest, bottom: lowest + MARGIN });
+  }
+  return near;
 }
 
 function cut(part: PlacedPart, highest: Metres, lowest: Metres): PlacedPart {

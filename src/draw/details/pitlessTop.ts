@@ -5,6 +5,7 @@ import { inches } from '../../model/units.ts';
 import { lineOnPaper } from '../parts/buriedLine.ts';
 import { drawCap } from '../parts/cap.ts';
 import { tenth } from '../parts/outline.ts';
+import { pxText } from '../tenths.ts';
 import { drawPitlessAdapter, outletEnd } from '../parts/pitlessAdapter.ts';
 import type { PitlessPlace } from '../parts/pitlessAdapter.ts';
 import type { Shape } from '../scene.ts';
@@ -111,8 +112,8 @@ function drawSpareLoop({ solution, pen, axis }: Stage, radii: Radii, exit: reado
   const y = (below: number): number => pen.y(radii.top) + below * LOOP * pen.down;
   const x = (share: number): number => left + wide * share;
   const d =
-    `M${tenth(left)} ${tenth(y(1.02))}V${tenth(y(0.6))}C${tenth(left)} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.02))} ${tenth(x(0.42))} ${tenth(y(0.5))}` +
-    `S${tenth(x(0.84))} ${tenth(y(1.15))} ${tenth(x(0.84))} ${tenth(y(0.5))}S${tenth(x(0.9))} ${tenth(exit[1])} ${tenth(exit[0])} ${tenth(exit[1])}`;
+    `M${pxText(left)} ${pxText(y(1.02))}V${pxText(y(0.6))}C${pxText(left)} ${pxText(y(0.02))} ${pxText(x(0.42))} ${pxText(y(0.02))} ${pxText(x(0.42))} ${pxText(y(0.5))}` +
+    `S${pxText(x(0.84))} ${pxText(y(1.15))} ${pxText(x(0.84))} ${pxText(y(0.5))}S${pxText(x(0.9))} ${pxText(exit[1])} ${pxText(exit[0])} ${pxText(exit[1])}`;
   const thick = Math.max(2.6, cable.radius * 2 * pen.across);
   return group('spareLoop', [
     path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),

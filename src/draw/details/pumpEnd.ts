@@ -4,7 +4,8 @@ import type { Solution } from '../../model/solution.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { stroke, tenth } from '../parts/outline.ts';
+import { stroke } from '../parts/outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Callout } from './callouts.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
@@ -90,7 +91,7 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
   const end = frame.y + frame.height;
   const shaft = path(
     'shaft',
-    `${stroke(x, from + 2, x, end - 12)}M${tenth(x - 3.4)} ${tenth(end - 19)}L${tenth(x)} ${tenth(end - 12)}L${tenth(x + 3.4)} ${tenth(end - 19)}`,
+    `${stroke(x, from + 2, x, end - 12)}M${pxText(x - 3.4)} ${pxText(end - 19)}L${pxText(x)} ${pxText(end - 12)}L${pxText(x + 3.4)} ${pxText(end - 19)}`,
     {
       fill: 'none',
       stroke: colour,
@@ -117,7 +118,7 @@ function drawClearance({ solution, frame, pen, placed, severityOf }: DetailConte
 function drawBreak({ x, y, width, height, ink }: DetailFrame): Shape {
   const foot = y + height;
   // Its ends and its lower edge lie outside the frame, which crops them.
-  let upper = `M${tenth(x - 3)} ${tenth(foot - 5)}`;
+  let upper = `M${pxText(x - 3)} ${pxText(foot - 5)}`;
   for (let at = -3; at < width; at += 48) upper += 'h33l4-4 5 8 4-4h2';
-  return path('break', `${upper}V${tenth(foot + 3)}H${tenth(x - 3)}z`, { fill: ink.paper, stroke: ink.hair });
+  return path('break', `${upper}V${pxText(foot + 3)}H${pxText(x - 3)}z`, { fill: ink.paper, stroke: ink.hair });
 }

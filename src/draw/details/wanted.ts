@@ -1,6 +1,7 @@
 /** Which parts want a label in a window, what it says, and where its leader touches the part. */
 import type { Metres } from '../../model/si.ts';
 import type { Severity, Solution } from '../../model/solution.ts';
+import { kindOfKey } from '../keys.ts';
 import type { Callout } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
@@ -43,7 +44,7 @@ export function calloutFor(
   faults: ReadonlyMap<string, Fault>,
 ): Waiting {
   const { key } = want;
-  const { name, note, weight, short } = wordsFor(solution, frame.units, key, key.split('/')[0] ?? key);
+  const { name, note, weight, short } = wordsFor(solution, frame.units, key, kindOfKey(key));
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
   // Written out, not spread: this runs for every label of every frame that is dragged.

@@ -4,7 +4,8 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
-import { stroke, tenth } from './outline.ts';
+import { stroke } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 
 export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres, capBottom: Metres): Shape {
@@ -17,7 +18,7 @@ export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres
   return group(part.key, [
     path(
       'wire',
-      `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(top - 8)} ${tenth(x - 7)} ${tenth(pen.y(capBottom) + 4)} ${tenth(x - 1)} ${tenth(pen.y(capBottom))}`,
+      `M${pxText(x)} ${pxText(top)}C${pxText(x)} ${pxText(top - 8)} ${pxText(x - 7)} ${pxText(pen.y(capBottom) + 4)} ${pxText(x - 1)} ${pxText(pen.y(capBottom))}`,
       {
         fill: 'none',
         stroke: bond,

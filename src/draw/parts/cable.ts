@@ -5,6 +5,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { curveDown, tenth } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 import type { StringAxis } from './stringAxis.ts';
 
@@ -55,8 +56,8 @@ function gaps(from: Metres, to: Metres, splices: readonly PlacedPart[]): [Metres
 function run(x: (y: number) => number, pen: Pen, from: Metres, to: Metres, bendsTo: Metres): string {
   const bend = Math.min(to, Math.max(from, bendsTo));
   const curve =
-    bend > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : `M${tenth(x(pen.y(from)))} ${tenth(pen.y(from))}`;
-  return to > bend ? `${curve}V${tenth(pen.y(to))}` : curve;
+    bend > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : `M${pxText(x(pen.y(from)))} ${pxText(pen.y(from))}`;
+  return to > bend ? `${curve}V${pxText(pen.y(to))}` : curve;
 }
 
 function toMotor(pen: Pen, x: number, leaves: Metres, place: CablePlace): string {
@@ -64,5 +65,5 @@ function toMotor(pen: Pen, x: number, leaves: Metres, place: CablePlace): string
   const top = pen.y(leaves);
   const shoulder = pen.y(place.discharge);
   const middle = (top + shoulder) / 2;
-  return `M${tenth(x)} ${tenth(top)}C${tenth(x)} ${tenth(middle)} ${tenth(side)} ${tenth(middle)} ${tenth(side)} ${tenth(shoulder)}V${tenth(pen.y(place.motorHead))}`;
+  return `M${pxText(x)} ${pxText(top)}C${pxText(x)} ${pxText(middle)} ${pxText(side)} ${pxText(middle)} ${pxText(side)} ${pxText(shoulder)}V${pxText(pen.y(place.motorHead))}`;
 }

@@ -4,7 +4,8 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
-import { block, stroke, tenth } from './outline.ts';
+import { block, stroke } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 import { turned } from './turned.ts';
 
@@ -35,7 +36,7 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
     ],
     cast,
   );
-  const cavity = `M${tenth(centre)} ${tenth(top + shell)}H${tenth(centre + half * 0.7)}Q${tenth(centre + half * 0.88)} ${tenth(top + shell)} ${tenth(centre + half * 0.92)} ${tenth(rim)}H${tenth(centre)}z`;
+  const cavity = `M${pxText(centre)} ${pxText(top + shell)}H${pxText(centre + half * 0.7)}Q${pxText(centre + half * 0.88)} ${pxText(top + shell)} ${pxText(centre + half * 0.92)} ${pxText(rim)}H${pxText(centre)}z`;
   const boltX = [-0.86, -0.3].map((share) => centre + half * share);
   const bolt = Math.max(2.2, half * 0.03);
   const gasket = Math.max(1.6, tall * 0.14);
@@ -67,7 +68,7 @@ export function drawVent(x: number, y: number, wide: number, pen: Pen): Shape[] 
   return [
     path(
       'vent',
-      `M${tenth(x)} ${tenth(y - wide / 2)}H${tenth(out)}Q${tenth(out - wide / 2)} ${tenth(y - wide / 2)} ${tenth(out - wide / 2)} ${tenth(y + wide * 0.2)}V${tenth(foot)}H${tenth(out + wide / 2)}V${tenth(y + wide / 2)}H${tenth(x)}z`,
+      `M${pxText(x)} ${pxText(y - wide / 2)}H${pxText(out)}Q${pxText(out - wide / 2)} ${pxText(y - wide / 2)} ${pxText(out - wide / 2)} ${pxText(y + wide * 0.2)}V${pxText(foot)}H${pxText(out + wide / 2)}V${pxText(y + wide / 2)}H${pxText(x)}z`,
       {
         fill: cast.base,
         stroke: cast.edge,

@@ -3,6 +3,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { block, tenth } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 
 export interface ConduitPlace {
@@ -43,9 +44,9 @@ function course({ from: [x, y], up, plumb, trench, to }: ConduitPlace, wide: num
   const over = up ? y - wide * 1.1 : y;
   const bend = Math.min(wide * 1.1, Math.abs(plumb - x) * (up ? 0.5 : 0.9), Math.max(4, trench - over) / 2);
   const sweep = Math.min(wide * 1.6, Math.max(4, trench - over) / 2, 22);
-  const rise = up ? `V${tenth(over + bend)}Q${tenth(x)} ${tenth(over)} ${tenth(x + bend)} ${tenth(over)}` : '';
+  const rise = up ? `V${pxText(over + bend)}Q${pxText(x)} ${pxText(over)} ${pxText(x + bend)} ${pxText(over)}` : '';
   return (
-    `M${tenth(x)} ${tenth(y)}${rise}H${tenth(plumb - bend)}Q${tenth(plumb)} ${tenth(over)} ${tenth(plumb)} ${tenth(over + bend)}` +
-    `V${tenth(trench - sweep)}Q${tenth(plumb)} ${tenth(trench)} ${tenth(plumb + sweep)} ${tenth(trench)}H${tenth(to)}`
+    `M${pxText(x)} ${pxText(y)}${rise}H${pxText(plumb - bend)}Q${pxText(plumb)} ${pxText(over)} ${pxText(plumb)} ${pxText(over + bend)}` +
+    `V${pxText(trench - sweep)}Q${pxText(plumb)} ${pxText(trench)} ${pxText(plumb + sweep)} ${pxText(trench)}H${pxText(to)}`
   );
 }

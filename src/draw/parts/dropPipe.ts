@@ -3,7 +3,8 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { block, curveDown, tenth } from './outline.ts';
+import { block, curveDown } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 import type { StringAxis } from './stringAxis.ts';
 import type { Cut } from './tones.ts';
@@ -45,6 +46,6 @@ function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metr
   }
   const downLeft = curveDown(edge(left), pen.y(from), pen.y(bend), PIECES);
   const upRight = curveDown(edge(right), pen.y(bend), pen.y(from), PIECES, 'L');
-  const plumb = to > bend ? `V${tenth(pen.y(to))}H${tenth(edge(right)(pen.y(to)))}V${tenth(pen.y(bend))}` : '';
+  const plumb = to > bend ? `V${pxText(pen.y(to))}H${pxText(edge(right)(pen.y(to)))}V${pxText(pen.y(bend))}` : '';
   return `${downLeft}${plumb}${upRight}z`;
 }

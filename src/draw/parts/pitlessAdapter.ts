@@ -7,7 +7,8 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { block, straight, stroke, tenth } from './outline.ts';
+import { block, straight, stroke } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 
 export interface PitlessPlace {
@@ -138,7 +139,7 @@ function drawSpool(m: Measures, pen: Pen): Shape[] {
   const way = Math.min(m.bore, m.half - 3);
   const waterTop = Math.max(m.outletTop + 1, m.middle - way);
   const waterBottom = Math.min(m.outletBottom - 1, m.middle + way);
-  const elbow = `M${tenth(m.centre - way)} ${tenth(m.bottom)}V${tenth(waterTop + way * 0.6)}Q${tenth(m.centre - way)} ${tenth(waterTop)} ${tenth(m.centre - way * 0.2)} ${tenth(waterTop)}H${tenth(m.wallOut + m.gasket)}V${tenth(waterBottom)}H${tenth(m.centre + way)}V${tenth(m.bottom)}z`;
+  const elbow = `M${pxText(m.centre - way)} ${pxText(m.bottom)}V${pxText(waterTop + way * 0.6)}Q${pxText(m.centre - way)} ${pxText(waterTop)} ${pxText(m.centre - way * 0.2)} ${pxText(waterTop)}H${pxText(m.wallOut + m.gasket)}V${pxText(waterBottom)}H${pxText(m.centre + way)}V${pxText(m.bottom)}z`;
   const threadHalf = m.half * 0.56;
   const threadTop = m.top - m.thread;
   const turns = Math.max(2, Math.floor(m.thread / 3.4));

@@ -5,6 +5,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { circle, group, path } from '../shapes.ts';
 import { curveDown, tenth } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 import type { StringAxis } from './stringAxis.ts';
 
@@ -56,7 +57,7 @@ function toEye(pen: Pen, x: number, leaves: Metres, { eye }: RopePlace, alone: b
   const top = pen.y(leaves);
   const bottom = pen.y(eye.depth);
   const end = pen.x(eye.offset);
-  return `${alone ? `M${tenth(x)} ${tenth(top)}` : ''}C${tenth(x)} ${tenth(bottom)} ${tenth(x)} ${tenth(bottom + 2)} ${tenth(end)} ${tenth(bottom)}`;
+  return `${alone ? `M${pxText(x)} ${pxText(top)}` : ''}C${pxText(x)} ${pxText(bottom)} ${pxText(x)} ${pxText(bottom + 2)} ${pxText(end)} ${pxText(bottom)}`;
 }
 
 /** A hook fixed to the casing's inside. */
@@ -66,7 +67,7 @@ function drawHook(pen: Pen, x: number, depth: Metres, casingInsideRadius: Metres
   return [
     path(
       'hook',
-      `M${tenth(wall)} ${tenth(y - 5)}h3C${tenth(x + 5)} ${tenth(y - 5)} ${tenth(x + 5)} ${tenth(y + 2)} ${tenth(x)} ${tenth(y + 2)}s-3 -2.5 -1.5 -3.5`,
+      `M${pxText(wall)} ${pxText(y - 5)}h3C${pxText(x + 5)} ${pxText(y - 5)} ${pxText(x + 5)} ${pxText(y + 2)} ${pxText(x)} ${pxText(y + 2)}s-3 -2.5 -1.5 -3.5`,
       {
         fill: 'none',
         stroke: edge,

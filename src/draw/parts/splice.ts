@@ -3,7 +3,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
-import { tenth } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 
 /** Tube length as part of the whole splice. */
@@ -42,7 +42,7 @@ export function drawSplice(
     shapes.push(
       path(
         `lead${['Black', 'Red', 'Yellow', 'Ground'][i] ?? ''}`,
-        `M${tenth(centre)} ${tenth(top)}L${tenth(x)} ${tenth(top + neck)}V${tenth(bottom - neck)}L${tenth(centre)} ${tenth(bottom)}`,
+        `M${pxText(centre)} ${pxText(top)}L${pxText(x)} ${pxText(top + neck)}V${pxText(bottom - neck)}L${pxText(centre)} ${pxText(bottom)}`,
         {
           fill: 'none',
           stroke: lead,
@@ -51,14 +51,14 @@ export function drawSplice(
       ),
     );
     const start = top + neck + ((tall - neck * 2 - tall * TUBE) * i) / Math.max(1, count - 1);
-    tubes += `M${tenth(x - wide / 2)} ${tenth(start + 1)}l${tenth(wide / 2)} -1l${tenth(wide / 2)} 1v${tenth(tall * TUBE - 2)}l${tenth(-wide / 2)} 1l${tenth(-wide / 2)} -1z`;
-    glints += `M${tenth(x - wide * 0.18)} ${tenth(start + 2.5)}v${tenth(tall * TUBE - 5)}`;
+    tubes += `M${pxText(x - wide / 2)} ${pxText(start + 1)}l${pxText(wide / 2)} -1l${pxText(wide / 2)} 1v${pxText(tall * TUBE - 2)}l${pxText(-wide / 2)} 1l${pxText(-wide / 2)} -1z`;
+    glints += `M${pxText(x - wide * 0.18)} ${pxText(start + 2.5)}v${pxText(tall * TUBE - 5)}`;
   }
   return group(part.key, [
     ...shapes,
     path('tubes', tubes, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.9, ...dash }),
     path('glints', glints, { stroke: rubber.shine, 'stroke-width': 0.8 }),
-    path('jackets', `M${tenth(centre)} ${tenth(top - 3)}v5M${tenth(centre)} ${tenth(bottom - 2)}v5`, {
+    path('jackets', `M${pxText(centre)} ${pxText(top - 3)}v5M${pxText(centre)} ${pxText(bottom - 2)}v5`, {
       stroke: cable,
       'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across),
     }),

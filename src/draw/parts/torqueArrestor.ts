@@ -4,7 +4,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
-import { tenth } from './outline.ts';
+import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 
 const ARM: Metres = inches(0.4);
@@ -58,8 +58,8 @@ function arm(wall: number, hub: number, top: number, bottom: number, thick: numb
   const lip = Math.min(thick, (bottom - top) * 0.1);
   const reach = (bottom - top) * 0.12;
   return (
-    `M${tenth(hub)} ${tenth(top)}C${tenth(outer)} ${tenth(top + reach)} ${tenth(outer)} ${tenth(bottom - reach)} ${tenth(hub)} ${tenth(bottom)}` +
-    `V${tenth(bottom - lip)}C${tenth(inner)} ${tenth(bottom - reach - lip)} ${tenth(inner)} ${tenth(top + reach + lip)} ${tenth(hub)} ${tenth(top + lip)}z`
+    `M${pxText(hub)} ${pxText(top)}C${pxText(outer)} ${pxText(top + reach)} ${pxText(outer)} ${pxText(bottom - reach)} ${pxText(hub)} ${pxText(bottom)}` +
+    `V${pxText(bottom - lip)}C${pxText(inner)} ${pxText(bottom - reach - lip)} ${pxText(inner)} ${pxText(top + reach + lip)} ${pxText(hub)} ${pxText(top + lip)}z`
   );
 }
 
@@ -67,7 +67,7 @@ function arm(wall: number, hub: number, top: number, bottom: number, thick: numb
 function lens(centre: number, half: number, top: number, bottom: number): string {
   const c = half / 0.75;
   return (
-    `M${tenth(centre)} ${tenth(top)}C${tenth(centre + c)} ${tenth(top + 6)} ${tenth(centre + c)} ${tenth(bottom - 6)} ${tenth(centre)} ${tenth(bottom)}` +
-    `C${tenth(centre - c)} ${tenth(bottom - 6)} ${tenth(centre - c)} ${tenth(top + 6)} ${tenth(centre)} ${tenth(top)}z`
+    `M${pxText(centre)} ${pxText(top)}C${pxText(centre + c)} ${pxText(top + 6)} ${pxText(centre + c)} ${pxText(bottom - 6)} ${pxText(centre)} ${pxText(bottom)}` +
+    `C${pxText(centre - c)} ${pxText(bottom - 6)} ${pxText(centre - c)} ${pxText(top + 6)} ${pxText(centre)} ${pxText(top)}z`
   );
 }

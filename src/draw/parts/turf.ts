@@ -2,6 +2,7 @@
 import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, tenth } from '../shapes.ts';
+import { pxText } from '../tenths.ts';
 import type { Ink } from '../theme.ts';
 
 export interface TurfPlace {
@@ -84,6 +85,6 @@ function bank(left: number, right: number, y: number, deep: number): string {
   const drifts = Math.round((right - left) / DRIFT);
   if (drifts < 1) return '';
   const long = tenth((right - left) / drifts);
-  const waves = `q${tenth(long / 2)}-2.5 ${long} 0${`t${long} 0`.repeat(drifts - 1)}`;
-  return `M${tenth(left)} ${tenth(y - 1.7)}v-${deep}${waves}v${deep}`;
+  const waves = `q${pxText(long / 2)}-2.5 ${long} 0${`t${long} 0`.repeat(drifts - 1)}`;
+  return `M${pxText(left)} ${pxText(y - 1.7)}v-${deep}${waves}v${deep}`;
 }

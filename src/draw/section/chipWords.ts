@@ -4,6 +4,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Finding, PartKind, Severity, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import type { Ink } from '../theme.ts';
+import { kindOfKey } from '../keys.ts';
 import { hold } from '../type/width.ts';
 import { CHIP_LOOKS, say, type Note } from './chipNotes.ts';
 
@@ -29,23 +30,19 @@ export interface ChipWords {
 /** Chips of the section: what is too small to be told apart here is dragged in the details. */
 export function chipWords(solution: Solution, show: Show, ink: Ink): ChipWords[] {
   return handlesOf(solution)
-    .filter(({ id }) => CHIP_LOOKS[kindOf(id)] !== undefined)
+    .filter(({ id }) => CHIP_LOOKS[kindOfKey(id)] !== undefined)
     .map((handle) => chipOf(handle, solution, show, ink));
 }
 
-function kindOf(id: string): string {
-  return id.split('/')[0] ?? id;
-}
-
 function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipWords {
-  const look = CHIP_LOOKS[kindOf(handle.id)];
+  const look = CHIP_LOOKS[kindOfKey(handle.id)];
   const finding = look === undefined ? null : worstAbout(look.parts, solution.findings);
   const notes = (look?.notes(solution, show) ?? []).filter((note) => note !== null);
   const shown = finding !== null && finding.severity !== 'note' ? [say(finding.amount), ...notes.slice(0, 1)] : notes;
   return {
     handle: handle.id,
     name: handle.label,
-    short: SHORT[kindOf(handle.id)] ?? handle.label,
+    short: SHORT[kindOfKey(handle.id)] ?? handle.label,
     value: handle.known ? hold((look?.value ?? defaultValue)(handle.depth, show)) : '?',
     notes: shown.slice(0, 2),
     depth: handle.known ? handle.depth : placeOfUnknown(handle.id, solution),

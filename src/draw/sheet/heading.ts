@@ -30,10 +30,8 @@ export function subtitleOf({ facts }: Solution, show: Show): string {
     'driven point': `driven point to ${show.depth(bottom)}`,
     dug: `dug to ${show.depth(bottom)}`,
   };
-  return `${size}${material}casing${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`.replace(
-    /^./,
-    (first) => first.toUpperCase(),
-  );
+  const said = `${size}${material}casing${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`;
+  return said.charAt(0).toUpperCase() + said.slice(1);
 }
 
 export function subtitleLines(solution: Solution, show: Show, width: number, type: Measure): string[] {

@@ -54,6 +54,9 @@ export function wrap(
   most = Infinity,
   measured = textWidth,
 ): string[] {
+  // Most words stand in one line.
+  if (measured(words, size, weight) <= width && words.trim() === words && !words.includes('  '))
+    return words === '' ? [] : [words];
   const lines: string[] = [];
   let current = '';
   for (const word of words.split(' ').filter((part) => part !== '')) {
