@@ -1,4 +1,5 @@
 /** Small makers of keyed shapes, and path text with two decimals. */
+import { nextTenths, pxText } from './tenths.ts';
 import type { Attributes, Shape, Tag } from './scene.ts';
 
 /**
@@ -90,7 +91,9 @@ export function text(key: string, x: number, y: number, words: string, style: Te
 
 /** Path text through the points, open. */
 export function polyline(points: readonly Point[]): string {
-  return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${digits(tenth(x))} ${digits(tenth(y))}`).join('');
+  let d = '';
+  for (const [x, y] of points) d += (d === '' ? 'M' : 'L') + pxText(x) + nextTenths(Math.round(y * 10));
+  return d;
 }
 
 /** Path text round the points, closed. */

@@ -1,7 +1,7 @@
 /** What lies outside the casing: air, turf, layers with their line work, frost. */
 import type { Metres, Ratio } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
-import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
+import { lookOf } from '../hatch/materials.ts';
 import type { Box } from '../hatch/clip.ts';
 import { hatch } from '../hatch/patterns.ts';
 import type { Shape } from '../scene.ts';
@@ -61,7 +61,7 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
     const top = Math.max(box.top, pen.y(Math.max(0, layer.top)));
     const bottom = Math.min(box.bottom, pen.y(layer.bottom));
     if (bottom <= top) continue;
-    const { ground, pattern } = layer.material === null ? UNKNOWN_GROUND : lookOf(layer.material);
+    const { ground, pattern } = lookOf(layer.material);
     const { fill, hatch: lines } = ink.ground[ground];
     const { d, dashes } = hatch(
       pattern,

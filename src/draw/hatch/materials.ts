@@ -41,9 +41,11 @@ const WORDS: readonly (readonly [words: RegExp, ground: GroundName, pattern: Pat
   [/clay|marl|gumbo/, 'clay', 'clay'],
 ];
 
-export const UNKNOWN_GROUND: GroundLook = { ground: 'gravel', pattern: 'unknown' };
+const UNKNOWN_GROUND: GroundLook = { ground: 'gravel', pattern: 'unknown' };
 
-export function lookOf(material: string): GroundLook {
+/** @param material  null where nobody said */
+export function lookOf(material: string | null): GroundLook {
+  if (material === null) return UNKNOWN_GROUND;
   const words = material.toLowerCase();
   const found = WORDS.find(([pattern]) => pattern.test(words));
   return found === undefined ? UNKNOWN_GROUND : { ground: found[1], pattern: found[2] };

@@ -32,11 +32,15 @@ const SLIM_WIDTH = 20;
 
 /** The strip between two fractions of a profile as one closed path. */
 function strip(profile: Profile, centre: number, from: number, to: number, lying: boolean): string {
-  const points: Point[] = [];
-  const place = (across: number, along: number): Point => (lying ? [along, across] : [across, along]);
-  for (const [along, half] of profile) points.push(place(centre + half * from, along));
-  const there = points.length;
-  for (const [along, half] of profile) points.splice(there, 0, place(centre + half * to, along));
+  const count = profile.length;
+  const points = new Array<Point>(2 * count);
+  for (let i = 0; i < count; i++) {
+    const [along, half] = profile[i] ?? [0, 0];
+    const there = centre + half * from;
+    const back = centre + half * to;
+    points[i] = lying ? [along, there] : [there, along];
+    points[2 * count - 1 - i] = lying ? [along, back] : [back, along];
+  }
   return straight(points);
 }
 

@@ -2,7 +2,7 @@
 import type { Solution } from '../../model/solution.ts';
 import { isEmpty, type Box } from '../hatch/clip.ts';
 import { hatch } from '../hatch/patterns.ts';
-import { lookOf, UNKNOWN_GROUND } from '../hatch/materials.ts';
+import { lookOf, type GroundLook } from '../hatch/materials.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect } from '../shapes.ts';
@@ -15,6 +15,7 @@ export interface GroundLayer {
   readonly key: string;
   /** Null where nobody said. */
   readonly material: string | null;
+  readonly look: GroundLook;
   readonly top: number;
   readonly bottom: number;
 }
@@ -24,6 +25,7 @@ export function groundLayers({ facts }: Solution, frame: SectionFrame): GroundLa
   const named = facts.well.layers.map((layer, i): GroundLayer => ({
     key: `layer/${i}`,
     material: layer.material,
+    look: lookOf(layer.material),
     top: within(frame, frame.y(layer.top)),
     bottom: within(frame, frame.y(layer.bottom)),
   }));
@@ -36,6 +38,7 @@ export function groundLayers({ facts }: Solution, frame: SectionFrame): GroundLa
   const rest: GroundLayer = {
     key: 'layer/unknown',
     material: null,
+    look: lookOf(null),
     top: last?.bottom ?? within(frame, frame.y(0)),
     bottom: frame.bottom,
   };
@@ -52,8 +55,8 @@ export function drawGround(
   const ground = frame.y(0);
   const tints = layers.map((layer) => tint(layer, frame));
   const lines = layers.map((layer) => {
-    const { key, material, top, bottom } = layer;
-    const from = [material, top, bottom, hole.casedTo, hole.openHalf, frame];
+    const { key, look, top, bottom } = layer;
+    const from = [look.ground, look.pattern, top, bottom, hole.casedTo, hole.openHalf, frame];
     return recall(`${key}/hatch`, from, () => lineWork(layer, hole, frame));
   });
   const contacts = layers.slice(1).map((layer) => contact(layer, frame));
@@ -64,12 +67,11 @@ export function drawGround(
   ];
 }
 
-function tint({ key, material, top, bottom }: GroundLayer, { left, right, ink }: SectionFrame): Shape {
-  const { ground } = material === null ? UNKNOWN_GROUND : lookOf(material);
-  return rect(`${key}/tint`, left, top, right - left, bottom - top, { fill: ink.ground[ground].fill });
+function tint({ key, look, top, bottom }: GroundLayer, { left, right, ink }: SectionFrame): Shape {
+  return rect(`${key}/tint`, left, top, right - left, bottom - top, { fill: ink.ground[look.ground].fill });
 }
 
-function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame: SectionFrame): Shape | null {
+function lineWork({ key, look, top, bottom }: GroundLayer, hole: Hole, frame: SectionFrame): Shape | null {
   const { left, right, axis, holeHalf, ink, theme } = frame;
   const foot = Math.min(bottom, Math.max(top, hole.casedTo));
   const beside = (half: number, from: number, to: number): Box[] => [
@@ -79,7 +81,7 @@ function lineWork({ key, material, top, bottom }: GroundLayer, hole: Hole, frame
   const boxes = [...beside(holeHalf, top, foot), ...beside(hole.openHalf, foot, bottom)];
   return hatchShape(
     `${key}/hatch`,
-    material,
+    look,
     boxes.filter((box) => !isEmpty(box)),
     ink,
     theme,
@@ -117,13 +119,12 @@ function holeOf({ facts, bore }: Solution, frame: SectionFrame): Hole {
 /** The pattern of one layer as one path; null where nothing of it fits. */
 export function hatchShape(
   key: string,
-  material: string | null,
+  { ground, pattern }: GroundLook,
   boxes: readonly Box[],
   ink: Ink,
   theme: View['theme'],
   spread = 1,
 ): Shape | null {
-  const { ground, pattern } = material === null ? UNKNOWN_GROUND : lookOf(material);
   const { d, dashes } = hatch(pattern, boxes, spread);
   if (d === '') return null;
   return path(key, d, {

@@ -3,7 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Band, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { overlap, type Box } from '../hatch/clip.ts';
-import { lookOf } from '../hatch/materials.ts';
+import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect, text } from '../shapes.ts';
@@ -53,11 +53,13 @@ interface Span {
 }
 
 function spansOf(bands: readonly Band[], frame: SectionFrame): Span[] {
-  return bands.flatMap((band) =>
-    band.from === null || band.to === null || !isShown(band, frame) || isOutside(band.from, band.to, frame)
-      ? []
-      : [{ band, from: within(frame, frame.y(band.from)), to: within(frame, frame.y(band.to)) }],
-  );
+  const spans: Span[] = [];
+  for (const band of bands) {
+    const { from, to } = band;
+    if (from === null || to === null || !isShown(band, frame) || isOutside(from, to, frame)) continue;
+    spans.push({ band, from: within(frame, frame.y(from)), to: within(frame, frame.y(to)) });
+  }
+  return spans;
 }
 
 /** The words of the ends, and all the room that bars and words take. */
@@ -65,9 +67,9 @@ function bandEnds(bands: readonly Band[], frame: SectionFrame): { ends: readonly
   const bar = barPlace(frame);
   const spans = spansOf(bands, frame);
   const boxes: Box[] = spans.map(({ from, to }) => ({ left: bar - 7, right: bar + 7, top: from, bottom: to }));
-  const ordered = spans
-    .flatMap(({ band, from, to }) => (to - from >= NAMED_FROM ? endLabels(band, from, to, bar, frame) : []))
-    .sort((a, b) => a.anchor - b.anchor);
+  const ordered = joined(
+    spans.map(({ band, from, to }) => (to - from >= NAMED_FROM ? endLabels(band, from, to, bar, frame) : [])),
+  ).sort((a, b) => a.anchor - b.anchor);
   const middles = fitLabels(
     ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })),
     3,
@@ -99,12 +101,12 @@ function isOutside(from: Metres, to: Metres, { cut, topDepth, bottomDepth }: Sec
 
 function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
   const { ink } = frame;
+  const twoTone = isTwoTone(frame.theme);
   const children = [
     rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), {
       rx: 2.5,
-      ...(isTwoTone(frame.theme)
-        ? { fill: ink.steel.dark, stroke: ink.ink }
-        : { fill: ink.allowed, stroke: ink.paper }),
+      fill: twoTone ? ink.steel.dark : ink.allowed,
+      stroke: twoTone ? ink.ink : ink.paper,
       'stroke-width': 1,
     }),
   ];
@@ -196,8 +198,7 @@ export function drawLayerNames(
     const height = lines.length * (size + 1) + 3;
     const y = freeHeight(layer, x, width, height, taken, frostFoot);
     if (y === null) continue;
-    const fill =
-      layer.material === null ? frame.ink.ground.gravel.fill : frame.ink.ground[lookOf(layer.material).ground].fill;
+    const { fill } = frame.ink.ground[layer.look.ground];
     shapes.push(
       group(layer.key, [
         rect('paper', x - 3, y, width + 7, height, { rx: 2, fill }),

@@ -276,7 +276,7 @@ const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25, 35, 45, 55, 65, 75, 95, 
 
 function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
   const piece = fullestPiece(lookOf(material).pattern);
-  const pattern = hatchShape('hatch', material, [piece], ink, view.theme);
+  const pattern = hatchShape('hatch', lookOf(material), [piece], ink, view.theme);
   return [
     rect('tint', x, y, SWATCH, 14, {
       fill: ink.ground[lookOf(material).ground].fill,
