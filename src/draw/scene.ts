@@ -10,6 +10,8 @@ export interface Shape {
   /** A word that stays the same while dragging ("dropPipe/left"); unique among its siblings, never an index. */
   readonly key: string;
   readonly tag: Tag;
+  /** The outline of a path: beside the attributes, which thus need no copy to take it in. */
+  readonly d?: string;
   readonly attrs: Attributes;
   readonly text?: string;
   readonly children?: readonly Shape[];

@@ -47,7 +47,7 @@ export function circle(key: string, cx: number, cy: number, r: number, attrs: At
 
 /** A path; `d` is written by `polyline`, `polygon` and the like, so that it is rounded already. */
 export function path(key: string, d: string, attrs: Attributes): Shape {
-  return { key, tag: 'path', attrs: { d, ...attrs } };
+  return { key, tag: 'path', d, attrs };
 }
 
 /** How a bare line with round joints looks. */

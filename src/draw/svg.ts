@@ -67,7 +67,6 @@ function wayOf(name: string): Way {
 
 const PLACES: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy']);
 const OURS: ReadonlySet<string> = new Set([
-  'd',
   'fill',
   'stroke',
   'stroke-dasharray',
@@ -85,9 +84,11 @@ const WAYS: ReadonlyMap<string, Way> = new Map(
 );
 
 /** Written on to `out` in few large pieces: a sheet has some six hundred elements. */
-function write(out: string, { tag, attrs, text, children }: Shape): string {
+function write(out: string, { tag, d, attrs, text, children }: Shape): string {
   let written = out + '<' + tag;
-  let isFirst = true;
+  let isFirst = d === undefined;
+  // There is nothing to escape in an outline; its mark is closed by what follows.
+  if (d !== undefined) written += ' d="' + d;
   for (const name in attrs) {
     const value = attrs[name];
     if (value === undefined) continue;

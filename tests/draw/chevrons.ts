@@ -28,7 +28,7 @@ export function strokesOf(d: string): Point[][] {
 }
 
 export function chevrons(shape: Shape): Chevron[] {
-  return strokesOf(String(shape.attrs['d'])).map(([wing, tip, other]) => {
+  return strokesOf(shape.d ?? '').map(([wing, tip, other]) => {
     if (wing === undefined || tip === undefined || other === undefined) throw new Error('chevrons: a mark has no tip');
     const between: Point = [(wing[0] + other[0]) / 2, (wing[1] + other[1]) / 2];
     const [dx, dy] = [tip[0] - between[0], tip[1] - between[1]];

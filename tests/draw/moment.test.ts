@@ -24,7 +24,7 @@ const usual = (solution = TAMARACK, view: Partial<View> = {}): Scene => draw(sol
 /** Shapes of a scene by their whole path, as text. */
 function written({ shapes }: Scene): Map<string, string> {
   return new Map(
-    flat(shapes).map(({ path, shape: { tag, attrs, text } }) => [path, JSON.stringify({ tag, attrs, text })]),
+    flat(shapes).map(({ path, shape: { tag, d, attrs, text } }) => [path, JSON.stringify({ tag, d, attrs, text })]),
   );
 }
 
@@ -39,7 +39,7 @@ const ways = (scene: Scene, name: string) =>
 
 /** Height at which the water in the section begins [px]. */
 function surfaceOf(scene: Scene): number {
-  const corners = strokesOf(String(find(scene.shapes, 'water/standing').attrs['d'])).flat();
+  const corners = strokesOf(String(find(scene.shapes, 'water/standing').d)).flat();
   return Math.min(...corners.map(([, y]) => y));
 }
 
@@ -132,7 +132,7 @@ describe('the flow', () => {
     const reach = (moment: Moment): number => {
       const [marked] = ways(at({ ...moment, flow: 0.4 }), 'in');
       if (marked === undefined) return 0;
-      const [mark] = strokesOf(String(marked.shape.attrs['d']));
+      const [mark] = strokesOf(marked.shape.d ?? '');
       return Math.abs((mark?.[0]?.[1] ?? 0) - (mark?.[2]?.[1] ?? 0));
     };
     expect(reach({ pumping: true })).toBeGreaterThan(reach({ pumping: false, water: 30 }));
@@ -238,7 +238,7 @@ describe('any well at any moment', () => {
         const frames = [...scene.frames];
         for (const name of ['up', 'in']) {
           for (const { shape } of ways(scene, name)) {
-            const corners = strokesOf(String(shape.attrs['d'])).flat();
+            const corners = strokesOf(shape.d ?? '').flat();
             const fits = frames.some(({ x, y, width, height }) =>
               corners.every(([px, py]) => px >= x && px <= x + width && py >= y && py <= y + height),
             );

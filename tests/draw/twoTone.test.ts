@@ -36,12 +36,7 @@ describe.each(['print', 'contrast', 'contrast-dark'] as const)('in the %s theme,
     const looks = paths.map((path) => {
       const shape = find(shapes, path);
       // Patterns of the ground are told apart by what is drawn, not by how.
-      const drawn =
-        name === 'ground'
-          ? String(shape.attrs['d'])
-              .replace(/[\d.\s-]+/g, '')
-              .slice(0, 24)
-          : '';
+      const drawn = name === 'ground' ? (shape.d ?? '').replace(/[\d.\s-]+/g, '').slice(0, 24) : '';
       return `${withoutColour(shape, paper)} ${drawn}`;
     });
     expect(new Set(looks).size, looks.join('\n')).toBe(paths.length);
@@ -58,8 +53,7 @@ describe.each(['print', 'contrast', 'contrast-dark'] as const)('in the %s theme,
     for (const [i, { severity }] of danger.solution.findings.entries()) {
       const mark = flat(danger.scene.shapes).find(({ shape }) => shape.key === `mark/${i + 1}`);
       const sign = mark?.shape.children?.[0];
-      if (sign !== undefined)
-        outlines.set(severity, `${sign.tag} ${String(sign.attrs['d'] ?? '').replace(/[^A-Za-z]/g, '')}`);
+      if (sign !== undefined) outlines.set(severity, `${sign.tag} ${(sign.d ?? '').replace(/[^A-Za-z]/g, '')}`);
     }
     expect(outlines.size).toBe(3);
     expect(new Set(outlines.values()).size).toBe(3);

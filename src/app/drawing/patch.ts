@@ -76,6 +76,7 @@ function updateInPlace(nodes: Map<string, Node>, shapes: readonly Shape[]): bool
 
 function create(document: Document, shape: Shape): Node {
   const element = document.createElementNS(SVG, shape.tag);
+  if (shape.d !== undefined) element.setAttribute('d', shape.d);
   for (const [name, value] of Object.entries(shape.attrs)) element.setAttribute(name, attributeText(name, value));
   const node: Node = { shape, element, text: null, children: new Map() };
   writeText(node, shape.text);
@@ -86,6 +87,10 @@ function create(document: Document, shape: Shape): Node {
 function update(node: Node, shape: Shape): Node {
   const before = node.shape;
   if (before === shape) return node;
+  if (before.d !== shape.d) {
+    if (shape.d === undefined) node.element.removeAttribute('d');
+    else node.element.setAttribute('d', shape.d);
+  }
   if (before.attrs !== shape.attrs) patchAttributes(node.element, before.attrs, shape.attrs);
   if (before.text !== shape.text) writeText(node, shape.text);
   if (before.children !== shape.children) {

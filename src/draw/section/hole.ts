@@ -75,7 +75,7 @@ export function drawWater({ bore }: Solution, { level, rest }: Water, frame: Sec
   if (rest !== null && rest < level) {
     shapes.push(path('water/drawnDown', between(rest, level), { fill: ink.water, 'fill-opacity': 0.38 }));
   }
-  return shapes.filter((shape) => shape.attrs['d'] !== '');
+  return shapes.filter((shape) => shape.d !== '');
 }
 
 /** An air-lift yield tells no drawdown: the water may fall to anywhere between the static level and the pump. */

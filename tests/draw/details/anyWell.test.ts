@@ -150,7 +150,7 @@ describe('any rock well', () => {
           const boxes = scene.shapes.find(({ key }) => key === 'boxes')?.children ?? [];
           const inside = (x: number, y: number): boolean =>
             x > box.x && x < box.x + box.width && y >= box.y && y <= box.y + box.height;
-          const corners = boxes.flatMap((shape) => pathPoints(String(shape.attrs['d'])));
+          const corners = boxes.flatMap((shape) => pathPoints(shape.d ?? ''));
           expect(corners.filter(([x, y]) => !inside(x, y))).toEqual([]);
           expect(scene.marks.filter(({ x, y }) => !inside(x, y))).toEqual([]);
         }

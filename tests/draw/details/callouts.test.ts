@@ -87,7 +87,7 @@ describe('labels as drawn', () => {
       for (const scene of [drawWellTop(solution, frame('A')), drawPumpEnd(solution, frame('B'))]) {
         const boxes = (find(scene.shapes, 'boxes').children ?? [])
           .flatMap((shape) =>
-            String(shape.attrs['d'])
+            (shape.d ?? '')
               .split('z')
               .filter((d) => d !== '')
               .map((d) => {

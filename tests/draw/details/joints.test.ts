@@ -92,7 +92,7 @@ test('the arms of the torque arrestor touch the bore on both sides', () => {
 test('the arrow of the check valve points the way the plan says', () => {
   const tip = (arrow: string): number => {
     const scene = drawPumpEnd(well('tamarack-ridge', { 'string.arrow': arrow }), frame('B'));
-    const d = String(find(scene.shapes, 'checkValve', 'arrow').attrs['d']);
+    const d = String(find(scene.shapes, 'checkValve', 'arrow').d);
     const extent = extentOf(find(scene.shapes, 'checkValve', 'arrow'));
     // The outline begins at the tip.
     return Number(/M-?[\d.]+ ([\d.]+)/.exec(d)![1]) - (extent.top + extent.bottom) / 2;
@@ -102,7 +102,7 @@ test('the arrow of the check valve points the way the plan says', () => {
 });
 
 test('the splice shows one tube for each conductor, staggered', () => {
-  const tubes = String(find(end.shapes, 'splice', 'tubes').attrs['d'])
+  const tubes = String(find(end.shapes, 'splice', 'tubes').d)
     .match(/M-?[\d.]+ [\d.]+/g)!
     .map((start) => Number(start.split(' ')[1]));
   expect(tubes).toHaveLength(4);

@@ -67,7 +67,7 @@ export function outOfBox(scene: Scene, words: readonly TextBox[]): string[] {
 function calloutBoxes(shapes: readonly Shape[]): Box[] {
   return flat(shapes)
     .filter(({ path, shape }) => /^boxes > /.test(path) && shape.tag === 'path')
-    .flatMap(({ shape }) => String(shape.attrs['d']).split('z'))
+    .flatMap(({ shape }) => (shape.d ?? '').split('z'))
     .filter((d) => d !== '')
     .map((d) => {
       const points = pathPoints(d);
@@ -83,7 +83,7 @@ type Segment = readonly [number, number, number, number];
 export function crossings(scene: Scene, words: readonly TextBox[]): string[] {
   const leaders = flat(scene.shapes)
     .filter(({ path }) => /^leaders > /.test(path))
-    .map(({ path, shape }) => ({ path, segments: segmentsOf(String(shape.attrs['d'])) }));
+    .map(({ path, shape }) => ({ path, segments: segmentsOf(shape.d ?? '') }));
   const found: string[] = [];
   leaders.forEach((mine, i) => {
     for (const other of leaders.slice(i + 1))

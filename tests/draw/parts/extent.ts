@@ -63,7 +63,7 @@ export function pathPoints(d: string): [number, number][] {
 function pointsOf(shape: Shape): [number, number][] {
   const n = (name: string): number => Number(shape.attrs[name] ?? 0);
   const inside = (shape.children ?? []).flatMap(pointsOf);
-  if (shape.tag === 'path') return [...inside, ...pathPoints(String(shape.attrs['d']))];
+  if (shape.tag === 'path') return [...inside, ...pathPoints(shape.d ?? '')];
   if (shape.tag === 'rect') return [...inside, [n('x'), n('y')], [n('x') + n('width'), n('y') + n('height')]];
   if (shape.tag === 'circle')
     return [...inside, [n('cx') - n('r'), n('cy') - n('r')], [n('cx') + n('r'), n('cy') + n('r')]];

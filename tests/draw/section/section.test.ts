@@ -162,7 +162,7 @@ describe('findings on the drawing', () => {
     for (const { number: n, view } of scene.marks) {
       if (view !== 'O') continue;
       const sign = find(scene.shapes, `marks > mark/${n} > sign`);
-      const corners = sign.tag === 'circle' ? 0 : (String(sign.attrs['d']).match(/[MLHV]/gi) ?? []).length;
+      const corners = sign.tag === 'circle' ? 0 : ((sign.d ?? '').match(/[MLHV]/gi) ?? []).length;
       expect(corners).toBe({ danger: 8, warning: 3, note: 0 }[tags.get(n)!]);
     }
   });

@@ -46,13 +46,13 @@ function windowOf(solution: Solution, [start, length]: readonly [number, number]
 
 /** Lowest and highest y that a shape names; places in paths are the second of each pair after a capital letter. */
 function heights(shape: Shape): number[] {
-  const { attrs } = shape;
+  const { attrs, d } = shape;
   const known = (['y', 'y1', 'y2', 'cy'] as const).flatMap((name) => {
     const value = attrs[name];
     return typeof value === 'number' ? [value] : [];
   });
   if (typeof attrs['height'] === 'number' && known[0] !== undefined) known.push(known[0] + attrs['height']);
-  const pairs = [...String(attrs['d'] ?? '').matchAll(/[ML](-?[\d.]+)[ ,]?(-?[\d.]+)/g)];
+  const pairs = [...(d ?? '').matchAll(/[ML](-?[\d.]+)[ ,]?(-?[\d.]+)/g)];
   return [...known, ...pairs.map((pair) => Number(pair[2]))];
 }
 
