@@ -30,6 +30,11 @@ export function saySwitched(on: boolean, isBlocked: boolean, calm: boolean): str
   return calm ? 'Pump off. The water is drawn at rest.' : 'Pump off. The water comes back.';
 }
 
+/** Once, when the winter begins to pass, or is held where it is. */
+export function sayWinter(passes: boolean, frost: string): string {
+  return passes ? 'The winter passes in twelve seconds, and the frost goes down.' : `The winter is held: ${frost}.`;
+}
+
 /** "12 min after the start", or "after the stop". */
 export function sayWhen(curve: LevelCurve | Unknown | null, time: Seconds): string {
   if (curve === null || 'reason' in curve || curve.pumpFor === null || curve.phaseAt(time) !== 'recovery')

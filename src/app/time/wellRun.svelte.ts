@@ -11,6 +11,8 @@ import type { TimeView } from './timeView.svelte.ts';
 const MARK_TO_MARK = 900;
 /** A check valve opens or closes in so many. */
 const VALVE_MOVES = 350;
+/** A winter that plays takes so many, from the first frost to the deepest. */
+const WINTER = 12_000;
 /** Where marks stand that do not move. */
 const STILL = 0.5;
 
@@ -20,6 +22,7 @@ export class WellRun {
   paused = $state(false);
   /** Share of the freezing season that is over; at its end the frost has reached its depth, as it is planned for. */
   season = $state<Ratio>(1);
+  #winterAsked = $state(false);
   #flow = $state<Ratio>(STILL);
   #valve = $state<Ratio>(0);
 
@@ -42,10 +45,16 @@ export class WellRun {
   readonly #flowMoves = $derived.by(
     () => this.#time.playing || (this.pumping === true && this.pump === 'on' && !this.#clockStands),
   );
-  /** Something moves by itself. */
-  readonly moves: boolean = $derived.by(
+  /** Water or valve move by themselves. */
+  readonly pumpMoves: boolean = $derived.by(
     () => !this.#still() && !this.paused && (this.#flowMoves || this.#valve !== this.#valveRests),
   );
+  /** The season goes on by itself. */
+  readonly winterPasses: boolean = $derived.by(
+    () => this.#winterAsked && this.season < 1 && this.frostNow !== null && !this.#still(),
+  );
+  /** Something moves by itself. */
+  readonly moves: boolean = $derived(this.pumpMoves || this.winterPasses);
   /** It would go on if it were told to. */
   readonly stands: boolean = $derived.by(() => this.paused || this.#clockStands);
   readonly active: boolean = $derived(this.pumping !== null || this.season < 1);
@@ -98,8 +107,26 @@ export class WellRun {
     else this.#time.end();
   }
 
+  /** Lets the season go on from where it stands; from its end, from autumn again. */
+  playWinter(): void {
+    if (this.season >= 1) this.season = 0;
+    this.#winterAsked = true;
+  }
+
+  holdWinter(): void {
+    this.#winterAsked = false;
+  }
+
+  /** Where a reader puts it, it stays. */
+  setSeason(season: Ratio): void {
+    this.holdWinter();
+    this.season = season;
+  }
+
+  /** Everything stands. */
   pause(): void {
     this.paused = true;
+    this.holdWinter();
     this.#time.pause();
   }
 
@@ -117,11 +144,21 @@ export class WellRun {
   }
 
   readonly advance: Step = (milliseconds) => {
+    if (this.winterPasses) this.#passWinter(milliseconds);
+    if (this.pumpMoves) this.#movePump(milliseconds);
+  };
+
+  #passWinter(milliseconds: number): void {
+    this.season = Math.min(1, this.season + milliseconds / WINTER);
+    if (this.season === 1) this.holdWinter();
+  }
+
+  #movePump(milliseconds: number): void {
     if (this.#flowMoves) this.#flow = (this.#flow + milliseconds / MARK_TO_MARK) % 1;
     const way = this.#valveRests - this.#valve;
     const step = milliseconds / VALVE_MOVES;
     this.#valve = Math.abs(way) <= step ? this.#valveRests : this.#valve + Math.sign(way) * step;
-  };
+  }
 
   #valveNow(): Ratio {
     return this.#still() ? this.#valveRests : this.#valve;

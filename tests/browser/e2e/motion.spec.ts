@@ -7,6 +7,12 @@ const switchOn = (page: Page): Locator => page.getByRole('button', { name: 'Pump
 const switchOff = (page: Page): Locator => page.getByRole('button', { name: 'Pump off', exact: true });
 const back = (page: Page): Locator => page.getByRole('button', { name: 'Back to usual' });
 const season = (page: Page): Locator => page.getByRole('slider', { name: 'Season' });
+const play = (page: Page): Locator => page.getByRole('button', { name: 'Play the winter' });
+const hold = (page: Page): Locator => page.getByRole('button', { name: 'Pause the winter' });
+/** The season in hundredths. */
+const passed = async (page: Page): Promise<number> => Number(await season(page).inputValue());
+/** The frozen ground in the section. */
+const band = (page: Page): Locator => page.locator('.section svg rect[fill-opacity="0.82"]');
 /** Marks of the flow in the section: round strokes that nothing fills. */
 const marks = (page: Page): Locator =>
   page.locator('.section svg [fill="none"][stroke-linecap="round"][stroke-linejoin="round"]');
@@ -117,6 +123,7 @@ test('neither paper nor a saved drawing knows of it', async ({ page, isMobile })
   };
   const [before, onPaper] = [await save(), await printed()];
   await season(page).fill('30');
+  await play(page).click();
   await switchOn(page).click();
   await expect(marks(page)).not.toHaveCount(0);
   expect(await save()).toBe(before);
@@ -154,7 +161,19 @@ test('keys alone do all of it, and what is switched is said once', async ({ page
   await expect(switchOff(page)).toBeFocused();
   await page.keyboard.press('Enter');
   await expect.poll(said).toContainEqual(expect.stringContaining('Pump off. The water comes back.'));
-  await season(page).focus();
+  const before = (await said()).length;
+  await play(page).focus();
+  await page.keyboard.press('Enter');
+  await expect(hold(page)).toBeFocused();
+  await expect.poll(() => passed(page)).toBeGreaterThan(2);
+  await page.keyboard.press('Space');
+  await expect(play(page)).toBeFocused();
+  await expect.poll(async () => (await said()).slice(before)).toHaveLength(2);
+  const [begun, held] = (await said()).slice(before);
+  expect(begun).toBe('The winter passes in twelve seconds, and the frost goes down.');
+  expect(held).toMatch(/^The winter is held: frost \d+ in of 48 in\.$/);
+  await page.keyboard.press('Tab');
+  await expect(season(page)).toBeFocused();
   await page.keyboard.press('Home');
   await expect(season(page)).toHaveAttribute('aria-valuetext', 'Autumn, before the first frost, frost 0 in of 48 in');
   await page.keyboard.press('PageUp');
@@ -170,8 +189,7 @@ test('the frozen ground grows with the season, and the frost line stays', async 
   await season(page).fill('90');
   await expect(page.getByText(/^Drawn: frost/)).toBeVisible();
   const place = await line.getAttribute('y1');
-  const band = page.locator('.section svg rect[fill-opacity="0.82"]');
-  const tall = async () => Number(await band.getAttribute('height'));
+  const tall = async () => Number(await band(page).getAttribute('height'));
   const late = await tall();
   // A third of the half-sine season has a quarter of its cold, and that freezes half of the depth.
   await season(page).fill('33');
@@ -179,6 +197,87 @@ test('the frozen ground grows with the season, and the frost line stays', async 
   expect(await tall()).toBeGreaterThan(late * 0.47);
   expect(await line.getAttribute('y1')).toBe(place);
   await expect(page.getByText('Drawn: frost 24 in')).toBeVisible();
+});
+
+test('a winter passes by itself, from autumn to the frost as it is planned for, and ends there', async ({ page }) => {
+  await openSample(page);
+  const planned = Number(await band(page).getAttribute('height'));
+  await play(page).click();
+  await expect(page.getByText(/^Drawn: frost/)).toBeVisible();
+  await expect.poll(() => passed(page)).toBeGreaterThan(4);
+  const [early, shallow] = [await passed(page), Number(await band(page).getAttribute('height'))];
+  expect(early).toBeLessThan(90);
+  await expect.poll(() => passed(page)).toBeGreaterThan(early + 5);
+  expect(Number(await band(page).getAttribute('height'))).toBeGreaterThan(shallow);
+  // Some twelve seconds, on a machine that does nothing else.
+  await expect(season(page)).toHaveValue('100', { timeout: 40_000 });
+  await expect(play(page)).toBeVisible();
+  await expect(page.getByText(/^Drawn:/)).toBeHidden();
+  await expect.poll(async () => Number(await band(page).getAttribute('height'))).toBeCloseTo(planned, 0);
+  await expect.poll(() => writes(page, 12)).toBe(0);
+});
+
+test('a winter is held by its button, goes on from there, and the range takes it out of its hands', async ({
+  page,
+}) => {
+  await openSample(page);
+  await season(page).fill('20');
+  await play(page).click();
+  await expect.poll(() => passed(page)).toBeGreaterThan(22);
+  await hold(page).click();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+  const held = await passed(page);
+  expect(held).toBeGreaterThan(22);
+  await play(page).click();
+  await expect.poll(() => passed(page)).toBeGreaterThan(held);
+  await season(page).focus();
+  await page.keyboard.press('Home');
+  await expect(play(page)).toBeVisible();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+  await expect(season(page)).toHaveValue('0');
+});
+
+test('a finger or a mouse on the range holds the winter before it moves', async ({ page, hasTouch }) => {
+  await openSample(page);
+  await play(page).click();
+  await expect.poll(() => passed(page)).toBeGreaterThan(2);
+  const hand = await handOn(page, season(page), hasTouch === true);
+  await hand.press();
+  await expect(play(page)).toBeVisible();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+  await hand.release();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+});
+
+test('no winter passes for one who wants it still: the range alone is there', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await openSample(page);
+  await expect(season(page)).toBeVisible();
+  await expect(play(page)).toHaveCount(0);
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
+  await play(page).click();
+  await expect.poll(() => writes(page, 6)).toBeGreaterThan(2);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await expect.poll(() => writes(page, 12)).toBe(0);
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
+  await expect(play(page)).toBeVisible();
+  expect(await writes(page, 12)).toBe(0);
+});
+
+test('taking hold of a level ends a winter that passes', async ({ page, hasTouch }) => {
+  await openSample(page);
+  await play(page).click();
+  await expect.poll(() => passed(page)).toBeGreaterThan(2);
+  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch === true);
+  await hand.press();
+  await hand.moveBy(20);
+  await expect(page.getByText(/^Drawn:/)).toBeHidden();
+  await expect.poll(() => writes(page, 6)).toBe(0);
+  await hand.release();
+  await expect(play(page)).toBeVisible();
+  const left = await season(page).inputValue();
+  await expect.poll(() => writes(page, 12)).toBe(0);
+  await expect(season(page)).toHaveValue(left);
 });
 
 test('where the ground does not freeze there is no season', async ({ page }) => {

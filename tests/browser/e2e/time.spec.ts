@@ -80,9 +80,9 @@ test('it plays by itself, and pauses', async ({ page }) => {
   await openSample(page);
   await opener(page).click();
   await range(page).press('Home');
-  await page.getByRole('button', { name: 'Play' }).click();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
   await expect.poll(async () => Number(await range(page).inputValue())).toBeGreaterThan(10);
-  await page.getByRole('button', { name: 'Pause' }).click();
+  await page.getByRole('button', { name: 'Pause', exact: true }).click();
   const held = await range(page).inputValue();
   await page.waitForTimeout(100);
   expect(await range(page).inputValue()).toBe(held);
@@ -93,7 +93,7 @@ test('nothing moves by itself for one who wants it still', async ({ page }) => {
   await openSample(page);
   await opener(page).click();
   await range(page).press('Home');
-  await expect(page.getByRole('button', { name: 'Play' })).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Play', exact: true })).toHaveCount(0);
   await page.getByRole('button', { name: 'Next step' }).click();
   await expect(range(page)).toHaveAttribute('aria-valuetext', /^10 min/);
 });
