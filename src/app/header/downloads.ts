@@ -14,8 +14,8 @@ export function fileName(title: string | undefined): string {
   return plain === '' ? 'well' : plain;
 }
 
-export function download(text: string, name: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export function download(content: string | Uint8Array<ArrayBuffer>, name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -1,5 +1,5 @@
 /** Hands for the page: opening a well, and a drag by mouse or by finger, whichever the device has. */
-import { expect, type CDPSession, type Locator, type Page } from '@playwright/test';
+import { expect, type CDPSession, type Download, type Locator, type Page } from '@playwright/test';
 
 export async function openSample(page: Page, title = 'Tamarack Ridge cabin'): Promise<void> {
   await page.goto('/');
@@ -23,6 +23,18 @@ export function undo(page: Page): Locator {
 
 export function redo(page: Page): Locator {
   return page.getByRole('button', { name: 'Redo', exact: true });
+}
+
+/** The drawing as a file; on a phone the button is in the menu of wells. All menus are closed afterwards. */
+export async function savedPicture(page: Page, kind: 'SVG' | 'PNG' | 'Letter' | 'A4'): Promise<Download> {
+  const opener = page.getByRole('button', { name: /^Save picture/ });
+  if (!(await opener.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
+  await opener.click();
+  const entry = page.getByRole('button', { name: new RegExp(`^${kind} `) });
+  const [download] = await Promise.all([page.waitForEvent('download'), entry.click()]);
+  await expect(opener).toHaveAttribute('aria-expanded', 'false');
+  if (await page.getByRole('heading', { name: 'Samples' }).isVisible()) await page.keyboard.press('Escape');
+  return download;
 }
 
 export interface Hand {

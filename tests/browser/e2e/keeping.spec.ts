@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test, type Page } from '@playwright/test';
-import { chip, heard, openSample, undo } from './hands.ts';
+import { chip, heard, openSample, savedPicture, undo } from './hands.ts';
 
 const menu = (page: Page) => page.getByRole('button', { name: /^Wells/ });
 
@@ -125,9 +125,8 @@ test('opening another well keeps the first on this device', async ({ page }) => 
 
 test('the drawing leaves the page as an SVG without ids, styles or scripts', async ({ page }) => {
   await openSample(page);
-  const button = page.getByRole('button', { name: 'Save drawing' });
-  if (!(await button.isVisible())) await menu(page).click();
-  const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+  const download = await savedPicture(page, 'SVG');
+  expect(download.suggestedFilename()).toBe('tamarack-ridge-cabin.svg');
   const svg = await readFile(await download.path(), 'utf8');
   expect(svg).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
   expect(svg).toContain('<title>');

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { chip, handOn, openSample, undo } from './hands.ts';
+import { chip, handOn, openSample, savedPicture, undo } from './hands.ts';
 
 const switchOn = (page: Page): Locator => page.getByRole('button', { name: 'Pump on', exact: true });
 const switchOff = (page: Page): Locator => page.getByRole('button', { name: 'Pump off', exact: true });
@@ -104,17 +104,11 @@ test('one who asks for stillness midway has it at once', async ({ page }) => {
   await expect.poll(() => writes(page, 12)).toBe(0);
 });
 
-test('neither paper nor a saved drawing knows of it', async ({ page, isMobile }) => {
+test('neither paper nor a saved drawing knows of it', async ({ page }) => {
   await openSample(page);
-  const save = async (): Promise<string> => {
-    // On a phone the button is in the menu of wells.
-    if (isMobile) await page.getByRole('button', { name: /^Wells/ }).click();
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save drawing' }).click(),
-    ]);
-    return readFile(await download.path(), 'utf8');
-  };
+  const saved = async (kind: 'SVG' | 'PNG' | 'Letter'): Promise<string> =>
+    readFile(await (await savedPicture(page, kind)).path(), 'latin1');
+  const save = async (): Promise<string[]> => [await saved('SVG'), await saved('PNG'), await saved('Letter')];
   const printed = async (): Promise<string> => {
     await page.emulateMedia({ media: 'print' });
     const sheet = await page.locator('.paper svg').first().innerHTML();
@@ -126,7 +120,7 @@ test('neither paper nor a saved drawing knows of it', async ({ page, isMobile })
   await play(page).click();
   await switchOn(page).click();
   await expect(marks(page)).not.toHaveCount(0);
-  expect(await save()).toBe(before);
+  expect(await save()).toEqual(before);
   expect(await printed()).toBe(onPaper);
   await page.emulateMedia({ media: 'print' });
   await expect(marks(page)).toHaveCount(0);

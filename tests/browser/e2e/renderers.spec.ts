@@ -1,8 +1,11 @@
 /** Browser and command line draw the same picture: the one renders SVG itself, the other by a library of its own. */
+import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
+import { PNG } from 'pngjs';
 import { agreement } from '../../renderers/agreement.ts';
 import { inChromium, inResvg } from '../../renderers/renderers.ts';
 import { SHOWN, svgOf } from '../../renderers/table.ts';
+import { openSample, savedPicture } from './hands.ts';
 
 /** Rims of letters differ by a third of this; a lost word of the smallest letters by more. */
 const SHARE = 0.001;
@@ -30,4 +33,15 @@ test('a lost word, another weight and a frame that does not crop are told from a
     expect(spoilt[i]).not.toBe(svg);
     expect(agreement(image, whole).densest, `spoilt picture ${i + 1}`).toBeGreaterThan(DENSEST);
   }
+});
+
+test('a PNG that the page saves is its SVG in the face of the drawing, and in no other', async ({ page, browser }) => {
+  await openSample(page);
+  const svg = await readFile(await (await savedPicture(page, 'SVG')).path(), 'utf8');
+  const saved = PNG.sync.read(await readFile(await (await savedPicture(page, 'PNG')).path()));
+  const [shown, withoutFace] = await inChromium(browser, [svg, svg.replace("'Barlow Semi Condensed', ", '')]);
+  const { share, densest } = agreement(saved, shown!);
+  expect(share, 'share of pixels that differ').toBeLessThan(SHARE);
+  expect(densest, 'the same where they lie densest').toBeLessThan(DENSEST);
+  expect(agreement(saved, withoutFace!).densest, 'against a face that stands in').toBeGreaterThan(2 * DENSEST);
 });

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { chip, feetIn, handOn, heard, openSample, undo } from './hands.ts';
+import { chip, feetIn, handOn, heard, openSample, savedPicture, undo } from './hands.ts';
 
 const drawing = (page: Page): Locator =>
   page.getByRole('group', { name: 'Levels that can be moved' }).locator('svg').first();
@@ -293,13 +293,7 @@ test('the window outlives edits and a switch of units, and another well begins w
 
 test('an exported picture shows the whole well', async ({ page }) => {
   await openSample(page);
-  const exported = async (): Promise<string> => {
-    const save = page.getByRole('button', { name: 'Save drawing' });
-    if (!(await save.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
-    const [download] = await Promise.all([page.waitForEvent('download'), save.click()]);
-    await page.keyboard.press('Escape');
-    return readFile(await download.path(), 'utf8');
-  };
+  const exported = async (): Promise<string> => readFile(await (await savedPicture(page, 'SVG')).path(), 'utf8');
   const whole = await exported();
   await inView(page);
   await button(page, 'Zoom in').click();
