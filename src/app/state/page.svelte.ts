@@ -28,7 +28,7 @@ export class Page {
   readonly announcer = new Announcer();
   readonly shelf = new Shelf(this.#store, crypto.randomUUID());
   readonly autosave: Autosave;
-  readonly drafts = new Drafts(this.#store);
+  readonly drafts = new Drafts(this.#store, (kept) => (this.testKept = kept));
 
   /** Null until the model is loaded. */
   workspace = $state.raw<Workspace | null>(null);
@@ -41,6 +41,8 @@ export class Page {
   unreadable = $state.raw<Unreadable | null>(null);
   /** False once a save was refused, or where nothing can be kept. */
   saving = $state(this.#store.lasting);
+  /** False while a pumping test that is being typed cannot be kept. */
+  testKept = $state(true);
   #bench: Promise<Bench> | null = null;
   /** The plan that the shelf holds. */
   #shelved: Plan | null = null;

@@ -191,6 +191,49 @@ test('a test that is half typed is still there on another day', async ({ page })
   await expect(page.getByLabel('Time of reading 5', { exact: true })).toHaveValue('2.8');
 });
 
+test('where the browser has no room left for it, the page says so, and says no more once there is', async ({
+  page,
+}) => {
+  await openTest(page);
+  await page.evaluate(() => {
+    // To the last byte that the browser gives.
+    for (let size = 1 << 20, name = 0; size >= 1;) {
+      try {
+        localStorage.setItem(`filler/${name}`, 'x'.repeat(size));
+        name++;
+      } catch {
+        size = Math.floor(size / 2);
+      }
+    }
+  });
+  const words = page.getByText('This browser has no room left. The pumping test being typed is not kept');
+  await expect(words).toBeHidden();
+  await page.getByLabel('Flow, held constant').fill('32.8333 m3/h');
+  await expect(words).toBeVisible();
+  await expect(page.getByText('This browser keeps nothing.')).toBeHidden();
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByRole('tab', { name: 'The record' }).click();
+  await expect(page.getByLabel('Flow, held constant')).toHaveValue('32.8333 m3/h');
+  await page.evaluate(() => {
+    for (const key of Object.keys(localStorage)) if (key.startsWith('filler/')) localStorage.removeItem(key);
+  });
+  await page.getByLabel('Flow, held constant').fill('30 m3/h');
+  await expect(words).toBeHidden();
+});
+
+test('a pumping test where the browser keeps nothing is named with the well', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get() {
+        throw new DOMException('denied', 'SecurityError');
+      },
+    });
+  });
+  await openTest(page);
+  await page.getByLabel('Flow, held constant').fill('32.8333 m3/h');
+  await expect(page.getByText(/^This browser keeps nothing\..*pumping test being typed is not kept/)).toBeVisible();
+});
+
 test('readings that cannot be fitted are refused in words', async ({ page }) => {
   await openTest(page);
   await page.getByLabel('Flow, held constant').fill('30 L/min');
