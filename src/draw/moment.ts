@@ -13,6 +13,8 @@ export interface Moment {
   readonly flow?: Ratio;
   /** Share of the frost depth that the winter has reached; without it all of it. */
   readonly frostShare?: Ratio;
+  /** Share of the frost depth that has thawed again from the surface down; without it none. */
+  readonly thawShare?: Ratio;
 }
 
 interface Asked {

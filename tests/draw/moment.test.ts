@@ -191,12 +191,23 @@ describe('the frost', () => {
     expect(flat(usual().shapes).some(({ path }) => /snow/.test(path))).toBe(true);
     expect(flat(autumn.shapes).some(({ path }) => /snow/.test(path))).toBe(false);
   });
+  test('thaws from the surface down: the snow is gone first, and the foot of the band stays', () => {
+    const [part, none, whole] = [at({ thawShare: 0.25 }), at({ thawShare: 1 }), usual()];
+    const band = (scene: Scene, name: 'y' | 'height') => number(find(scene.shapes, 'frost > frost/band'), name);
+    expect(band(part, 'height')).toBeCloseTo(band(whole, 'height') * 0.75, 5);
+    expect(band(part, 'y') + band(part, 'height')).toBeCloseTo(band(whole, 'y') + band(whole, 'height'), 5);
+    expect(flat(part.shapes).some(({ path }) => /snow/.test(path))).toBe(false);
+    expect(band(none, 'height')).toBe(0);
+    const heights = flat(none.shapes).filter(({ path }) => path.endsWith('frost > band'));
+    expect(heights.length).toBeGreaterThan(0);
+    for (const { shape } of heights) expect(number(shape, 'height')).toBe(0);
+  });
   test('at the end of the freezing season is the frost of the plan', () => {
     expect(toSvg(at({ frostShare: 1 }))).toBe(toSvg(usual()));
   });
 });
 
-const MOVING: Moment = { pumping: true, flow: 0.4, valveOpen: 0.5, frostShare: 0.3, water: 22 };
+const MOVING: Moment = { pumping: true, flow: 0.4, valveOpen: 0.5, frostShare: 0.3, thawShare: 0.2, water: 22 };
 
 describe('what is kept or printed', () => {
   test.each<[string, Partial<View>]>([
@@ -216,6 +227,7 @@ const moments = fc.record<Moment>(
     valveOpen: ratio,
     flow: ratio,
     frostShare: ratio,
+    thawShare: ratio,
   },
   { requiredKeys: [] },
 );

@@ -1,26 +1,30 @@
 /** What is said of a well that is made to run. */
-import type { Metres, Ratio, Seconds } from '../../model/si.ts';
+import type { Metres, Seconds } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { LevelCurve, Unknown } from '../../model/time/index.ts';
 import { inches, type Show } from '../../model/units.ts';
 import { sayTime } from './timeScale.ts';
+import { AUTUMN, SPRING, THAWED, type Frozen } from './wellRun.svelte.ts';
 
-/** "frost 31 in", to the whole inch or centimetre: finer than the frost itself is known. */
-export function sayFrost(frost: Metres, show: Show): string {
+/** "frost 31 in" or "thawed to 12 in", to the whole inch or centimetre: finer than the frost itself is known. */
+export function sayFrost({ reached, thawed }: Frozen, show: Show): string {
   const step = show.units === 'us' ? inches(1) : 0.01;
-  return `frost ${show.small(Math.round(frost / step) * step)}`;
+  const say = (depth: Metres): string => show.small(Math.round(depth / step) * step);
+  return thawed > 0 ? `thawed to ${say(thawed)}` : `frost ${say(reached)}`;
 }
 
 /** "frost 31 in of 48 in" */
-export function sayFrostOf(frost: Metres, { values }: Solution, show: Show): string {
-  return `${sayFrost(frost, show)} of ${show.small(values.frostDepth ?? frost)}`;
+export function sayFrostOf(frozen: Frozen, { values }: Solution, show: Show): string {
+  return `${sayFrost(frozen, show)} of ${show.small(values.frostDepth ?? frozen.reached)}`;
 }
 
-/** Where in the freezing season, by the share of it that is over. */
-export function saySeason(season: Ratio): string {
-  if (season === 0) return 'Autumn, before the first frost';
-  if (season === 1) return 'Spring, at the end of the frost';
-  return `${Math.round(season * 100)} % of the freezing season over`;
+/** Where in the winter, by what is over of the freezing season and of the thaw behind it. */
+export function saySeason(season: number): string {
+  if (season === AUTUMN) return 'Autumn, before the first frost';
+  if (season === SPRING) return 'Spring, at the end of the frost';
+  if (season >= THAWED) return 'The end of the thaw';
+  const [share, name] = season < SPRING ? [season, 'freezing season'] : [season - SPRING, 'thaw'];
+  return `${Math.round(share * 100)} % of the ${name} over`;
 }
 
 /** Once, when the pump is switched. */
@@ -32,7 +36,9 @@ export function saySwitched(on: boolean, isBlocked: boolean, calm: boolean): str
 
 /** Once, when the winter begins to pass, or is held where it is. */
 export function sayWinter(passes: boolean, frost: string): string {
-  return passes ? 'The winter passes in twelve seconds, and the frost goes down.' : `The winter is held: ${frost}.`;
+  return passes
+    ? 'The winter passes in twelve seconds: frost goes down, and thaws again.'
+    : `The winter is held: ${frost}.`;
 }
 
 /** "12 min after the start", or "after the stop". */
@@ -48,7 +54,7 @@ export interface Drawn {
   /** The water stands as the curve has it. */
   readonly timed: boolean;
   readonly pumping: boolean | null;
-  /** "frost 31 in"; null where it has reached its depth, as planned. */
+  /** "frost 31 in"; null for the frost as planned. */
   readonly frost: string | null;
 }
 

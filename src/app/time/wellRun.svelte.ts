@@ -1,6 +1,6 @@
 /** The well made to run: pump on and off, valve, flow, and the frost of a season. Never part of the plan. */
 import type { Moment } from '../../draw/view.ts';
-import { frostShareAt } from '../../model/formulas/frostSeason.ts';
+import { frostShareAt, thawShareAt } from '../../model/formulas/frostSeason.ts';
 import type { Metres, Ratio } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Step } from './ticker.ts';
@@ -11,17 +11,28 @@ import type { TimeView } from './timeView.svelte.ts';
 const MARK_TO_MARK = 900;
 /** A check valve opens or closes in so many. */
 const VALVE_MOVES = 350;
-/** A winter that plays takes so many, from the first frost to the deepest. */
+/** A winter that plays takes so many, from the first frost to the end of the thaw. */
 const WINTER = 12_000;
 /** Where marks stand that do not move. */
 const STILL = 0.5;
+
+/** Of a season: the first frost, the deepest, and the end of the thaw. */
+export const [AUTUMN, SPRING, THAWED] = [0, 1, 2] as const;
+
+/** Ground that is frozen today. */
+export interface Frozen {
+  /** The winter has frozen it down to here. */
+  readonly reached: Metres;
+  /** And it has thawed again from the surface down to here. */
+  readonly thawed: Metres;
+}
 
 export class WellRun {
   /** Null until somebody switches it. */
   pump = $state<'on' | 'off' | null>(null);
   paused = $state(false);
-  /** Share of the freezing season that is over; at its end the frost has reached its depth, as it is planned for. */
-  season = $state<Ratio>(1);
+  /** Freezing season and thaw that are over, 0 to 2; null for the frost as it is planned for, which is that of spring. */
+  season = $state<number | null>(null);
   #winterAsked = $state(false);
   #flow = $state<Ratio>(STILL);
   #valve = $state<Ratio>(0);
@@ -51,13 +62,13 @@ export class WellRun {
   );
   /** The season goes on by itself. */
   readonly winterPasses: boolean = $derived.by(
-    () => this.#winterAsked && this.season < 1 && this.frostNow !== null && !this.#still(),
+    () => this.#winterAsked && this.season !== null && this.season < THAWED && this.frozen !== null && !this.#still(),
   );
   /** Something moves by itself. */
   readonly moves: boolean = $derived(this.pumpMoves || this.winterPasses);
   /** It would go on if it were told to. */
   readonly stands: boolean = $derived.by(() => this.paused || this.#clockStands);
-  readonly active: boolean = $derived(this.pumping !== null || this.season < 1);
+  readonly active: boolean = $derived(this.pumping !== null || this.season !== null);
 
   /** What is drawn beside the plan; null for the drawing as planned. */
   readonly moment: Moment | null = $derived.by(() => {
@@ -66,7 +77,7 @@ export class WellRun {
     return {
       ...(pumping === null ? {} : { pumping, flow: this.#flow, valveOpen: this.#valveNow() }),
       ...this.#water(),
-      ...(this.season < 1 ? { frostShare: frostShareAt(this.season) } : {}),
+      ...(this.season === null ? {} : sharesAt(this.season)),
     };
   });
 
@@ -82,10 +93,12 @@ export class WellRun {
     return facts.string.arrow === 'down' && parts.some(({ kind }) => kind === 'checkValve');
   }
 
-  /** Depth of the frozen ground today; null where nobody knows how deep it freezes. */
-  get frostNow(): Metres | null {
+  /** Null where nobody knows how deep it freezes. */
+  get frozen(): Frozen | null {
     const depth = this.#solution().values.frostDepth;
-    return depth === null || depth <= 0 ? null : depth * frostShareAt(this.season);
+    if (depth === null || depth <= 0) return null;
+    const { frostShare, thawShare } = sharesAt(this.season ?? SPRING);
+    return { reached: depth * frostShare, thawed: depth * thawShare };
   }
 
   /** From rest, at once or by the model's time. */
@@ -107,9 +120,9 @@ export class WellRun {
     else this.#time.end();
   }
 
-  /** Lets the season go on from where it stands; from its end, from autumn again. */
+  /** Lets the season go on from where it stands; from its end, and from the plan, from autumn. */
   playWinter(): void {
-    if (this.season >= 1) this.season = 0;
+    if (this.season === null || this.season >= THAWED) this.season = AUTUMN;
     this.#winterAsked = true;
   }
 
@@ -118,7 +131,7 @@ export class WellRun {
   }
 
   /** Where a reader puts it, it stays. */
-  setSeason(season: Ratio): void {
+  setSeason(season: number | null): void {
     this.holdWinter();
     this.season = season;
   }
@@ -149,8 +162,8 @@ export class WellRun {
   };
 
   #passWinter(milliseconds: number): void {
-    this.season = Math.min(1, this.season + milliseconds / WINTER);
-    if (this.season === 1) this.holdWinter();
+    this.season = Math.min(THAWED, (this.season ?? AUTUMN) + (milliseconds / WINTER) * THAWED);
+    if (this.season === THAWED) this.holdWinter();
   }
 
   #movePump(milliseconds: number): void {
@@ -170,4 +183,11 @@ export class WellRun {
     const rest = this.#solution().levels.static;
     return this.pumping === true && this.isBlocked && rest !== null ? { water: rest } : {};
   }
+}
+
+function sharesAt(season: number): { readonly frostShare: Ratio; readonly thawShare: Ratio } {
+  return {
+    frostShare: frostShareAt(Math.min(SPRING, season)),
+    thawShare: thawShareAt(Math.max(SPRING, season) - SPRING),
+  };
 }

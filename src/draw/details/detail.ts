@@ -57,7 +57,8 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const drilled = drilledRadius(solution, Math.max((topDepth + bottomDepth) / 2, 0.5));
   const frost = values.frostDepth !== null && values.frostDepth > topDepth ? values.frostDepth : null;
   const frostShare = frame.moment?.frostShare ?? 1;
-  const ground = recall('ground', [facts.well, bore, frost, frostShare, layout, ink], () =>
+  const thawShare = frame.moment?.thawShare ?? 0;
+  const ground = recall('ground', [facts.well, bore, frost, frostShare, thawShare, layout, ink], () =>
     group(
       'ground',
       drawGround(solution, pen, ink, {
@@ -67,6 +68,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
         labelsFrom: trueProportion || width > WIDE_PX ? box.right : track.left - 2,
         bold: isTwoTone(frame.theme),
         frostShare,
+        thawShare,
       }),
     ),
   );

@@ -27,8 +27,10 @@ export interface GroundPlace {
   readonly labelsFrom: number;
   /** Line work in full ink: there are no greys to fade it to. */
   readonly bold: boolean;
-  /** How much of the frost depth is frozen today. */
+  /** How much of the frost depth the winter has frozen. */
   readonly frostShare: Ratio;
+  /** How much of it has thawed again from the surface down. */
+  readonly thawShare: Ratio;
 }
 
 interface Layer {
@@ -105,23 +107,27 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
 
 /** A light band from the ground down, six-arm ticks, dash-dot line. */
 function drawFrost(pen: Pen, ink: Ink, place: GroundPlace, frost: Metres): Shape {
-  const { box, labelsFrom, holeLeft, holeRight, frostShare } = place;
+  const { box, labelsFrom, holeLeft, holeRight, frostShare, thawShare } = place;
   const top = Math.max(box.top, pen.y(0));
   const line = pen.y(frost);
   const inside = line < box.bottom;
   const front = pen.y(frost * frostShare);
+  const thaw = Math.min(Math.max(top, pen.y(frost * thawShare)), box.bottom);
   let ticks = '';
   const row = inside ? line - 11 : box.bottom - 14;
   for (let x = box.left + 13, i = 0; x < labelsFrom - 8; x += 26, i++) {
     if ((x < holeLeft - 7 || x > holeRight + 7) && row > top + 8) ticks += sixArms(x, row - (i % 2) * 9, 4);
   }
   return group('frost', [
-    rect('band', box.left, top, box.right - box.left, Math.min(front, box.bottom) - top, {
+    rect('band', box.left, thaw, box.right - box.left, Math.max(0, Math.min(front, box.bottom) - thaw), {
       fill: ink.frostFill,
       'fill-opacity': 0.72,
     }),
     ...(frostShare > 0 && frostShare < 1 && front > top && front < box.bottom
       ? [path('front', stroke(box.left, front, box.right, front), { stroke: ink.frost, 'stroke-width': 1.2 })]
+      : []),
+    ...(thawShare > 0 && thawShare < 1 && thaw > top && thaw < box.bottom
+      ? [path('thaw', stroke(box.left, thaw, box.right, thaw), { stroke: ink.frost, 'stroke-width': 1.2 })]
       : []),
     path('ticks', ticks, { stroke: ink.frost, 'stroke-width': 1, fill: 'none' }),
     ...(inside
@@ -148,7 +154,7 @@ function drawSurface({ facts, values }: Solution, pen: Pen, ink: Ink, place: Gro
   const y = pen.y(0);
   const casing = (facts.well.casings[0]?.outsideDiameter ?? 0) / 2;
   const grouted = facts.well.intake.kind !== 'driven point';
-  const snows = place.frostShare > 0 && (values.frostDepth ?? 0) > 0;
+  const snows = place.frostShare > 0 && place.thawShare === 0 && (values.frostDepth ?? 0) > 0;
   return [
     path('surface', stroke(box.left, y, box.right, y), { stroke: ink.grass, 'stroke-width': LINE.ground }),
     drawTurf(ink, NEAR, {

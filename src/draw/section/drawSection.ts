@@ -71,6 +71,9 @@ export function drawSection(
   const past = isCut ? recall('pastEdges', [frame], () => pastEdges(frame)) : frame;
   const frost = values.frostDepth;
   const frostShare = view.moment?.frostShare ?? 1;
+  const thawShare = view.moment?.thawShare ?? 0;
+  /** Snow is gone before the ground begins to thaw. */
+  const snows = frostShare > 0 && thawShare === 0;
   // The cone is that of a pump that runs; what is left of it while the water comes back is known with the level alone.
   const atRest = view.moment?.pumping === false && view.moment.water === undefined;
   const layers = recall('layers', [facts.well, past], () => groundLayers(solution, past));
@@ -94,10 +97,8 @@ export function drawSection(
   const names = isCut ? recall('namesFrame', [frame], () => ({ ...frame, left: frame.left + OVERVIEW })) : frame;
   const inWindow: Shape[] = [
     ...recall('ground', [layers, facts.well, bore, past], () => drawGround(solution, layers, past, memory)),
-    ...recall('frost', [frost, frostShare, past], () => drawFrost(frost, past, frostShare)),
-    ...recall('turf', [frost, frostShare > 0, facts.well, topParts.line, past], () =>
-      drawSectionTurf(solution, past, frostShare > 0),
-    ),
+    ...recall('frost', [frost, frostShare, thawShare, past], () => drawFrost(frost, past, frostShare, thawShare)),
+    ...recall('turf', [frost, snows, facts.well, topParts.line, past], () => drawSectionTurf(solution, past, snows)),
     ...(atRest ? [] : recall('cone', [solution.cone, past], () => drawCone(solution, past))),
     ...recall('layerNames', [layersSeen, bandBoxes, frostFoot, names], () =>
       drawLayerNames(layersSeen, bandBoxes, frostFoot, names),

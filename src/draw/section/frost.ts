@@ -9,22 +9,34 @@ import { within, type SectionFrame } from './frame.ts';
 /**
  * Drawn under the hole, so that the tint never lies over the grout.
  *
- * @param share  how much of the depth is frozen today: the band reaches as far, and the line stays where it is
+ * @param share   how much of the depth the winter has frozen: the band reaches as far, and the line stays where it is
+ * @param thawed  how much of it has thawed again from the surface down: the band begins there
  */
-export function drawFrost(depth: Metres | null, frame: SectionFrame, share: Ratio = 1): Shape[] {
+export function drawFrost(depth: Metres | null, frame: SectionFrame, share: Ratio = 1, thawed: Ratio = 0): Shape[] {
   if (depth === null || depth <= 0) return [];
   const { left, right, ink } = frame;
-  const top = frame.y(0);
+  const top = thawed > 0 ? within(frame, frame.y(depth * thawed)) : frame.y(0);
   const foot = within(frame, frame.y(depth));
   const front = within(frame, frame.y(depth * share));
-  const band = rect('frost/band', left, top, right - left, front - top, { fill: ink.frostFill, 'fill-opacity': 0.82 });
+  const band = rect('frost/band', left, top, right - left, Math.max(0, front - top), {
+    fill: ink.frostFill,
+    'fill-opacity': 0.82,
+  });
   const edge = line('frost/line', left, foot, right, foot, {
     stroke: ink.frost,
     'stroke-width': 1.6,
     'stroke-dasharray': '9 3 1.6 3',
   });
-  const reached = line('frost/front', left, front, right, front, { stroke: ink.frost, 'stroke-width': LINE.narrow });
-  return [group('frost', [band, ...(share > 0 && share < 1 ? [reached] : []), stars(frame, foot), edge])];
+  const moving = { stroke: ink.frost, 'stroke-width': LINE.narrow };
+  return [
+    group('frost', [
+      band,
+      ...(share > 0 && share < 1 ? [line('frost/front', left, front, right, front, moving)] : []),
+      ...(thawed > 0 && thawed < 1 ? [line('frost/thaw', left, top, right, top, moving)] : []),
+      stars(frame, foot),
+      edge,
+    ]),
+  ];
 }
 
 /** A star every 64 px along the line, clear of the hole. */

@@ -1,6 +1,6 @@
 /**
- * How frost goes into the ground in the course of a winter, as a share of the depth that it reaches in the end. A picture
- * of how frost advances, and no forecast: it knows nothing of the weather, the snow or the ground of a place.
+ * How frost goes into the ground in the course of a winter and out of it again, as a share of the depth that it reaches. A
+ * picture of how frost advances, and no forecast: it knows nothing of the weather, the snow or the ground of a place.
  */
 import type { Ratio } from '../si.ts';
 
@@ -37,6 +37,22 @@ export function frostDepthShare(indexShare: Ratio): Ratio {
 
 /** Share of the frost depth reached at a time in the freezing season, which is sin(π t/2d). Throws as `freezingIndexShare`. */
 export function frostShareAt(season: Ratio): Ratio {
+  return frostDepthShare(freezingIndexShare(season));
+}
+
+/**
+ * Share of the frozen depth that has thawed from the surface down, at a time in the half-year that thaws it.
+ *
+ *     X(t)/X = √(I(t)/I) = sin(π t/2d)
+ *
+ * @param season  t/d [-]: time since the last frost over the length of the thawing season
+ * @returns       [-]
+ * Range          a year whose mean is at freezing: its warm half gathers the thawing index as its cold half gathered the
+ *                other. That is the slowest thaw; a warmer year ends it sooner, and some of it comes from below
+ * Throws         as `freezingIndexShare`
+ * Source         UFC 3-130-06 (TM 5-852-6), section 3: one equation for frost and for thaw, each with its own index
+ */
+export function thawShareAt(season: Ratio): Ratio {
   return frostDepthShare(freezingIndexShare(season));
 }
 

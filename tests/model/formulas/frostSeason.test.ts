@@ -3,7 +3,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { stefanDepth } from '../../../src/model/formulas/berggren.ts';
 import { fahrenheitDays, seasonalFreezingIndex } from '../../../src/model/formulas/freezingIndex.ts';
-import { freezingIndexShare, frostDepthShare, frostShareAt } from '../../../src/model/formulas/frostSeason.ts';
+import {
+  freezingIndexShare,
+  frostDepthShare,
+  frostShareAt,
+  thawShareAt,
+} from '../../../src/model/formulas/frostSeason.ts';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 
@@ -53,6 +58,14 @@ test('frost only ever goes deeper until the freezing season ends', () => {
     }),
     { seed: 20261125 },
   );
+});
+
+// The same section: one equation for frost and thaw. A third of the half sine has a quarter of the index, as above.
+test('what the winter froze thaws by the same law, to half of it after a third of the thaw, and is gone at its end', () => {
+  expect(thawShareAt(0)).toBe(0);
+  expect(thawShareAt(1 / 3)).toBeCloseTo(0.5, 12);
+  expect(thawShareAt(1)).toBe(1);
+  expect(() => thawShareAt(1.01)).toThrow(/season is 1.01/);
 });
 
 test('a time outside the season is a mistake', () => {
