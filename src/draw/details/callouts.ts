@@ -94,8 +94,8 @@ export function drawCallouts(
   ink: Ink,
   type: Measure,
   memory = forgetful,
+  laid: readonly Laid[] = layOut(callouts, track),
 ): Shape[] {
-  const laid = layOut(callouts, track);
   const left =
     laid.length === callouts.length ? [] : callouts.filter((each) => !laid.some(({ callout }) => callout === each));
   return [

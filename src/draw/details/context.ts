@@ -16,6 +16,8 @@ export interface DetailContext {
   readonly solution: Solution;
   readonly frame: DetailFrame;
   readonly pen: Pen;
+  /** The window as far as the labels. */
+  readonly box: WindowBox;
   readonly placed: readonly Placed[];
   readonly severityOf: (key: string) => Severity | undefined;
 }

@@ -3,13 +3,13 @@ import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
-import type { Box } from '../hatch/clip.ts';
+import type { Box, Segment } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
 import { group, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { drawCallouts } from './callouts.ts';
+import { drawCallouts, layOut } from './callouts.ts';
 import type { Callout } from './callouts.ts';
 import type { DetailContext, WindowBox } from './context.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
@@ -18,7 +18,8 @@ import { drawGround } from './ground.ts';
 import { drilledRadius } from './hole.ts';
 import { LEADER_PX, layOutFrame } from './layout.ts';
 import type { Room } from './layout.ts';
-import { drawMarks, faultBoxes } from './marks.ts';
+import { leadersOf } from './leaders.ts';
+import { drawMarks, faultBoxes, signBox } from './marks.ts';
 import { drawRail } from './rail.ts';
 import type { Placed } from './stage.ts';
 import { calloutFor, isWithin, touching, worstByPart } from './wanted.ts';
@@ -29,13 +30,10 @@ export interface DetailPlan extends Room {
   readonly topDepth: Metres;
   readonly bottomDepth: Metres;
   readonly wanted: readonly Wanted[];
-  /** Drawn over the well and under the labels. */
-  readonly extra?: (context: DetailContext) => Extra;
-}
-
-export interface Extra {
-  readonly shapes: readonly Shape[];
-  readonly callouts: readonly Callout[];
+  /** Labels of what is no part. */
+  readonly notes?: (context: DetailContext) => readonly Callout[];
+  /** Drawn over the well and under the labels; its figures keep off their leaders. */
+  readonly extra?: (context: DetailContext, leaders: readonly Segment[]) => readonly Shape[];
 }
 
 /** In a narrow frame the ground behind the labels is left without line work; in a wide one that would look cut off. */
@@ -75,26 +73,36 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const well = drawWell(solution, pen, ink, box.right, memory, frame.moment);
   const placed = [...well.placed, ...frostPlace(solution, pen, box.left, track.left)];
   const faults = worstByPart(solution);
-  const context: DetailContext = { solution, frame, pen, placed, severityOf: (key) => faults.get(key)?.severity };
-  const extra = plan.extra?.(context);
+  const context: DetailContext = {
+    solution,
+    frame,
+    pen,
+    box: { left: box.left, top: box.top, right: track.left - 2, bottom: box.bottom },
+    placed,
+    severityOf: (key) => faults.get(key)?.severity,
+  };
   const waiting = plan.wanted
     .filter(({ key }) => isWithin(solution, key, topDepth, bottomDepth))
     .map((want) => calloutFor(solution, frame, want, faults));
   const callouts = same('calloutValues', [
     ...touching(waiting, placed, box, track.left - LEADER_PX),
-    ...(extra?.callouts ?? []),
+    ...(plan.notes?.(context) ?? []),
   ]);
-  const marked = drawMarks(context, { ...box, right: track.left - 2 }, patchesOf(extra?.shapes ?? []), memory);
+  const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
+  const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
+  const extra = plan.extra?.(context, leaders) ?? [];
+  const patches = patchesOf(extra);
+  const marked = drawMarks(context, patches, leaders, memory);
   const shapes = [
     recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
     ground,
     recall('wellGroup', [well], () => group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' })),
-    ...drawDetailFlow(solution, frame, pen, box, memory),
-    ...(extra?.shapes ?? []),
+    ...drawDetailFlow(solution, frame, pen, box, leaders, [...patches, ...marked.marks.map(signBox)], memory),
+    ...extra,
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),
     recall('rail', [layout, ink, units, type], () => drawRail(pen, ink, { x, y, height, units, type })),
-    ...recall('callouts', [callouts, layout, ink, type], () => drawCallouts(callouts, track, ink, type, memory)),
+    ...recall('callouts', [callouts, layout, ink, type], () => drawCallouts(callouts, track, ink, type, memory, laid)),
     recall('marks', marked.shapes, () => group('marks', marked.shapes)),
   ];
   return {

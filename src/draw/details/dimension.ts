@@ -1,9 +1,11 @@
 /** A dimension between two depths: thin line, arrow ends, its figure on a patch so that it reads on any ground. */
+import type { Box, Segment } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import { stroke } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
+import { isClear, nearestFree } from './leaders.ts';
 
 export interface DimensionPlace {
   readonly x: number;
@@ -19,17 +21,25 @@ export interface DimensionPlace {
   readonly share?: number;
   /** The figure may stand a little to the side [px]. */
   readonly figureX?: number;
+  /** Leaders of labels, which the figure keeps off. */
+  readonly leaders: readonly Segment[];
+  /** Which it does not leave [px]. */
+  readonly box: Box;
 }
 
 const SIZE = 12;
 const ARROW = 4.5;
+/** Of the figure's patch [px]. */
+const HALF = 8;
+/** A figure beside its dimension stands no farther past its ends [px]. */
+const BESIDE = 40;
 
 /** Of the figure's patch [px]. */
 export const dimensionWidth = (words: string, type: Measure): number => type.width(words, SIZE, 600) + 6;
 
 export function drawDimension(
   key: string,
-  { x, from, to, words, ink, patch, type, reach, share = 0.5, figureX = x }: DimensionPlace,
+  { x, from, to, words, ink, patch, type, reach, share = 0.5, figureX = x, leaders, box }: DimensionPlace,
 ): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
@@ -38,16 +48,50 @@ export function drawDimension(
   // Where there is no room between, arrows point in from outside and the figure stands beside.
   const heads = tight ? `${head(x, top, -1)}${head(x, bottom, 1)}` : `${head(x, top, 1)}${head(x, bottom, -1)}`;
   const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
-  const middle = top + (bottom - top) * share;
-  const textX = tight ? x + 5 + width / 2 : figureX;
+  const wanted = top + (bottom - top) * share;
+  const beside = 5 + width / 2;
+  const besides: readonly [number, number, number][] = [
+    [x + beside, top - BESIDE, bottom + BESIDE],
+    [x - beside, top - BESIDE, bottom + BESIDE],
+    // In a frame full of leaders it stands left of where they begin.
+    [box.left + beside, -Infinity, Infinity],
+  ];
+  const place = figurePlace(
+    wanted,
+    width / 2,
+    tight ? besides : [[figureX, top + HALF + 1, bottom - HALF - 1], ...besides],
+    leaders,
+    box,
+  );
   const ends = reach === undefined ? '' : stroke(reach, top, x - 4, top) + stroke(reach, bottom, x - 4, bottom);
   return group(key, [
     path('shaft', shaft, { stroke: ink }),
     ...(ends === '' ? [] : [path('ends', ends, { stroke: ink, 'stroke-width': 0.8, 'stroke-dasharray': '5 2' })]),
     path('heads', heads, { fill: ink }),
-    rect('patch', textX - width / 2, middle - 8, width, 16, { fill: patch, rx: 2 }),
-    text('figure', textX, middle + 4.2, words, { size: SIZE, weight: 600, fill: ink, anchor: 'middle' }),
+    ...(place === null
+      ? []
+      : [
+          rect('patch', place.x - width / 2, place.y - HALF, width, 2 * HALF, { fill: patch, rx: 2 }),
+          text('figure', place.x, place.y + 4.2, words, { size: SIZE, weight: 600, fill: ink, anchor: 'middle' }),
+        ]),
   ]);
+}
+
+/** The first column that has a free place, and there the one nearest to what is wanted; none where leaders run everywhere. */
+function figurePlace(
+  wanted: number,
+  halfWidth: number,
+  columns: readonly (readonly [x: number, from: number, to: number])[],
+  leaders: readonly Segment[],
+  box: Box,
+): { readonly x: number; readonly y: number } | null {
+  for (const [x, from, to] of columns) {
+    const inBox = Math.min(Math.max(x, box.left + halfWidth), box.right - halfWidth);
+    const [highest, lowest] = [Math.max(from, box.top + HALF), Math.min(to, box.bottom - HALF)];
+    const y = nearestFree(wanted, highest, lowest, 2, (at) => isClear(leaders, inBox, at, halfWidth, HALF));
+    if (y !== null) return { x: inBox, y };
+  }
+  return null;
 }
 
 const head = (x: number, y: number, down: 1 | -1): string =>

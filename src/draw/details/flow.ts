@@ -1,12 +1,13 @@
 /** What moves in a detail at a moment: marks of the flow, and the word that says whether the pump runs. */
 import { inches } from '../../model/units.ts';
 import type { Solution } from '../../model/solution.ts';
+import { overlap, type Box, type Segment } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
 import { flows, inflowAt, type Moment } from '../moment.ts';
 import { lineMiddle } from '../parts/buriedLine.ts';
 import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
 import type { Pen } from '../parts/pen.ts';
-import { drawPumpWord } from '../parts/pumpWord.ts';
+import { drawPumpWord, pumpWordSize } from '../parts/pumpWord.ts';
 import type { Measure } from '../type/measure.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import { waysIn, waysUp, type Outlet } from '../parts/waterWays.ts';
@@ -15,18 +16,25 @@ import { group } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
+import { isClear, nearestFree } from './leaders.ts';
 
 export function drawDetailFlow(
   solution: Solution,
   { moment, ink, type }: Pick<DetailFrame, 'moment' | 'ink' | 'type'>,
   pen: Pen,
   box: WindowBox,
+  leaders: readonly Segment[],
+  /** Signs and figures, which no word stands over. */
+  taken: readonly Box[],
   memory: Memory,
 ): Shape[] {
   const pumping = moment?.pumping;
   if (moment === undefined || pumping === undefined) return [];
-  const word = memory.recall('pumpWord', [pumping, solution.parts, pen, box.top, box.bottom, ink, type], () =>
-    wordOnMotor(solution, pumping, pen, box, ink, type),
+  const clear = memory.same('taken', taken);
+  const word = memory.recall(
+    'pumpWord',
+    [pumping, solution.parts, pen, box.top, box.bottom, leaders, clear, ink, type],
+    () => wordOnMotor(solution, pumping, pen, box, leaders, clear, ink, type),
   );
   return [group('flow', [...drawMarks(solution, moment, ink, pen, box, memory), ...word])];
 }
@@ -76,6 +84,8 @@ function wordOnMotor(
   pumping: boolean,
   pen: Pen,
   box: WindowBox,
+  leaders: readonly Segment[],
+  taken: readonly Box[],
   ink: Ink,
   type: Measure,
 ): Shape[] {
@@ -83,8 +93,22 @@ function wordOnMotor(
   if (motor === undefined) return [];
   const top = pen.y(motor.top);
   const tall = pen.y(motor.bottom) - top;
+  if (tall < 40) return [];
+  const x = pen.x(0);
+  const room = 2 * motor.radius * pen.across + 6;
+  const [wide, high] = pumpWordSize(pumping, room, type);
+  const half = high / 2;
   // Under the dot of its label, and on the can itself.
-  const y = top + tall * 0.7;
-  if (tall < 40 || y + 14 > box.bottom || y - 14 < box.top) return [];
-  return drawPumpWord(pumping, pen.x(0), y, 2 * motor.radius * pen.across + 6, ink, type);
+  const y = nearestFree(
+    top + tall * 0.7,
+    Math.max(top, box.top) + half,
+    Math.min(top + tall, box.bottom) - half,
+    2,
+    (at) =>
+      isClear(leaders, x, at, wide / 2, half) &&
+      !taken.some((each) =>
+        overlap(each, { left: x - wide / 2, right: x + wide / 2, top: at - half, bottom: at + half }),
+      ),
+  );
+  return y === null ? [] : drawPumpWord(pumping, x, y, room, ink, type);
 }

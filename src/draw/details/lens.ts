@@ -2,6 +2,7 @@
 import { inches, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
@@ -9,6 +10,7 @@ import { block, stroke } from '../parts/outline.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
 import { labelsLeft } from './layout.ts';
+import { isClear, nearestFree } from './leaders.ts';
 import type { DetailContext } from './context.ts';
 import { inflowsOf } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
@@ -29,7 +31,7 @@ export function drawLens(solution: Solution, at: Metres, frame: DetailFrame, mem
       sparePx: 10,
       trueProportion: true,
       wanted: wantedIn(solution, depths.topDepth, depths.bottomDepth),
-      extra: (context) => ({ shapes: [drawScaleBar(context)], callouts: [] }),
+      extra: (context, leaders) => [drawScaleBar(context, leaders)],
     },
     memory,
   );
@@ -59,17 +61,21 @@ const LONG: Readonly<Record<string, number>> = { dropPipe: 0.7, cable: 0.12, rop
 const SILENT: ReadonlySet<string> = new Set(['clamp', 'tank', 'gauge', 'switch', 'reliefValve', 'plug']);
 
 /** A bar of a round length: on a screen no ratio holds, a bar does. */
-function drawScaleBar({ frame, pen }: DetailContext): Shape {
+function drawScaleBar({ frame, pen }: DetailContext, leaders: readonly Segment[]): Shape {
   const { ink, type, units, x, y, height } = frame;
   const length = units === 'us' ? inches(6) : 0.1;
   const wide = length * pen.down;
   const left = x + RAIL_PX + 10;
-  const foot = y + height - 14;
   const size = show(units).small(length);
   const whole = `${size}, true proportion`;
   const words = left + type.width(whole, 11) + 8 <= labelsLeft(frame) ? whole : size;
+  const half = Math.max(wide, type.width(words, 11)) / 2 + 5;
+  const lowest = y + height - 14;
+  // Over the labels' leaders where they run low.
+  const foot =
+    nearestFree(lowest, y + 20, lowest, 3, (at) => isClear(leaders, left - 5 + half, at - 4, half, 12)) ?? lowest;
   return group('scaleBar', [
-    rect('patch', left - 5, foot - 16, Math.max(wide, type.width(words, 11)) + 10, 24, {
+    rect('patch', left - 5, foot - 16, 2 * half, 24, {
       fill: ink.paper,
       'fill-opacity': 0.85,
       rx: 3,

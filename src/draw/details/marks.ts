@@ -1,23 +1,25 @@
 /** Marks at the faults that a window shows, and the dashed box round what is in danger. */
 import type { PartKind } from '../../model/solution.ts';
 import { drawMark } from '../mark.ts';
-import type { Box } from '../hatch/clip.ts';
+import type { Box, Segment } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, rect } from '../shapes.ts';
 import type { MarkPlace } from '../view.ts';
 import { severityInk } from './callouts.ts';
 import type { DetailContext, WindowBox } from './context.ts';
+import { isClear, nearestFree } from './leaders.ts';
 import type { Placed } from './stage.ts';
 
 export const MARK_PX = 22;
 
 /** A mark at every fault that this window shows, left of the part; two at one part stand side by side. */
 export function drawMarks(
-  { solution, frame, placed, pen }: DetailContext,
-  box: WindowBox,
+  { solution, frame, placed, pen, box }: DetailContext,
   /** Figures that they keep off. */
   clear: readonly Box[],
+  /** Leaders of labels, which they would cut in two. */
+  leaders: readonly Segment[],
   { recall }: Memory,
 ): { shapes: Shape[]; marks: MarkPlace[] } {
   const marks: MarkPlace[] = [];
@@ -32,7 +34,7 @@ export function drawMarks(
     const bottom = Math.min(part.bottom, box.bottom);
     const y = Math.min(Math.max((top + bottom) / 2, box.top + edge), box.bottom - edge);
     const wanted = Math.max(besides(part, y), box.left + edge);
-    const free = freePlace(wanted, y, marks, clear, box);
+    const free = freePlace(wanted, y, marks, clear, leaders, box);
     if (free === null) return;
     const { x, y: stands } = free;
     const number = i + 1;
@@ -47,12 +49,13 @@ export function drawMarks(
   return { shapes, marks };
 }
 
-/** As wanted, else left of that, also a row up or down; else right as far as the labels, over the well, and in any row; nowhere in a frame that is full. */
+/** As wanted, else a little up or down, else left of that; else right as far as the labels, over the well, and in any row; nowhere in a frame that is full. */
 function freePlace(
   x: number,
   y: number,
   marks: readonly MarkPlace[],
   clear: readonly Box[],
+  leaders: readonly Segment[],
   box: WindowBox,
 ): { x: number; y: number } | null {
   const step = MARK_PX + 2;
@@ -63,24 +66,40 @@ function freePlace(
     clear.every(
       ({ left, right, top, bottom }) =>
         atX + half <= left || atX - half >= right || atY + half <= top || atY - half >= bottom,
-    );
-  const firstFree = (columns: readonly number[], rows: number): { x: number; y: number } | null => {
-    for (let i = 0; i <= 2 * rows; i++) {
-      const row = y + (i % 2 === 0 ? -1 : 1) * Math.ceil(i / 2) * step;
-      if (row < box.top + edge || row > box.bottom - edge) continue;
-      const column = columns.find((each) => isFree(each, row));
-      if (column !== undefined) return { x: column, y: row };
-    }
-    return null;
-  };
+    ) &&
+    isClear(leaders, atX, atY, HALF_SIGN, half);
+  const highest = box.top + edge;
+  const lowest = box.bottom - edge;
   const lefts: number[] = [];
   for (let at = x; at >= box.left + edge; at -= step) lefts.push(at);
-  const near = firstFree(lefts, 1);
-  if (near !== null) return near;
+  for (const column of lefts) {
+    const row = nearestFree(y, Math.max(highest, y - NEAR_PX), Math.min(lowest, y + NEAR_PX), ROW_PX, (each) =>
+      isFree(column, each),
+    );
+    if (row !== null) return { x: column, y: row };
+  }
   const rights: number[] = [];
   for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
-  return firstFree([...lefts, ...rights], Math.ceil((box.bottom - box.top) / step));
+  const columns = [...lefts, ...rights];
+  let free: number | undefined;
+  const row = nearestFree(y, highest, lowest, ROW_PX, (each) => {
+    free = columns.find((column) => isFree(column, each));
+    return free !== undefined;
+  });
+  return row === null || free === undefined ? null : { x: free, y: row };
 }
+
+/** What a sign covers. */
+export function signBox({ x, y, size }: MarkPlace): Box {
+  return { left: x - HALF_SIGN, right: x + HALF_SIGN, top: y - size / 2, bottom: y + size / 2 };
+}
+
+/** Half of the widest sign, a triangle with its edge [px]. */
+const HALF_SIGN = MARK_PX * 0.56 + 1;
+/** Less than its own height up or down, so that two at one part stand side by side [px]. */
+const NEAR_PX = 18;
+/** Places are tried this far from each other [px]. */
+const ROW_PX = 6;
 
 /** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs. */
 function besides({ kind, left, right, middleAt }: Placed, y: number): number {

@@ -1,6 +1,8 @@
 /** Detail B, the pump end: motor, intake, pump, valve, joint, arrestor and splice, down to the bottom when it is near. */
+import type { Metres } from '../../model/si.ts';
 import { inches, show } from '../../model/units.ts';
 import type { Solution } from '../../model/solution.ts';
+import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
@@ -49,69 +51,88 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame, memory = for
       sparePx: 24,
       trueProportion: false,
       wanted: [...WANTED, ...inflowsOf(solution)],
+      notes: bottomNote,
       extra: drawClearance,
     },
     memory,
   );
 }
 
-/** Motor to bottom: a dimension with its figure while the bottom is in the frame, else a break and a label. */
-function drawClearance({ solution, frame, pen, placed, severityOf }: DetailContext): {
-  shapes: Shape[];
-  callouts: Callout[];
-} {
-  const { facts, parts, values } = solution;
-  const { ink } = frame;
+/** From the motor to the bottom of the well. */
+interface Clearance {
+  readonly motorFoot: Metres;
+  readonly bottom: Metres;
+  readonly gap: Metres;
+}
+
+function clearanceOf({ solution: { facts, parts, values }, placed }: DetailContext): Clearance | null {
   const motor = parts.find(({ kind }) => kind === 'motor');
-  const body = placed.find(({ kind }) => kind === 'motor');
-  if (motor === undefined || body === undefined) return { shapes: [], callouts: [] };
-  const gap = values.clearanceToBottom ?? facts.well.bottom - motor.bottom;
+  if (motor === undefined || !placed.some(({ kind }) => kind === 'motor')) return null;
+  const { bottom } = facts.well;
+  return { motorFoot: motor.bottom, bottom, gap: values.clearanceToBottom ?? bottom - motor.bottom };
+}
+
+/** A bottom that lies below the frame is told in a label, beside the arrow that points to it. */
+function bottomNote(context: DetailContext): Callout[] {
+  const { frame, pen } = context;
+  const clearance = clearanceOf(context);
+  if (clearance === null || clearance.bottom < pen.bottom) return [];
+  const { motorFoot, bottom, gap } = clearance;
   const say = show(frame.units);
+  return [
+    {
+      key: 'toBottom',
+      x: pen.x(0),
+      y: (pen.y(motorFoot) + frame.y + frame.height - ARROW_FOOT) / 2,
+      name: `${say.depth(gap)} to the bottom`,
+      short: `${say.depth(gap)} to bottom`,
+      note: `well ends at ${say.depth(bottom)}`,
+      weight: 4,
+    },
+  ];
+}
+
+/** The arrow's point, over the frame's lower edge [px]. */
+const ARROW_FOOT = 12;
+
+/** Motor to bottom: a dimension with its figure while the bottom is in the frame, else a break and an arrow. */
+function drawClearance(context: DetailContext, leaders: readonly Segment[]): Shape[] {
+  const { frame, pen, box, severityOf } = context;
+  const { ink } = frame;
+  const clearance = clearanceOf(context);
+  if (clearance === null) return [];
+  const { motorFoot, bottom, gap } = clearance;
   const bad = severityOf('motor') === 'danger' || severityOf('well') === 'danger';
   const colour = bad ? ink.danger : ink.ink;
-  if (facts.well.bottom < pen.bottom) {
-    if (gap < 0.02) return { shapes: [], callouts: [] };
-    return {
-      shapes: [
-        drawDimension('bottomClearance', {
-          x: pen.x(0),
-          from: pen.y(motor.bottom),
-          to: pen.y(facts.well.bottom),
-          words: say.depth(gap),
-          ink: colour,
-          patch: ink.paper,
-          type: frame.type,
-        }),
-      ],
-      callouts: [],
-    };
+  if (bottom < pen.bottom) {
+    if (gap < 0.02) return [];
+    return [
+      drawDimension('bottomClearance', {
+        x: pen.x(0),
+        from: pen.y(motorFoot),
+        to: pen.y(bottom),
+        words: show(frame.units).depth(gap),
+        ink: colour,
+        patch: ink.paper,
+        type: frame.type,
+        leaders,
+        box,
+      }),
+    ];
   }
   const x = pen.x(0);
-  const from = pen.y(motor.bottom);
+  const from = pen.y(motorFoot);
   const end = frame.y + frame.height;
   const shaft = path(
     'shaft',
-    `${stroke(x, from + 2, x, end - 12)}M${pxText(x - 3.4)} ${pxText(end - 19)}L${pxText(x)} ${pxText(end - 12)}L${pxText(x + 3.4)} ${pxText(end - 19)}`,
+    `${stroke(x, from + 2, x, end - ARROW_FOOT)}M${pxText(x - 3.4)} ${pxText(end - 19)}L${pxText(x)} ${pxText(end - ARROW_FOOT)}L${pxText(x + 3.4)} ${pxText(end - 19)}`,
     {
       fill: 'none',
       stroke: colour,
       'stroke-width': 1.2,
     },
   );
-  return {
-    shapes: [group('bottomClearance', [shaft]), drawBreak(frame)],
-    callouts: [
-      {
-        key: 'toBottom',
-        x,
-        y: (from + end - 12) / 2,
-        name: `${say.depth(gap)} to the bottom`,
-        short: `${say.depth(gap)} to bottom`,
-        note: `well ends at ${say.depth(facts.well.bottom)}`,
-        weight: 4,
-      },
-    ],
-  };
+  return [group('bottomClearance', [shaft]), drawBreak(frame)];
 }
 
 /** The drawing is broken off here: the well goes on. */

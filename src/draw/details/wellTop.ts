@@ -6,6 +6,7 @@ import { drawDetail } from './detail.ts';
 import type { DetailContext } from './context.ts';
 import type { Wanted } from './wanted.ts';
 import { dimensionWidth, drawDimension } from './dimension.ts';
+import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
@@ -43,7 +44,7 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
       sparePx: 24,
       trueProportion: false,
       wanted: WANTED,
-      extra: (context) => ({ shapes: frostClearance(context), callouts: [] }),
+      extra: frostClearance,
     },
     memory,
   );
@@ -53,7 +54,7 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
 const FROST_RULE = 'PR-19';
 
 /** How far the outlet is under the frost, or in it: a dimension in the free bore between cable and pipe. */
-function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
+function frostClearance({ solution, frame, pen, box }: DetailContext, leaders: readonly Segment[]): Shape[] {
   const { values, facts, parts } = solution;
   const frost = values.frostDepth;
   if (frost === null || frost <= 0 || facts.top.kind !== 'pitless') return [];
@@ -78,6 +79,8 @@ function frostClearance({ solution, frame, pen }: DetailContext): Shape[] {
       ink: bad ? ink.danger : ink.ink,
       patch: pen.tones.bore,
       type,
+      leaders,
+      box,
       reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
     }),
   ];

@@ -22,6 +22,7 @@ const view: fc.Arbitrary<View & { spare: number }> = fc
     height: fc.integer({ min: 420, max: 1400 }),
     units: fc.constantFrom('us' as const, 'metric' as const),
     caption: fc.boolean(),
+    moment: fc.constantFrom({}, { pumping: true, flow: 0.4 }, { pumping: false }),
     spare,
   })
   .map((each) => ({
@@ -38,7 +39,7 @@ const part = fc.record({
 
 // 2,300 wells: under half a minute of one processor, of which drawing is the larger part.
 describe('of any well on any sheet', () => {
-  test('no words overlap, are cut or leave their box, no leader crosses, and the order of depth is kept', () => {
+  test('no words overlap, are cut or leave their box, no leader crosses another, a sign or words, and the order of depth is kept', () => {
     fc.assert(
       fc.property(anyPlan, view, (plan, asked) => {
         expect(labelFaults(draw(solve(plan), asked), asked.spare)).toEqual([]);

@@ -2,6 +2,7 @@
 import type { Scene } from '../../../src/draw/index.ts';
 import type { Shape } from '../../../src/draw/scene.ts';
 import { extentOf, pathPoints } from '../parts/extent.ts';
+import { undercut, withoutFigure } from './leaders.ts';
 import { covered, flat, seenText, type TextBox } from '../pictures.ts';
 
 /** A pixel of overlap is a descender beside a capital, no more. */
@@ -160,5 +161,7 @@ export function labelFaults(scene: Scene, spare: number): string[] {
     ...outOfBox(scene, words),
     ...crossings(scene, words),
     ...disorder(scene),
+    ...undercut(scene, spare),
+    ...withoutFigure(scene),
   ];
 }
