@@ -15,6 +15,7 @@ import {
   type SectionLayout,
   type SheetLayout,
 } from './layout.ts';
+import type { Looks, PartLooks, SectionLooks } from './looks.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
 import { momentOf } from './moment.ts';
 import { drawable, sheetBox, standardScale, type Paper } from './paper.ts';
@@ -94,7 +95,7 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     background: ink.paper,
     paper,
     shapes: isContrast(view.theme) ? heavier(shapes, memory) : shapes,
-    scales: { windows: windowsOf(frames), chips: section?.chipStates ?? [] },
+    scales: { windows: windowsOf(frames), chips: section?.chipStates ?? [], looks: looksOf(section, details) },
     chips: section?.chips ?? [],
     marks,
     frames,
@@ -192,6 +193,7 @@ function drawDetail(
     ink,
     type,
     frozen: view.frozen?.windows[name],
+    looks: view.looks?.[name],
     held: view.held,
     moment: view.moment,
     lit: view.lit,
@@ -238,6 +240,13 @@ function detailShapes(
       return recall(`frame/${view}`, [x, y, width, height, widthFactor, ink, type], () => drawFrame(place, ink, type));
     }),
   ];
+}
+
+function looksOf(section: SectionDrawing | null, details: readonly DetailDrawing[]): Looks {
+  const looks: { O?: SectionLooks; A?: PartLooks; B?: PartLooks; C?: PartLooks } = {};
+  if (section !== null) looks.O = section.looks;
+  for (const { place, scene } of details) if (place.view !== 'O') looks[place.view] = scene.looks;
+  return looks;
 }
 
 function windowsOf(frames: readonly FramePlace[]): Partial<Record<ViewName, DepthWindow>> {

@@ -1,11 +1,13 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
 import type { PartKind } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
+import type { Looks, PartLooks } from './looks.ts';
 import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
 import type { DepthSpan } from './section/window.ts';
 
+export type { Looks } from './looks.ts';
 export type { Moment } from './moment.ts';
 export type { DepthSpan } from './section/window.ts';
 
@@ -25,6 +27,8 @@ export interface View {
   readonly theme: 'light' | 'dark' | 'print' | 'contrast' | 'contrast-dark';
   /** The scales of the scene that stood when the pointer went down: kept until it goes up. */
   readonly frozen?: Frozen;
+  /** The looks of the scene that is shown: they stay while the scale wanders about a threshold. Without them the thresholds alone count. */
+  readonly looks?: Looks;
   /** The part of the well that the section shows; the whole where it is left out. Depths beyond the well's are not kept. */
   readonly window?: DepthSpan;
   /** The handle that is dragged, with the depth it started from. */
@@ -69,6 +73,11 @@ export interface Frozen {
   readonly windows: Readonly<Partial<Record<ViewName, DepthWindow>>>;
   /** From the top down. */
   readonly chips: readonly ChipState[];
+}
+
+/** How the scene was drawn, for the one that follows it. */
+export interface Scales extends Frozen {
+  readonly looks: Looks;
 }
 
 export interface ChipPlace {
@@ -122,7 +131,7 @@ export interface Scene {
   /** The sheet of paper that it is drawn on; null on a screen. */
   readonly paper: Paper | null;
   readonly shapes: readonly Shape[];
-  readonly scales: Frozen;
+  readonly scales: Scales;
   readonly chips: readonly ChipPlace[];
   readonly marks: readonly MarkPlace[];
   readonly frames: readonly FramePlace[];
@@ -137,6 +146,7 @@ export interface DetailScene extends DepthWindow {
   readonly hits: readonly HitPlace[];
   /** px per metre of depth. */
   readonly k: number;
+  readonly looks: PartLooks;
 }
 
 /** One detail, drawn, and where it stands on the sheet. */

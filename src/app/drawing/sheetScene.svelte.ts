@@ -1,6 +1,6 @@
 /** The drawing of one sheet, as the page shows it while nothing and while something is held. */
 import { createDrawer } from '../../draw/index.ts';
-import type { Scene, View } from '../../draw/view.ts';
+import type { DetailDrawing, Looks, Scene, View } from '../../draw/view.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 
@@ -19,7 +19,9 @@ export interface SceneSource {
 export class SheetScene {
   readonly #source: SceneSource;
   /** What did not change since the drawing before is not drawn again. */
-  readonly #draw = createDrawer();
+  readonly #drawer = createDrawer();
+  /** How fine the parts were drawn last, so that none flickers while the scale wanders about a threshold. */
+  #shown: { readonly well: string | null; readonly looks: Looks } | null = null;
   /** The newest whole drawing of a drag; between two of them the section alone is drawn anew. */
   #whole = $state.raw<{ readonly solution: Solution; readonly view: View; readonly scene: Scene } | null>(null);
   #following: ReturnType<typeof setTimeout> | undefined;
@@ -39,6 +41,15 @@ export class SheetScene {
   constructor(source: SceneSource) {
     this.#source = source;
     $effect(() => this.#follow());
+  }
+
+  /** Another well begins without a history. */
+  #draw(solution: Solution, view: View, kept?: readonly DetailDrawing[]): Scene {
+    const well = this.#source.workspace().desk.id;
+    const shown = this.#shown;
+    const scene = this.#drawer(solution, shown?.well === well ? { ...view, looks: shown.looks } : view, kept);
+    this.#shown = { well, looks: scene.scales.looks };
+    return scene;
   }
 
   #follow(): void {

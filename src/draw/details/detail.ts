@@ -4,6 +4,7 @@ import type { Solution } from '../../model/solution.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
+import { partLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
@@ -48,8 +49,9 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const pipe = facts.dropPipe.outsideDiameter;
   const { roomLeft, roomRight, sparePx, trueProportion } = plan;
   const room = [roomLeft, roomRight, sparePx, trueProportion, pipe, frame.frozen?.widthFactor];
-  const layout = recall('layout', [x, y, width, height, frame.theme, type, topDepth, bottomDepth, ...room], () =>
-    layOutFrame(frame, topDepth, bottomDepth, pipe, plan),
+  const looks = same('looks', partLooks(solution.parts, height / (bottomDepth - topDepth), frame.looks));
+  const layout = recall('layout', [x, y, width, height, frame.theme, type, topDepth, bottomDepth, looks, ...room], () =>
+    layOutFrame(frame, topDepth, bottomDepth, pipe, looks, plan),
   );
   const { pen, factor, box, track } = layout;
   const drilled = drilledRadius(solution, Math.max((topDepth + bottomDepth) / 2, 0.5));
@@ -110,6 +112,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     bottomDepth,
     widthFactor: factor,
     k: pen.down,
+    looks,
     shapes,
     marks: marked.marks,
     hits: hitsOf(placed, box, frame),

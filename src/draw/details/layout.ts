@@ -1,5 +1,6 @@
 /** How a frame is shared out: rail at the left, labels at the right, the well between them, and the scales that follow. */
 import type { Metres } from '../../model/si.ts';
+import type { PartLooks } from '../looks.ts';
 import { makePen } from '../parts/pen.ts';
 import type { Pen } from '../parts/pen.ts';
 import { tonesOf } from '../parts/tones.ts';
@@ -51,6 +52,7 @@ export function layOutFrame(
   topDepth: Metres,
   bottomDepth: Metres,
   pipeDiameter: Metres,
+  looks: PartLooks,
   plan: Room,
 ): Layout {
   const { x, y, width, height, theme } = frame;
@@ -67,7 +69,7 @@ export function layOutFrame(
   const slack = Math.max(0, room + plan.sparePx - wide * across);
   const axis = x + RAIL_PX + plan.roomLeft * across + slack / 2;
   return {
-    pen: makePen({ axis, topY: y, top: topDepth, bottom: bottomDepth, across, down, tones: tonesOf[theme] }),
+    pen: makePen({ axis, topY: y, top: topDepth, bottom: bottomDepth, across, down, tones: tonesOf[theme], looks }),
     factor,
     box: { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height },
     track: { left, right, top: y + EDGE_PX, bottom: y + height - EDGE_PX, elbow: left - LEADER_PX + 4 },

@@ -2,6 +2,7 @@
 import { feet, inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import { NEAR_FACTOR } from '../looks.ts';
 import type { DepthWindow } from '../view.ts';
 
 export type Depths = Pick<DepthWindow, 'topDepth' | 'bottomDepth'>;
@@ -52,7 +53,7 @@ export function lensDepths(at: Metres, height: number, across: number): Depths {
 const LEAST_PIPE_PX = 17;
 const MOST_PIPE_PX = 30;
 const PIPE_SHARE = 0.045;
-export const MOST_FACTOR = 6;
+const MOST_FACTOR = NEAR_FACTOR;
 
 /**
  * One stated factor for all widths: the least that shows the pipe well, as far as the frame has room.

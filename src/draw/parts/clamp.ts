@@ -1,12 +1,11 @@
 /** Two hose clamps side by side over the barb, their screws on opposite sides. */
 import type { PlacedPart } from '../../model/solution.ts';
+import { BAND_PX } from '../looks.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 
-/** A band thinner than this is drawn as a symbol of this height, about the true middle of its joint. */
-const LEAST_BAND_PX = 3.2;
 const LEAST_GAP_PX = 1.4;
 
 export interface Bands {
@@ -24,14 +23,12 @@ export function bandsOf(clamps: readonly PlacedPart[], pen: Pen): Bands[] {
   const first = sorted[0];
   const last = sorted[sorted.length - 1];
   if (first === undefined || last === undefined) return [];
-  const tall = (first.bottom - first.top) * pen.down;
-  if (tall >= LEAST_BAND_PX)
-    return sorted.map(({ key, top, bottom }) => ({ key, top: pen.y(top), bottom: pen.y(bottom) }));
+  if (pen.looks.bands) return sorted.map(({ key, top, bottom }) => ({ key, top: pen.y(top), bottom: pen.y(bottom) }));
   const middle = (pen.y(first.top) + pen.y(last.bottom)) / 2;
-  const pitch = LEAST_BAND_PX + LEAST_GAP_PX;
+  const pitch = BAND_PX + LEAST_GAP_PX;
   return sorted.map(({ key }, i) => {
     const centre = middle + (i - (sorted.length - 1) / 2) * pitch;
-    return { key, top: centre - LEAST_BAND_PX / 2, bottom: centre + LEAST_BAND_PX / 2 };
+    return { key, top: centre - BAND_PX / 2, bottom: centre + BAND_PX / 2 };
   });
 }
 

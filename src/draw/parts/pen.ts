@@ -1,5 +1,6 @@
 /** How a part is put on paper: where the bore's axis is, how deep a pixel goes, and the tones of the materials. */
 import type { Metres } from '../../model/si.ts';
+import type { PartLooks } from '../looks.ts';
 import type { Tones } from './tones.ts';
 
 export interface Pen {
@@ -11,6 +12,7 @@ export interface Pen {
   /** Pixels for a metre of depth. */
   readonly down: number;
   readonly tones: Tones;
+  readonly looks: PartLooks;
   /** Depths at the upper and lower edge of what is shown; parts may draw past them, the frame crops. */
   readonly top: Metres;
   readonly bottom: Metres;
@@ -25,14 +27,16 @@ export interface Scales {
   readonly across: number;
   readonly down: number;
   readonly tones: Tones;
+  readonly looks: PartLooks;
 }
 
-export const makePen = ({ axis, topY, top, bottom, across, down, tones }: Scales): Pen => ({
+export const makePen = ({ axis, topY, top, bottom, across, down, tones, looks }: Scales): Pen => ({
   x: (offset) => axis + offset * across,
   y: (depth) => topY + (depth - top) * down,
   across,
   down,
   tones,
+  looks,
   top,
   bottom,
 });

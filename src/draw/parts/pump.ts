@@ -8,8 +8,6 @@ import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
 import { turned } from './turned.ts';
 
-/** Below this height the stages would be a smear: the shell stays closed. */
-const OPEN_FROM_PX = 34;
 /** A stage of a 4 in pump is about this tall (common practice, no source), and never so small on paper that it blurs. */
 const STAGE: Metres = 0.035;
 const LEAST_STAGE_PX = 9;
@@ -51,7 +49,7 @@ export function drawPump(part: PlacedPart, pen: Pen): Shape {
     ),
   ];
   const room = bottom - 3 - (shoulder + 4);
-  if (height >= OPEN_FROM_PX)
+  if (pen.looks.pumpOpen)
     shapes.push(...openStages(centre, half, shoulder + 4, room, pen.down, { shell: pump, metal: steel, water }));
   shapes.push(drawEye(centre - half * 0.66, (neck + shoulder) / 2, Math.min(3.2, half * 0.14), pump.edge));
   return group(part.key, shapes);

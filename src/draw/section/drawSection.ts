@@ -3,6 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Finding, Solution } from '../../model/solution.ts';
 import { HEADROOM, type SectionLayout } from '../layout.ts';
 import { joined } from '../joined.ts';
+import type { SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import type { Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
@@ -23,7 +24,7 @@ import { drawAir, drawFill, drawHoleWalls, drawUnknownZone, drawWater, waterOf }
 import { drawInflows } from './inflows.ts';
 import { drawBands, drawLayerNames } from './leftLabels.ts';
 import { drawGhost, drawLevels } from './levels.ts';
-import { drawNearWell, isNear } from './nearWell.ts';
+import { drawNearWell } from './nearWell.ts';
 import { drawOverview, OVERVIEW } from './overview.ts';
 import { drawRail, drawTrueExtents } from './rail.ts';
 import { drawMarks, drawRightLabels } from './rightLabels.ts';
@@ -40,6 +41,7 @@ export interface SectionDrawing {
   readonly chipStates: readonly ChipState[];
   readonly marks: readonly MarkPlace[];
   readonly hits: readonly HitPlace[];
+  readonly looks: SectionLooks;
 }
 
 export function drawSection(
@@ -63,6 +65,7 @@ export function drawSection(
       frozen: view.frozen?.windows.O,
       // Paper shows the whole well.
       window: view.paper === undefined ? view.window : undefined,
+      looks: view.looks?.O,
       held: view.held,
     },
     memory,
@@ -140,6 +143,7 @@ export function drawSection(
     chips: [...chips.chips, ...beyond.chips],
     chipStates: [...chips.states, ...beyond.states],
     marks: marks.marks,
+    looks: same('looksShown', { ...frame.looks, clear: body.clear }),
     hits: isCut ? body.hits.flatMap((hit) => hitSeen(hit, place)) : body.hits,
   };
 }
@@ -170,6 +174,8 @@ interface Body {
   readonly shapes: readonly Shape[];
   readonly hits: readonly HitPlace[];
   readonly trueExtents: StringDrawing['trueExtents'];
+  /** Keys of the small parts that stand clear. */
+  readonly clear: readonly string[] | null;
 }
 
 /** Hole, string and works on top: simplified to the section's scale, or from near as the details draw them. */
@@ -182,13 +188,13 @@ function drawBody(
 ): Body {
   const { recall } = memory;
   const { facts, parts, bore } = solution;
-  if (isNear(frame)) {
+  if (frame.looks.near) {
     const { line } = topParts;
     const arrives = line === undefined ? 0 : (line.top + line.bottom) / 2;
     // A line under the ground turns up to the house; one above it ends behind the house, short of its far wall.
     const right = arrives > 0 ? housePlace(frame.y(arrives), frame).pipeX + 2 : frame.right - 5;
     const near = drawNearWell(solution, frame, right, memory, moment);
-    return { ...near, trueExtents: [] };
+    return { shapes: near.shapes, hits: near.hits, trueExtents: [], clear: null };
   }
   const string = recall('string', [parts, facts.pump, facts.dropPipe, facts.top, facts.well.casings, bore, frame], () =>
     drawString(solution, frame),
@@ -200,6 +206,7 @@ function drawBody(
     shapes: [drawWell(solution, frame, moment, memory), ...string.shapes, ...top.shapes],
     hits: [...top.hits, ...string.hits],
     trueExtents: string.trueExtents,
+    clear: string.clear,
   };
 }
 

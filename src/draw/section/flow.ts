@@ -14,8 +14,7 @@ import { group } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
 import type { SectionFrame } from './frame.ts';
 import { housePlace } from './house.ts';
-import { isNear } from './nearWell.ts';
-import { SYMBOL } from './string.ts';
+import { SYMBOL } from '../looks.ts';
 import type { TopParts } from './topWorks.ts';
 
 export function drawSectionFlow(
@@ -69,11 +68,11 @@ const placeOf = ({ x, y, kx, k, topDepth, bottomDepth }: SectionFrame): WayPlace
 });
 
 function courseUp(solution: Solution, { line, pipe }: TopParts, frame: SectionFrame): FlowWay[] {
-  const { axis, topDepth: top, bottomDepth: bottom, kx, k, theme } = frame;
+  const { axis, topDepth: top, bottomDepth: bottom, kx, k, theme, looks } = frame;
   const y = line === undefined ? 0 : frame.y((line.top + line.bottom) / 2);
   const house = housePlace(y, frame).pipeX;
-  if (isNear(frame)) {
-    const pen = makePen({ axis, topY: frame.top, top, bottom, across: kx, down: k, tones: tonesOf[theme] });
+  if (frame.looks.near) {
+    const pen = makePen({ axis, topY: frame.top, top, bottom, across: kx, down: k, tones: tonesOf[theme], looks });
     return waysInDetail(solution, pen, house);
   }
   const bendTo = pipe?.x ?? axis;
@@ -84,7 +83,7 @@ function courseUp(solution: Solution, { line, pipe }: TopParts, frame: SectionFr
 /** The pipe is closed at this scale: marks lie on its wall, pale on dark plastic and dark on all else. From near it is cut open. */
 function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
   const { ink, theme } = frame;
-  if (isNear(frame)) return ink.waterEdge;
+  if (frame.looks.near) return ink.waterEdge;
   if (isTwoTone(theme)) return ink.ink;
   return theme === 'dark' || facts.dropPipe.material === 'PE' ? ink.paper : ink.ink;
 }

@@ -3,6 +3,7 @@ import { feet, show, type Show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Box } from '../hatch/clip.ts';
+import { sectionLooks, type SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
 import type { Ink } from '../theme.ts';
@@ -29,6 +30,7 @@ export interface SectionFrame extends DepthScale {
   readonly type: Measure;
   readonly show: Show;
   readonly held: View['held'];
+  readonly looks: SectionLooks;
   /** Where the window leaves part of the well out. */
   readonly cut: Cut;
 }
@@ -66,11 +68,13 @@ export interface SectionPlace {
   readonly frozen: DepthWindow | undefined;
   /** The part of the well that is asked for; the whole where it is left out. */
   readonly window: DepthSpan | undefined;
+  /** As the section was shown last. */
+  readonly looks: SectionLooks | undefined;
   readonly held: View['held'];
 }
 
 /** The same frame as long as nothing moves it: all that stands in it may then be remembered. */
-export function sectionFrame(solution: Solution, place: SectionPlace, { recall }: Memory): SectionFrame {
+export function sectionFrame(solution: Solution, place: SectionPlace, { recall, same }: Memory): SectionFrame {
   const { box, ink, spare, units, frozen, held } = place;
   const whole = sectionWindow(solution);
   const widest = widestRadius(solution);
@@ -78,9 +82,17 @@ export function sectionFrame(solution: Solution, place: SectionPlace, { recall }
   const span = frozen ?? part ?? whole;
   const { topDepth, bottomDepth } = span;
   const cut = part === null ? UNCUT : cutOf(span, whole);
-  const extent = [topDepth, bottomDepth, cut.top, cut.bottom, frozen?.widthFactor, widest];
+  const isCut = cut.top || cut.bottom;
+  const k = (box.bottom - box.top) / (bottomDepth - topDepth);
+  const fitting = factorFor(widest, box.right - box.left, k);
+  // In a window the hole keeps its width on the sheet as long as it is drawn no narrower than it is.
+  const widthFactor = frozen?.widthFactor ?? (isCut ? Math.max(1, fitting) : fitting);
+  const { intakeToDischarge, intakeToMotorBottom } = solution.facts.pump;
+  const pumpTall = intakeToDischarge + intakeToMotorBottom;
+  const looks = same('looks', sectionLooks(solution.parts, pumpTall, { k, widthFactor, isCut }, place.looks));
+  const extent = [topDepth, bottomDepth, cut.top, cut.bottom, widthFactor, widest, looks];
   return recall('frame', [box, ink, spare, units, ...extent, held?.handle, held?.start], () =>
-    makeFrame({ topDepth, bottomDepth }, cut, widest, place),
+    makeFrame({ topDepth, bottomDepth }, cut, widest, widthFactor, looks, place),
   );
 }
 
@@ -108,13 +120,12 @@ function makeFrame(
   { topDepth, bottomDepth }: DepthSpan,
   cut: Cut,
   widest: Metres,
-  { box, ink, theme, spare, units, frozen, held }: SectionPlace,
+  widthFactor: number,
+  looks: SectionLooks,
+  { box, ink, theme, spare, units, held }: SectionPlace,
 ): SectionFrame {
   const { left, right, top, bottom } = box;
   const scale = depthScale(topDepth, bottomDepth, top, bottom);
-  const fitting = factorFor(widest, right - left, scale.k);
-  // In a window the hole keeps its width on the sheet as long as it is drawn no narrower than it is.
-  const widthFactor = frozen?.widthFactor ?? (cut.top || cut.bottom ? Math.max(1, fitting) : fitting);
   const kx = widthFactor * scale.k;
   const axis = Math.round(left + (right - left) * AXIS_SHARE);
   return {
@@ -137,6 +148,7 @@ function makeFrame(
     type: measureWith(spare),
     show: show(units),
     held,
+    looks,
     cut,
   };
 }

@@ -1,7 +1,5 @@
 /** Zoomed in far enough, the well stands in the section as it does in the details: every part cut open, at its own size. */
-import { feet } from '../../model/units.ts';
 import type { Solution } from '../../model/solution.ts';
-import { MOST_FACTOR } from '../details/windows.ts';
 import { drawWell } from '../details/wellScene.ts';
 import { memoryUnder, type Memory } from '../memory.ts';
 import type { Moment } from '../moment.ts';
@@ -11,13 +9,6 @@ import type { Shape } from '../scene.ts';
 import { group } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import type { SectionFrame } from './frame.ts';
-
-/** From this scale on a valve is taller than its symbol [px per metre]. */
-const NEAR = 14 / feet(1);
-
-export function isNear({ cut, k, widthFactor }: SectionFrame): boolean {
-  return (cut.top || cut.bottom) && k >= NEAR && widthFactor <= MOST_FACTOR;
-}
 
 export interface NearWell {
   readonly shapes: readonly Shape[];
@@ -45,6 +36,7 @@ export function drawNearWell(
       across: frame.kx,
       down: frame.k,
       tones: tonesOf[frame.theme],
+      looks: frame.looks,
     }),
   );
   const well = drawWell(solution, pen, frame.ink, right, memoryUnder('near', memory), moment);

@@ -4,30 +4,22 @@
  */
 import type { Metres } from '../../model/si.ts';
 import type { Facts } from '../../model/facts.ts';
-import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import type { PlacedPart, Solution } from '../../model/solution.ts';
 import { stringAxisOf, type StringAxis } from '../parts/stringAxis.ts';
 import { Pen } from '../hatch/pen.ts';
+import { SMALL, slack, SYMBOL } from '../looks.ts';
 import type { Shape } from '../scene.ts';
 import { digits, group, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
-
-/** A part shorter than this becomes a symbol of this height [px]. */
-export const SYMBOL = 10;
-
-/** Closer pitch than this [px] and ties are one texture, so they are left to the detail. */
-const LEAST_TIE_PITCH = 12;
-
-/** The same for the joints of rigid pipe [px]. */
-const LEAST_JOINT_PITCH = 26;
-
-const SMALL: ReadonlySet<PartKind> = new Set(['checkValve', 'torqueArrestor', 'splice', 'guard', 'coupling']);
 
 export interface StringDrawing {
   readonly shapes: readonly Shape[];
   readonly hits: readonly HitPlace[];
   /** True extents of parts that a symbol stands for: ticks on the rail. */
   readonly trueExtents: readonly { readonly key: string; readonly top: Metres; readonly bottom: Metres }[];
+  /** Keys of the small parts that stand clear of one another. */
+  readonly clear: readonly string[];
 }
 
 export function drawString(solution: Solution, frame: SectionFrame): StringDrawing {
@@ -53,7 +45,7 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
     pump.hit,
   ];
   const trueExtents = pump.symbol ? [{ key: 'pump', top: pump.trueTop, bottom: pump.trueBottom }] : [];
-  return { shapes: [group('string', shapes)], hits, trueExtents };
+  return { shapes: [group('string', shapes)], hits, trueExtents, clear: small.map(({ key }) => key) };
 }
 
 /** The stretch of a part that a window leaves; the whole of it where the whole well is shown. */
@@ -139,7 +131,7 @@ function drawTies(parts: readonly PlacedPart[], run: StringAxis, frame: SectionF
   for (const tie of ties) {
     const middle = (tie.top + tie.bottom) / 2;
     const y = frame.y(middle);
-    if (last - y < LEAST_TIE_PITCH) continue;
+    if (last - y < frame.looks.tieGap) continue;
     last = y;
     if (!isSeen(frame, middle)) continue;
     const x = frame.x(run.pipe(middle));
@@ -163,8 +155,7 @@ interface PumpBody {
 function pumpBody({ parts, facts }: Solution, frame: SectionFrame): PumpBody {
   const trueTop = facts.pump.setting - facts.pump.intakeToDischarge;
   const trueBottom = facts.pump.setting + facts.pump.intakeToMotorBottom;
-  const height = (trueBottom - trueTop) * frame.k;
-  const symbol = height < SYMBOL;
+  const symbol = !frame.looks.pump;
   const middle = frame.y((trueTop + trueBottom) / 2);
   const top = symbol ? middle - SYMBOL / 2 : frame.y(trueTop);
   const bottom = symbol ? middle + SYMBOL / 2 : frame.y(trueBottom);
@@ -231,22 +222,22 @@ function body(
 
 /** Small parts that stand clear of each other and of the pump, from the pump up; the others are merged into what is below. */
 function smallParts({ parts }: Solution, frame: SectionFrame, pumpTop: number): PlacedPart[] {
-  const joints = parts.filter((part) => part.kind === 'coupling' && part.key !== 'coupling/top');
-  const pitch = joints.length < 2 ? Infinity : ((joints[0]?.top ?? 0) - (joints[1]?.top ?? 0)) * frame.k;
+  const { joints, clear: before } = frame.looks;
   const small = parts
-    .filter(
-      (part) =>
-        SMALL.has(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || pitch >= LEAST_JOINT_PITCH),
-    )
+    .filter((part) => SMALL.includes(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || joints))
     .sort((a, b) => b.bottom - a.bottom);
   const clear: PlacedPart[] = [];
-  let above = pumpTop;
+  let lastMiddle = pumpTop;
+  let lastHalf = 0;
   for (const part of small) {
     const half = Math.max(SYMBOL, (part.bottom - part.top) * frame.k) / 2;
     const middle = frame.y((part.top + part.bottom) / 2);
-    if (middle + half > above) continue;
+    // What stood clear last may come a little closer before it is merged.
+    const least = (lastHalf + half) * slack(before === null ? undefined : before.includes(part.key));
+    if (lastMiddle - middle < least) continue;
     if (isSeen(frame, part.bottom) || isSeen(frame, part.top)) clear.push(part);
-    above = middle - half;
+    lastMiddle = middle;
+    lastHalf = half;
   }
   return clear;
 }
@@ -258,7 +249,7 @@ function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Sh
   const tall = Math.max(SYMBOL, (part.bottom - part.top) * frame.k);
   const pipe = Math.max(4, 0.021 * frame.kx);
   const { ink } = frame;
-  const dashed = (part.bottom - part.top) * frame.k < SYMBOL ? { 'stroke-dasharray': '3 2' } : {};
+  const dashed = frame.looks.toScale.includes(part.kind) ? {} : { 'stroke-dasharray': '3 2' };
   if (part.kind === 'checkValve') {
     const half = Math.max(6, part.radius * frame.kx);
     const arrow: Point[] = [

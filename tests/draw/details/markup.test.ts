@@ -15,7 +15,7 @@ const markup = (shapes: readonly Shape[]): string =>
     desc: '',
     background: '#fff',
     shapes,
-    scales: { windows: {}, chips: [] },
+    scales: { windows: {}, chips: [], looks: {} },
     chips: [],
     marks: [],
     frames: [],
