@@ -17,6 +17,9 @@ export interface MarkLook {
   readonly ink: Ink;
 }
 
+/** Of the numbers, for the group that holds the signs: said once, not at each of them. */
+export const NUMBERS = { 'font-weight': 600, 'text-anchor': 'middle' } as const;
+
 export function drawMark(mark: MarkLook): Shape {
   const { number, severity, x, y, size } = mark;
   return group(`mark/${number}`, [outline(mark), numberOf(mark)]);
@@ -24,7 +27,7 @@ export function drawMark(mark: MarkLook): Shape {
     const drop = severity === 'warning' ? size * 0.36 : size * 0.24;
     const fill = severity === 'danger' ? ink.onDanger : severity === 'warning' ? ink.onWarning : ink.note;
     const digitsSize = size * (number > 9 ? 0.54 : 0.66) * (severity === 'warning' ? 0.88 : 1);
-    return text('number', x, y + drop, String(number), { size: digitsSize, weight: 600, fill, anchor: 'middle' });
+    return text('number', x, y + drop, String(number), { size: digitsSize, fill });
   }
 }
 

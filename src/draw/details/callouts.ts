@@ -5,7 +5,7 @@
 import { fitLabels } from '../labels/fit.ts';
 import { forgetful, type Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { drawMark } from '../mark.ts';
+import { drawMark, NUMBERS } from '../mark.ts';
 import { group, path } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
@@ -247,7 +247,8 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure,
         recall(`label/${key}/sign`, [number, severity, place.x, place.y, ink], () => ({
           ...drawMark({ number, severity, ...place, ink }),
           key: `${key}/sign`,
-          attrs: {},
+          // The label's weight is the number's.
+          attrs: { 'text-anchor': NUMBERS['text-anchor'] },
         })),
       );
     }

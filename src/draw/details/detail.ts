@@ -8,6 +8,7 @@ import { partLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
+import { NUMBERS } from '../mark.ts';
 import { group, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { drawCallouts, layOut } from './callouts.ts';
@@ -105,7 +106,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...faultBoxes(context),
     recall('rail', [layout, ink, units, type], () => drawRail(pen, ink, { x, y, height, units, type })),
     ...recall('callouts', [callouts, layout, ink, type], () => drawCallouts(callouts, track, ink, type, memory, laid)),
-    recall('marks', marked.shapes, () => group('marks', marked.shapes)),
+    recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS)),
   ];
   return {
     topDepth,

@@ -26,7 +26,7 @@ export function drawRail(frame: SectionFrame): Shape {
     .map(({ depth, words }): Shape => ({
       key: words,
       tag: 'text',
-      attrs: { x: left - 11, y: frame.y(depth) + 4, 'font-size': size },
+      attrs: { x: left - 11, y: frame.y(depth) + 4 },
       text: words,
     }));
   const head = isSeen(frame, 0) ? frame.y(0) : top;
@@ -39,7 +39,7 @@ export function drawRail(frame: SectionFrame): Shape {
     line('rail/line', left, top, left, bottom, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
     path('rail/ticks', strokes.path, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
     unit,
-    group('figures', figures, { fill: ink.ink2, 'text-anchor': 'end' }),
+    group('figures', figures, { 'font-size': size, fill: ink.ink2, 'text-anchor': 'end' }),
   ]);
 }
 

@@ -2,7 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { Finding, Severity, Solution } from '../../model/solution.ts';
 import { fitLabels } from '../labels/fit.ts';
-import { drawMark } from '../mark.ts';
+import { drawMark, NUMBERS } from '../mark.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
@@ -242,5 +242,5 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { r
     );
     marks.push({ number, x, y, size, view: 'O' });
   });
-  return { shapes: shapes.length === 0 ? [] : [group('marks', shapes)], marks };
+  return { shapes: shapes.length === 0 ? [] : [group('marks', shapes, NUMBERS)], marks };
 }

@@ -106,6 +106,9 @@ function columnsIn({ left, right }: Box, { spare }: Measure): number {
   return Math.max(1, Math.floor((right - left) / (SWATCH + 14 + (COLUMN - SWATCH - 14) * spare)));
 }
 
+/** Thin edge of a swatch [px]. */
+const EDGE = 0.7;
+
 /** Column by column; what finds no room is counted in the last place. */
 function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure): Shape {
   const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
@@ -119,7 +122,8 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
   });
   const wordsAt = (i: number, words: string): Shape => {
     const { x, y } = at(i);
-    return text('words', x + SWATCH + 6, y + 10.5, type.shorten(words, room, SIZE), { size: SIZE, fill: ink.ink2 });
+    const said = type.shorten(words, room, SIZE);
+    return { key: 'words', tag: 'text', attrs: { x: x + SWATCH + 6, y: y + 10.5 }, text: said };
   };
   const shapes = shown.map((entry, i) => {
     const { x, y } = at(i);
@@ -130,6 +134,9 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
   return group('legend', left === 0 ? shapes : [...shapes, group('more', [wordsAt(shown.length, `${left} more`)])], {
     role: 'group',
     'aria-label': 'Legend',
+    'font-size': SIZE,
+    fill: ink.ink2,
+    'stroke-width': EDGE,
   });
 }
 
@@ -139,7 +146,7 @@ function pack(ink: Ink): Entry {
     key: 'pack',
     words: 'gravel pack',
     swatch: (x, y) => [
-      rect('fill', x, y + 1, SWATCH, 12, { fill: ink.gravelPack, stroke: ink.hair, 'stroke-width': 0.7 }),
+      rect('fill', x, y + 1, SWATCH, 12, { fill: ink.gravelPack, stroke: ink.hair }),
       path('grains', stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5), {
         stroke: ink.ground.gravel.hatch,
         'stroke-width': 1.5,
@@ -165,7 +172,7 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
   const fill = (key: string, words: string, color: string): Entry => ({
     key,
     words,
-    swatch: (x, y) => [rect('fill', x, y + 1, SWATCH, 12, { fill: color, stroke: ink.hair, 'stroke-width': 0.7 })],
+    swatch: (x, y) => [rect('fill', x, y + 1, SWATCH, 12, { fill: color, stroke: ink.hair })],
   });
   const level = (key: string, words: string, color: string, filled: boolean): Entry => ({
     key,
@@ -220,7 +227,9 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
             swatch: (x: number, y: number) => [
               rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
                 rx: 2.5,
-                ...(isTwoTone(view.theme) ? { fill: ink.steel.dark, stroke: ink.ink } : { fill: ink.allowed }),
+                ...(isTwoTone(view.theme)
+                  ? { fill: ink.steel.dark, stroke: ink.ink, 'stroke-width': 1 }
+                  : { fill: ink.allowed }),
               }),
             ],
           },
@@ -281,7 +290,6 @@ function materialSwatch(material: string, x: number, y: number, ink: Ink, view: 
     rect('tint', x, y, SWATCH, 14, {
       fill: ink.ground[lookOf(material).ground].fill,
       stroke: ink.hair,
-      'stroke-width': 0.7,
     }),
     ...(pattern === null
       ? []
@@ -303,16 +311,18 @@ function blockTall(words: readonly string[], width: number, type: Measure): numb
 
 function drawTitleBlock(solution: Solution, box: Box, words: readonly string[], ink: Ink, type: Measure): Shape {
   const width = box.right - box.left;
-  return group('titleBlock', [
-    text('title', box.left, box.top + 19, type.shorten(titleOf(solution), width, 13, 600), {
-      size: 13,
-      weight: 600,
-      fill: ink.ink,
-    }),
-    ...wrapped(words, width, type).map((each, i) =>
-      text(`line/${i}`, box.left, box.top + FIRST_LINE + i * LINE, each, { size: SIZE, fill: ink.ink2 }),
-    ),
-  ]);
+  const title = text('title', box.left, box.top + 19, type.shorten(titleOf(solution), width, 13, 600), {
+    size: 13,
+    weight: 600,
+    fill: ink.ink,
+  });
+  const lines = wrapped(words, width, type).map((each, i): Shape => ({
+    key: `line/${i}`,
+    tag: 'text',
+    attrs: { x: box.left, y: box.top + FIRST_LINE + i * LINE },
+    text: each,
+  }));
+  return group('titleBlock', [title, ...lines], { 'font-size': SIZE, fill: ink.ink2 });
 }
 
 function blockLines(
