@@ -32,7 +32,7 @@ import { drawLit } from './sheet/lit.ts';
 import { drawMat } from './sheet/mat.ts';
 import { isContrast, THEMES, type Ink } from './theme.ts';
 import { measureWith, type Measure } from './type/measure.ts';
-import type { DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
+import type { DepthSpan, DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
 
 export function draw(solution: Solution, view: View): Scene {
   return drawWith(forgetful, solution, view);
@@ -78,7 +78,7 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     ...(section === null
       ? []
       : [
-          ...sectionShapes(section, layout, scale, details, ink, memory),
+          ...sectionShapes(section, layout, scale, details, view.lens, ink, memory),
           ...detailShapes(details, sheetOf(layout, paper), true, ink, type, memory),
         ]),
     ...drawLit(view.lit, solution, hits, ink),
@@ -139,6 +139,7 @@ function sectionShapes(
   layout: SheetLayout,
   scale: number | null,
   details: readonly DetailDrawing[],
+  lens: DepthSpan | undefined,
   ink: Ink,
   { recall }: Memory,
 ): Shape[] {
@@ -151,7 +152,7 @@ function sectionShapes(
     ...section.shapes,
     ...(bracketX === null
       ? []
-      : recall('brackets', [...places, frame, bracketX], () => drawBrackets(places, frame, bracketX))),
+      : recall('brackets', [...places, lens, frame, bracketX], () => drawBrackets(places, lens, frame, bracketX))),
     ...(chips === undefined
       ? []
       : places

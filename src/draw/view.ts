@@ -31,6 +31,8 @@ export interface View {
   readonly looks?: Looks;
   /** The part of the well that the section shows; the whole where it is left out. Depths beyond the well's are not kept. */
   readonly window?: DepthSpan;
+  /** What a lens over the section shows: told along its rail as the details are. */
+  readonly lens?: DepthSpan;
   /** The handle that is dragged, with the depth it started from. */
   readonly held?: { readonly handle: string; readonly start: Metres };
   /** Key of a part, or the number of a finding: lit in every view. */

@@ -57,39 +57,81 @@ export function drawTrueExtents(
     });
 }
 
-/** Letters and brackets for what the details show. */
-export function drawBrackets(details: readonly FramePlace[], frame: SectionFrame, besideRail: number): Shape[] {
-  const { ink } = frame;
+/** Letters and brackets for what the details and a lens show. */
+export function drawBrackets(
+  details: readonly FramePlace[],
+  lens: DepthSpan | undefined,
+  frame: SectionFrame,
+  besideRail: number,
+): Shape[] {
   let lastEnd = -Infinity;
   const away = { above: 0, below: 0 };
-  return details.map(({ view, topDepth, bottomDepth }) => {
+  /** Where letters stand already. */
+  const letters: number[] = [];
+  const shapes = details.map(({ view, topDepth, bottomDepth }) => {
     const beyond = whereIs({ topDepth, bottomDepth }, frame);
     if (beyond !== null) return pointer(view, beyond, away[beyond]++, besideRail, frame);
     const x = frame.y(topDepth) < lastEnd + 4 ? besideRail - 11 : besideRail;
     lastEnd = frame.y(bottomDepth);
-    const from = within(frame, frame.y(topDepth));
-    const to = within(frame, frame.y(bottomDepth));
-    const middle = (from + to) / 2;
-    const half = Math.max(6, (to - from) / 2);
-    return group(`bracket/${view}`, [
-      path(
-        'bracket',
-        polyline([
-          [x + 5, middle - half],
-          [x, middle - half],
-          [x, middle + half],
-          [x + 5, middle + half],
-        ]),
-        { fill: 'none', stroke: ink.hair, 'stroke-width': LINE.narrow },
-      ),
-      text('letter', x - 3, Math.min(middle + 4.5, middle - half + 12), view, {
-        size: 13,
-        weight: 600,
-        fill: ink.ink,
-        anchor: 'end',
-      }),
-    ]);
+    const [from, to] = endsOf({ topDepth, bottomDepth }, frame);
+    const letter = Math.min((from + to) / 2 + 4.5, from + 12);
+    letters.push(letter);
+    return bracket(view, x, from, to, letter, frame, LINE.narrow);
   });
+  if (lens === undefined) return shapes;
+  const beyond = whereIs(lens, frame);
+  if (beyond !== null) return [...shapes, pointer('C', beyond, away[beyond], besideRail, frame)];
+  // It may stand within what a detail shows: heavier, on the same line, its letter clear of the other's.
+  const [from, to] = endsOf(lens, frame);
+  const letter = clearOf(letters, (from + to) / 2 + 4.5);
+  return [...shapes, bracket('C', besideRail, from, to, letter, frame, LINE.wide)];
+}
+
+/** Upper and lower end of a bracket, which is never so short that it could not be seen. */
+function endsOf({ topDepth, bottomDepth }: DepthSpan, frame: SectionFrame): readonly [number, number] {
+  const from = within(frame, frame.y(topDepth));
+  const to = within(frame, frame.y(bottomDepth));
+  const middle = (from + to) / 2;
+  const half = Math.max(6, (to - from) / 2);
+  return [middle - half, middle + half];
+}
+
+/** A letter takes this much of the line [px]. */
+const LETTER = 14;
+
+/** The nearest height at which no letter stands yet: below rather than above. */
+function clearOf(letters: readonly number[], wanted: number): number {
+  const isFree = (y: number): boolean => letters.every((each) => Math.abs(each - y) >= LETTER - 1e-6);
+  if (isFree(wanted)) return wanted;
+  let nearest = Infinity;
+  for (const each of letters)
+    for (const y of [each + LETTER, each - LETTER])
+      if (isFree(y) && Math.abs(y - wanted) < Math.abs(nearest - wanted)) nearest = y;
+  return nearest;
+}
+
+function bracket(
+  view: ViewName,
+  x: number,
+  from: number,
+  to: number,
+  letter: number,
+  { ink }: SectionFrame,
+  width: number,
+): Shape {
+  return group(`bracket/${view}`, [
+    path(
+      'bracket',
+      polyline([
+        [x + 5, from],
+        [x, from],
+        [x, to],
+        [x + 5, to],
+      ]),
+      { fill: 'none', stroke: ink.hair, 'stroke-width': width },
+    ),
+    text('letter', x - 3, letter, view, { size: 13, weight: 600, fill: ink.ink, anchor: 'end' }),
+  ]);
 }
 
 /** Above or below the section's window; null where something of it is seen. */

@@ -332,3 +332,26 @@ test('axe finds nothing while zoomed', async ({ page }) => {
     [],
   );
 });
+
+test('beside the rail stands what the lens shows, or an arrow to it when the section no longer shows that', async ({
+  page,
+}) => {
+  await openSample(page);
+  await page.getByRole('button', { name: 'Look closer' }).click();
+  await expect(page.getByRole('dialog', { name: /^Lens/ })).toBeVisible();
+  const letter = (name: string): Locator => drawing(page).locator('text').filter({ hasText: new RegExp(`^${name}$`) });
+  // A section without brackets for the details has none for the lens.
+  const details = await letter('A').count();
+  await expect(letter('C')).toHaveCount(details === 0 ? 0 : 1);
+  if (details === 0) return;
+  const overTop = async (): Promise<number> => {
+    const [box, { top }] = [await letter('C').boundingBox(), await seen(page)];
+    return top - ((box?.y ?? NaN) + (box?.height ?? NaN) / 2);
+  };
+  expect(await overTop()).toBeLessThan(0);
+  await chip(page, 'Pump intake').focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press('+');
+  await expect.poll(overTop).toBeGreaterThan(0);
+  await page.keyboard.press('0');
+  await expect.poll(overTop).toBeLessThan(0);
+});

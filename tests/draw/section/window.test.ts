@@ -9,6 +9,7 @@ import { handlesOf } from '../../../src/model/handles.ts';
 import { feet, toFeet } from '../../../src/model/units.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
+import { extentOf } from '../parts/extent.ts';
 import { covered, find, flat, number, picture, SHEET, textBoxes } from '../pictures.ts';
 
 const span = (from: number, to: number): DepthSpan => ({ topDepth: feet(from), bottomDepth: feet(to) });
@@ -314,6 +315,57 @@ describe('from near', () => {
     const atPump = picture(plan, { window: span(165, 190) }).scene.shapes;
     find(atPump, 'bracket/B > bracket');
     expect(atPump.filter(({ key }) => key.startsWith('link/')).map(({ key }) => key)).toEqual(['link/B']);
+  });
+
+  describe('what a lens shows', () => {
+    const plan = planOf(sample('tamarack-ridge'));
+    const bracketOf = (view: Partial<View>) => find(picture(plan, view).scene.shapes, 'bracket/C > bracket');
+
+    test('has a bracket of its own, as long as what it shows, and no link: it lies over the sheet', () => {
+      const view = { window: span(100, 140), lens: span(119, 122) };
+      const { scene } = picture(plan, view);
+      const frame = frameOf(scene);
+      const extent = extentOf(bracketOf(view));
+      expect(extent.top).toBeCloseTo(frame.at(feet(119)), 0);
+      expect(extent.bottom).toBeCloseTo(frame.at(feet(122)), 0);
+      expect(scene.shapes.some(({ key }) => key === 'link/C')).toBe(false);
+      expect(bracketOf({ lens: span(119, 122) })).toBeDefined();
+    });
+
+    test('is pointed to where the window leaves it out, beyond the letters of the details', () => {
+      const { shapes } = picture(plan, { window: span(100, 140), lens: span(60, 63) }).scene;
+      find(shapes, 'bracket/C > arrow/above');
+      const letter = (view: string) => number(find(shapes, `bracket/${view} > letter`), 'y');
+      expect(letter('A') - letter('C')).toBeGreaterThanOrEqual(14);
+      find(picture(plan, { window: span(100, 140), lens: span(180, 183) }).scene.shapes, 'bracket/C > arrow/below');
+    });
+
+    test('is not told of without a lens, nor on a sheet whose details have no brackets', () => {
+      const keys = (view: Partial<View>) => flat(picture(plan, view).scene.shapes).map(({ path }) => path);
+      expect(keys({}).filter((path) => path.includes('bracket/C'))).toEqual([]);
+      expect(
+        keys({ sheet: 'section', width: 390, lens: span(60, 63) }).filter((path) => path.includes('bracket')),
+      ).toEqual([]);
+    });
+
+    test('letters stay apart, wherever it looks and whatever the section shows', () => {
+      const at = fc.double({ min: -2, max: 1000, noNaN: true });
+      fc.assert(
+        fc.property(anyPlan, shares, at, fc.boolean(), (some, share, depth, isZoomed) => {
+          const solution = solve(some);
+          const window = isZoomed ? { window: windowOf(solution, share) } : {};
+          const lens = span(Math.min(depth, toFeet(solution.facts.well.bottom)) - 1, depth + 1);
+          const { shapes } = draw(solution, { ...SHEET, ...window, lens });
+          const ys = flat(shapes)
+            .filter(({ path }) => /^bracket\/. > letter$/.test(path))
+            .map(({ shape }) => ({ x: number(shape, 'x'), y: number(shape, 'y') }));
+          const lensLetter = ys[2];
+          expect(ys).toHaveLength(3);
+          for (const { y } of ys.slice(0, 2)) expect(Math.abs(y - lensLetter!.y)).toBeGreaterThanOrEqual(13.9);
+        }),
+        { seed: 77, numRuns: 300 },
+      );
+    }, 60_000);
   });
 
   test('a strip by the rail marks what part of the whole is seen', () => {
