@@ -339,7 +339,10 @@ test('beside the rail stands what the lens shows, or an arrow to it when the sec
   await openSample(page);
   await page.getByRole('button', { name: 'Look closer' }).click();
   await expect(page.getByRole('dialog', { name: /^Lens/ })).toBeVisible();
-  const letter = (name: string): Locator => drawing(page).locator('text').filter({ hasText: new RegExp(`^${name}$`) });
+  const letter = (name: string): Locator =>
+    drawing(page)
+      .locator('text')
+      .filter({ hasText: new RegExp(`^${name}$`) });
   // A section without brackets for the details has none for the lens.
   const details = await letter('A').count();
   await expect(letter('C')).toHaveCount(details === 0 ? 0 : 1);
