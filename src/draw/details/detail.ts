@@ -100,7 +100,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
     ground,
     recall('wellGroup', [well], () => group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' })),
-    ...drawDetailFlow(solution, frame, pen, box, leaders, [...patches, ...marked.marks.map(signBox)], memory),
+    ...drawDetailFlow(solution, frame, pen, box, leaders, () => [...patches, ...marked.marks.map(signBox)], memory),
     ...extra,
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),

@@ -25,12 +25,12 @@ export function drawDetailFlow(
   box: WindowBox,
   leaders: readonly Segment[],
   /** Signs and figures, which no word stands over. */
-  taken: readonly Box[],
+  taken: () => readonly Box[],
   memory: Memory,
 ): Shape[] {
   const pumping = moment?.pumping;
   if (moment === undefined || pumping === undefined) return [];
-  const clear = memory.same('taken', taken);
+  const clear = memory.same('taken', taken());
   const word = memory.recall(
     'pumpWord',
     [pumping, solution.parts, pen, box.top, box.bottom, leaders, clear, ink, type],
