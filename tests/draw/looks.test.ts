@@ -170,18 +170,18 @@ describe.each(cases)('$name', (each) => {
     expect(changes(each, wandering, false)).toBe(19);
     expect(changes(each, wandering, true)).toBe(0);
     expect(changes(each, [threshold * 1.2, ...wandering], true)).toBe(0);
-  });
+  }, 60_000);
 
   test('changes once on the way up and once on the way down when the scale passes it by more', () => {
     const up = Array.from({ length: 21 }, (_, i) => threshold * (0.9 + i / 100));
     expect(changes(each, [...up, ...up.toReversed()], true)).toBe(2);
-  });
+  }, 60_000);
 
   test('drawing the same view again changes nothing', () => {
     const first = draw(each.solution, each.at(threshold * 1.03));
     const again = draw(each.solution, { ...each.at(threshold * 1.03), looks: first.scales.looks });
     expect(again.shapes).toEqual(first.shapes);
-  });
+  }, 60_000);
 });
 
 test('the threshold of the pump’s symbol is its height', () => {
