@@ -279,3 +279,81 @@ describe('any well at any moment', () => {
     expect(() => at(MOVING, solve(plan))).not.toThrow();
   });
 });
+
+describe('what a drawer remembers never shows while water falls and rises', () => {
+  /** Levels from above the well's top to below its bottom, so that they pass both details' windows. */
+  const levels = fc.array(fc.double({ min: -0.05, max: 1.1, noNaN: true }), { minLength: 3, maxLength: 8 });
+  const sheets = fc.constantFrom<Partial<View>>(
+    {},
+    { sheet: 'section', width: 390, height: 620 },
+    { sheet: 'pump', width: 420, height: 460, theme: 'dark', units: 'metric' },
+    { sheet: { at: 2 }, width: 420, height: 500 },
+  );
+  /** The well with its water at a share of its depth, as a curve of level against time sets it. */
+  function withWater(solution: Solution, share: number): Solution {
+    const pumping = solution.facts.well.bottom * share;
+    const { intakeDepth } = solution.values;
+    return {
+      ...solution,
+      levels: { ...solution.levels, pumping, pumpingDry: null },
+      values: {
+        ...solution.values,
+        pumpingWaterLevel: pumping,
+        submergence: intakeDepth === null ? null : intakeDepth - pumping,
+      },
+    };
+  }
+  function holds(solution: Solution, shares: readonly number[], look: Partial<View>): void {
+    const drawer = createDrawer();
+    shares.forEach((share, i) => {
+      const stands = withWater(solution, share);
+      const moment = { pumping: i % 3 !== 2, flow: (i * 0.3) % 1, water: stands.levels.pumping ?? 0 };
+      const view: View = { ...SHEET, ...look, moment };
+      const scene = drawer(stands, view);
+      const anew = draw(stands, view);
+      expect(toSvg(scene)).toBe(toSvg(anew));
+      for (const part of ['chips', 'marks', 'frames', 'hits', 'scales'] as const)
+        expect(scene[part]).toEqual(anew[part]);
+    });
+  }
+  test.each(SAMPLES)('%s', (name) => {
+    fc.assert(
+      fc.property(levels, sheets, (shares, look) => holds(well(name), shares, look)),
+      { seed: 43, numRuns: 8 },
+    );
+  });
+  test('any plan', () => {
+    fc.assert(
+      fc.property(anyPlan, levels, sheets, (plan, shares, look) => holds(solve(plan), shares, look)),
+      { seed: 44, numRuns: 25 },
+    );
+  });
+});
+
+test('water that falls in the section leaves alone what it does not touch', () => {
+  const drawer = createDrawer();
+  const fallen = (water: number): Scene => {
+    const levels = { ...TAMARACK.levels, pumping: water };
+    return drawer({ ...TAMARACK, levels }, { ...SHEET, moment: { pumping: true, flow: 0.5, water } });
+  };
+  const { static: rest } = TAMARACK.levels;
+  if (rest === null) throw new Error('the sample has a level at rest');
+  const before = fallen(rest + 6);
+  const after = fallen(rest + 7);
+  for (const path of [
+    'ground',
+    'house',
+    'tails',
+    'string',
+    'levels > staticLevel',
+    'levels > staticLevel/sign',
+    'detail/A > well',
+    'detail/A > leaders',
+    'detail/B > well',
+    'detail/B > leaders',
+    'detail/B > boxes',
+  ])
+    expect(find(after.shapes, path), path).toBe(find(before.shapes, path));
+  for (const path of ['well > water/standing', 'levels > pumpingLevel', 'chips > pumpingLevel'])
+    expect(find(after.shapes, path), path).not.toBe(find(before.shapes, path));
+});

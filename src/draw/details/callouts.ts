@@ -98,9 +98,23 @@ export function drawCallouts(
 ): Shape[] {
   const left =
     laid.length === callouts.length ? [] : callouts.filter((each) => !laid.some(({ callout }) => callout === each));
+  const { recall, same } = memory;
+  // Where labels stand and how they look: nothing of what they say.
+  const places = same(
+    'labelPlaces',
+    laid.map(({ callout: { key, x, severity, lit }, anchor, top, bottom }) => ({
+      key,
+      x,
+      severity,
+      lit,
+      anchor,
+      top,
+      bottom,
+    })),
+  );
   return [
-    drawLeaders(laid, track, ink),
-    drawBoxes(laid, track, ink),
+    recall('callouts/leaders', [places, track, ink], () => drawLeaders(laid, track, ink)),
+    recall('callouts/boxes', [places, track, ink], () => drawBoxes(laid, track, ink)),
     drawWords(laid, track, ink, type, memory),
     ...(left.length === 0 ? [] : [drawMore(left, track, ink, type)]),
   ];

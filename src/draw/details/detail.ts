@@ -93,8 +93,8 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   ]);
   const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
   const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
-  const extra = plan.extra?.(context, leaders) ?? [];
-  const patches = patchesOf(extra);
+  const extra = same('extra', plan.extra?.(context, leaders) ?? []);
+  const patches = recall('patches', [extra], () => patchesOf(extra));
   const marked = drawMarks(context, patches, leaders, memory);
   const shapes = [
     recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),

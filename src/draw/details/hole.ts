@@ -8,6 +8,7 @@ import { entryArrows } from '../parts/entries.ts';
 import { drawFracture } from '../parts/fracture.ts';
 import { drawGravelPack, drawGrout, PACK_OVER_SCREEN } from '../parts/grout.ts';
 import { drawOpenHole } from '../parts/openHole.ts';
+import type { Pen } from '../parts/pen.ts';
 import { block, straight, strokes } from '../parts/outline.ts';
 import { drawScreen } from '../parts/screen.ts';
 import type { Shape } from '../scene.ts';
@@ -31,23 +32,40 @@ export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres 
   return stretch?.kind === 'openHole' ? radius : radius + ANNULUS;
 }
 
-/** Back to front; what each is drawn from besides the casings, the bore and the pen. */
+/** Farther than this past the window's edge, no height of the water changes what is drawn in it. */
+const PAST_EDGE: Metres = 0.5;
+
+/** One value for all heights of the water above the window, and one for all below it. */
+function surfaceBy(surface: Metres | null, { top, bottom }: Pen): Metres | null {
+  return surface === null ? null : Math.min(Math.max(surface, top - PAST_EDGE), bottom + PAST_EDGE);
+}
+
+/** A level that stands in the window. */
+function levelIn(level: Metres | null, { top, bottom }: Pen): Metres | null {
+  return level !== null && level > top && level < bottom ? level : null;
+}
+
+/** Back to front; what each is drawn from besides the casings, the bore and the pen: water that falls elsewhere is nothing to it. */
 export const HOLE: readonly {
   readonly name: string;
   readonly draw: (stage: Stage) => Shape[];
-  readonly from: (solution: Solution, moment: Moment | undefined) => readonly unknown[];
+  readonly from: (solution: Solution, moment: Moment | undefined, pen: Pen) => readonly unknown[];
 }[] = [
   { name: 'annulus', draw: drawAnnulus, from: () => [] },
-  { name: 'bore', draw: drawBore, from: ({ levels }, moment) => [surfaceOf(levels, moment)] },
+  { name: 'bore', draw: drawBore, from: ({ levels }, moment, pen) => [surfaceBy(surfaceOf(levels, moment), pen)] },
   { name: 'inflows', draw: drawInflows, from: () => [] },
   // Only where nobody knows the drawdown does the pump's place say where the water may stand.
   {
     name: 'unknownZone',
     draw: drawUnknownZone,
-    from: ({ levels, facts }) => [levels, levels.pumping === null ? facts.pump.setting : null],
+    from: ({ levels, facts }) => (levels.pumping === null ? [levels.static, facts.pump.setting] : []),
   },
   { name: 'walls', draw: drawWalls, from: () => [] },
-  { name: 'waterLevels', draw: drawWaterLevels, from: ({ levels }) => [levels] },
+  {
+    name: 'waterLevels',
+    draw: drawWaterLevels,
+    from: ({ levels }, _moment, pen) => [levelIn(levels.static, pen), levelIn(levels.pumping, pen)],
+  },
 ];
 
 function drawAnnulus(stage: Stage): Shape[] {
@@ -218,7 +236,7 @@ function drawWaterLevels({ solution: { levels, bore }, pen, ink, placed }: Stage
     ['staticLevel', levels.static, ink.static],
     ['pumpingLevel', levels.pumping, ink.pumping],
   ] as const) {
-    if (depth === null || depth <= pen.top || depth >= pen.bottom) continue;
+    if (depth === null || levelIn(depth, pen) === null) continue;
     const stretch = bore.find((each) => each.bottom >= depth);
     const radius = stretch?.insideRadius ?? 0.08;
     shapes.push(drawLevel(key, pen, depth, pen.x(-radius), pen.x(radius), colour, ink.paper));

@@ -46,7 +46,7 @@ export function drawWell(
   const strung = [...hung, facts.rope, assumed, diameter, wires];
   const pieces = [
     ...HOLE.map(({ name, draw, from }) =>
-      recall(name, [facts.well, bore, pen, ink, ...from(solution, moment)], on(draw, nearby)),
+      recall(name, [facts.well, bore, pen, ink, ...from(solution, moment, pen)], on(draw, nearby)),
     ),
     recall(
       'string',

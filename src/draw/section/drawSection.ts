@@ -110,7 +110,7 @@ export function drawSection(
     ...recall('ghost', [past], () => drawGhost(past)),
     ...drawTails(seen, housePlace(past.y(0), past).pipeX, past, memory),
     ...recall('house', [topParts.line, facts.house, facts.dropPipe, past], () => drawHouse(solution, past)),
-    ...recall('levels', [levels, facts.well, past], () => drawLevels(solution, past)),
+    ...recall('levels', [levels, facts.well, past], () => drawLevels(solution, past, memory)),
     ...bands.shapes,
     ...recall('rightLabels', [facts.well, facts.house, levels, bore, values.drawdown, topParts, lines, frame], () =>
       drawRightLabels(solution, lines, frame, memory),
@@ -126,7 +126,7 @@ export function drawSection(
     ...chips.shapes,
     ...marks.shapes,
   ];
-  const place: FramePlace = {
+  const place = same<FramePlace>('place', {
     view: 'O',
     x: box.left,
     y: box.top,
@@ -135,7 +135,7 @@ export function drawSection(
     topDepth: frame.topDepth,
     bottomDepth: frame.bottomDepth,
     widthFactor: frame.widthFactor,
-  };
+  });
   return {
     frame,
     place,

@@ -1,6 +1,7 @@
 /** Water levels: a line from the hole to its chip, with the surveyor's triangle on it. */
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polygon, polyline, type Point } from '../shapes.ts';
 import { LINE } from '../theme.ts';
@@ -14,24 +15,28 @@ const PUMPING_DASH = '9 4';
 /** Short dashes: assumed, or of another season. */
 const SHORT_DASH = '3 3';
 
-export function drawLevels({ levels, facts }: Solution, frame: SectionFrame): Shape[] {
+/** Each is drawn anew when it moves itself. */
+export function drawLevels({ levels, facts }: Solution, frame: SectionFrame, { recall }: Memory): Shape[] {
   const { ink } = frame;
-  const shapes: Shape[] = [];
   const bore = (facts.well.casings[0]?.insideDiameter ?? 0) / 2;
-  if (levels.pumping !== null) {
+  const kept = (key: string, depth: Metres, make: () => Shape[]): Shape[] => recall(key, [depth, bore, frame], make);
+  const shapes: Shape[] = [];
+  const { pumping, static: rest, pumpingDry, staticLowest, staticHighest } = levels;
+  if (pumping !== null) {
+    const dash = { 'stroke-dasharray': PUMPING_DASH };
     shapes.push(
-      ...level('pumpingLevel', levels.pumping, ink.pumping, { 'stroke-dasharray': PUMPING_DASH }, true, bore, frame),
+      ...kept('level/pumping', pumping, () => level('pumpingLevel', pumping, ink.pumping, dash, true, bore, frame)),
     );
   }
-  if (levels.static !== null) shapes.push(...level('staticLevel', levels.static, ink.static, {}, false, bore, frame));
-  if (levels.pumpingDry !== null && differs(levels.pumpingDry, levels.pumping)) {
-    shapes.push(short('pumpingLevelDry', levels.pumpingDry, ink.pumping, bore, frame));
-  }
-  if (levels.staticLowest !== null && differs(levels.staticLowest, levels.static)) {
-    shapes.push(short('staticLowest', levels.staticLowest, ink.static, bore, frame));
-  }
-  if (levels.staticHighest !== null && differs(levels.staticHighest, levels.static)) {
-    shapes.push(short('staticHighest', levels.staticHighest, ink.static, bore, frame));
+  if (rest !== null)
+    shapes.push(...kept('level/static', rest, () => level('staticLevel', rest, ink.static, {}, false, bore, frame)));
+  for (const [key, depth, beside, colour] of [
+    ['pumpingLevelDry', pumpingDry, pumping, ink.pumping],
+    ['staticLowest', staticLowest, rest, ink.static],
+    ['staticHighest', staticHighest, rest, ink.static],
+  ] as const) {
+    if (depth === null || !differs(depth, beside)) continue;
+    shapes.push(...kept(`level/${key}`, depth, () => [short(key, depth, colour, bore, frame)]));
   }
   return [group('levels', shapes)];
 }

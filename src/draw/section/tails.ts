@@ -25,5 +25,5 @@ export function drawTails(
         line(handle, from, y, frame.right, y, { stroke, 'stroke-width': handle === 'pumpSetting' ? 1.4 : 0.9 }),
       );
     });
-  return tails.length === 0 ? [] : [group('tails', tails)];
+  return tails.length === 0 ? [] : [recall('tails', tails, () => group('tails', tails))];
 }
