@@ -11,11 +11,7 @@ export function heavier(shapes: readonly Shape[], { recall }: Memory): Shape[] {
 
 function heavy(shape: Shape): Shape {
   const { attrs, children } = shape;
-  return {
-    ...shape,
-    attrs: heavyAttributes(attrs),
-    ...(children === undefined ? {} : { children: children.map(heavy) }),
-  };
+  return { ...shape, attrs: heavyAttributes(attrs), children: children?.map(heavy) };
 }
 
 /** What was pale is drawn whole: two tones are all there are. */

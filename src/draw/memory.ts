@@ -26,7 +26,10 @@ export function createMemory(): Memory {
 }
 
 /** A part of a memory whose words do not meet those of another part. */
-export function memoryUnder(name: string, { recall, same }: Memory): Memory {
+export function memoryUnder(name: string, memory: Memory): Memory {
+  // Nothing is looked up by words where nothing is remembered.
+  if (memory === forgetful) return forgetful;
+  const { recall, same } = memory;
   return {
     recall: (key, from, make) => recall(`${name}/${key}`, from, make),
     same: (key, value) => same(`${name}/${key}`, value),

@@ -11,8 +11,8 @@ export interface Shape {
   readonly key: string;
   readonly tag: Tag;
   /** The outline of a path: beside the attributes, which thus need no copy to take it in. */
-  readonly d?: string;
+  readonly d?: string | undefined;
   readonly attrs: Attributes;
-  readonly text?: string;
-  readonly children?: readonly Shape[];
+  readonly text?: string | undefined;
+  readonly children?: readonly Shape[] | undefined;
 }

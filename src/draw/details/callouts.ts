@@ -6,7 +6,7 @@ import { fitLabels } from '../labels/fit.ts';
 import { forgetful, type Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { drawMark, NUMBERS } from '../mark.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, textWith } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
@@ -127,12 +127,7 @@ function drawMore(left: readonly Callout[], track: Track, ink: Ink, type: Measur
   const back = roundBlock(track.left, track.bottom - ONE_LINE, track.right, track.bottom, 4);
   return group('more', [
     path('box', back, { fill: ink.paper, 'fill-opacity': 0.85 }),
-    {
-      key: 'words',
-      tag: 'text',
-      attrs: { x: track.left + PAD, y: track.bottom - 5.5, 'font-size': NOTE_SIZE, fill: ink.ink2 },
-      text: words,
-    },
+    textWith('words', { x: track.left + PAD, y: track.bottom - 5.5, 'font-size': NOTE_SIZE, fill: ink.ink2 }, words),
   ]);
 }
 
@@ -239,19 +234,14 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure,
     const { key, name, short, note, severity, number } = callout;
     const signed = severity !== undefined && number !== undefined;
     const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room, type);
-    words.push(
-      recall(`label/${key}`, [line, x, top], () => ({ key, tag: 'text', attrs: { x, y: top + 14 }, text: line })),
-    );
+    words.push(recall(`label/${key}`, [line, x, top], () => textWith(key, { x, y: top + 14 }, line)));
     if (lines === 2) {
       const fill = severity === 'danger' ? ink.danger : ink.ink2;
       const said = noteFor(note, room, type);
       words.push(
-        recall(`label/${key}/note`, [said, x, top, fill], () => ({
-          key: `${key}/note`,
-          tag: 'text',
-          attrs: { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill },
-          text: said,
-        })),
+        recall(`label/${key}/note`, [said, x, top, fill], () =>
+          textWith(`${key}/note`, { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill }, said),
+        ),
       );
     }
     // The finding's number stands in the label as it does at the fault.

@@ -25,7 +25,8 @@ export function drawLens(solution: Solution, at: Metres, frame: DetailFrame, mem
     solution,
     frame,
     {
-      ...depths,
+      topDepth: depths.topDepth,
+      bottomDepth: depths.bottomDepth,
       roomLeft: half,
       roomRight: half,
       sparePx: 10,

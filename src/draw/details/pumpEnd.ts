@@ -45,7 +45,8 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame, memory = for
     solution,
     frame,
     {
-      ...depths,
+      topDepth: depths.topDepth,
+      bottomDepth: depths.bottomDepth,
       roomLeft: widest + inches(0.5),
       roomRight: widest + inches(0.3),
       sparePx: 24,

@@ -3,7 +3,7 @@ import { feet, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import { Pen as LinePen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect, text } from '../shapes.ts';
+import { group, path, rect, text, textWith } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import { stroke, tenth } from '../parts/outline.ts';
@@ -48,12 +48,7 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
     if (at < y + 24 || at > y + height - 6) continue;
     const words = String(Math.round(n * step * 10) / 10);
     ticks.stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
-    texts.push({
-      key: `at ${words}`,
-      tag: 'text',
-      attrs: { x: tenth(x + RAIL_PX - 8), y: tenth(at + 4) },
-      text: words.replace('-', '\u2212'),
-    });
+    texts.push(textWith(`at ${words}`, { x: x + RAIL_PX - 8, y: at + 4 }, words.replace('-', '\u2212')));
     const half = at + (step * unit * pen.down) / 2;
     if (half < y + height) ticks.stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
   }

@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { circle, group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
@@ -62,7 +62,7 @@ export const eyeOf = (part: PlacedPart): { readonly offset: number; readonly dep
 });
 
 function drawEye(x: number, y: number, r: number, edge: string): Shape {
-  return { key: 'eye', tag: 'circle', attrs: { cx: x, cy: y, r, fill: 'none', stroke: edge, 'stroke-width': 1.6 } };
+  return circle('eye', x, y, r, { fill: 'none', stroke: edge, 'stroke-width': 1.6 });
 }
 
 /** Right half cut open: the shaft, and on it one impeller a stage, each under the bowl that turns its water up to the next. */

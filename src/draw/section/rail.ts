@@ -3,7 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import { Pen } from '../hatch/pen.ts';
 import { depthTicks } from '../scale.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polyline, rect, tenth, text } from '../shapes.ts';
+import { group, line, path, polyline, rect, tenth, text, textWith } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { DepthSpan, FramePlace, ViewName } from '../view.ts';
 import { arrow } from './beyond.ts';
@@ -23,12 +23,7 @@ export function drawRail(frame: SectionFrame): Shape {
   const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widest));
   const figures = ticks
     .filter(({ words }) => words !== '')
-    .map(({ depth, words }): Shape => ({
-      key: words,
-      tag: 'text',
-      attrs: { x: left - 11, y: frame.y(depth) + 4 },
-      text: words,
-    }));
+    .map(({ depth, words }) => textWith(words, { x: left - 11, y: frame.y(depth) + 4 }, words));
   const head = isSeen(frame, 0) ? frame.y(0) : top;
   const unit = text('unit', left - 11, head - 13, show.units === 'us' ? 'ft' : 'm', {
     size: 12,

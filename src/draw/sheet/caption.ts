@@ -8,7 +8,7 @@ import type { Box } from '../hatch/clip.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
-import { digits, group, line, path, polygon, rect, text, type Point } from '../shapes.ts';
+import { digits, group, line, path, polygon, rect, text, textWith, type Point } from '../shapes.ts';
 import { isTwoTone, THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { FramePlace, View } from '../view.ts';
@@ -123,7 +123,7 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
   const wordsAt = (i: number, words: string): Shape => {
     const { x, y } = at(i);
     const said = type.shorten(words, room, SIZE);
-    return { key: 'words', tag: 'text', attrs: { x: x + SWATCH + 6, y: y + 10.5 }, text: said };
+    return textWith('words', { x: x + SWATCH + 6, y: y + 10.5 }, said);
   };
   const shapes = shown.map((entry, i) => {
     const { x, y } = at(i);
@@ -316,12 +316,9 @@ function drawTitleBlock(solution: Solution, box: Box, words: readonly string[], 
     weight: 600,
     fill: ink.ink,
   });
-  const lines = wrapped(words, width, type).map((each, i): Shape => ({
-    key: `line/${i}`,
-    tag: 'text',
-    attrs: { x: box.left, y: box.top + FIRST_LINE + i * LINE },
-    text: each,
-  }));
+  const lines = wrapped(words, width, type).map((each, i) =>
+    textWith(`line/${i}`, { x: box.left, y: box.top + FIRST_LINE + i * LINE }, each),
+  );
   return group('titleBlock', [title, ...lines], { 'font-size': SIZE, fill: ink.ink2 });
 }
 
