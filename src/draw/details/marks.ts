@@ -49,7 +49,7 @@ export function drawMarks(
   return { shapes, marks };
 }
 
-/** As wanted, else a little up or down, else left of that; else right as far as the labels, over the well, and in any row; nowhere in a frame that is full. */
+/** As wanted, else a little up or down, else left of that, else over or under the others there; else right as far as the labels, over the well, and in any row; nowhere in a frame that is full. */
 function freePlace(
   x: number,
   y: number,
@@ -72,12 +72,13 @@ function freePlace(
   const lowest = box.bottom - edge;
   const lefts: number[] = [];
   for (let at = x; at >= box.left + edge; at -= step) lefts.push(at);
-  for (const column of lefts) {
-    const row = nearestFree(y, Math.max(highest, y - NEAR_PX), Math.min(lowest, y + NEAR_PX), ROW_PX, (each) =>
-      isFree(column, each),
-    );
-    if (row !== null) return { x: column, y: row };
-  }
+  for (const reach of [NEAR_PX, STACKED_PX])
+    for (const column of lefts) {
+      const row = nearestFree(y, Math.max(highest, y - reach), Math.min(lowest, y + reach), ROW_PX, (each) =>
+        isFree(column, each),
+      );
+      if (row !== null) return { x: column, y: row };
+    }
   const rights: number[] = [];
   for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
   const columns = [...lefts, ...rights];
@@ -98,6 +99,8 @@ export function signBox({ x, y, size }: MarkPlace): Box {
 const HALF_SIGN = MARK_PX * 0.56 + 1;
 /** Less than its own height up or down, so that two at one part stand side by side [px]. */
 const NEAR_PX = 18;
+/** Where there is no room left of the part for all of them, they stand over and under one another: rather than on it [px]. */
+const STACKED_PX = 2 * MARK_PX + 4;
 /** Places are tried this far from each other [px]. */
 const ROW_PX = 6;
 
