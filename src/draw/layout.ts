@@ -58,8 +58,10 @@ export function layoutSheet({ view, subtitleLines, captionHeight }: LayoutInput)
   const caption =
     captionHeight === 0 ? null : { left: EDGE, right: width - EDGE, top: foot, bottom: height - CAPTION_FOOT };
   const { sheet, spare = 1 } = view;
-  if (sheet === 'all') return { ...allOf(width, foot, subtitleLines, spare), width, height, caption };
-  if (sheet === 'section') return { ...sectionOf(width, foot, subtitleLines, spare), width, height, caption };
+  if (sheet === 'all' || sheet === 'section') {
+    const { heading, section, details } = (sheet === 'all' ? allOf : sectionOf)(width, foot, subtitleLines, spare);
+    return { width, height, heading, section, details, caption };
+  }
   const detail: DetailPlace = {
     view: sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C',
     box: { left: EDGE, right: width - EDGE, top: headingFoot(subtitleLines, 20) + 34, bottom: foot - FOOT },
@@ -67,10 +69,10 @@ export function layoutSheet({ view, subtitleLines, captionHeight }: LayoutInput)
   return {
     width,
     height,
-    caption,
+    heading: { x: EDGE, width: width - 2 * EDGE, size: 20 },
     section: null,
     details: [detail],
-    heading: { x: EDGE, width: width - 2 * EDGE, size: 20 },
+    caption,
   };
 }
 

@@ -76,18 +76,19 @@ function drawAnnulus(stage: Stage): Shape[] {
   const outer = facts.well.casings[0];
   if (outer === undefined) return [];
   const shapes: Shape[] = [];
-  const ring = { insideRadius: outer.outsideDiameter / 2, outsideRadius: outer.outsideDiameter / 2 + ANNULUS };
+  const insideRadius = outer.outsideDiameter / 2;
+  const outsideRadius = insideRadius + ANNULUS;
   const screen = bore.find((stretch) => stretch.kind === 'screen');
   const grout = facts.well.groutBottom;
   // Driven points and dug wells are not grouted; elsewhere what nobody reported is outlined, dashed.
   if (facts.well.intake.kind === 'open hole' || facts.well.intake.kind === 'screen') {
     if (within(stage, 0, grout ?? outer.bottom ?? pen.bottom)) {
-      shapes.push(drawGrout('grout', pen, { ...ring, top: 0, bottom: grout }));
+      shapes.push(drawGrout('grout', pen, { insideRadius, outsideRadius, top: 0, bottom: grout }));
       stage.placed.push({
         part: 'grout',
         kind: 'grout',
-        left: pen.x(ring.insideRadius),
-        right: pen.x(ring.outsideRadius),
+        left: pen.x(insideRadius),
+        right: pen.x(outsideRadius),
         top: pen.y(0),
         bottom: pen.y(grout ?? outer.bottom ?? pen.bottom),
       });
@@ -97,7 +98,7 @@ function drawAnnulus(stage: Stage): Shape[] {
     const packTop = Math.max(screen.top - PACK_OVER_SCREEN, grout ?? -Infinity);
     const pack = {
       insideRadius: screen.outsideRadius,
-      outsideRadius: ring.outsideRadius,
+      outsideRadius,
       top: packTop,
       bottom: facts.well.bottom,
     };
@@ -182,7 +183,7 @@ function drawWalls(stage: Stage): Shape[] {
   const shapes: Shape[] = [];
   for (const casing of solidCasings(solution)) {
     if (!within(stage, casing.top, casing.bottom ?? Infinity)) continue;
-    shapes.push(drawCasing(casing.key, pen, { ...casing, cut: wallCut(casing.material, pen) }));
+    shapes.push(drawCasing(casing.key, pen, casing, wallCut(casing.material, pen)));
   }
   const name = counter();
   for (const stretch of solution.bore) {

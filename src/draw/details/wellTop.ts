@@ -34,11 +34,13 @@ const WANTED: readonly Wanted[] = [
 
 export function drawWellTop(solution: Solution, frame: DetailFrame, memory = forgetful): DetailScene {
   const outer = (solution.facts.well.casings[0]?.outsideDiameter ?? 0.16) / 2;
+  const { topDepth, bottomDepth } = wellTopDepths(solution);
   return drawDetail(
     solution,
     frame,
     {
-      ...wellTopDepths(solution),
+      topDepth,
+      bottomDepth,
       roomLeft: outer + inches(1.6),
       roomRight: outer + inches(1.9),
       sparePx: 24,

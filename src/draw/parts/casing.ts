@@ -24,12 +24,10 @@ export interface CasingPlace {
   readonly top: Metres;
   /** Null where nobody said: it is drawn dashed as far as the frame goes. */
   readonly bottom: Metres | null;
-  readonly cut: Cut;
   readonly shoe: boolean;
 }
 
-export function drawCasing(key: string, pen: Pen, place: CasingPlace): Shape {
-  const { cut } = place;
+export function drawCasing(key: string, pen: Pen, place: CasingPlace, cut: Cut): Shape {
   const inside = place.insideRadius * pen.across;
   const outside = Math.max(inside + LEAST_WALL_PX, place.outsideRadius * pen.across);
   const centre = pen.x(0);
