@@ -3,12 +3,15 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { launchOptions } from './scripts/browser.mjs';
 
-const node = (name: string, include: string[]) => ({ test: { name, environment: 'node' as const, include } });
+/** Laws over hundreds of random plans take their time on a busy machine. Projects do not take it over from the whole. */
+const testTimeout = 60_000;
+
+const node = (name: string, include: string[]) => ({
+  test: { name, environment: 'node' as const, include, testTimeout },
+});
 
 export default defineConfig({
   test: {
-    // Laws over hundreds of random plans take their time on a busy machine.
-    testTimeout: 60_000,
     projects: [
       node('node', [
         'tests/model/**/*.test.ts',
@@ -23,6 +26,7 @@ export default defineConfig({
         optimizeDeps: { include: ['zod/mini', 'd3-scale', 'd3-shape', 'vitest-browser-svelte'] },
         test: {
           name: 'browser',
+          testTimeout,
           include: ['tests/browser/*.test.ts'],
           browser: {
             enabled: true,

@@ -88,10 +88,7 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     width: layout.width,
     height: layout.height,
     title: titleOf(solution),
-    // Long to say and, on a page, never asked for.
-    get desc() {
-      return describe(solution, units);
-    },
+    describe: () => describe(solution, units),
     background: ink.paper,
     paper,
     shapes: isContrast(view.theme) ? heavier(shapes, memory) : shapes,
@@ -233,7 +230,7 @@ function detailShapes(
     }),
     recall(
       'mat',
-      [...places.flatMap(({ x, y, width, height }) => [x, y, width, height]), sheet.right, sheet.bottom, ink],
+      [...joined(places.map(({ x, y, width, height }) => [x, y, width, height])), sheet.right, sheet.bottom, ink],
       () => drawMat(places, sheet, besideSection, ink),
     ),
     ...places.map((place) => {
@@ -251,7 +248,8 @@ function looksOf(section: SectionDrawing | null, details: readonly DetailDrawing
 }
 
 function windowsOf(frames: readonly FramePlace[]): Partial<Record<ViewName, DepthWindow>> {
-  return Object.fromEntries(
-    frames.map(({ view, topDepth, bottomDepth, widthFactor }) => [view, { topDepth, bottomDepth, widthFactor }]),
-  );
+  const windows: Partial<Record<ViewName, DepthWindow>> = {};
+  for (const { view, topDepth, bottomDepth, widthFactor } of frames)
+    windows[view] = { topDepth, bottomDepth, widthFactor };
+  return windows;
 }

@@ -1,17 +1,18 @@
 /** Lines for those who need strong contrast: every stroke a third wider, none thinner than a pixel. */
 import type { Memory } from './memory.ts';
 import type { Attributes, Shape } from './scene.ts';
+import { shape } from './shapes.ts';
 
 const WIDER = 1.35;
 const LEAST = 1;
 
 export function heavier(shapes: readonly Shape[], { recall }: Memory): Shape[] {
-  return shapes.map((shape) => recall(`heavier/${shape.key}`, [shape], () => heavy(shape)));
+  return shapes.map((light) => recall(`heavier/${light.key}`, [light], () => heavy(light)));
 }
 
-function heavy(shape: Shape): Shape {
-  const { attrs, children } = shape;
-  return { ...shape, attrs: heavyAttributes(attrs), children: children?.map(heavy) };
+function heavy(light: Shape): Shape {
+  const { key, tag, d, attrs, text, children } = light;
+  return shape(key, tag, heavyAttributes(attrs), d, text, children?.map(heavy));
 }
 
 /** What was pale is drawn whole: two tones are all there are. */

@@ -21,14 +21,19 @@ export interface MarkLook {
 export const NUMBERS = { 'font-weight': 600, 'text-anchor': 'middle' } as const;
 
 export function drawMark(mark: MarkLook): Shape {
-  const { number, severity, x, y, size } = mark;
-  return group(`mark/${number}`, [outline(mark), numberOf(mark)]);
-  function numberOf({ ink }: MarkLook): Shape {
-    const drop = severity === 'warning' ? size * 0.36 : size * 0.24;
-    const fill = severity === 'danger' ? ink.onDanger : severity === 'warning' ? ink.onWarning : ink.note;
-    const digitsSize = size * (number > 9 ? 0.54 : 0.66) * (severity === 'warning' ? 0.88 : 1);
-    return text('number', x, y + drop, String(number), { size: digitsSize, fill });
-  }
+  return group(`mark/${mark.number}`, signShapes(mark));
+}
+
+/** For a group of the caller's: the sign and its number. */
+export function signShapes(mark: MarkLook): Shape[] {
+  return [outline(mark), numberOf(mark)];
+}
+
+function numberOf({ number, severity, x, y, size, ink }: MarkLook): Shape {
+  const drop = severity === 'warning' ? size * 0.36 : size * 0.24;
+  const fill = severity === 'danger' ? ink.onDanger : severity === 'warning' ? ink.onWarning : ink.note;
+  const digitsSize = size * (number > 9 ? 0.54 : 0.66) * (severity === 'warning' ? 0.88 : 1);
+  return text('number', x, y + drop, String(number), { size: digitsSize, fill });
 }
 
 function outline({ severity, x, y, size, ink }: MarkLook): Shape {

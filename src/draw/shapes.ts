@@ -1,26 +1,12 @@
 /** Small makers of keyed shapes, and path text with two decimals. */
+import { decimals } from '../model/units.ts';
 import { nextTenths, pxText } from './tenths.ts';
 import type { Attributes, Shape, Tag } from './scene.ts';
 
-/**
- * A number as SVG text: two decimals at most, no trailing zeros, never "-0".
- * Written by hand from whole hundredths, because a sheet writes thousands and a double's own text is slow to find.
- */
+/** A number as SVG text: two decimals at most. */
 export function digits(value: number): string {
-  const hundredths = Math.round(value * 100);
-  if (!(hundredths < 1e9 && hundredths > -1e9)) return String(hundredths / 100);
-  // As a 32-bit integer, of which a remainder is quick to take.
-  const size = (hundredths < 0 ? -hundredths : hundredths) | 0;
-  const rest = size % 100;
-  const whole = (size - rest) / 100;
-  const text = rest === 0 ? String(whole) : whole + (DECIMALS[rest] ?? '');
-  return hundredths < 0 ? `-${text}` : text;
+  return decimals(value, 2);
 }
-
-/** ".01", ".1" and so on, by hundredths. */
-const DECIMALS: readonly string[] = Array.from({ length: 100 }, (_, i) =>
-  i % 10 === 0 ? `.${i / 10}` : i < 10 ? `.0${i}` : `.${i}`,
-);
 
 /** A tenth of a pixel is below what any screen or printer shows: places are written no finer. */
 export function tenth(px: number): number {
@@ -29,8 +15,8 @@ export function tenth(px: number): number {
 
 export type Point = readonly [x: number, y: number];
 
-/** All shapes have the same fields, left out or not: what reads them all is then twice as fast. */
-function shape(
+/** All shapes are made here and have the same fields, left out or not: what reads them all is then twice as fast. */
+export function shape(
   key: string,
   tag: Tag,
   attrs: Attributes,

@@ -1,7 +1,7 @@
 /** A scene as SVG text: no id, no style, no class, no definitions, the same bytes every time. */
 import type { Attributes, Shape } from './scene.ts';
 import { sheetBox } from './paper.ts';
-import { digits, tenth } from './shapes.ts';
+import { digits, shape, tenth } from './shapes.ts';
 import type { Scene } from './view.ts';
 
 /**
@@ -17,9 +17,9 @@ export interface SvgOptions {
 
 export function toSvg(scene: Scene, options: SvgOptions = {}): string {
   const attrs = rootAttributes(scene, options);
-  const title: Shape = { key: 'title', tag: 'title', attrs: {}, text: scene.title };
-  const desc: Shape = { key: 'desc', tag: 'desc', attrs: {}, text: scene.desc };
-  return `${write('', { key: 'svg', tag: 'svg', attrs, children: [title, desc, ...scene.shapes] })}\n`;
+  const title = shape('title', 'title', {}, undefined, scene.title);
+  const desc = shape('desc', 'desc', {}, undefined, scene.describe());
+  return `${write('', shape('svg', 'svg', attrs, undefined, undefined, [title, desc, ...scene.shapes]))}\n`;
 }
 
 /** What stands on the outermost element; the page's patcher sets the same. */
@@ -73,6 +73,8 @@ const OURS: ReadonlySet<string> = new Set([
   'stroke-linejoin',
   'stroke-linecap',
   'text-anchor',
+  'fill-rule',
+  'paint-order',
   'viewBox',
   'overflow',
   'transform',

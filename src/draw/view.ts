@@ -128,7 +128,8 @@ export interface Scene {
   readonly width: number;
   readonly height: number;
   readonly title: string;
-  readonly desc: string;
+  /** In a few sentences, for those who do not see it: long to say and, on a page, never asked for. */
+  readonly describe: () => string;
   readonly background: string;
   /** The sheet of paper that it is drawn on; null on a screen. */
   readonly paper: Paper | null;

@@ -10,6 +10,7 @@ export {
   toPoundsMass,
   toPsi,
 } from './units/convert.ts';
+export { decimals } from './units/decimals.ts';
 export { examples, inBothUnits, withoutUnit } from './units/loose.ts';
 export { parseQuantity } from './units/parse.ts';
 export type { ParsedQuantity, QuantityFault } from './units/parsed.ts';

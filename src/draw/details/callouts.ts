@@ -5,7 +5,7 @@
 import { fitLabels } from '../labels/fit.ts';
 import { forgetful, type Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { drawMark, NUMBERS } from '../mark.ts';
+import { NUMBERS, signShapes } from '../mark.ts';
 import { group, path, textWith } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
@@ -248,12 +248,12 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure,
     if (signed) {
       const place = { x: track.right - SIGN_PX / 2 - 4, y: top + 10, size: SIGN_PX };
       words.push(
-        recall(`label/${key}/sign`, [number, severity, place.x, place.y, ink], () => ({
-          ...drawMark({ number, severity, ...place, ink }),
-          key: `${key}/sign`,
+        recall(`label/${key}/sign`, [number, severity, place.x, place.y, ink], () =>
           // The label's weight is the number's.
-          attrs: { 'text-anchor': NUMBERS['text-anchor'] },
-        })),
+          group(`${key}/sign`, signShapes({ number, severity, ...place, ink }), {
+            'text-anchor': NUMBERS['text-anchor'],
+          }),
+        ),
       );
     }
   }

@@ -79,9 +79,10 @@ export function makeStringAxis(input: AxisInput): StringAxis {
 /** The axis for a solved plan. */
 export function stringAxisOf(solved: Solved, { recall }: Memory = forgetful): StringAxis {
   const input = axisInputOf(solved);
-  const { hangsFrom, discharge, ...others } = input;
+  const { hangsFrom, discharge, casingInsideRadius, boreInsideRadius, pipeRadius, cableRadius, atWall } = input;
   const { drift, crosses } = bendsOf(hangsFrom, discharge);
-  return recall('axis', [hangsFrom, drift, crosses, ...Object.values(others)], () => makeStringAxis(input));
+  const radii = [casingInsideRadius, boreInsideRadius, pipeRadius, cableRadius];
+  return recall('axis', [hangsFrom, drift, crosses, ...radii, atWall], () => makeStringAxis(input));
 }
 
 function axisInputOf({ facts, parts, bore }: Solved): AxisInput {

@@ -1,4 +1,5 @@
 /** Title and the one sentence under it: what well this is, and from where its depths count. */
+import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
@@ -12,12 +13,14 @@ export function titleOf({ facts }: Solution): string {
   return facts.title === '' ? 'Drilled water well' : facts.title;
 }
 
-export function subtitleOf({ facts }: Solution, show: Show): string {
+/** @param hold  keeps a figure and its unit on one line */
+export function subtitleOf({ facts }: Solution, show: Show, hold = asItIs): string {
   const { casings, intake, bottom } = facts.well;
   const last = casings[casings.length - 1];
+  const depth = (metres: Metres): string => hold(show.depth(metres));
   const material = last?.material === 'other' ? '' : `${last?.material ?? ''} `;
-  const size = last === undefined || last.nominalSize === '' ? '' : `${last.nominalSize} `;
-  const to = last?.bottom == null ? '' : ` to ${show.depth(last.bottom)}`;
+  const size = last === undefined || last.nominalSize === '' ? '' : `${hold(last.nominalSize)} `;
+  const to = last?.bottom == null ? '' : ` to ${depth(last.bottom)}`;
   const unit = show.units === 'us' ? 'feet' : 'metres';
   const deepest = facts.well.layers[facts.well.layers.length - 1];
   const rock =
@@ -25,23 +28,21 @@ export function subtitleOf({ facts }: Solution, show: Show): string {
       ? ` ${deepest.material.toLowerCase()}`
       : ' hole';
   const below: Readonly<Record<typeof intake.kind, string>> = {
-    'open hole': `open${rock} to ${show.depth(bottom)}`,
-    screen: `screen to ${show.depth(intake.screens[intake.screens.length - 1]?.bottom ?? bottom)}`,
-    'driven point': `driven point to ${show.depth(bottom)}`,
-    dug: `dug to ${show.depth(bottom)}`,
+    'open hole': `open${rock} to ${depth(bottom)}`,
+    screen: `screen to ${depth(intake.screens[intake.screens.length - 1]?.bottom ?? bottom)}`,
+    'driven point': `driven point to ${depth(bottom)}`,
+    dug: `dug to ${depth(bottom)}`,
   };
   const said = `${size}${material}casing${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`;
   return said.charAt(0).toUpperCase() + said.slice(1);
 }
 
+function asItIs(words: string): string {
+  return words;
+}
+
 export function subtitleLines(solution: Solution, show: Show, width: number, type: Measure): string[] {
-  return type.wrap(
-    subtitleOf(solution, show).replace(/(\d) (ft|m|in|cm)\b/g, (quantity) => hold(quantity)),
-    width,
-    13,
-    400,
-    2,
-  );
+  return type.wrap(subtitleOf(solution, show, hold), width, 13, 400, 2);
 }
 
 export function drawHeading(

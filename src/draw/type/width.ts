@@ -91,5 +91,6 @@ export function shorten(
 
 /** "62 ft" with a no-break space between figure and unit. */
 export function hold(quantity: string): string {
-  return quantity.replaceAll(' ', '\u00A0');
+  const at = quantity.indexOf(' ');
+  return at < 0 ? quantity : `${quantity.slice(0, at)}\u00A0${hold(quantity.slice(at + 1))}`;
 }

@@ -15,6 +15,7 @@ import type {
   Watts,
 } from '../si.ts';
 import { toFeet, toGallons, toGpm, toHorsepower, toInches, toPoundsForce, toPoundsMass, toPsi } from './convert.ts';
+import { decimals } from './decimals.ts';
 import { DAY, HOUR, MINUTE } from './table.ts';
 
 export interface Show {
@@ -48,46 +49,46 @@ export function show(units: 'us' | 'metric'): Show {
 }
 
 const EITHER = {
-  percent: (ratio: Ratio) => `${rounded(ratio * 100, 1)} %`,
+  percent: (ratio: Ratio) => `${decimals(ratio * 100, 1)} %`,
   time: spokenTime,
-  voltage: (voltage: Volts) => `${rounded(voltage, 0)} V`,
-  current: (current: Amperes) => `${rounded(current, 1)} A`,
+  voltage: (voltage: Volts) => `${decimals(voltage, 0)} V`,
+  current: (current: Amperes) => `${decimals(current, 1)} A`,
 };
 
 const CUSTOMARY: Show = {
   ...EITHER,
   units: 'us',
   length: feetAndInches,
-  depth: (depth) => `${rounded(toFeet(depth), 1)} ft`,
-  small: (length) => `${rounded(toInches(length), 1)} in`,
-  bore: (diameter) => `${rounded(toInches(diameter), 2)} in`,
+  depth: (depth) => `${decimals(toFeet(depth), 1)} ft`,
+  small: (length) => `${decimals(toInches(length), 1)} in`,
+  bore: (diameter) => `${decimals(toInches(diameter), 2)} in`,
   flow: (flow) => `${threeFigures(toGpm(flow))} gpm`,
-  pressure: (pressure) => `${rounded(toPsi(pressure), 0)} psi`,
-  head: (head) => `${rounded(toFeet(head), 1)} ft`,
-  velocity: (velocity) => `${rounded(toFeet(velocity), 1)} ft/s`,
-  force: (force) => `${rounded(toPoundsForce(force), 0)} lb`,
+  pressure: (pressure) => `${decimals(toPsi(pressure), 0)} psi`,
+  head: (head) => `${decimals(toFeet(head), 1)} ft`,
+  velocity: (velocity) => `${decimals(toFeet(velocity), 1)} ft/s`,
+  force: (force) => `${decimals(toPoundsForce(force), 0)} lb`,
   mass: (mass) => `${wholeFromTen(toPoundsMass(mass))} lb`,
   volume: (volume) => `${wholeFromTen(toGallons(volume))} gal`,
-  temperature: (temperature) => `${rounded(temperature * 1.8 + 32, 0)} °F`,
-  power: (power) => `${rounded(toHorsepower(power), 2)} hp`,
+  temperature: (temperature) => `${decimals(temperature * 1.8 + 32, 0)} °F`,
+  power: (power) => `${decimals(toHorsepower(power), 2)} hp`,
 };
 
 const METRIC: Show = {
   ...EITHER,
   units: 'metric',
-  length: (length) => `${rounded(length, Math.abs(length) < 1 ? 2 : 1)} m`,
-  depth: (depth) => `${rounded(depth, 1)} m`,
+  length: (length) => `${decimals(length, Math.abs(length) < 1 ? 2 : 1)} m`,
+  depth: (depth) => `${decimals(depth, 1)} m`,
   small: (length) => `${wholeFromTen(length * 100)} cm`,
-  bore: (diameter) => `${rounded(diameter * 1000, 1)} mm`,
+  bore: (diameter) => `${decimals(diameter * 1000, 1)} mm`,
   flow: (flow) => `${wholeFromTen(flow * 1000 * MINUTE)} L/min`,
-  pressure: (pressure) => `${rounded(pressure / 1000, 0)} kPa`,
-  head: (head) => `${rounded(head, 1)} m`,
-  velocity: (velocity) => `${rounded(velocity, 2)} m/s`,
-  force: (force) => `${rounded(force, 0)} N`,
+  pressure: (pressure) => `${decimals(pressure / 1000, 0)} kPa`,
+  head: (head) => `${decimals(head, 1)} m`,
+  velocity: (velocity) => `${decimals(velocity, 2)} m/s`,
+  force: (force) => `${decimals(force, 0)} N`,
   mass: (mass) => `${wholeFromTen(mass)} kg`,
   volume: (volume) => `${wholeFromTen(volume * 1000)} L`,
-  temperature: (temperature) => `${rounded(temperature, 0)} °C`,
-  power: (power) => `${rounded(power / 1000, 2)} kW`,
+  temperature: (temperature) => `${decimals(temperature, 0)} °C`,
+  power: (power) => `${decimals(power / 1000, 2)} kW`,
 };
 
 /** To the inch: "172 ft 6 in", "172 ft", "8 in". Rounding the inches first keeps "12 in" from standing after feet. */
@@ -101,9 +102,9 @@ function feetAndInches(length: Metres): string {
 
 /** Seconds up to two minutes, minutes up to two hours, hours with minutes up to two days, then days. */
 function spokenTime(time: Seconds): string {
-  if (Math.abs(time) < 2 * MINUTE) return `${rounded(time, 0)} s`;
-  if (Math.abs(time) < 2 * HOUR) return `${rounded(time / MINUTE, 0)} min`;
-  if (Math.abs(time) >= 2 * DAY) return `${rounded(time / DAY, 1)} d`;
+  if (Math.abs(time) < 2 * MINUTE) return `${decimals(time, 0)} s`;
+  if (Math.abs(time) < 2 * HOUR) return `${decimals(time / MINUTE, 0)} min`;
+  if (Math.abs(time) >= 2 * DAY) return `${decimals(time / DAY, 1)} d`;
   const minutes = Math.round(time / MINUTE);
   const hours = Math.trunc(minutes / 60);
   const rest = Math.abs(minutes - hours * 60);
@@ -111,16 +112,9 @@ function spokenTime(time: Seconds): string {
 }
 
 function wholeFromTen(value: number): string {
-  return rounded(value, Math.abs(value) < 9.95 ? 1 : 0);
+  return decimals(value, Math.abs(value) < 9.95 ? 1 : 0);
 }
 
 function threeFigures(value: number): string {
-  return rounded(value, Math.abs(value) < 99.95 ? 1 : 0);
-}
-
-/** At most so many decimals, without trailing zeros or a negative zero. */
-function rounded(value: number, decimals: number): string {
-  const scale = 10 ** decimals;
-  const result = Math.round(value * scale) / scale;
-  return result === 0 ? '0' : String(result);
+  return decimals(value, Math.abs(value) < 99.95 ? 1 : 0);
 }

@@ -12,7 +12,7 @@ const markup = (shapes: readonly Shape[]): string =>
     width: 1000,
     height: 500,
     title: '',
-    desc: '',
+    describe: () => '',
     background: '#fff',
     shapes,
     scales: { windows: {}, chips: [], looks: {} },
