@@ -1,7 +1,8 @@
 /** A scene as SVG text: no id, no style, no class, no definitions, the same bytes every time. */
 import type { Attributes, Shape } from './scene.ts';
 import { sheetBox } from './paper.ts';
-import { digits, shape, tenth } from './shapes.ts';
+import { digits, shape } from './shapes.ts';
+import { decimals } from '../model/units.ts';
 import type { Scene } from './view.ts';
 
 /**
@@ -47,7 +48,7 @@ function sizeOf({ paper, width, height }: Scene): Attributes {
 /** An attribute's value as it is written, before escaping: the serializer and the patcher agree by both using this. */
 export function attributeText(name: string, value: string | number): string {
   if (typeof value !== 'number') return value;
-  return WAYS.get(name)?.isPlace === true ? digits(tenth(value)) : digits(value);
+  return decimals(value, WAYS.get(name)?.isPlace === true ? 1 : 2);
 }
 
 /** How an attribute is written. */
@@ -97,7 +98,7 @@ function write(out: string, { tag, d, attrs, text, children }: Shape): string {
     const way = WAYS.get(name) ?? wayOf(name);
     written += isFirst ? way.first : way.next;
     isFirst = false;
-    if (typeof value === 'number') written += way.isPlace ? digits(tenth(value)) : digits(value);
+    if (typeof value === 'number') written += decimals(value, way.isPlace ? 1 : 2);
     else written += way.isOurs ? value : escape(value);
   }
   const hasText = text !== undefined && text !== '';

@@ -43,10 +43,23 @@ const WORDS: readonly (readonly [words: RegExp, ground: GroundName, pattern: Pat
 
 const UNKNOWN_GROUND: GroundLook = { ground: 'gravel', pattern: 'unknown' };
 
+function lookFor(words: string): GroundLook {
+  const found = WORDS.find(([pattern]) => pattern.test(words));
+  return found === undefined ? UNKNOWN_GROUND : { ground: found[1], pattern: found[2] };
+}
+
+/** What drillers write most, read once: every layer is asked several times a drawing. */
+const USUAL: ReadonlyMap<string, GroundLook> = new Map(
+  [
+    ...['topsoil', 'fill', 'till', 'hardpan', 'clay', 'sandy clay', 'silt', 'sand', 'fine sand', 'coarse sand'],
+    ...['sand and gravel', 'gravel', 'boulders', 'sandstone', 'limestone', 'dolomite', 'shale', 'weathered shale'],
+    ...['granite', 'weathered granite', 'gneiss', 'basalt', 'schist', 'slate', 'rock', 'bedrock', 'conglomerate'],
+  ].map((words) => [words, lookFor(words)]),
+);
+
 /** @param material  null where nobody said */
 export function lookOf(material: string | null): GroundLook {
   if (material === null) return UNKNOWN_GROUND;
   const words = material.toLowerCase();
-  const found = WORDS.find(([pattern]) => pattern.test(words));
-  return found === undefined ? UNKNOWN_GROUND : { ground: found[1], pattern: found[2] };
+  return USUAL.get(words) ?? lookFor(words);
 }
