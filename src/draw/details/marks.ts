@@ -25,6 +25,9 @@ export function drawMarks(
   const marks: MarkPlace[] = [];
   const shapes: Shape[] = [];
   const edge = MARK_PX / 2 + 2;
+  const faulty = solution.findings.length > 0;
+  const bodies = faulty ? placed.filter(({ kind }) => BODIES.has(kind)) : [];
+  const lines = faulty ? placed.filter(({ kind }) => LINES.has(kind)) : [];
   solution.findings.forEach((finding, i) => {
     const part = placeOf(placed, finding.part, finding.partKind);
     // A fault with a depth is marked where it is; the rope's or the cable's own run is long.
@@ -32,9 +35,9 @@ export function drawMarks(
     if (part === undefined || part.bottom < box.top + 4 || part.top > box.bottom - 4) return;
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
-    const y = Math.min(Math.max((top + bottom) / 2, box.top + edge), box.bottom - edge);
-    const wanted = Math.max(besides(part, y), box.left + edge);
-    const free = freePlace(wanted, y, marks, clear, leaders, box);
+    const y = Math.min(Math.max(part.signAt ?? (top + bottom) / 2, box.top + edge), box.bottom - edge);
+    const wanted = Math.max(besides(part, y, pen.x(0)), box.left + edge);
+    const free = freePlace(wanted, y, marks, { clear, bodies, lines, leaders }, box);
     if (free === null) return;
     const { x, y: stands } = free;
     const number = i + 1;
@@ -49,13 +52,39 @@ export function drawMarks(
   return { shapes, marks };
 }
 
-/** As wanted, else a little up or down, else left of that, else over or under the others there; else right as far as the labels, over the well, and in any row; nowhere in a frame that is full. */
+/** What signs keep off. */
+interface Kept {
+  readonly clear: readonly Box[];
+  readonly bodies: readonly Placed[];
+  readonly lines: readonly Placed[];
+  readonly leaders: readonly Segment[];
+}
+
+/** A sign over one of these would seem to be part of it, or to speak of it. */
+const BODIES: ReadonlySet<PartKind> = new Set([
+  'pump',
+  'motor',
+  'intake',
+  'checkValve',
+  'insertFitting',
+  'splice',
+  'pitlessAdapter',
+  'seal',
+  'dropPipe',
+]);
+/** Over one of these it is the lesser evil than far from what it speaks of. */
+const LINES: ReadonlySet<PartKind> = new Set(['cable', 'rope']);
+
+/**
+ * As wanted, else a little up or down or left of that, else over or under the others there, else a little to the right;
+ * else the same over cable or rope; else farther off. Over the well's parts only where all else is taken, and nowhere in
+ * a frame that is full.
+ */
 function freePlace(
   x: number,
   y: number,
   marks: readonly MarkPlace[],
-  clear: readonly Box[],
-  leaders: readonly Segment[],
+  { clear, bodies, lines, leaders }: Kept,
   box: WindowBox,
 ): { x: number; y: number } | null {
   const step = MARK_PX + 2;
@@ -72,23 +101,50 @@ function freePlace(
   const lowest = box.bottom - edge;
   const lefts: number[] = [];
   for (let at = x; at >= box.left + edge; at -= step) lefts.push(at);
-  for (const reach of [NEAR_PX, STACKED_PX])
-    for (const column of lefts) {
+  const rights: number[] = [];
+  for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
+  const found = (columns: readonly number[], reach: number, isGood: Free): Place | null => {
+    for (const column of columns) {
       const row = nearestFree(y, Math.max(highest, y - reach), Math.min(lowest, y + reach), ROW_PX, (each) =>
-        isFree(column, each),
+        isGood(column, each),
       );
       if (row !== null) return { x: column, y: row };
     }
-  const rights: number[] = [];
-  for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
-  const columns = [...lefts, ...rights];
-  let free: number | undefined;
-  const row = nearestFree(y, highest, lowest, ROW_PX, (each) => {
-    free = columns.find((column) => isFree(column, each));
-    return free !== undefined;
-  });
-  return row === null || free === undefined ? null : { x: free, y: row };
+    return null;
+  };
+  const isOffBodies: Free = (atX, atY) => isFree(atX, atY) && bodies.every((each) => !isOver(each, atX, atY));
+  const isOffAll: Free = (atX, atY) => isOffBodies(atX, atY) && lines.every((each) => !isOver(each, atX, atY));
+  const near = lefts.slice(0, NEAR_COLUMNS);
+  return (
+    found(near, NEAR_PX, isOffAll) ??
+    found(near, STACKED_PX, isOffAll) ??
+    found(rights.slice(0, NEAR_COLUMNS), STACKED_PX, isOffAll) ??
+    found(near, STACKED_PX, isOffBodies) ??
+    found(lefts, Infinity, isOffAll) ??
+    found(rights, Infinity, isOffAll) ??
+    found([...lefts, ...rights], Infinity, isFree)
+  );
 }
+
+type Free = (x: number, y: number) => boolean;
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Does a sign here cover the part? What hangs askew is met where it is at that height. */
+function isOver({ left, right, top, bottom, middleAt }: Placed, x: number, y: number): boolean {
+  const half = MARK_PX / 2;
+  if (y + half <= top || y - half >= bottom) return false;
+  const wide = (right - left) / 2;
+  return Math.abs((middleAt?.(y) ?? left + wide) - x) < wide + half - TOUCH_PX;
+}
+
+/** So many signs side by side still read as those of the part beside them. */
+const NEAR_COLUMNS = 2;
+/** Signs have no corners: so far they may seem to reach into a part [px]. */
+const TOUCH_PX = 2;
 
 /** What a sign covers. */
 export function signBox({ x, y, size }: MarkPlace): Box {
@@ -102,15 +158,18 @@ const NEAR_PX = 18;
 /** Where there is no room left of the part for all of them, they stand over and under one another: rather than on it [px]. */
 const STACKED_PX = 2 * MARK_PX + 4;
 /** Places are tried this far from each other [px]. */
-const ROW_PX = 6;
+const ROW_PX = 4;
 
-/** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs. */
-function besides({ kind, left, right, middleAt }: Placed, y: number): number {
+/** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs, and a wall's is outside its left half. */
+function besides({ kind, left, right, middleAt }: Placed, y: number, axis: number): number {
   const half = (right - left) / 2;
+  if (WALLS.has(kind)) return 2 * axis - right - MARK_PX * 0.75;
   const middle = middleAt?.(y) ?? left + half;
   const away = half + MARK_PX * 0.75;
   return kind === 'dropPipe' ? middle + away : middle - away;
 }
+
+const WALLS: ReadonlySet<PartKind> = new Set(['casing', 'screen', 'openHole', 'grout']);
 
 function placeOf(placed: readonly Placed[], key: string, kind: PartKind): Placed | undefined {
   return placed.find(({ part }) => part === key) ?? placed.find((each) => each.kind === kind);

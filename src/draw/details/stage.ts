@@ -17,6 +17,8 @@ export interface Placed {
   readonly bottom: number;
   /** Its middle at a height [px], where it does not hang plumb. */
   readonly middleAt?: (y: number) => number;
+  /** Height of what is wrong with it [px], where that is not its middle. */
+  readonly signAt?: number;
 }
 
 export interface Stage {
