@@ -51,6 +51,9 @@ export function topParts(near: readonly PlacedPart[]): PlacedPart[] {
   );
 }
 
+/** Keys of fittings end in the side of the joint that the barb is on: "insertFitting/pump", ".../above" point up. */
+export const BARB_UP = /\/(pump|above)$/;
+
 /** Drawn with the seal that they pass. */
 export const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
 const OTHERS: ReadonlySet<PartKind> = new Set(['pump', 'dropPipe', 'rope']);

@@ -12,7 +12,7 @@ import { drawIntake } from '../parts/intake.ts';
 import { drawMotor } from '../parts/motor.ts';
 import { drawCoupling, drawNipple } from '../parts/nipple.ts';
 import { drawPump, eyeOf } from '../parts/pump.ts';
-import { drawRope } from '../parts/rope.ts';
+import { drawRope, upperEnd } from '../parts/rope.ts';
 import { drawShroud } from '../parts/shroud.ts';
 import { drawSplice } from '../parts/splice.ts';
 import { drawGuard, drawTie } from '../parts/tie.ts';
@@ -21,7 +21,7 @@ import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
 import type { Memory } from '../memory.ts';
 import { valveOpenAt } from '../moment.ts';
 import type { Shape } from '../scene.ts';
-import { OF_THE_TOP } from './nearParts.ts';
+import { BARB_UP, OF_THE_TOP } from './nearParts.ts';
 import { pipeWall, place, within } from './stage.ts';
 import type { Stage } from './stage.ts';
 
@@ -164,6 +164,7 @@ function putLong(
   run: (depth: Metres) => Metres,
   reach: Metres,
   from = part.top,
+  signAt?: number,
 ): void {
   const top = Math.max(from, pen.top);
   const bottom = Math.min(part.bottom, pen.bottom);
@@ -177,6 +178,7 @@ function putLong(
     top: pen.y(top),
     bottom: pen.y(bottom),
     middleAt: (y) => pen.x(run(pen.top + (y - pen.y(pen.top)) / pen.down)),
+    ...(signAt === undefined ? {} : { signAt }),
   });
 }
 
@@ -191,9 +193,8 @@ function fittingRamp({ facts }: Solution, tones: Tones): Ramp {
   return material === 'plastic' || material === 'nylon' ? tones.rubber : tones.steel;
 }
 
-/** Keys end in the side of the joint that the barb is on: "insertFitting/pump", ".../above" point up. */
 function drawFitting(part: PlacedPart, { solution, pen, fittings, pipeRadius, offset }: Strung): Shape {
-  const barbUp = /\/(pump|above)$/.test(part.key);
+  const barbUp = BARB_UP.test(part.key);
   const pipe = solution.parts.find(({ kind }) => kind === 'dropPipe');
   const end = barbUp ? pipe?.bottom : pipe?.top;
   // A valve within the pipe has the pipe on both sides: there the shoulder is half way along the fitting.
@@ -256,12 +257,16 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
   if (rope !== undefined && facts.rope !== null && pump !== undefined && within(strung, rope.top, rope.bottom)) {
     const casingInsideRadius = (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
     const { tied } = facts.rope;
+    const casingTop = -facts.well.casingHeight;
+    const coverTop = parts.find(({ kind }) => kind === 'cap' || kind === 'seal')?.top ?? casingTop;
     shapes.push(
-      recall('rope', [rope, pump, ...from], () =>
-        drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, tied }),
+      recall('rope', [rope, pump, coverTop, ...from], () =>
+        drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, coverTop, casingTop, tied }),
       ),
     );
-    putLong(strung, rope, axis.rope, rope.radius);
+    // What is wrong with a rope that leaves through the cap is wrong there.
+    const out = tied === 'through cap' ? pen.y(upperEnd(rope, { coverTop, casingTop, tied })) : undefined;
+    putLong(strung, rope, axis.rope, rope.radius, rope.top, rope.top > pen.top ? out : undefined);
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
     const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inches(1));

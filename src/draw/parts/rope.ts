@@ -1,4 +1,4 @@
-/** The rope: slack beside the cable, from its knot at the pump's eye to the hook on the casing; it carries nothing. */
+/** The rope: slack beside the cable, from its knot at the pump's eye to where it is tied; it carries nothing. */
 import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
@@ -12,6 +12,9 @@ import type { StringAxis } from './stringAxis.ts';
 export interface RopePlace {
   readonly eye: { readonly offset: Metres; readonly depth: Metres };
   readonly casingInsideRadius: Metres;
+  /** Top of the cap or seal, and the casing's rim under it. */
+  readonly coverTop: Metres;
+  readonly casingTop: Metres;
   readonly tied: 'casing hook' | 'cap' | 'through cap' | 'loose';
 }
 
@@ -21,7 +24,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   // A slack rope wanders a little off its line.
   const sway = inches(0.12);
   const x = (y: number): number => pen.x(axis.rope(depthAt(y)) + sway * Math.sin(depthAt(y) * 2.1));
-  const from = Math.max(part.top, pen.top - 0.2);
+  const from = Math.max(upperEnd(part, place), pen.top - 0.2);
   const leaves = place.eye.depth - 0.25;
   const to = Math.min(leaves, pen.bottom + 0.2);
   const pieces = Math.max(2, Math.min(12, Math.ceil((to - from) / 0.8)));
@@ -30,8 +33,9 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   const wide = Math.max(2.2, part.radius * 2 * pen.across);
   const hook =
     part.top > pen.top && place.tied === 'casing hook'
-      ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.shade)
+      ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.edge)
       : [];
+  const ends = part.top > pen.top && place.tied === 'through cap';
   return group(part.key, [
     path('rope', d, { fill: 'none', stroke: rope, 'stroke-width': tenth(wide) }),
     path('twist', d, {
@@ -41,6 +45,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
       'stroke-dasharray': '2 3.4',
     }),
     ...hook,
+    ...(ends ? [drawStopper(pen, x(pen.y(from)), pen.y(from), wide)] : []),
     ...(place.eye.depth < pen.bottom
       ? [
           circle('knot', pen.x(place.eye.offset), pen.y(place.eye.depth), Math.max(2, wide * 0.75), {
@@ -51,6 +56,22 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
         ]
       : []),
   ]);
+}
+
+/** Through a cap it stands out over it, held by a knot; tied under the cap it ends at the rim. */
+export function upperEnd(
+  { top }: PlacedPart,
+  { tied, coverTop, casingTop }: Pick<RopePlace, 'tied' | 'coverTop' | 'casingTop'>,
+): Metres {
+  if (tied === 'through cap') return Math.min(top, coverTop - OUT);
+  return tied === 'cap' ? Math.min(top, casingTop) : top;
+}
+
+const OUT: Metres = inches(1.5);
+
+function drawStopper(pen: Pen, x: number, y: number, wide: number): Shape {
+  const { rope, steel } = pen.tones;
+  return circle('stopper', x, y, Math.max(3.4, wide), { fill: rope, stroke: steel.edge, 'stroke-width': 0.8 });
 }
 
 function toEye(pen: Pen, x: number, leaves: Metres, { eye }: RopePlace, alone: boolean): string {

@@ -67,12 +67,13 @@ export function makeStringAxis(input: AxisInput): StringAxis {
     const t = ease((depth - hangsFrom) / crosses);
     return (atWall ? Math.min(farWall, beside(depth)) : farWall) * (1 - t) + beside(depth) * t;
   };
-  const ropeWall = -(Math.min(casingInsideRadius, boreInsideRadius) - cableRadius) * 0.86;
-  const rope = (depth: Metres): Metres =>
-    Math.max(
-      cableRadius - Math.min(casingInsideRadius, boreInsideRadius),
-      Math.min(ropeWall, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius),
-    );
+  // By the casing's wall above, and by the hole's where that is narrower, which is farther down.
+  const narrower = Math.min(casingInsideRadius, boreInsideRadius);
+  const rope = (depth: Metres): Metres => {
+    const t = ease((depth - hangsFrom) / drift);
+    const wall = casingInsideRadius * (1 - t) + narrower * t - cableRadius;
+    return Math.max(-wall, Math.min(-wall * 0.86, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius));
+  };
   return { pipe, cable, rope, centredFrom: hangsFrom + drift };
 }
 

@@ -28,6 +28,23 @@ test('pipe, cable and rope stay inside the casing at every depth, and the pipe e
   );
 });
 
+test('where the hole is narrower farther down, rope and cable still keep apart in the casing above', () => {
+  const cableRadius = 0.25 * inch;
+  const axis = makeStringAxis({
+    hangsFrom: 2,
+    discharge: 50,
+    casingInsideRadius: 3 * inch,
+    boreInsideRadius: 2 * inch,
+    pipeRadius: 0.66 * inch,
+    cableRadius,
+    atWall: true,
+  });
+  for (const depth of [0, 0.5, 1, 1.5, 2])
+    expect(axis.cable(depth) - axis.rope(depth)).toBeGreaterThan(2 * cableRadius);
+  for (const depth of [2, 4, 6, 30, 50]) expect(Math.abs(axis.rope(depth))).toBeLessThan(3 * inch);
+  expect(Math.abs(axis.rope(20))).toBeLessThan(2 * inch);
+});
+
 test('under a seal the pipe hangs from the middle', () => {
   const axis = makeStringAxis({
     hangsFrom: 0,
