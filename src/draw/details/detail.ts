@@ -86,7 +86,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   };
   const waiting = plan.wanted
     .filter(({ key }) => isWithin(solution, key, topDepth, bottomDepth))
-    .map((want) => calloutFor(solution, frame, want, faults));
+    .map((want) => calloutFor(solution, frame, want, faults, pen));
   const callouts = same('calloutValues', [
     ...touching(waiting, placed, box, track.left - LEADER_PX),
     ...(plan.notes?.(context) ?? []),

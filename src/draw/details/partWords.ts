@@ -1,8 +1,8 @@
 /** What the labels of a detail say: the part's name, and what it is or its figure. */
 import { feet, show, toFeet } from '../../model/units.ts';
-import type { MetresPerSecond } from '../../model/si.ts';
 import type { Show } from '../../model/units.ts';
-import type { PlacedPart, Solution } from '../../model/solution.ts';
+import type { Metres, MetresPerSecond } from '../../model/si.ts';
+import type { BoreStretch, PlacedPart, Solution } from '../../model/solution.ts';
 
 export interface Words {
   readonly name: string;
@@ -12,7 +12,13 @@ export interface Words {
   readonly short?: string;
 }
 
-type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined, key: string) => Words;
+/** What a window shows of the well. */
+export interface Shown {
+  readonly top: Metres;
+  readonly bottom: Metres;
+}
+
+type Saying = (solution: Solution, units: Show, part: PlacedPart | undefined, key: string, shown: Shown) => Words;
 
 /** "1 in PE"; the kind of steel is told by the parts list. */
 const pipeName = ({ nominalSize, material }: { readonly nominalSize: string; readonly material: string }): string =>
@@ -80,7 +86,7 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   'insertFitting/top': ({ facts }) => ({
     name: `Insert fitting, ${count(facts.string.clampsPerJoint, 'clamp')}`,
     short: 'Insert fitting',
-    note: 'carries the whole string',
+    note: 'carries the string',
     weight: 3,
   }),
   'insertFitting/pump': ({ facts }) => ({
@@ -161,12 +167,20 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
     note: facts.well.groutBottom === null ? 'not reported' : `to ${depth(facts.well.groutBottom)}`,
     weight: 1,
   }),
-  casing: ({ facts }, { depth }) => {
-    const casing = facts.well.casings[0];
+  // Of several in one hole, and of blank pipe, the one that this window shows.
+  casing: ({ facts, bore }, { depth }, _part, _key, shown) => {
+    const stretch = bore.find(({ kind, top, bottom }) => kind === 'casing' && bottom > shown.top && top < shown.bottom);
+    if (stretch !== undefined && stretch.casing === undefined) return blankPipe(stretch, bore, depth);
+    const index = stretch?.casing ?? 0;
+    const casing = facts.well.casings[index];
+    const word = index === 0 ? 'Casing' : 'Liner';
     return {
-      name: casing === undefined ? 'Casing' : `Casing, ${casing.nominalSize} ${casing.material}`,
-      short: 'Casing',
-      note: casing?.bottom == null ? 'end not known' : `to ${depth(casing.bottom)}`,
+      name: casing === undefined ? word : `${word}, ${casing.nominalSize} ${casing.material}`,
+      short: word,
+      note:
+        casing?.bottom == null
+          ? 'end not known'
+          : `${index === 0 ? 'to' : `${depth(casing.top)} to`} ${depth(casing.bottom)}`,
       weight: 1.2,
     };
   },
@@ -204,12 +218,18 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   }),
 };
 
+/** Under the last screen it catches what settles; elsewhere it joins two screens, or a screen to its casing. */
+function blankPipe({ top, bottom }: BoreStretch, bore: readonly BoreStretch[], depth: Show['depth']): Words {
+  const isLast = !bore.some((each) => each.kind === 'screen' && each.top >= bottom - 1e-6);
+  return { name: isLast ? 'Sump' : 'Blank pipe', note: `${depth(top)} to ${depth(bottom)}`, weight: 1.2 };
+}
+
 /** A flow past a motor is judged by tenths of a foot: two decimals keep a slow one from reading as none. */
 const slowVelocity = (velocity: MetresPerSecond, { units, velocity: say }: Show): string =>
   units === 'us' && velocity < feet(1) ? `${toFeet(velocity).toFixed(2)} ft/s` : say(velocity);
 
-export function wordsFor(solution: Solution, units: 'us' | 'metric', key: string, kind: string): Words {
+export function wordsFor(solution: Solution, units: 'us' | 'metric', key: string, kind: string, shown: Shown): Words {
   const say = SAYINGS[key] ?? SAYINGS[kind];
   const part = solution.parts.find((each) => each.key === key);
-  return say === undefined ? { name: kind, note: '', weight: 0.5 } : say(solution, show(units), part, key);
+  return say === undefined ? { name: kind, note: '', weight: 0.5 } : say(solution, show(units), part, key, shown);
 }

@@ -5,7 +5,8 @@ import { kindOfKey } from '../keys.ts';
 import type { Callout } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
-import { wordsFor } from './partWords.ts';
+import { BARB_UP } from './nearParts.ts';
+import { wordsFor, type Shown } from './partWords.ts';
 import type { Placed } from './stage.ts';
 
 /** A part that wants a label, and where its leader touches it: shares of its box. */
@@ -42,9 +43,10 @@ export function calloutFor(
   frame: DetailFrame,
   want: Wanted,
   faults: ReadonlyMap<string, Fault>,
+  shown: Shown,
 ): Waiting {
   const { key } = want;
-  const { name, note, weight, short } = wordsFor(solution, frame.units, key, kindOfKey(key));
+  const { name, note, weight, short } = wordsFor(solution, frame.units, key, kindOfKey(key), shown);
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
   // Written out, not spread: this runs for every label of every frame that is dragged.
@@ -106,7 +108,8 @@ export function touching(
     const bottom = Math.min(part.bottom, box.bottom);
     if (bottom <= top) continue;
     const { across, down } = each.want;
-    const y = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
+    const wanted = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
+    const y = part.kind === 'dropPipe' ? offStraps(wanted, placed) : wanted;
     const at = part.middleAt?.(y) ?? part.left + (part.right - part.left) * across;
     const x = Math.max(Math.min(at, limit), box.left + 4);
     const { key, name, short, note, weight, severity, number, lit } = each;
@@ -114,6 +117,20 @@ export function touching(
   }
   return callouts;
 }
+
+/** A dot on a tie, or on a fitting inside the pipe, would name these. */
+function offStraps(y: number, placed: readonly Placed[]): number {
+  for (const { part, kind, top, bottom } of placed) {
+    if (kind !== 'tie' && kind !== 'insertFitting') continue;
+    if (y <= top - DOT_ROOM || y >= bottom + DOT_ROOM) continue;
+    // Of a joint whose barb points up, the pipe stands above.
+    return BARB_UP.test(part) ? top - DOT_ROOM : bottom + DOT_ROOM;
+  }
+  return y;
+}
+
+/** Between a dot's middle and what it must not touch [px]. */
+const DOT_ROOM = 5;
 
 /** Every crack that was reported. */
 export const inflowsOf = ({ facts }: Solution): Wanted[] =>

@@ -20,9 +20,9 @@ const WANTED: readonly Wanted[] = [
   { key: 'bond', across: 0.5, down: 0.5 },
   { key: 'rope', across: 0.5, down: 0.22 },
   { key: 'cable', across: 0.5, down: 0.34 },
-  { key: 'conduit', across: 0.5, down: 0.55 },
+  { key: 'conduit', across: 0.5, down: 0.38 },
   { key: 'casing', across: 0.5, down: 0.5 },
-  { key: 'grout', across: 0.5, down: 0.72 },
+  { key: 'grout', across: 0.5, down: 0.28 },
   { key: 'frost', across: 1, down: 0.5 },
   { key: 'pitlessAdapter', across: 0.5, down: 0.4 },
   { key: 'buriedLine', across: 0.5, down: 0.5 },
@@ -31,6 +31,13 @@ const WANTED: readonly Wanted[] = [
   { key: 'staticLevel', across: 0.9, down: 0.5 },
   { key: 'pumpingLevel', across: 0.9, down: 0.5 },
 ];
+
+/** Under a seal the cable passes behind the pipe. */
+const UNDER_SEAL: Readonly<Record<string, number>> = { cable: 0.12, conduit: 0.55 };
+const WANTED_UNDER_SEAL: readonly Wanted[] = WANTED.map((each) => ({
+  ...each,
+  down: UNDER_SEAL[each.key] ?? each.down,
+}));
 
 export function drawWellTop(solution: Solution, frame: DetailFrame, memory = forgetful): DetailScene {
   const outer = (solution.facts.well.casings[0]?.outsideDiameter ?? 0.16) / 2;
@@ -45,7 +52,7 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
       roomRight: outer + inches(1.9),
       sparePx: 24,
       trueProportion: false,
-      wanted: WANTED,
+      wanted: solution.facts.top.kind === 'seal' ? WANTED_UNDER_SEAL : WANTED,
       extra: frostClearance,
     },
     memory,

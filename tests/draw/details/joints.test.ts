@@ -3,11 +3,17 @@ import { drawLens } from '../../../src/draw/details/lens.ts';
 import { drawPumpEnd } from '../../../src/draw/details/pumpEnd.ts';
 import { drawWellTop } from '../../../src/draw/details/wellTop.ts';
 import { stringAxisOf } from '../../../src/draw/parts/stringAxis.ts';
-import { extentOf, find } from '../parts/extent.ts';
+import type { DetailScene } from '../../../src/draw/view.ts';
+import { extentOf, find, pathPoints } from '../parts/extent.ts';
 import { frame, well } from './wells.ts';
 
 const foot = 0.3048;
 const inch = 0.0254;
+
+const strapsOf = ({ hits }: DetailScene) =>
+  hits
+    .filter(({ kind }) => kind === 'tie' || kind === 'insertFitting')
+    .map(({ y, height }) => ({ top: y, bottom: y + height }));
 
 const top = drawWellTop(well('tamarack-ridge'), frame('A'));
 const end = drawPumpEnd(well('tamarack-ridge'), frame('B'));
@@ -76,6 +82,63 @@ describe('clamps', () => {
       Math.sign(extentOf(find(end.shapes, key, 'slot')).left - middle),
     );
     expect(sides[0]! * sides[1]!).toBe(-1);
+  });
+});
+
+describe('the rope', () => {
+  const ropeTop = (tied: string) =>
+    extentOf(find(drawWellTop(well('tamarack-ridge', { 'rope.tied': tied }), frame('A')).shapes, 'rope', 'rope')).top;
+  const cap = extentOf(find(top.shapes, 'cap', 'dome'));
+
+  test('through the cap comes out over it and is held by a knot', () => {
+    expect(ropeTop('through cap')).toBeLessThan(cap.top - 2);
+    const scene = drawWellTop(well('tamarack-ridge', { 'rope.tied': 'through cap' }), frame('A'));
+    expect(extentOf(find(scene.shapes, 'rope', 'stopper')).bottom).toBeLessThanOrEqual(cap.top);
+  });
+
+  test('tied under the cap reaches it, on a hook ends below it', () => {
+    expect(ropeTop('cap')).toBeLessThanOrEqual(cap.bottom + 1);
+    expect(ropeTop('casing hook')).toBeGreaterThan(cap.bottom);
+  });
+});
+
+describe('labels point at what they name', () => {
+  const dotsOf = (scene: typeof top) => pathPoints(find(scene.shapes, 'leaders', 'dots').d ?? '');
+
+  test('the drop pipe’s at no tie and no fitting', () => {
+    for (const changes of [{}, { 'string.torqueArrestor': 'none' }, { 'string.checkValves': [] }]) {
+      const scene = drawPumpEnd(well('tamarack-ridge', changes), frame('B'));
+      const pipe = extentOf(find(scene.shapes, 'dropPipe', 'wall'));
+      const straps = strapsOf(scene);
+      const middle = (pipe.left + pipe.right) / 2;
+      const dots = dotsOf(scene).filter(([x]) => Math.abs(x - middle) < 2);
+      expect(straps.length).toBeGreaterThan(0);
+      for (const [, y] of dots) for (const strap of straps) expect(y < strap.top || y > strap.bottom).toBe(true);
+    }
+  });
+
+  test('the cable’s under a seal at the cable, where the pipe does not hide it', () => {
+    const scene = drawWellTop(well('palo-amargo'), frame('A', { units: 'metric' }));
+    const pipe = extentOf(find(scene.shapes, 'dropPipe', 'wall'));
+    const axis = stringAxisOf(well('palo-amargo'));
+    const cables = dotsOf(scene).filter(([x, y]) => {
+      const depth = scene.topDepth + (y - frame('A').y) / scene.k;
+      return Math.abs(x - ((pipe.left + pipe.right) / 2 + axis.cable(depth) * scene.k * scene.widthFactor)) < 1.5;
+    });
+    expect(cables.some(([x]) => x > pipe.right)).toBe(true);
+  });
+
+  test('a liner, a sump and blank pipe are not called the casing', () => {
+    const words = (shapes: Parameters<typeof find>[0]) => find(shapes, 'labels', 'casing').text;
+    const lined = well('tamarack-ridge', {
+      'well.casings': [
+        { material: 'steel', size: '6 in', bottom: '90 ft', height: '16 in' },
+        { material: 'PVC', size: '4 in', top: '80 ft', bottom: '215 ft' },
+      ],
+    });
+    expect(words(drawPumpEnd(lined, frame('B')).shapes)).toBe('Liner, 4 in PVC');
+    expect(words(drawWellTop(lined, frame('A')).shapes)).toBe('Casing, 6 in steel');
+    expect(words(drawLens(well('heron-flats'), 37.3, frame('C')).shapes)).toBe('Sump');
   });
 });
 
