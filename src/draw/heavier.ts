@@ -12,8 +12,22 @@ export function heavier(shapes: readonly Shape[], { recall }: Memory): Shape[] {
 
 function heavy(light: Shape): Shape {
   const { key, tag, d, attrs, text, children } = light;
-  return shape(key, tag, heavyAttributes(attrs), d, text, children?.map(heavy));
+  const heavierAttrs = isPipe(light) ? pipeAttributes(light) : heavyAttributes(attrs);
+  return shape(key, tag, heavierAttrs, d, text, children?.map(heavy));
 }
+
+/** A pipe is drawn as strokes of its own width, one on another: a third wider, it would run into what hangs beside it. */
+const PIPE: ReadonlySet<string> = new Set(['wall', 'body', 'shine', 'riser/wall', 'riser/body']);
+const isPipe = ({ key, attrs }: Shape): boolean => PIPE.has(key) && attrs['fill'] === 'none';
+
+/** Its edges alone grow, by as much as lines of their width do. */
+function pipeAttributes({ key, attrs }: Shape): Attributes {
+  const width = attrs['stroke-width'];
+  return key.endsWith('wall') && typeof width === 'number' ? { ...attrs, 'stroke-width': width + EDGES } : attrs;
+}
+
+/** Both edges of a pipe together [px]. */
+const EDGES = 0.8;
 
 /** What was pale is drawn whole: two tones are all there are. */
 function heavyAttributes(attrs: Attributes): Attributes {

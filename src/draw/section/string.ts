@@ -12,6 +12,7 @@ import type { Shape } from '../scene.ts';
 import { digits, group, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
+import { NECK_FROM, SPOOL_PX } from './topWorks.ts';
 
 export interface StringDrawing {
   readonly shapes: readonly Shape[];
@@ -31,12 +32,16 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
   const shapes: Shape[] = [];
   const rope = partOf.get('rope');
   const cable = partOf.get('cable');
-  if (rope !== undefined) shapes.push(drawRope(rope, run, frame));
-  if (cable !== undefined) shapes.push(drawCable(cable, run, frame));
-  if (pipe !== undefined) shapes.push(drawPipe(pipe, solution.facts, run, pump.top, frame));
+  const beside = besidesPipe(pipe, run, frame);
+  if (rope !== undefined) shapes.push(drawRope(rope, run, beside, frame));
+  if (cable !== undefined) shapes.push(drawCable(cable, run, beside, pump, frame));
+  if (pipe !== undefined) {
+    const carrier = carriedBy(pipe, partOf.get('pitlessAdapter'), solution.facts, frame);
+    shapes.push(drawPipe(pipe, solution.facts, run, carrier, pump.top, frame));
+  }
   shapes.push(
     ...drawTies(solution.parts, run, frame),
-    ...small.map((part) => smallSymbol(part, run, frame)),
+    ...small.map((part) => smallSymbol(part, run, beside, frame)),
     pump.shape,
   );
   const hits: HitPlace[] = [
@@ -90,11 +95,35 @@ function bent(points: readonly Point[]): Point[] {
   return kept;
 }
 
-function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: number, frame: SectionFrame): Shape {
+const pipeWidth = ({ radius }: PlacedPart, { kx }: SectionFrame): number => Math.max(6, 2 * radius * kx);
+
+/** Where the pipe turns into a spool that is drawn as a symbol, larger than it is; null where the scale shows the way between. */
+function carriedBy(
+  pipe: PlacedPart,
+  adapter: PlacedPart | undefined,
+  { well }: Facts,
+  frame: SectionFrame,
+): Point | null {
+  if (adapter === undefined || !isSeen(frame, pipe.top) || (pipe.top - adapter.bottom) * frame.k >= NECK_FROM)
+    return null;
+  const wall = frame.x((well.casings[0]?.insideDiameter ?? 0) / 2);
+  return [wall - SPOOL_PX + 1, frame.y((adapter.top + adapter.bottom) / 2)];
+}
+
+function drawPipe(
+  pipe: PlacedPart,
+  facts: Facts,
+  run: StringAxis,
+  carrier: Point | null,
+  pumpTop: number,
+  frame: SectionFrame,
+): Shape {
   const { ink } = frame;
-  const width = Math.max(6, 2 * pipe.radius * frame.kx);
+  const width = pipeWidth(pipe, frame);
   const [top, bottom] = inFrame(pipe, frame);
   const points = runPoints((depth) => run.pipe(depth), top, bottom, run.centredFrom, frame);
+  const first = points[0];
+  if (carrier !== null && first !== undefined && first[0] < carrier[0]) points.unshift(carrier);
   // The last inches of nipple and valve are merged into the pump's symbol: the pipe is drawn down to it.
   if (bottom === pipe.bottom) points.push([frame.x(0), pumpTop]);
   const d = new Pen().through(points).path;
@@ -106,19 +135,43 @@ function drawPipe(pipe: PlacedPart, facts: Facts, run: StringAxis, pumpTop: numb
   ]);
 }
 
-/** Never nearer to the pipe than its own width, or it could not be seen. */
-function besides(frame: SectionFrame, run: StringAxis, depth: Metres, offset: Metres, least: number): Metres {
-  return Math.min(offset, run.pipe(depth) - least / frame.kx);
+/** Cable and rope never nearer to the pipe than could be seen, however wide it is drawn. */
+type Beside = (depth: Metres, offset: Metres, over: number) => Metres;
+
+const CABLE_PX = 2;
+/** From the pipe's edge to the middle of the cable, and of the rope beyond it [px]. */
+const CABLE_OFF = 3;
+const ROPE_OFF = 7.5;
+
+function besidesPipe(pipe: PlacedPart | undefined, run: StringAxis, frame: SectionFrame): Beside {
+  const half = pipe === undefined ? 0 : pipeWidth(pipe, frame) / 2;
+  return (depth, offset, over) => Math.min(offset, run.pipe(depth) - (half + over) / frame.kx);
 }
 
-function drawCable(cable: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
-  const offset = (depth: Metres) => besides(frame, run, depth, run.cable(depth), 8.5);
-  const d = new Pen().through(runPoints(offset, ...inFrame(cable, frame), run.centredFrom, frame)).path;
-  return path('cable', d, roundLine(frame.ink.wire, 2));
+/** Down to the pump, and where this is drawn slimmer than the cable hangs, along it to the motor's head. */
+function drawCable(
+  cable: PlacedPart,
+  run: StringAxis,
+  beside: Beside,
+  { hit, top: pumpTop, intake }: PumpBody,
+  frame: SectionFrame,
+): Shape {
+  const offset = (depth: Metres) => beside(depth, run.cable(depth), CABLE_OFF);
+  const [top, bottom] = inFrame(cable, frame);
+  const points = runPoints(offset, top, bottom, run.centredFrom, frame);
+  const last = points[points.length - 1];
+  if (bottom === cable.bottom && last !== undefined && last[1] <= pumpTop + 1) {
+    const side = hit.x - 1;
+    if (last[0] < side) {
+      points[points.length - 1] = [last[0], last[1] - (side - last[0])];
+      points.push([side, pumpTop + 2], [side, intake]);
+    } else points.push([last[0], pumpTop + 1]);
+  }
+  return path('cable', new Pen().through(points).path, roundLine(frame.ink.wire, CABLE_PX));
 }
 
-function drawRope(rope: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
-  const offset = (depth: Metres) => besides(frame, run, depth, run.rope(depth), 13);
+function drawRope(rope: PlacedPart, run: StringAxis, beside: Beside, frame: SectionFrame): Shape {
+  const offset = (depth: Metres) => beside(depth, run.rope(depth), ROPE_OFF);
   const d = new Pen().through(runPoints(offset, ...inFrame(rope, frame), run.centredFrom, frame)).path;
   return path('rope', d, { fill: 'none', stroke: frame.ink.rope, 'stroke-width': 1.8, 'stroke-dasharray': '4 1.6' });
 }
@@ -146,6 +199,8 @@ interface PumpBody {
   readonly hit: HitPlace;
   /** y where the symbol begins. */
   readonly top: number;
+  /** y of the intake. */
+  readonly intake: number;
   readonly symbol: boolean;
   readonly trueTop: Metres;
   readonly trueBottom: Metres;
@@ -201,7 +256,7 @@ function pumpBody({ parts, facts }: Solution, frame: SectionFrame): PumpBody {
     height: bottom - top,
     view: 'O',
   };
-  return { shape: group('pumpBody', shapes), hit, top, symbol, trueTop, trueBottom };
+  return { shape: group('pumpBody', shapes), hit, top, intake, symbol, trueTop, trueBottom };
 }
 
 /** A round body as three flat strips: a highlight left of the middle, a shade at the right. */
@@ -242,7 +297,7 @@ function smallParts({ parts }: Solution, frame: SectionFrame, pumpTop: number): 
   return clear;
 }
 
-function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Shape {
+function smallSymbol(part: PlacedPart, run: StringAxis, beside: Beside, frame: SectionFrame): Shape {
   const depth = (part.top + part.bottom) / 2;
   const y = frame.y(depth);
   const x = frame.x(run.pipe(depth));
@@ -274,7 +329,7 @@ function smallSymbol(part: PlacedPart, run: StringAxis, frame: SectionFrame): Sh
     return path(part.key, arms, { fill: 'none', stroke: ink.tape, 'stroke-width': part.kind === 'guard' ? 1.4 : 2.2 });
   }
   if (part.kind === 'splice') {
-    const cableX = frame.x(besides(frame, run, depth, run.cable(depth), 8.5));
+    const cableX = frame.x(beside(depth, run.cable(depth), CABLE_OFF));
     return rect(part.key, cableX - 2.4, y - tall / 2, 4.8, tall, { rx: 2, fill: ink.tape });
   }
   return rect(part.key, x - pipe * 1.4, y - Math.min(tall, 5) / 2, pipe * 2.8, Math.min(tall, 5), {

@@ -8,6 +8,11 @@ import type { HitPlace } from '../view.ts';
 import type { SectionFrame } from './frame.ts';
 import { housePlace } from './house.ts';
 
+/** How far the adapter's spool reaches into the casing [px]. */
+export const SPOOL_PX = 11;
+/** What stands between the spool, or a seal, and the upper end of the pipe is drawn from this height on [px]. */
+export const NECK_FROM = 2;
+
 export interface TopDrawing {
   readonly shapes: readonly Shape[];
   readonly hits: readonly HitPlace[];
@@ -122,7 +127,7 @@ function drawAdapter(solution: Solution, adapter: PlacedPart, frame: SectionFram
   const middle = frame.y((adapter.top + adapter.bottom) / 2);
   const dashed = (adapter.bottom - adapter.top) * frame.k < 10 ? { 'stroke-dasharray': '3 2' } : {};
   return group('pitlessAdapter', [
-    rect('spool', wall - 11, middle - tall / 2, 11, tall, {
+    rect('spool', wall - SPOOL_PX, middle - tall / 2, SPOOL_PX, tall, {
       rx: 2,
       fill: ink.brass.mid,
       stroke: ink.brass.edge,
@@ -141,7 +146,7 @@ function drawAdapter(solution: Solution, adapter: PlacedPart, frame: SectionFram
 /** Between what carries the string and the upper end of the pipe: fitting or nipple, where the scale shows the gap. */
 function drawNeck({ adapter, seal, pipe }: TopParts, frame: SectionFrame): Shape[] {
   const carrier = adapter ?? seal;
-  if (carrier === undefined || pipe === undefined || (pipe.top - carrier.bottom) * frame.k < 2) return [];
+  if (carrier === undefined || pipe === undefined || (pipe.top - carrier.bottom) * frame.k < NECK_FROM) return [];
   const { ink } = frame;
   const { x } = pipe;
   const half = Math.max(2.4, pipe.radius * frame.kx * 0.8);
@@ -179,6 +184,9 @@ function drawStandpipe({ tee, seal, plug }: TopParts, frame: SectionFrame): Shap
   ];
 }
 
+/** Of its way to the house, where the line is broken. */
+const BREAK_SHARE = 0.62;
+
 /** The line to the house: across the ground it is not to scale, so it is broken once. */
 function drawLine({ facts }: Solution, from: number, y: number, width: number, frame: SectionFrame): Shape {
   const { ink } = frame;
@@ -195,7 +203,8 @@ function drawLine({ facts }: Solution, from: number, y: number, width: number, f
   ];
   const room = right - from;
   if (room > 70) {
-    const x = from + room * 0.34;
+    // Clear of the signs, which stand beside the hole.
+    const x = from + room * BREAK_SHARE;
     const gap = width / 2 + 3;
     for (const side of [0, 5]) {
       shapes.push(
