@@ -65,11 +65,23 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
     if (bottom <= top) continue;
     const { ground, pattern } = lookOf(layer.material);
     const { fill, hatch: lines } = ink.ground[ground];
+    const foot = pen.y(Math.max(solution.facts.well.bottom, solution.facts.well.depth));
     const { d, dashes } = hatch(
       pattern,
       [
         { left: box.left, right: place.holeLeft, top, bottom },
         { left: place.holeRight, right: place.labelsFrom, top, bottom },
+        // Under the hole the ground is whole.
+        ...(foot < bottom
+          ? [
+              {
+                left: place.holeLeft,
+                right: Math.min(place.holeRight, place.labelsFrom),
+                top: Math.max(top, foot),
+                bottom,
+              },
+            ]
+          : []),
       ],
       spreadFor(box, CLOSE_AREA),
     );

@@ -12,6 +12,7 @@ import type { Pen } from '../parts/pen.ts';
 import { block, straight, strokes } from '../parts/outline.ts';
 import { drawScreen } from '../parts/screen.ts';
 import type { Shape } from '../scene.ts';
+import { DRAWN_DOWN } from '../section/hole.ts';
 import { path, rect } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import { drawLevel } from './levels.ts';
@@ -52,7 +53,11 @@ export const HOLE: readonly {
   readonly from: (solution: Solution, moment: Moment | undefined, pen: Pen) => readonly unknown[];
 }[] = [
   { name: 'annulus', draw: drawAnnulus, from: () => [] },
-  { name: 'bore', draw: drawBore, from: ({ levels }, moment, pen) => [surfaceBy(surfaceOf(levels, moment), pen)] },
+  {
+    name: 'bore',
+    draw: drawBore,
+    from: ({ levels }, moment, pen) => [surfaceBy(surfaceOf(levels, moment), pen), surfaceBy(levels.static, pen)],
+  },
   { name: 'inflows', draw: drawInflows, from: () => [] },
   // Only where nobody knows the drawdown does the pump's place say where the water may stand.
   {
@@ -107,7 +112,7 @@ function drawAnnulus(stage: Stage): Shape[] {
   return shapes;
 }
 
-/** What fills the hole: air over the water, water under it. */
+/** What fills the hole: air over the water, water under it, and between them, paler, what stands there at rest. */
 function drawBore(stage: Stage): Shape[] {
   const {
     solution: { bore, levels },
@@ -123,6 +128,8 @@ function drawBore(stage: Stage): Shape[] {
     const level = surface === null ? stretch.bottom : Math.min(stretch.bottom, Math.max(stretch.top, surface));
     shapes.push(...fillStretch(stage, `${key}/air`, stretch, stretch.top, level, pen.tones.bore));
     shapes.push(...fillStretch(stage, `${key}/water`, stretch, level, stretch.bottom, pen.tones.water));
+    const from = Math.max(stretch.top, levels.static ?? level);
+    if (from < level && within(stage, from, level)) shapes.push(drawnDown(stage, key, stretch, from, level));
     stage.placed.push({
       part: stretch.kind,
       kind: stretch.kind,
@@ -166,6 +173,23 @@ function fillStretch(
   const from = pen.y(Math.max(top, pen.top - 0.1));
   const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
   return [rect(key, pen.x(-stretch.insideRadius), from, stretch.insideRadius * 2 * pen.across, to - from, { fill })];
+}
+
+function drawnDown(
+  { pen }: Stage,
+  key: string,
+  { insideRadius, kind }: BoreStretch,
+  top: Metres,
+  bottom: Metres,
+): Shape {
+  const from = pen.y(Math.max(top, pen.top - 0.1));
+  const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
+  // An open hole's wall wanders that much.
+  const half = insideRadius * pen.across - (kind === 'openHole' ? 2 : 0);
+  return rect(`${key}/drawnDown`, pen.x(0) - half, from, 2 * half, to - from, {
+    fill: pen.tones.water,
+    'fill-opacity': DRAWN_DOWN,
+  });
 }
 
 /** "screen", "screen/2": names stay while depths are dragged. */

@@ -12,11 +12,15 @@ const LEAST_STEP = 9;
  * Distances run from the hole's wall to the ground's edge by their square root: the cone spans from a hand's width to
  * half a mile, so no straight scale could show it. Depths are true.
  */
-export function drawCone({ cone }: Solution, frame: SectionFrame): Shape[] {
+export function drawCone(
+  { cone, facts, bore }: Pick<Solution, 'cone' | 'facts' | 'bore'>,
+  frame: SectionFrame,
+): Shape[] {
   const last = cone?.[cone.length - 1];
   const first = cone?.[0];
   if (!cone || last === undefined || first === undefined || last.distance <= first.distance) return [];
-  const half = frame.holeHalf;
+  // A driven casing has no ring of backfill round it.
+  const half = facts.well.intake.kind === 'driven point' ? (bore[0]?.outsideRadius ?? 0) * frame.kx : frame.holeHalf;
   const side = (sign: number, room: number): string => {
     const points: Point[] = [];
     for (const at of cone) {

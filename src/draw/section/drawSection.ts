@@ -96,15 +96,16 @@ export function drawSection(
     drawMarks(isCut ? findingsSeen(solution.findings, frame) : solution.findings, frame, memory),
   );
   const frostFoot = frost === null ? frame.top : within(frame, frame.y(frost));
+  const restLevel = solution.cone === null ? null : levels.static;
   const lines = same('lineDepths', lineDepths(seen));
   const names = isCut ? recall('namesFrame', [frame], () => ({ ...frame, left: frame.left + OVERVIEW })) : frame;
   const inWindow: Shape[] = [
     ...recall('ground', [layers, facts.well, bore, past], () => drawGround(solution, layers, past, memory)),
     ...recall('frost', [frost, frostShare, thawShare, past], () => drawFrost(frost, past, frostShare, thawShare)),
     ...recall('turf', [frost, snows, facts.well, topParts.line, past], () => drawSectionTurf(solution, past, snows)),
-    ...(atRest ? [] : recall('cone', [solution.cone, past], () => drawCone(solution, past))),
-    ...recall('layerNames', [layersSeen, bandBoxes, frostFoot, names], () =>
-      drawLayerNames(layersSeen, bandBoxes, frostFoot, names),
+    ...(atRest ? [] : recall('cone', [solution.cone, facts.well, bore, past], () => drawCone(solution, past))),
+    ...recall('layerNames', [layersSeen, bandBoxes, frostFoot, restLevel, names], () =>
+      drawLayerNames(layersSeen, bandBoxes, frostFoot, restLevel, names),
     ),
     ...body.shapes,
     ...recall('ghost', [past], () => drawGhost(past)),

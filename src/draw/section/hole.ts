@@ -8,6 +8,9 @@ import { group, path, polygon, polyline, type Point } from '../shapes.ts';
 import { within, type SectionFrame } from './frame.ts';
 import { roughWall } from './rough.ts';
 
+/** How much of the water's own tint is left of water that the pump has drawn down. */
+export const DRAWN_DOWN = 0.38;
+
 /** How far an open hole's wall wanders [px]. */
 const SWAY = 1.6;
 
@@ -73,7 +76,7 @@ export function drawWater({ bore }: Solution, { level, rest }: Water, frame: Sec
   const between = (top: Metres, bottom: Metres) => enclosed(bore, frame, top, bottom);
   const shapes = [path('water/standing', between(level, Infinity), { fill: ink.water })];
   if (rest !== null && rest < level) {
-    shapes.push(path('water/drawnDown', between(rest, level), { fill: ink.water, 'fill-opacity': 0.38 }));
+    shapes.push(path('water/drawnDown', between(rest, level), { fill: ink.water, 'fill-opacity': DRAWN_DOWN }));
   }
   return shapes.filter((shape) => shape.d !== '');
 }

@@ -180,14 +180,25 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
   ]);
 }
 
-/** A name stands in its own layer, at the first height that is free; a layer too thin for it goes without. */
+/** The dashes of the level in the ground, far from the well; half of what they take [px]. */
+const DASHES = 2;
+
+/**
+ * A name stands in its own layer, at the first height that is free; a layer too thin for it goes without.
+ *
+ * @param restLevel  where the water stands in the ground far from the well: a name would cut its dashes lengthwise
+ */
 export function drawLayerNames(
   layers: readonly GroundLayer[],
   taken: readonly Box[],
   frostFoot: number,
+  restLevel: Metres | null,
   frame: SectionFrame,
 ): Shape[] {
   const shapes: Shape[] = [];
+  const rest = restLevel === null ? null : frame.y(restLevel);
+  const dashes =
+    rest === null ? [] : [{ left: frame.left, right: frame.axis, top: rest - DASHES, bottom: rest + DASHES }];
   const x = frame.left + 7;
   const room = frame.axis - frame.holeHalf - 9 - x;
   for (const layer of layers) {
@@ -196,7 +207,9 @@ export function drawLayerNames(
     const lines = linesFor(name, room, size, layer.bottom - layer.top, frame.type);
     const width = Math.max(...lines.map((each) => frame.type.width(each, size)));
     const height = lines.length * (size + 1) + 3;
-    const y = freeHeight(layer, x, width, height, taken, frostFoot);
+    const y =
+      freeHeight(layer, x, width, height, [...dashes, ...taken], frostFoot) ??
+      (rest === null ? null : freeHeight(layer, x, width, height, taken, frostFoot));
     if (y === null) continue;
     const { fill } = frame.ink.ground[layer.look.ground];
     shapes.push(
