@@ -43,7 +43,7 @@ export function drawRightLabels(
   { recall, same }: Memory,
 ): Shape[] {
   const x = frame.axis + frame.holeHalf + DIMENSION_LANE + 7;
-  const room = frame.right - 8 - x;
+  const room = frame.right - 5 - x;
   const inflows = inflowWords(solution, frame);
   const dimension = drawdownWords(solution, frame);
   const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)]

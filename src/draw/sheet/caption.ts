@@ -109,6 +109,8 @@ function columnsIn({ left, right }: Box, { spare }: Measure): number {
 /** Thin edge of a swatch [px]. */
 const EDGE = 0.7;
 
+const LEVELS: ReadonlySet<string> = new Set(['static', 'pumping']);
+
 /** Column by column; what finds no room is counted in the last place. */
 function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure): Shape {
   const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
@@ -125,9 +127,13 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
     const said = type.shorten(words, room, SIZE);
     return textWith('words', { x: x + SWATCH + 6, y: y + 10.5 }, said);
   };
+  // Both levels in full or both short: one of each would look like two kinds of thing.
+  const isLong = ({ words }: Entry): boolean => type.width(words, SIZE) > room;
+  const levelsShort = shown.some((entry) => LEVELS.has(entry.key) && isLong(entry));
   const shapes = shown.map((entry, i) => {
     const { x, y } = at(i);
-    const said = type.width(entry.words, SIZE) <= room ? entry.words : (entry.short ?? entry.words);
+    const short = isLong(entry) || (levelsShort && LEVELS.has(entry.key));
+    const said = short ? (entry.short ?? entry.words) : entry.words;
     return group(entry.key, [...entry.swatch(x, y), wordsAt(i, said)]);
   });
   const left = entries.length - shown.length;

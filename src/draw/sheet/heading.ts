@@ -33,7 +33,8 @@ export function subtitleOf({ facts }: Solution, show: Show, hold = asItIs): stri
     'driven point': `driven point to ${depth(bottom)}`,
     dug: `dug to ${depth(bottom)}`,
   };
-  const said = `${size}${material}casing${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`;
+  const pipe = casings.length > 1 ? 'liner' : 'casing';
+  const said = `${size}${material}${pipe}${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`;
   return said.charAt(0).toUpperCase() + said.slice(1);
 }
 
@@ -41,9 +42,17 @@ function asItIs(words: string): string {
   return words;
 }
 
+/** On one line; else one sentence a line, rather than the last word alone; else as it comes. */
 export function subtitleLines(solution: Solution, show: Show, width: number, type: Measure): string[] {
-  return type.wrap(subtitleOf(solution, show, hold), width, 13, 400, 2);
+  const said = subtitleOf(solution, show, hold);
+  const lines = type.wrap(said, width, 13, 400, 2);
+  if (lines.length === 1) return lines;
+  const sentences = said.split(SENTENCES);
+  return sentences.length === 2 && sentences.every((each) => type.width(each, 13) <= width) ? sentences : lines;
 }
+
+/** A full stop and a capital: not the point of a number. */
+const SENTENCES = /(?<=\.) (?=[A-Z])/;
 
 export function drawHeading(
   solution: Solution,
