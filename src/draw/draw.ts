@@ -15,7 +15,7 @@ import {
   type SectionLayout,
   type SheetLayout,
 } from './layout.ts';
-import type { Looks, PartLooks, SectionLooks } from './looks.ts';
+import type { DetailLooks, Looks, SectionLooks } from './looks.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
 import { momentOf } from './moment.ts';
 import { drawable, sheetBox, standardScale, type Paper } from './paper.ts';
@@ -241,7 +241,7 @@ function detailShapes(
 }
 
 function looksOf(section: SectionDrawing | null, details: readonly DetailDrawing[]): Looks {
-  const looks: { O?: SectionLooks; A?: PartLooks; B?: PartLooks; C?: PartLooks } = {};
+  const looks: { O?: SectionLooks; A?: DetailLooks; B?: DetailLooks; C?: DetailLooks } = {};
   if (section !== null) looks.O = section.looks;
   for (const { place, scene } of details) if (place.view !== 'O') looks[place.view] = scene.looks;
   return looks;

@@ -14,6 +14,14 @@ export interface PartLooks {
   readonly bands: boolean;
 }
 
+/** Of a detail: its own scales besides. */
+export interface DetailLooks extends PartLooks {
+  /** What all widths are enlarged by. */
+  readonly widthFactor: number;
+  /** From one named tick of its rail to the next, in the reader's unit. */
+  readonly tickStep: number;
+}
+
 /** Of the section. */
 export interface SectionLooks extends PartLooks {
   /** The well stands as in the details, every part cut open. */
@@ -35,9 +43,9 @@ export interface SectionLooks extends PartLooks {
 /** As a view showed them last. */
 export interface Looks {
   readonly O?: SectionLooks;
-  readonly A?: PartLooks;
-  readonly B?: PartLooks;
-  readonly C?: PartLooks;
+  readonly A?: DetailLooks;
+  readonly B?: DetailLooks;
+  readonly C?: DetailLooks;
 }
 
 /** Share of a threshold by which it must be passed, either way: together 15 %. */

@@ -1,7 +1,7 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
 import type { PartKind } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
-import type { Looks, PartLooks } from './looks.ts';
+import type { DetailLooks, Looks } from './looks.ts';
 import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
@@ -149,7 +149,7 @@ export interface DetailScene extends DepthWindow {
   readonly hits: readonly HitPlace[];
   /** px per metre of depth. */
   readonly k: number;
-  readonly looks: PartLooks;
+  readonly looks: DetailLooks;
 }
 
 /** One detail, drawn, and where it stands on the sheet. */

@@ -1,6 +1,7 @@
 /** A scale that wanders about a threshold: the look of a part must not change with every step. */
 import { describe, expect, test } from 'vitest';
 import { draw, type Looks, type Scene, type View, type ViewName } from '../../src/draw/index.ts';
+import { widthFactor } from '../../src/draw/details/windows.ts';
 import { isFine, partLooks, sectionLooks, SYMBOL, TIE_PITCH } from '../../src/draw/looks.ts';
 import { solve, withValue, type Plan, type Solution } from '../../src/model/index.ts';
 import type { PlacedPart } from '../../src/model/solution.ts';
@@ -117,6 +118,13 @@ const cases: readonly Case[] = [
     lookOf: ({ scales }) => scales.looks.A?.bands,
     between: [200, 6000],
   },
+  {
+    name: 'closer ticks on a detail’s rail',
+    solution: rope,
+    at: taller('top', rope),
+    lookOf: ({ scales }) => (scales.looks.A?.tickStep ?? 1) < 1,
+    between: [200, 1500],
+  },
 ];
 
 function has(shapes: Scene['shapes'], pattern: RegExp): boolean {
@@ -182,6 +190,30 @@ describe.each(cases)('$name', (each) => {
     const again = draw(each.solution, { ...each.at(threshold * 1.03), looks: first.scales.looks });
     expect(again.shapes).toEqual(first.shapes);
   }, 60_000);
+});
+
+describe('a detail’s width factor', () => {
+  const pipe = 0.0334;
+  const height = 400;
+  const wide = 0.25;
+  // 18 px of pipe are wanted: 2.74 and 2.76 times 196 px/m lie on either side of the step from 2.5 to 3.
+  const wanted = (times: number): number => 18 / pipe / times;
+  const at = (times: number, before?: number): number => widthFactor(wanted(times), height, 1e4, wide, pipe, before);
+
+  test('goes by halves, and stays while what is wanted wanders about a step', () => {
+    expect([at(2.7), at(2.8)]).toEqual([2.5, 3]);
+    for (const times of [2.7, 2.8, 2.74, 2.76]) {
+      expect(at(times, 2.5)).toBe(2.5);
+      expect(at(times, 3)).toBe(3);
+    }
+  });
+
+  test('follows when more is wanted, and never takes more room than there is', () => {
+    expect(at(2.9, 2.5)).toBe(3);
+    expect(at(2.6, 3)).toBe(2.5);
+    const down = wanted(3);
+    expect(widthFactor(down, height, 2.9 * down * wide, wide, pipe, 3)).toBe(2.5);
+  });
 });
 
 test('the threshold of the pump’s symbol is its height', () => {

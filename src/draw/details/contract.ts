@@ -4,7 +4,7 @@
  * The sheet draws the frame's border and its heading above it ("A  Well top", "depths to scale, widths x5").
  * The detail draws everything inside the window, in sheet coordinates, cropped to it.
  */
-import type { PartLooks } from '../looks.ts';
+import type { DetailLooks } from '../looks.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { DepthWindow, View } from '../view.ts';
@@ -23,7 +23,7 @@ export interface DetailFrame {
   /** The window to keep while a pointer is down. */
   readonly frozen?: DepthWindow | undefined;
   /** As it was shown last. */
-  readonly looks?: PartLooks | undefined;
+  readonly looks?: DetailLooks | undefined;
   readonly held?: View['held'];
   readonly moment?: View['moment'];
   readonly lit?: string | undefined;

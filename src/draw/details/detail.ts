@@ -18,11 +18,11 @@ import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetailFlow } from './flow.ts';
 import { drawGround } from './ground.ts';
 import { drilledRadius } from './hole.ts';
-import { LEADER_PX, layOutFrame } from './layout.ts';
+import { factorIn, LEADER_PX, layOutFrame } from './layout.ts';
 import type { Room } from './layout.ts';
 import { leadersOf } from './leaders.ts';
 import { drawMarks, faultBoxes, signBox } from './marks.ts';
-import { drawRail } from './rail.ts';
+import { drawRail, tickStep } from './rail.ts';
 import type { Placed } from './stage.ts';
 import { calloutFor, isWithin, touching, worstByPart } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
@@ -47,14 +47,17 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const { facts, values, bore } = solution;
   const topDepth = frame.frozen?.topDepth ?? plan.topDepth;
   const bottomDepth = frame.frozen?.bottomDepth ?? plan.bottomDepth;
-  const pipe = facts.dropPipe.outsideDiameter;
   const { roomLeft, roomRight, sparePx, trueProportion } = plan;
-  const room = [roomLeft, roomRight, sparePx, trueProportion, pipe, frame.frozen?.widthFactor];
-  const looks = same('looks', partLooks(solution.parts, height / (bottomDepth - topDepth), frame.looks));
+  const down = height / (bottomDepth - topDepth);
+  const factor = factorIn(frame, down, facts.dropPipe.outsideDiameter, plan);
+  const room = [roomLeft, roomRight, sparePx, trueProportion, factor];
+  const looks = same('looks', partLooks(solution.parts, down, frame.looks));
   const layout = recall('layout', [x, y, width, height, frame.theme, type, topDepth, bottomDepth, looks, ...room], () =>
-    layOutFrame(frame, topDepth, bottomDepth, pipe, looks, plan),
+    layOutFrame(frame, topDepth, bottomDepth, factor, looks, plan),
   );
-  const { pen, factor, box, track } = layout;
+  const { pen, box, track } = layout;
+  const before = frame.looks?.tickStep;
+  const step = recall('tickStep', [layout, units, type, before], () => tickStep(pen, { units, type }, before));
   const drilled = drilledRadius(solution, Math.max((topDepth + bottomDepth) / 2, 0.5));
   const frost = values.frostDepth !== null && values.frostDepth > topDepth ? values.frostDepth : null;
   const frostShare = frame.moment?.frostShare ?? 1;
@@ -104,7 +107,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...extra,
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),
-    recall('rail', [layout, ink, units, type], () => drawRail(pen, ink, { x, y, height, units, type })),
+    recall('rail', [layout, ink, units, type, step], () => drawRail(pen, ink, { x, y, height, units, type }, step)),
     ...recall('callouts', [callouts, layout, ink, type], () => drawCallouts(callouts, track, ink, type, memory, laid)),
     recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS)),
   ];
@@ -113,7 +116,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     bottomDepth,
     widthFactor: factor,
     k: pen.down,
-    looks,
+    looks: same('detailLooks', { ...looks, widthFactor: factor, tickStep: step }),
     shapes,
     marks: marked.marks,
     hits: hitsOf(placed, box, frame),

@@ -42,16 +42,28 @@ export interface Room {
 
 export interface Layout {
   readonly pen: Pen;
-  readonly factor: number;
   readonly box: WindowBox;
   readonly track: Track;
+}
+
+/** Between rail and labels, for what grows with widths [px]. */
+function roomIn(frame: DetailFrame, { sparePx }: Room): number {
+  return labelsLeft(frame) - LEADER_PX - (frame.x + RAIL_PX) - sparePx;
+}
+
+/** What all widths in the frame are enlarged by. */
+export function factorIn(frame: DetailFrame, down: number, pipeDiameter: Metres, plan: Room): number {
+  if (plan.trueProportion) return 1;
+  const { frozen, looks, height } = frame;
+  const wide = plan.roomLeft + plan.roomRight;
+  return frozen?.widthFactor ?? widthFactor(down, height, roomIn(frame, plan), wide, pipeDiameter, looks?.widthFactor);
 }
 
 export function layOutFrame(
   frame: DetailFrame,
   topDepth: Metres,
   bottomDepth: Metres,
-  pipeDiameter: Metres,
+  factor: number,
   looks: PartLooks,
   plan: Room,
 ): Layout {
@@ -59,18 +71,14 @@ export function layOutFrame(
   const down = height / (bottomDepth - topDepth);
   const right = x + width - EDGE_PX;
   const left = labelsLeft(frame);
-  const room = left - LEADER_PX - (x + RAIL_PX) - plan.sparePx;
+  const room = roomIn(frame, plan);
   const wide = plan.roomLeft + plan.roomRight;
-  const factor = plan.trueProportion
-    ? 1
-    : (frame.frozen?.widthFactor ?? widthFactor(down, height, room, wide, pipeDiameter));
   const across = down * factor;
   // What is left over goes half to either side.
   const slack = Math.max(0, room + plan.sparePx - wide * across);
   const axis = x + RAIL_PX + plan.roomLeft * across + slack / 2;
   return {
     pen: makePen({ axis, topY: y, top: topDepth, bottom: bottomDepth, across, down, tones: tonesOf[theme], looks }),
-    factor,
     box: { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height },
     track: { left, right, top: y + EDGE_PX, bottom: y + height - EDGE_PX, elbow: left - LEADER_PX + 4 },
   };

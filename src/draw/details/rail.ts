@@ -3,6 +3,7 @@ import { feet, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import { Pen as LinePen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
+import { slack } from '../looks.ts';
 import { group, path, rect, text, textWith } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
@@ -32,13 +33,32 @@ function widest(depth: number, step: number, type: Measure): number {
   return type.width(`${depth < 0 ? '\u2212' : ''}${whole}${step < 1 ? '.8' : ''}`, SIZE);
 }
 
+const unitOf = (units: RailPlace['units']): Metres => (units === 'us' ? feet(1) : 1);
+
+/** Width of the longest figure in a window. */
+function widestIn({ top, bottom }: Pen, unit: Metres, step: number, type: Measure): number {
+  return Math.max(widest(top / unit, step, type), widest(bottom / unit, step, type));
+}
+
+/**
+ * From one named tick to the next, in the reader's unit.
+ * @param before  the step that was shown last: it stays while it has nearly room, and a finer one is taken with some to spare
+ */
+export function tickStep(
+  pen: Pen,
+  { units, type }: Pick<RailPlace, 'units' | 'type'>,
+  before: number | undefined,
+): number {
+  const unit = unitOf(units);
+  const room = (each: number): number =>
+    LEAST_PX * (before === undefined || each > before ? 1 : slack(each === before));
+  return STEPS.find((each) => each * unit * pen.down >= room(each) && widestIn(pen, unit, each, type) <= ROOM) ?? 10;
+}
+
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
-export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: RailPlace): Shape {
-  const unit: Metres = units === 'us' ? feet(1) : 1;
-  const widestFor = (each: number): number =>
-    Math.max(widest(pen.top / unit, each, type), widest(pen.bottom / unit, each, type));
-  const step = STEPS.find((each) => each * unit * pen.down >= LEAST_PX && widestFor(each) <= ROOM) ?? 10;
-  const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widestFor(step)));
+export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: RailPlace, step: number): Shape {
+  const unit = unitOf(units);
+  const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widestIn(pen, unit, step, type)));
   const texts: Shape[] = [];
   const ticks = new LinePen();
   const first = Math.ceil(pen.top / unit / step);

@@ -49,6 +49,10 @@ export function lensDepths(at: Metres, height: number, across: number): Depths {
   return { topDepth: at - tall / 2, bottomDepth: at + tall / 2 };
 }
 
+/** Half a step, and past it by a fifth of one: the step is a half, or a tenth where widths are drawn smaller than depths. */
+const stays = (before: number, fits: number): number => (before < 1 || fits < 1 ? 0.12 : HALF_STEP + 0.1);
+const HALF_STEP = 0.25;
+
 /** The drop pipe is wanted this wide on paper, so that walls, barbs and clamps can be told apart; wider on a tall sheet. */
 const LEAST_PIPE_PX = 17;
 const MOST_PIPE_PX = 30;
@@ -61,12 +65,21 @@ const MOST_FACTOR = NEAR_FACTOR;
  * @param height  of the frame [px]
  * @param room  px across that the bore and what stands beside it may take
  * @param wide  how wide that is [m]
+ * @param before  the factor that was shown last: it stays while it has room and is nearly the one that is wanted
  */
-export function widthFactor(down: number, height: number, room: number, wide: Metres, pipeDiameter: Metres): number {
+export function widthFactor(
+  down: number,
+  height: number,
+  room: number,
+  wide: Metres,
+  pipeDiameter: Metres,
+  before?: number,
+): number {
   const pipePx = Math.min(MOST_PIPE_PX, Math.max(LEAST_PIPE_PX, height * PIPE_SHARE));
   const wanted = pipePx / Math.max(pipeDiameter, inches(1)) / down;
   const fits = room / wide / down;
   const factor = Math.min(MOST_FACTOR, wanted, fits);
+  if (before !== undefined && before <= fits && Math.abs(before - factor) <= stays(before, fits)) return before;
   const halves = Math.round(factor * 2) / 2;
   // A dug well may be wider than the frame has room for: its widths are drawn smaller than its depths, and it is said.
   if (fits < 1) return Math.max(0.1, Math.floor(fits * 10) / 10);
