@@ -22,6 +22,8 @@ export interface Callout {
   readonly note: string;
   /** Stands in where the name has no room. */
   readonly short?: string | undefined;
+  /** Stands in where the note has no room. */
+  readonly brief?: string | undefined;
   /** Larger is stiller, and collapses later. */
   readonly weight: number;
   readonly severity?: Severity | undefined;
@@ -231,13 +233,13 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure,
   const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];
   for (const { callout, lines, top } of laid) {
-    const { key, name, short, note, severity, number } = callout;
+    const { key, name, short, note, brief, severity, number } = callout;
     const signed = severity !== undefined && number !== undefined;
     const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room, type);
     words.push(recall(`label/${key}`, [line, x, top], () => textWith(key, { x, y: top + 14 }, line)));
     if (lines === 2) {
       const fill = severity === 'danger' ? ink.danger : ink.ink2;
-      const said = noteFor(note, room, type);
+      const said = noteFor(note, brief, room, type);
       words.push(
         recall(`label/${key}/note`, [said, x, top, fill], () =>
           textWith(`${key}/note`, { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill }, said),
@@ -265,9 +267,10 @@ function nameFor(name: string, short: string | undefined, room: number, type: Me
   return type.shorten(chosen, room, NAME_SIZE, 600);
 }
 
-/** The whole note, else its last part, which carries the relation; a figure is not cut in two. */
-function noteFor(note: string, room: number, type: Measure): string {
+/** The whole note, else its brief form, else its last part, which carries the relation; a figure is not cut in two. */
+function noteFor(note: string, brief: string | undefined, room: number, type: Measure): string {
   if (type.width(note, NOTE_SIZE) <= room) return note;
+  if (brief !== undefined) return type.shorten(brief, room, NOTE_SIZE);
   const last = note.slice(note.lastIndexOf(', ') + 1).trimStart();
   return type.shorten(last, room, NOTE_SIZE);
 }

@@ -10,6 +10,8 @@ export interface Words {
   readonly weight: number;
   /** For a narrow column. */
   readonly short?: string;
+  /** The note, for a narrow column. */
+  readonly brief?: string;
 }
 
 /** What a window shows of the well. */
@@ -38,7 +40,13 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
     note: `${small(facts.well.casingHeight)} above ground`,
     weight: 2,
   }),
-  bond: () => ({ name: 'Bond to the casing', short: 'Bond', note: 'clamp and ground wire', weight: 1.4 }),
+  bond: () => ({
+    name: 'Bond to the casing',
+    short: 'Bond',
+    note: 'clamp and ground wire',
+    brief: 'ground wire',
+    weight: 1.4,
+  }),
   rope: ({ facts }) => ({
     name: facts.rope?.tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope',
     short: 'Rope',
@@ -126,13 +134,14 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
   torqueArrestor: ({ facts }, { depth }) => ({
     name: 'Torque arrestor',
     note: facts.string.torqueArrestor === null ? '' : `${depth(facts.string.torqueArrestor)} above the pump`,
+    brief: facts.string.torqueArrestor === null ? '' : `${depth(facts.string.torqueArrestor)} up`,
     weight: 2,
   }),
   checkValve: ({ facts }) => ({ name: 'Check valve', note: `spring type, arrow ${facts.string.arrow}`, weight: 3 }),
   nipple: ({ facts }) => ({ name: 'Nipple', note: facts.pump.outlet, weight: 0.6 }),
   coupling: () => ({ name: 'Coupling', note: '', weight: 0.6 }),
   tie: ({ facts }, { depth }) => ({ name: 'Tie', note: `every ${depth(facts.string.ties)}`, weight: 0.7 }),
-  guard: () => ({ name: 'Cable guard', note: 'keeps the cable off the wall', weight: 1 }),
+  guard: () => ({ name: 'Cable guard', note: 'keeps the cable off the wall', brief: 'off the wall', weight: 1 }),
   cableGuardStrip: () => ({ name: 'Guard strip', note: 'over the motor leads', weight: 0.8 }),
   shroud: (_, { bore }, part) => ({
     name: 'Flow sleeve',

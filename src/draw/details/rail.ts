@@ -26,6 +26,8 @@ export interface RailPlace {
 const SIZE = 11;
 /** For a figure, right of the frame's edge [px]. */
 const ROOM = RAIL_PX - 9;
+/** Ticks without a figure are no closer [px]. */
+const LEAST_MINOR_PX = 12;
 
 /** Width of the longest figure as far as this depth: a deep well has no room for tenths. */
 function widest(depth: number, step: number, type: Measure): number {
@@ -63,14 +65,19 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
   const ticks = new LinePen();
   const first = Math.ceil(pen.top / unit / step);
   const last = Math.floor(pen.bottom / unit / step);
-  for (let n = first; n <= last; n++) {
+  const apart = step * unit * pen.down;
+  const parts = [10, 5, 2].find((each) => apart / each >= LEAST_MINOR_PX) ?? 1;
+  const isShown = (at: number): boolean => at >= y + 24 && at < y + height;
+  for (let n = first - 1; n <= last; n++) {
     const at = pen.y(n * step * unit);
-    if (at < y + 24 || at > y + height - 6) continue;
+    for (let i = 1; i < parts; i++) {
+      const minor = at + (apart * i) / parts;
+      if (isShown(minor)) ticks.stroke(x + RAIL_PX - 3, minor, x + RAIL_PX, minor);
+    }
+    if (n < first || !isShown(at) || at > y + height - 6) continue;
     const words = String(Math.round(n * step * 10) / 10);
     ticks.stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
     texts.push(textWith(`at ${words}`, { x: x + RAIL_PX - 8, y: at + 4 }, words.replace('-', '\u2212')));
-    const half = at + (step * unit * pen.down) / 2;
-    if (half < y + height) ticks.stroke(x + RAIL_PX - 3, half, x + RAIL_PX, half);
   }
   const unitWord = show(units)
     .depth(0)

@@ -46,12 +46,12 @@ export function calloutFor(
   shown: Shown,
 ): Waiting {
   const { key } = want;
-  const { name, note, weight, short } = wordsFor(solution, frame.units, key, kindOfKey(key), shown);
+  const { name, note, weight, short, brief } = wordsFor(solution, frame.units, key, kindOfKey(key), shown);
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
   // Written out, not spread: this runs for every label of every frame that is dragged.
   if (fault === undefined)
-    return { key, want, x: 0, y: 0, name, short, note, weight, severity: undefined, number: undefined, lit };
+    return { key, want, x: 0, y: 0, name, short, note, brief, weight, severity: undefined, number: undefined, lit };
   const { severity, number } = fault;
   // A note leaves the label's own figure; what is wrong takes its place.
   const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
@@ -63,6 +63,7 @@ export function calloutFor(
     name,
     short,
     note: said,
+    brief: said === note ? brief : undefined,
     weight: Math.max(weight, FAULT_WEIGHT[severity]),
     severity,
     number,
@@ -112,8 +113,8 @@ export function touching(
     const y = part.kind === 'dropPipe' ? offStraps(wanted, placed) : wanted;
     const at = part.middleAt?.(y) ?? part.left + (part.right - part.left) * across;
     const x = Math.max(Math.min(at, limit), box.left + 4);
-    const { key, name, short, note, weight, severity, number, lit } = each;
-    callouts.push({ key, x, y, name, short, note, weight, severity, number, lit });
+    const { key, name, short, note, brief, weight, severity, number, lit } = each;
+    callouts.push({ key, x, y, name, short, note, brief, weight, severity, number, lit });
   }
   return callouts;
 }

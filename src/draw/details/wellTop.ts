@@ -59,6 +59,9 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
   );
 }
 
+/** What of the adapter must be seen beside a figure [px]. */
+const ADAPTER_PX = 24;
+
 /** The rule on adapter and frost. */
 const FROST_RULE = 'PR-19';
 
@@ -77,11 +80,17 @@ function frostClearance({ solution, frame, pen, box }: DetailContext, leaders: r
   const cable = pen.x(axis.cable(beside)) + 6;
   const x = (cable + pen.x(axis.pipe(beside) - facts.dropPipe.outsideDiameter * 0.62)) / 2;
   const words = show(frame.units).small(Math.abs(gap));
+  const wide = dimensionWidth(words, type);
+  const casing = facts.well.casings[0];
+  const wall = pen.x((casing?.insideDiameter ?? 0.15) / 2);
+  // In a casing with no room for it the figure would lie over the adapter: it stands outside, on the cable's side.
+  const outside = pen.x(-(casing?.outsideDiameter ?? 0.16) / 2) - 4 - wide / 2;
+  const figureX = wall - cable < wide + ADAPTER_PX ? outside : Math.max(x, cable + wide / 2);
   return [
     drawDimension('frostClearance', {
       x,
       // Above the frost the adapter's own sign stands by its upper end; below it, the figure keeps clear of the cable.
-      ...(gap < 0 ? { share: 0.76 } : { figureX: Math.max(x, cable + dimensionWidth(words, type) / 2) }),
+      ...(gap < 0 ? { share: 0.76 } : { figureX }),
       from: pen.y(frost),
       to: pen.y(facts.top.depth),
       words,
@@ -90,7 +99,7 @@ function frostClearance({ solution, frame, pen, box }: DetailContext, leaders: r
       type,
       leaders,
       box,
-      reach: pen.x((facts.well.casings[0]?.insideDiameter ?? 0.15) / 2),
+      reach: wall,
     }),
   ];
 }

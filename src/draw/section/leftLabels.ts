@@ -200,7 +200,7 @@ export function drawLayerNames(
   const dashes =
     rest === null ? [] : [{ left: frame.left, right: frame.axis, top: rest - DASHES, bottom: rest + DASHES }];
   const x = frame.left + 7;
-  const room = frame.axis - frame.holeHalf - 9 - x;
+  const room = frame.axis - frame.holeHalf - 6 - x;
   for (const layer of layers) {
     const size = layer.bottom - layer.top < 19 ? 11 : 12;
     const name = layer.material === null ? 'not reported' : sentence(layer.material);
@@ -226,12 +226,28 @@ export function drawLayerNames(
   return shapes.length === 0 ? [] : [group('layerNames', shapes, { fill: frame.ink.ink })];
 }
 
-/** Two lines where the layer is thick enough and whole words fit; else what fits on one. */
+/** Two lines where the layer is thick enough and whole words fit; else the same with words cut as drillers cut them; else what fits on one. */
 function linesFor(name: string, room: number, size: number, thickness: number, type: Measure): string[] {
-  const two = type.wrap(name, room, size);
-  const whole = two.length <= 2 && two.every((each) => type.width(each, size) <= room);
-  return whole && (two.length === 1 || thickness >= 2 * size + 12) ? two : [type.shorten(name, room, size)];
+  return (
+    wholeLines(name, room, size, thickness, type) ??
+    wholeLines(inBrief(name, room, size, type), room, size, thickness, type) ?? [type.shorten(name, room, size)]
+  );
 }
+
+function wholeLines(name: string, room: number, size: number, thickness: number, type: Measure): string[] | null {
+  const lines = type.wrap(name, room, size);
+  const whole = lines.length <= 2 && lines.every((each) => type.width(each, size) <= room);
+  return whole && (lines.length === 1 || thickness >= 2 * size + 12) ? lines : null;
+}
+
+/** "Weath. granite", "Sand, gravel": as a log in a narrow column has them. */
+function inBrief(name: string, room: number, size: number, type: Measure): string {
+  const words = name.replace(/ (and|with) /g, ', ').split(' ');
+  return words.map((word) => (type.width(word, size) <= room ? word : word.replace(LONG_WORD, '$1.'))).join(' ');
+}
+
+/** The beginning of a longer word, to the consonant before a vowel. */
+const LONG_WORD = /^([A-Za-z]{3,5}?[^aeiouy\W])(?=[aeiouy])[a-z]{3,}/;
 
 function freeHeight(
   layer: GroundLayer,
