@@ -26,11 +26,13 @@ export const ANNULUS: Metres = inches(1.6);
 /** Outer edge of what is drilled, casing and annulus together, at the window's middle. */
 export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres {
   const outer = facts.well.casings[0];
+  // Round a driven casing the ground was never opened.
+  const annulus = facts.well.intake.kind === 'driven point' ? 0 : ANNULUS;
   if (outer !== undefined && (outer.bottom === null || depth < outer.bottom))
-    return outer.outsideDiameter / 2 + ANNULUS;
+    return outer.outsideDiameter / 2 + annulus;
   const stretch = bore.find((each) => each.bottom >= depth) ?? bore[bore.length - 1];
   const radius = stretch?.outsideRadius ?? 0.08;
-  return stretch?.kind === 'openHole' ? radius : radius + ANNULUS;
+  return stretch?.kind === 'openHole' ? radius : radius + annulus;
 }
 
 /** Farther than this past the window's edge, no height of the water changes what is drawn in it. */

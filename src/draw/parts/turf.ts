@@ -11,6 +11,8 @@ export interface TurfPlace {
   /** Ground up to the casing, where snow lies; empty where it does not freeze [px]. */
   readonly snowed: readonly Stretch[];
   readonly y: number;
+  /** Another line runs where the roots would be. */
+  readonly rootless?: boolean;
 }
 
 type Stretch = readonly [left: number, right: number];
@@ -55,7 +57,7 @@ export const FAR: Growth = {
   snow: 5,
 };
 
-export function drawTurf(ink: Ink, growth: Growth, { grown, snowed, y }: TurfPlace): Shape {
+export function drawTurf(ink: Ink, growth: Growth, { grown, snowed, y, rootless = false }: TurfPlace): Shape {
   const { pitch, blades, roots } = growth;
   const grass = new Pen();
   const stocks = new Pen();
@@ -65,12 +67,14 @@ export function drawTurf(ink: Ink, growth: Growth, { grown, snowed, y }: TurfPla
       const x = i * pitch + ((i * 7) % 5);
       const kind = i % 2 === 0 ? 0 : 1;
       grass.stamp(x, y - 1, ...blades[kind]);
-      stocks.stamp(x, y + 2, ...roots[kind]);
+      if (!rootless) stocks.stamp(x, y + 2, ...roots[kind]);
     }
   }
   const cover = snowed.map(([left, right]) => bank(left, right, y, growth.snow)).join('');
   return group('turf', [
-    path('roots', stocks.path, { fill: 'none', stroke: ink.ground.soil.hatch, 'stroke-width': 0.8 }),
+    ...(rootless
+      ? []
+      : [path('roots', stocks.path, { fill: 'none', stroke: ink.ground.soil.hatch, 'stroke-width': 0.8 })]),
     // Snow lies on the grass and hides it.
     cover === ''
       ? path('blades', grass.path, { fill: 'none', stroke: ink.grass, 'stroke-width': 1.1 })

@@ -56,7 +56,17 @@ export function drawGround(
   const tints = layers.map((layer) => tint(layer, frame));
   const lines = layers.map((layer) => {
     const { key, look, top, bottom } = layer;
-    const from = [look.ground, look.pattern, top, bottom, hole.casedTo, hole.openHalf, frame];
+    const from = [
+      look.ground,
+      look.pattern,
+      top,
+      bottom,
+      hole.casedTo,
+      hole.openHalf,
+      hole.casedHalf,
+      hole.foot,
+      frame,
+    ];
     return recall(`${key}/hatch`, from, () => lineWork(layer, hole, frame));
   });
   const contacts = layers.slice(1).map((layer) => contact(layer, frame));
@@ -72,13 +82,18 @@ function tint({ key, look, top, bottom }: GroundLayer, { left, right, ink }: Sec
 }
 
 function lineWork({ key, look, top, bottom }: GroundLayer, hole: Hole, frame: SectionFrame): Shape | null {
-  const { left, right, axis, holeHalf, ink, theme } = frame;
-  const foot = Math.min(bottom, Math.max(top, hole.casedTo));
+  const { left, right, axis, ink, theme } = frame;
+  const cased = Math.min(bottom, Math.max(top, hole.casedTo));
+  const foot = Math.min(bottom, Math.max(cased, hole.foot));
   const beside = (half: number, from: number, to: number): Box[] => [
     { left, right: axis - half, top: from, bottom: to },
     { left: axis + half, right, top: from, bottom: to },
   ];
-  const boxes = [...beside(holeHalf, top, foot), ...beside(hole.openHalf, foot, bottom)];
+  const boxes = [
+    ...beside(hole.casedHalf, top, cased),
+    ...beside(hole.openHalf, cased, foot),
+    ...beside(0, foot, bottom),
+  ];
   return hatchShape(
     `${key}/hatch`,
     look,
@@ -101,19 +116,27 @@ export function spreadFor({ left, right, top, bottom }: Box, closeArea: number):
   return Math.min(2, Math.max(1, Math.sqrt(((right - left) * (bottom - top)) / closeArea)));
 }
 
-/** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it. */
+/** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it, nothing under the hole. */
 interface Hole {
+  /** px */
+  readonly casedHalf: number;
   /** y */
   readonly casedTo: number;
   /** px */
   readonly openHalf: number;
+  /** y */
+  readonly foot: number;
 }
 
 function holeOf({ facts, bore }: Solution, frame: SectionFrame): Hole {
   const last = bore[bore.length - 1];
   const open = last?.kind === 'openHole' ? last : undefined;
-  if (open === undefined) return { casedTo: frame.y(facts.well.depth), openHalf: 0 };
-  return { casedTo: frame.y(open.top), openHalf: open.outsideRadius * frame.kx + 3 };
+  const foot = frame.y(Math.max(facts.well.depth, facts.well.bottom));
+  // Round a driven casing the ground was never opened.
+  const driven = facts.well.intake.kind === 'driven point';
+  const casedHalf = driven ? (bore[0]?.outsideRadius ?? 0) * frame.kx + 3 : frame.holeHalf;
+  if (open === undefined) return { casedHalf, casedTo: frame.y(facts.well.depth), openHalf: 0, foot };
+  return { casedHalf, casedTo: frame.y(open.top), openHalf: open.outsideRadius * frame.kx + 3, foot };
 }
 
 /** The pattern of one layer as one path; null where nothing of it fits. */

@@ -5,6 +5,9 @@ import type { Shape } from '../scene.ts';
 import { within, type SectionFrame } from './frame.ts';
 import { housePlace } from './house.ts';
 
+/** As deep as roots are drawn [px]: on a frost line that runs higher they would read as one mark with it. */
+const ROOTS_PX = 10;
+
 /** @param frozen  the ground is frozen today, if only a little */
 export function drawSectionTurf({ facts, values, parts }: Solution, frame: SectionFrame, frozen = true): Shape[] {
   const { left, right, axis, kx, holeHalf, ink } = frame;
@@ -27,6 +30,7 @@ export function drawSectionTurf({ facts, values, parts }: Solution, frame: Secti
             ]
           : [],
       y: frame.y(0),
+      rootless: (values.frostDepth ?? 0) > 0 && (values.frostDepth ?? 0) * frame.k < ROOTS_PX,
     }),
   ];
 }

@@ -80,4 +80,11 @@ test('under the foot of a hole the ground is whole, in the details as in the sec
   const lines = pathPoints(find(drawing.shapes, `ground > layer/${material} > lines`).d ?? '');
   const under = lines.filter(([x, y]) => y > foot && x > pump.x && x < pump.x + pump.width);
   expect(under.length).toBeGreaterThan(0);
+  const section = scene.frames.find(({ view }) => view === 'O')!;
+  const k = section.height / (section.bottomDepth - section.topDepth);
+  const below = section.y + (solution.facts.well.bottom - section.topDepth) * k;
+  const last = solution.facts.well.layers.length;
+  const axis = number(find(scene.shapes, 'string > pumpBody > outline'), 'x');
+  const strokes = pathPoints(find(scene.shapes, `layer/${last - 1}/hatch`).d ?? '');
+  expect(strokes.some(([x, y]) => y > below && x > axis - 14 && x < axis + 40)).toBe(true);
 });
