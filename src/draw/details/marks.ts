@@ -35,7 +35,9 @@ export function drawMarks(
     if (part === undefined || part.bottom < box.top + 4 || part.top > box.bottom - 4) return;
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
-    const y = Math.min(Math.max(part.signAt ?? (top + bottom) / 2, box.top + edge), box.bottom - edge);
+    // Under an adapter hangs the pipe, which has signs of its own.
+    const middle = part.kind === 'pitlessAdapter' ? top : (top + bottom) / 2;
+    const y = Math.min(Math.max(part.signAt ?? middle, box.top + edge), box.bottom - edge);
     const wanted = Math.max(besides(part, y, pen.x(0)), box.left + edge);
     const free = freePlace(wanted, y, marks, { clear, bodies, lines, leaders }, box);
     if (free === null) return;
@@ -136,7 +138,7 @@ interface Place {
 /** Does a sign here cover the part? What hangs askew is met where it is at that height. */
 function isOver({ left, right, top, bottom, middleAt }: Placed, x: number, y: number): boolean {
   const half = MARK_PX / 2;
-  if (y + half <= top || y - half >= bottom) return false;
+  if (y + half <= top || y - half + POINT_PX >= bottom) return false;
   const wide = (right - left) / 2;
   return Math.abs((middleAt?.(y) ?? left + wide) - x) < wide + half - TOUCH_PX;
 }
@@ -145,6 +147,8 @@ function isOver({ left, right, top, bottom, middleAt }: Placed, x: number, y: nu
 const NEAR_COLUMNS = 2;
 /** Signs have no corners: so far they may seem to reach into a part [px]. */
 const TOUCH_PX = 2;
+/** And with their tops, which are round or come to a point, so far [px]. */
+const POINT_PX = 4;
 
 /** What a sign covers. */
 export function signBox({ x, y, size }: MarkPlace): Box {
@@ -158,7 +162,7 @@ const NEAR_PX = 18;
 /** Where there is no room left of the part for all of them, they stand over and under one another: rather than on it [px]. */
 const STACKED_PX = 2 * MARK_PX + 4;
 /** Places are tried this far from each other [px]. */
-const ROW_PX = 4;
+const ROW_PX = 2;
 
 /** Left of a part; the pipe's is on its other side, where neither cable nor rope hangs, and a wall's is outside its left half. */
 function besides({ kind, left, right, middleAt }: Placed, y: number, axis: number): number {

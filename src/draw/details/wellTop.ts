@@ -59,7 +59,7 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
   );
 }
 
-/** What of the adapter must be seen beside a figure [px]. */
+/** What of the adapter must be seen beside a figure, and over its outlet [px]. */
 const ADAPTER_PX = 24;
 
 /** The rule on adapter and frost. */
@@ -83,9 +83,10 @@ function frostClearance({ solution, frame, pen, box }: DetailContext, leaders: r
   const wide = dimensionWidth(words, type);
   const casing = facts.well.casings[0];
   const wall = pen.x((casing?.insideDiameter ?? 0.15) / 2);
-  // In a casing with no room for it the figure would lie over the adapter: it stands outside, on the cable's side.
+  // In a narrow casing, close over the adapter, the figure would lie on it: it stands outside, on the cable's side.
   const outside = pen.x(-(casing?.outsideDiameter ?? 0.16) / 2) - 4 - wide / 2;
-  const figureX = wall - cable < wide + ADAPTER_PX ? outside : Math.max(x, cable + wide / 2);
+  const isClose = wall - cable < wide + ADAPTER_PX && gap * pen.down < 2 * ADAPTER_PX;
+  const figureX = isClose ? outside : Math.max(x, cable + wide / 2);
   return [
     drawDimension('frostClearance', {
       x,

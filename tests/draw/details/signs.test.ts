@@ -15,8 +15,9 @@ const BODIES: readonly PartKind[] = [
   'seal',
 ];
 
-/** Two pixels of a sign may lie over an edge: it is round, or has no upper corners. */
+/** Two pixels of a sign may lie over an edge, and four of its top: that is round, or comes to a point. */
 const TOUCH = 2;
+const POINT = 4;
 
 function covered({ marks, hits }: DetailScene): string[] {
   return marks.flatMap(({ number, x, y, size }) =>
@@ -24,7 +25,7 @@ function covered({ marks, hits }: DetailScene): string[] {
       .filter(({ kind }) => BODIES.includes(kind))
       .filter((part) => {
         const across = Math.min(part.x + part.width, x + size / 2) - Math.max(part.x, x - size / 2);
-        const down = Math.min(part.y + part.height, y + size / 2) - Math.max(part.y, y - size / 2);
+        const down = Math.min(part.y + part.height, y + size / 2) - Math.max(part.y, y - size / 2 + POINT - TOUCH);
         return across > TOUCH && down > TOUCH;
       })
       .map(({ part }) => `${number} on ${part}`),
