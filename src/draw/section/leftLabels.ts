@@ -228,6 +228,7 @@ export function drawLayerNames(
 
 /** Two lines where the layer is thick enough and whole words fit; else the same with words cut as drillers cut them; else what fits on one. */
 function linesFor(name: string, room: number, size: number, thickness: number, type: Measure): string[] {
+  if (type.width(name, size) <= room) return [name];
   return (
     wholeLines(name, room, size, thickness, type) ??
     wholeLines(inBrief(name, room, size, type), room, size, thickness, type) ?? [type.shorten(name, room, size)]
