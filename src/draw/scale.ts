@@ -1,5 +1,5 @@
 /** Depths to pixels, and the ticks beside them. */
-import { scaleLinear } from 'd3-scale';
+import { ticks as ticksBetween } from 'd3-array';
 import type { Metres } from '../model/si.ts';
 import { feet, toFeet } from '../model/units.ts';
 import type { View } from './view.ts';
@@ -37,9 +37,8 @@ export function depthTicks(scale: DepthScale, units: View['units'], spacing: num
   const from = toUnit(scale.topDepth);
   const to = toUnit(scale.bottomDepth);
   const count = Math.max(2, ((scale.bottomDepth - scale.topDepth) * scale.k) / spacing);
-  const axis = scaleLinear().domain([from, to]);
   // Half a foot and a decimetre are the finest steps with a figure: nobody measures a well closer from its top.
-  const major = axis.ticks(Math.min(count, (to - from) / FINEST[units]));
+  const major = ticksBetween(from, to, Math.min(count, (to - from) / FINEST[units]));
   const named = new Set(major);
   const step = (major[1] ?? to) - (major[0] ?? from);
   const minor = step * scale.k * fromUnit(1) >= 24 ? between(major, step, from, to) : major;

@@ -116,7 +116,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     bottomDepth,
     widthFactor: factor,
     k: pen.down,
-    looks: same('detailLooks', { ...looks, widthFactor: factor, tickStep: step }),
+    looks: same('detailLooks', { pumpOpen: looks.pumpOpen, bands: looks.bands, widthFactor: factor, tickStep: step }),
     shapes,
     marks: marked.marks,
     hits: hitsOf(placed, box, frame),

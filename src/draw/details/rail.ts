@@ -1,5 +1,5 @@
 /** The depth rail inside a detail: a quiet strip with its own ticks. */
-import { feet, show } from '../../model/units.ts';
+import { decimals, feet } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import { Pen as LinePen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
@@ -31,7 +31,7 @@ const LEAST_MINOR_PX = 12;
 
 /** Width of the longest figure as far as this depth: a deep well has no room for tenths. */
 function widest(depth: number, step: number, type: Measure): number {
-  const whole = String(Math.floor(Math.abs(depth)));
+  const whole = decimals(Math.floor(Math.abs(depth)), 0);
   return type.width(`${depth < 0 ? '\u2212' : ''}${whole}${step < 1 ? '.8' : ''}`, SIZE);
 }
 
@@ -75,18 +75,15 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
       if (isShown(minor)) ticks.stroke(x + RAIL_PX - 3, minor, x + RAIL_PX, minor);
     }
     if (n < first || !isShown(at) || at > y + height - 6) continue;
-    const words = String(Math.round(n * step * 10) / 10);
+    const words = decimals(n * step, 1);
     ticks.stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
     texts.push(textWith(`at ${words}`, { x: x + RAIL_PX - 8, y: at + 4 }, words.replace('-', '\u2212')));
   }
-  const unitWord = show(units)
-    .depth(0)
-    .replace(/^[\d.,\s\u00a0]+/, '');
   return group('rail', [
     rect('strip', x, y, RAIL_PX, height, { fill: ink.paper }),
     path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair }),
     path('ticks', ticks.path, { stroke: ink.ink }),
     group('figures', texts, { 'font-size': size, fill: ink.ink2, 'text-anchor': 'end' }),
-    text('unit', x + 5, y + 13, unitWord, { size: 11, fill: ink.ink2 }),
+    text('unit', x + 5, y + 13, units === 'us' ? 'ft' : 'm', { size: 11, fill: ink.ink2 }),
   ]);
 }

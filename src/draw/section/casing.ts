@@ -5,6 +5,7 @@ import type { BoreStretch, Solution } from '../../model/solution.ts';
 import { entryArrows } from '../parts/entries.ts';
 import { PACK_OVER_SCREEN } from '../parts/grout.ts';
 import { block, stroke } from '../parts/outline.ts';
+import { joined } from '../joined.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polygon, rect, tenth, type Point } from '../shapes.ts';
 import { ANNULUS, within, type SectionFrame } from './frame.ts';
@@ -82,17 +83,15 @@ function gravelPack({ facts, bore }: Solution, outside: number, frame: SectionFr
   const inner = Math.min(...lining);
   const widest = Math.min(outside - LEAST_PACK, Math.max(...lining) + 1);
   const { axis, ink } = frame;
-  const columns = [0.3, 0.75].flatMap((share, i) =>
-    [-1, 1].map((side) => {
-      const x = axis + side * (widest + (outside - widest) * share);
-      return stroke(x, from + 2 + 2.5 * i, x, to);
-    }),
-  );
+  const column = (share: number, top: number): string => {
+    const off = widest + (outside - widest) * share;
+    return stroke(axis - off, top, axis - off, to) + stroke(axis + off, top, axis + off, to);
+  };
   return [
     path('pack', block(axis - outside, from, axis - inner, to) + block(axis + inner, from, axis + outside, to), {
       fill: ink.gravelPack,
     }),
-    path('grains', columns.join(''), {
+    path('grains', column(0.3, from + 2) + column(0.75, from + 4.5), {
       stroke: ink.ground.gravel.hatch,
       'stroke-width': 1.5,
       'stroke-dasharray': '1.5 3.5',
@@ -103,7 +102,7 @@ function gravelPack({ facts, bore }: Solution, outside: number, frame: SectionFr
 export function drawCasings(solution: Solution, frame: SectionFrame): Shape[] {
   const { casings, intake, bottom } = solution.facts.well;
   const ends = casings.map((casing) => casing.bottom ?? intake.screens[0]?.top ?? bottom);
-  const shapes = casings.flatMap((casing, i) => [
+  const shapes = casings.map((casing, i) => [
     ...pipeWalls(
       `casing/${i}`,
       casing.top,
@@ -118,7 +117,7 @@ export function drawCasings(solution: Solution, frame: SectionFrame): Shape[] {
     ),
     ...shoe(casing, i, frame),
   ]);
-  return [group('casing', [...shapes, ...liningBelow(solution, ends, frame)])];
+  return [group('casing', joined([...shapes, liningBelow(solution, ends, frame)]))];
 }
 
 interface Pipe {
@@ -167,7 +166,7 @@ function shoe(casing: CasingFacts, index: number, frame: SectionFrame): Shape[] 
 function liningBelow({ bore, facts }: Solution, ends: readonly Metres[], frame: SectionFrame): Shape[] {
   const material = facts.well.casings.some((casing) => casing.material === 'PVC') ? 'PVC' : 'steel';
   const driven = facts.well.intake.kind === 'driven point';
-  const lining = bore.flatMap((stretch, i) => {
+  const lining = bore.map((stretch, i) => {
     if (stretch.kind === 'screen') return screen(stretch, `screen/${i}`, driven, frame);
     const covered = facts.well.casings.some(
       (casing, j) => casing.top <= stretch.top && (ends[j] ?? 0) >= stretch.bottom,
@@ -186,7 +185,7 @@ function liningBelow({ bore, facts }: Solution, ends: readonly Metres[], frame: 
       frame,
     );
   });
-  return driven ? [...lining, drivePoint(bore, facts.well.bottom, frame)] : lining;
+  return joined(driven ? [...lining, [drivePoint(bore, facts.well.bottom, frame)]] : lining);
 }
 
 /** The hardened tip that opened the way. */

@@ -197,8 +197,10 @@ export function drawLayerNames(
 ): Shape[] {
   const shapes: Shape[] = [];
   const rest = restLevel === null ? null : frame.y(restLevel);
-  const dashes =
-    rest === null ? [] : [{ left: frame.left, right: frame.axis, top: rest - DASHES, bottom: rest + DASHES }];
+  const kept =
+    rest === null
+      ? taken
+      : [{ left: frame.left, right: frame.axis, top: rest - DASHES, bottom: rest + DASHES }, ...taken];
   const x = frame.left + 7;
   const room = frame.axis - frame.holeHalf - 6 - x;
   for (const layer of layers) {
@@ -208,8 +210,7 @@ export function drawLayerNames(
     const width = Math.max(...lines.map((each) => frame.type.width(each, size)));
     const height = lines.length * (size + 1) + 3;
     const y =
-      freeHeight(layer, x, width, height, [...dashes, ...taken], frostFoot) ??
-      (rest === null ? null : freeHeight(layer, x, width, height, taken, frostFoot));
+      freeHeight(layer, x, width, height, kept, frostFoot) ?? freeHeight(layer, x, width, height, taken, frostFoot);
     if (y === null) continue;
     const { fill } = frame.ink.ground[layer.look.ground];
     shapes.push(

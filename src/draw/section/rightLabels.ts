@@ -30,9 +30,9 @@ interface Words {
 }
 
 /** The words, the short ones, or nothing: whatever the room takes. */
-function fitting(each: Words, room: number, type: Measure): Words[] {
-  if (type.width(each.words, 11.5) <= room) return [each];
-  return type.width(each.short, 11.5) <= room ? [{ ...each, words: each.short }] : [];
+function fitting(each: Words, room: number, type: Measure): Words | null {
+  if (type.width(each.words, 11.5) <= room) return each;
+  return type.width(each.short, 11.5) <= room ? { ...each, words: each.short } : null;
 }
 
 /** Inflows and dimensions; their words keep clear of each other and of every level line. */
@@ -48,7 +48,8 @@ export function drawRightLabels(
   const dimension = drawdownWords(solution, frame);
   const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)]
     .filter(({ y }) => isSeen(frame, frame.depthAt(y)))
-    .flatMap((each) => fitting(each, room, frame.type));
+    .map((each) => fitting(each, room, frame.type))
+    .filter((each) => each !== null);
   const { levels } = solution;
   const shapes = [...recall('drawdown', [levels, frame], () => drawdownDimension(solution, frame))];
   const items = [
