@@ -26,10 +26,10 @@ module.exports = {
       to: { path: '^src/(app|embed|cli|lib)' },
     },
     {
-      name: 'draw-imports-only-d3',
+      name: 'draw-imports-only-d3-array',
       severity: 'error',
       from: { path: '^src/draw' },
-      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/(@types/)?d3-(scale|shape)' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/(@types/)?d3-array' },
     },
     {
       name: 'node-only-in-cli',
