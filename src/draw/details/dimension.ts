@@ -4,7 +4,7 @@ import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import { stroke } from '../parts/outline.ts';
-import { pxText } from '../tenths.ts';
+import { nextTenths, pxText } from '../tenths.ts';
 import { isClear, nearestFree } from './leaders.ts';
 
 export interface DimensionPlace {
@@ -94,5 +94,12 @@ function figurePlace(
   return null;
 }
 
-const head = (x: number, y: number, down: 1 | -1): string =>
-  `M${pxText(x)} ${pxText(y)}l${-ARROW * 0.6} ${ARROW * 1.6 * down}h${ARROW * 1.2}z`;
+/** An arrow's head from its point on: its sides run down from it, or up. */
+const sidesOf = (down: 1 | -1): string =>
+  `l${pxText(-ARROW * 0.6)}${nextTenths(Math.round(ARROW * 16 * down))}h${pxText(ARROW * 1.2)}z`;
+const SIDES_DOWN = sidesOf(1);
+const SIDES_UP = sidesOf(-1);
+
+function head(x: number, y: number, down: 1 | -1): string {
+  return `M${pxText(x)} ${pxText(y)}${down === 1 ? SIDES_DOWN : SIDES_UP}`;
+}

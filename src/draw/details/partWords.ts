@@ -202,7 +202,7 @@ const SAYINGS: Readonly<Record<string, Saying>> = {
     };
   },
   inflow: ({ facts }, { percent, depth }, _part, key) => {
-    const inflow = facts.well.inflows?.[Number(key.split('/')[1]) - 1];
+    const inflow = facts.well.inflows?.[Number(key.slice(key.indexOf('/') + 1)) - 1];
     if (inflow === undefined) return { name: 'Inflow', note: '', weight: 2 };
     return {
       name: `Inflow at ${depth(inflow.depth)}`,

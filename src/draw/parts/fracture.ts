@@ -31,6 +31,19 @@ const COURSE: readonly Point[] = [
   [1, -0.11],
 ];
 
+/** Round the gap, along its upper lip outwards and back along the lower one; how far each is from the course, in shares of how far it gapes. */
+const LIPS: readonly (readonly [out: number, rise: number, apart: number])[] = [
+  ...COURSE.map(([out, rise]) => [out, rise, -openingAt(out)] as const),
+  ...COURSE.slice(0, -1)
+    .reverse()
+    .map(([out, rise]) => [out, rise, openingAt(out)] as const),
+];
+
+/** It closes outwards: half of what is left of it. */
+function openingAt(out: number): number {
+  return 0.5 * (1 - out) ** 0.7;
+}
+
 /** Hair cracks: two that leave the gap at its bends, one beside it. */
 const HAIR: readonly (readonly Point[])[] = [
   [
@@ -72,19 +85,19 @@ const wall = ({ left, right }: FracturePlace, side: 1 | -1): number => (side < 0
 
 function gap(place: FracturePlace, side: 1 | -1): string {
   const { y, long, gape } = place;
-  const lip = (up: 1 | -1): Point[] =>
-    COURSE.map(([out, rise]) => [
-      wall(place, side) + side * out * long,
-      y + rise * long - up * gape * 0.5 * (1 - out) ** 0.7,
-    ]);
-  return straight([...lip(1), ...lip(-1).reverse().slice(1)], false);
+  const from = wall(place, side);
+  return straight(
+    LIPS.map(([out, rise, apart]): Point => [from + side * out * long, y + rise * long + apart * gape]),
+    false,
+  );
 }
 
 function hair(place: FracturePlace, side: 1 | -1): string {
   const { y, long } = place;
+  const from = wall(place, side);
   return HAIR.map((crack) =>
     straight(
-      crack.map(([out, down]): Point => [wall(place, side) + side * out * long, y + down * long]),
+      crack.map(([out, down]): Point => [from + side * out * long, y + down * long]),
       false,
     ),
   ).join('');

@@ -89,6 +89,7 @@ function bank(left: number, right: number, y: number, deep: number): string {
   const drifts = Math.round((right - left) / DRIFT);
   if (drifts < 1) return '';
   const long = tenth((right - left) / drifts);
-  const waves = `q${pxText(long / 2)}-2.5 ${long} 0${`t${long} 0`.repeat(drifts - 1)}`;
+  const written = pxText(long);
+  const waves = `q${pxText(long / 2)}-2.5 ${written} 0${`t${written} 0`.repeat(drifts - 1)}`;
   return `M${pxText(left)} ${pxText(y - 1.7)}v-${deep}${waves}v${deep}`;
 }

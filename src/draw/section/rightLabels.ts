@@ -204,9 +204,10 @@ export interface MarkDrawing {
 
 /** Each finding's sign stands at its depth beside the hole; signs that would touch step apart, tied to their place. */
 export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { recall }: Memory): MarkDrawing {
-  const known = findings.flatMap((finding, i) =>
-    finding.depth === null ? [] : [{ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) }],
-  );
+  const known: { number: number; finding: Finding; anchor: number }[] = [];
+  findings.forEach((finding, i) => {
+    if (finding.depth !== null) known.push({ number: i + 1, finding, anchor: within(frame, frame.y(finding.depth)) });
+  });
   const room = frame.bottom - frame.top - 4 + MARK_GAP;
   const size = Math.max(LEAST_MARK, Math.min(MARK_SIZE, room / known.length - MARK_GAP));
   const placed = worst(known, Math.floor(room / (size + MARK_GAP) + 1e-9)).sort(
