@@ -135,7 +135,7 @@ function endLabels(band: Band, from: number, to: number, bar: number, frame: Sec
   const end = (key: string, y: number, word: string, metres: number, why: string, side: 1 | -1): EndLabel[] => {
     const value = `${words ? `${word} ` : ''}${hold(depth(metres))}`;
     if (type.width(value, 12, 600) > room) return [];
-    const reason = room < 58 ? [] : type.wrap(why, room, 11, 400, 2);
+    const reason = room < 58 ? [] : reasonLines(why, room, type);
     const lines = [value, ...reason];
     const height = lines.length * LINE_HEIGHT + 3;
     const width = Math.max(type.width(value, 12, 600), ...reason.map((each) => type.width(each, 11)));
@@ -147,6 +147,12 @@ function endLabels(band: Band, from: number, to: number, bar: number, frame: Sec
     ...(isSeen(frame, first) ? end(`${band.setting}/from`, from, 'from', first, band.fromLabel, 1) : []),
     ...(isSeen(frame, last) ? end(`${band.setting}/to`, to, 'to', last, band.toLabel, -1) : []),
   ];
+}
+
+/** A figure and what it counts stay on one line: "12 AWG". */
+function reasonLines(why: string, room: number, type: Measure): string[] {
+  const words = type.width(why, 11) <= room ? why : why.replace(/\d [%A-Za-z]+/g, hold);
+  return type.wrap(words, room, 11, 400, 2);
 }
 
 function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFrame): Shape {
