@@ -232,15 +232,16 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
   ];
   if (last) {
     const floor = screens[0]?.top ?? well.bottom;
+    const pipe = well.casings.length > 1 ? 'liner' : 'casing';
     handles.push({
       id: 'casingBottom',
-      label: 'Casing bottom',
+      label: pipe === 'liner' ? 'Liner bottom' : 'Casing bottom',
       path: `${lastCasingPath(plan, well.casings.length)}.bottom`,
       depth: last.bottom ?? floor,
       known: last.bottom !== null,
       locked: last.bottom === null ? NOT_KNOWN : null,
       min: Math.max(last.top, 0) + feet(1),
-      minWhy: 'the casing needs some length',
+      minWhy: `the ${pipe} needs some length`,
       max: floor,
       maxWhy: screens.length > 0 ? 'it meets the screen' : 'it meets the bottom',
       ink: 'casing',

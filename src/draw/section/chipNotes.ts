@@ -83,9 +83,12 @@ export const CHIP_LOOKS: Readonly<Record<string, ChipLook | undefined>> = {
   casingBottom: {
     parts: ['casing', 'grout'],
     weight: 2,
-    notes: ({ facts }, show) => [
-      say(facts.well.groutBottom === null ? 'grout not known' : `grout to ${hold(show.depth(facts.well.groutBottom))}`),
-    ],
+    notes: ({ facts: { well } }, show) => {
+      const liner = well.casings.length > 1 ? well.casings.at(-1) : undefined;
+      // Grout is round the outer casing.
+      if (liner !== undefined) return [liner.top > 0 ? say(`from ${hold(show.depth(liner.top))}`) : null];
+      return [say(well.groutBottom === null ? 'grout not known' : `grout to ${hold(show.depth(well.groutBottom))}`)];
+    },
   },
   screenTop: { parts: ['screen'], weight: 2, notes: () => [] },
   screenBottom: { parts: [], weight: 2, notes: () => [] },

@@ -42,7 +42,7 @@ function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipW
   return {
     handle: handle.id,
     name: handle.label,
-    short: SHORT[kindOfKey(handle.id)] ?? handle.label,
+    short: SHORT[handle.label] ?? SHORT[kindOfKey(handle.id)] ?? handle.label,
     value: handle.known ? hold((look?.value ?? defaultValue)(handle.depth, show)) : '?',
     notes: shown.slice(0, 2),
     depth: handle.known ? handle.depth : placeOfUnknown(handle.id, solution),
@@ -65,6 +65,7 @@ function placeOfUnknown(handle: string, { facts, levels }: Solution): Metres {
   return bottom * 0.6;
 }
 
+/** By the handle's name where that tells more, else by what it moves. */
 const SHORT: Readonly<Record<string, string | undefined>> = {
   casingHeight: 'Top',
   frostDepth: 'Frost',
@@ -73,6 +74,7 @@ const SHORT: Readonly<Record<string, string | undefined>> = {
   pumpingLevel: 'Pumping',
   pumpSetting: 'Pump',
   wellBottom: 'Bottom',
+  'Liner bottom': 'Liner',
   casingBottom: 'Casing',
   screenTop: 'Scr. top',
   screenBottom: 'Scr. end',

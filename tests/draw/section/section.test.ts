@@ -295,3 +295,22 @@ test('where even balloons have no room, the least important chips are counted: "
   expect(column.length + hidden).toBe(scene.scales.chips.length);
   expect(column.map(({ handle }) => handle)).toEqual(expect.arrayContaining(['pumpSetting', 'staticLevel']));
 });
+
+test('the lowest pipe of a hole is called by its name: a liner in a casing, the casing alone', () => {
+  const plan = sample('tamarack-ridge');
+  const outer = { material: 'steel', size: '6 in', bottom: '90 ft', height: '16 in' };
+  const liner = { material: 'PVC', size: '4 in', top: '80 ft', bottom: '215 ft' };
+  const wordsOf = (casings: readonly unknown[], width: number): string[] =>
+    flat(
+      picture(planOf({ ...plan, well: { ...(plan['well'] as object), casing: undefined, casings } }), {
+        width,
+        sheet: 'section',
+      }).scene.shapes,
+    ).flatMap(({ shape }) => shape.text ?? []);
+  const lined = wordsOf([outer, liner], 700);
+  expect(lined).toContain('Liner bottom');
+  expect(lined).toContain('from 80\u00A0ft');
+  expect(lined).not.toContain('Casing bottom');
+  expect(wordsOf([outer, liner], 320)).toContain('Liner');
+  expect(wordsOf([outer], 700)).toContain('Casing bottom');
+});
