@@ -82,6 +82,8 @@ test('what cannot be read stays in the field, is not applied, and says how to wr
 });
 
 test('an impossible depth is not applied; the nearest possible one is a click away', async ({ page }) => {
+  const faults: Error[] = [];
+  page.on('pageerror', (fault) => faults.push(fault));
   await chip(page, 'Pump intake').focus();
   await page.keyboard.press('Enter');
   await page.keyboard.type('300 ft');
@@ -89,6 +91,9 @@ test('an impossible depth is not applied; the nearest possible one is a click aw
   await expect(page.getByText('Not applied.')).toBeVisible();
   await page.getByRole('button', { name: 'Use 218 ft 6 in' }).click();
   await expect.poll(() => heard(page, 'Pump intake')).toContain('218 ft 6 in');
+  await expect(chip(page, 'Pump intake')).toBeFocused();
+  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('218.5 ft');
+  expect(faults).toEqual([]);
 });
 
 test('the steppers beside the field move one step', async ({ page }) => {
