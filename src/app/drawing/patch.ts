@@ -14,7 +14,7 @@ interface Node {
   readonly element: SVGElement;
   /** The text of a shape that has text: kept apart from its element children. */
   text: Text | null;
-  children: Map<string, Node>;
+  children: readonly Node[];
 }
 
 export interface Patcher {
@@ -24,7 +24,7 @@ export interface Patcher {
 
 /** @param root  an empty element of the SVG namespace that nobody else fills */
 export function createPatcher(root: Element): Patcher {
-  let nodes = new Map<string, Node>();
+  let nodes: readonly Node[] = [];
   return {
     patch(shapes) {
       nodes = patchChildren(root, null, nodes, shapes);
@@ -32,53 +32,54 @@ export function createPatcher(root: Element): Patcher {
   };
 }
 
+/** @param old  in the order in which they stand */
 function patchChildren(
   parent: Element,
   after: ChildNode | null,
-  old: Map<string, Node>,
+  old: readonly Node[],
   shapes: readonly Shape[],
-): Map<string, Node> {
+): readonly Node[] {
   if (updateInPlace(old, shapes)) return old;
-  const next = new Map<string, Node>();
-  for (const shape of shapes) {
-    const found = old.get(shape.key);
-    next.set(
-      shape.key,
-      found !== undefined && found.shape.tag === shape.tag ? update(found, shape) : create(parent.ownerDocument, shape),
-    );
-  }
+  const byKey = new Map(old.map((node) => [node.shape.key, node]));
+  const next = shapes.map((shape) => {
+    const found = byKey.get(shape.key);
+    return found !== undefined && found.shape.tag === shape.tag
+      ? update(found, shape)
+      : create(parent.ownerDocument, shape);
+  });
   // What is gone leaves first, so that what stays is not moved past it.
-  for (const [key, node] of old) if (next.get(key) !== node) node.element.remove();
+  const kept = new Set(next);
+  for (const node of old) if (!kept.has(node)) node.element.remove();
   let previous = after;
-  for (const node of next.values()) {
+  for (const { element } of next) {
     const here = previous === null ? parent.firstChild : previous.nextSibling;
-    if (here !== node.element) parent.insertBefore(node.element, here);
-    previous = node.element;
+    if (here !== element) parent.insertBefore(element, here);
+    previous = element;
   }
   return next;
 }
 
-/** The same keys in the same order, as in nearly every frame of a drag: nothing is inserted, moved or removed. */
-function updateInPlace(nodes: Map<string, Node>, shapes: readonly Shape[]): boolean {
-  if (nodes.size !== shapes.length) return false;
-  let i = 0;
-  for (const [key, node] of nodes) {
-    const shape = shapes[i++];
-    if (shape === undefined || shape.key !== key || shape.tag !== node.shape.tag) return false;
-  }
-  i = 0;
-  for (const node of nodes.values()) {
-    const shape = shapes[i++];
-    if (shape !== undefined && shape !== node.shape) update(node, shape);
-  }
-  return true;
+/**
+ * The same keys in the same order, as in nearly every frame of a drag: nothing is inserted, moved or removed. Where
+ * that turns out not to be so, what was brought up to date until then is passed by when it is met again.
+ */
+function updateInPlace(nodes: readonly Node[], shapes: readonly Shape[]): boolean {
+  if (nodes.length !== shapes.length) return false;
+  return nodes.every((node, i) => {
+    const before = node.shape;
+    const shape = shapes[i];
+    if (shape === before) return true;
+    if (shape === undefined || shape.key !== before.key || shape.tag !== before.tag) return false;
+    update(node, shape);
+    return true;
+  });
 }
 
 function create(document: Document, shape: Shape): Node {
   const element = document.createElementNS(SVG, shape.tag);
   if (shape.d !== undefined) element.setAttribute('d', shape.d);
   for (const [name, value] of Object.entries(shape.attrs)) element.setAttribute(name, attributeText(name, value));
-  const node: Node = { shape, element, text: null, children: new Map() };
+  const node: Node = { shape, element, text: null, children: [] };
   writeText(node, shape.text);
   if (shape.children !== undefined) node.children = patchChildren(element, node.text, node.children, shape.children);
   return node;
