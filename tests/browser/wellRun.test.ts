@@ -62,9 +62,11 @@ test('the drawing says what it shows in place of the plan, and nothing where it 
 test('frost is told to the whole inch or centimetre, beside the depth that is planned for', () => {
   const frost = { reached: inches(31.4), thawed: 0 };
   expect(sayFrost(frost, show('us'))).toBe('frost 31 in');
-  expect(sayFrostOf(frost, well, show('us'))).toBe('frost 31 in of 48 in');
-  expect(sayFrostOf(frost, well, show('metric'))).toBe('frost 80 cm of 122 cm');
-  expect(sayFrostOf({ reached: inches(48), thawed: inches(12.2) }, well, show('us'))).toBe('thawed to 12 in of 48 in');
+  expect(sayFrostOf(frost, well.values.frostDepth, show('us'))).toBe('frost 31 in of 48 in');
+  expect(sayFrostOf(frost, well.values.frostDepth, show('metric'))).toBe('frost 80 cm of 122 cm');
+  expect(sayFrostOf({ reached: inches(48), thawed: inches(12.2) }, well.values.frostDepth, show('us'))).toBe(
+    'thawed to 12 in of 48 in',
+  );
   expect([0, 0.4, 1, 1.25, 2].map(saySeason)).toEqual([
     'Autumn, before the first frost',
     '40 % of the freezing season over',

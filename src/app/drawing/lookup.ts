@@ -122,15 +122,3 @@ function distanceTo(box: Rectangle, x: number, y: number): number {
 function inside(box: Rectangle, x: number, y: number): boolean {
   return x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
 }
-
-/** Two drawings place a chip and its level alike. */
-export function samePlace(one: ChipPlace, other: ChipPlace): boolean {
-  return (
-    one === other ||
-    (one.x === other.x &&
-      one.y === other.y &&
-      one.width === other.width &&
-      one.height === other.height &&
-      one.lineY === other.lineY)
-  );
-}

@@ -10,8 +10,10 @@ export interface Box {
   readonly upward?: boolean;
 }
 
-export function place({ x, y, width, height, upward }: Box): Attachment<HTMLElement> {
+/** @param boxOf  asked again whenever what it reads changes: the attachment itself stays */
+export function place(boxOf: () => Box): Attachment<HTMLElement> {
   return ({ style }) => {
+    const { x, y, width, height, upward } = boxOf();
     style.transform = `translate(${x}px, ${y}px)${upward === true ? ' translateY(-100%)' : ''}`;
     if (width !== undefined) style.width = `${width}px`;
     if (height !== undefined) style.height = `${height}px`;

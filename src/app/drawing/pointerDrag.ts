@@ -13,6 +13,7 @@ import { sayHandle } from '../words/handleWords.ts';
 import { Gesture, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
 import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
+import { sameFields } from './sameFields.ts';
 import { snapsFor } from './snaps.ts';
 
 export interface DragSurface {
@@ -41,6 +42,8 @@ interface Press {
   readonly downY: number;
   readonly slop: number;
   gesture: Gesture | null;
+  /** Where the level was asked to go last. */
+  reach: Reach | null;
   newest: PointerEvent;
 }
 
@@ -96,6 +99,7 @@ export class PointerDrag {
       downY: event.clientY,
       slop: event.pointerType === 'touch' ? SLOP.touch : SLOP.mouse,
       gesture: null,
+      reach: null,
       newest: event,
     };
     window.addEventListener('keydown', this.#escape, true);
@@ -161,6 +165,9 @@ export class PointerDrag {
       }),
       press.frame,
     );
+    // Between two steps of the level there is nothing new to draw.
+    if (press.reach !== null && sameFields(press.reach, reach)) return;
+    press.reach = reach;
     const moved = planWith(workspace, press.plan, press.solution, handle, reach.depth, reach.step);
     workspace.preview = moved.plan;
     workspace.held = {

@@ -28,22 +28,22 @@ export class Settings {
   }
 
   /** What the page wears now. */
-  get shade(): 'light' | 'dark' {
+  readonly shade: 'light' | 'dark' = $derived.by(() => {
     const chosen = this.theme === 'light' || this.theme === 'dark';
     // Forced colours are the system's whatever was chosen here, and the browser then calls them light or dark.
     return chosen && !this.#forced.current ? (this.theme as 'light' | 'dark') : this.#dark.current ? 'dark' : 'light';
-  }
+  });
 
   /** Strong contrast: chosen here, or asked for by the system, which leaves drawings alone when it forces colours. */
-  get contrast(): boolean {
-    return this.theme === 'contrast' || this.#moreContrast.current || this.#forced.current;
-  }
+  readonly contrast: boolean = $derived.by(
+    () => this.theme === 'contrast' || this.#moreContrast.current || this.#forced.current,
+  );
 
   /** What the drawing wears now. */
-  get drawn(): View['theme'] {
+  readonly drawn: View['theme'] = $derived.by(() => {
     if (!this.contrast) return this.shade;
     return this.shade === 'dark' ? 'contrast-dark' : 'contrast';
-  }
+  });
 
   keep(): void {
     const { units, theme, snapping } = this;

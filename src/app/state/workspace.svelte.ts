@@ -49,7 +49,6 @@ export class Workspace {
   history = $state.raw<History<Desk>>(startHistory(EMPTY_DESK));
   /** The plan as it would be if the pointer went up now. */
   preview = $state.raw<Plan | null>(null);
-  held = $state.raw<Held | null>(null);
   /** Key of a part, or the number of a finding. */
   lit = $state<string | null>(null);
   /** The handle whose field and steppers show. */
@@ -59,12 +58,19 @@ export class Workspace {
   /** The drawdown keeps its length when the static level moves (only where a level was measured). */
   drawdownLocked = $state(false);
 
-  /** Which handle is held and where it stood: unlike what is held, the same from frame to frame of a drag. */
-  readonly heldHandle = $derived(this.held?.handle.id ?? null);
-  readonly heldStart = $derived(this.held?.start ?? 0);
+  #held = $state.raw<Held | null>(null);
+  /**
+   * Which handle is held and where it stood: unlike what is held, the same from frame to frame of a drag. Kept beside
+   * it and not derived from it, so that what depends on them is left in peace by the frames between.
+   */
+  #heldHandle = $state<string | null>(null);
+  #heldStart = $state<Metres>(0);
   readonly desk = $derived(this.history.present);
   readonly plan = $derived(this.preview ?? this.history.present.plan);
-  readonly units: Units = $derived.by(() => this.settings.units ?? (this.plan?.units === 'metric' ? 'metric' : 'us'));
+  /** Of the plan before a drag, which changes no units: nearly every word on the page depends on them. */
+  readonly units: Units = $derived.by(
+    () => this.settings.units ?? (this.desk.plan?.units === 'metric' ? 'metric' : 'us'),
+  );
   readonly #solver = createSolver();
   readonly #placed: Solved | null = $derived(this.plan === null ? null : this.#solver.place(this.plan, this.units));
   /** What was found last while a level is dragged, and of what. */
@@ -91,6 +97,24 @@ export class Workspace {
     this.settings = settings;
     this.announcer = announcer;
     this.drafts = drafts;
+  }
+
+  get held(): Held | null {
+    return this.#held;
+  }
+
+  set held(held: Held | null) {
+    this.#held = held;
+    this.#heldHandle = held?.handle.id ?? null;
+    this.#heldStart = held?.start ?? 0;
+  }
+
+  get heldHandle(): string | null {
+    return this.#heldHandle;
+  }
+
+  get heldStart(): Metres {
+    return this.#heldStart;
   }
 
   /** Judges the level that is dragged where it stands now. */

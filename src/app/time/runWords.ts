@@ -1,6 +1,5 @@
 /** What is said of a well that is made to run. */
 import type { Metres, Seconds } from '../../model/si.ts';
-import type { Solution } from '../../model/solution.ts';
 import type { LevelCurve, Unknown } from '../../model/time/index.ts';
 import { inches, type Show } from '../../model/units.ts';
 import { sayTime } from './timeScale.ts';
@@ -14,8 +13,8 @@ export function sayFrost({ reached, thawed }: Frozen, show: Show): string {
 }
 
 /** "frost 31 in of 48 in" */
-export function sayFrostOf(frozen: Frozen, { values }: Solution, show: Show): string {
-  return `${sayFrost(frozen, show)} of ${show.small(values.frostDepth ?? frozen.reached)}`;
+export function sayFrostOf(frozen: Frozen, planned: Metres | null, show: Show): string {
+  return `${sayFrost(frozen, show)} of ${show.small(planned ?? frozen.reached)}`;
 }
 
 /** Where in the winter, by what is over of the freezing season and of the thaw behind it. */

@@ -56,6 +56,15 @@ export class WellRun {
   readonly #flowMoves = $derived.by(
     () => this.#time.playing || (this.pumping === true && this.pump === 'on' && !this.#clockStands),
   );
+  /** As planned for. */
+  readonly frostDepth: Metres | null = $derived.by(() => this.#solution().values.frostDepth);
+  /** Null where nobody knows how deep it freezes. */
+  readonly frozen: Frozen | null = $derived.by(() => {
+    const depth = this.frostDepth;
+    if (depth === null || depth <= 0) return null;
+    const { frostShare, thawShare } = sharesAt(this.season ?? SPRING);
+    return { reached: depth * frostShare, thawed: depth * thawShare };
+  });
   /** Water or valve move by themselves. */
   readonly pumpMoves: boolean = $derived.by(
     () => !this.#still() && !this.paused && (this.#flowMoves || this.#valve !== this.#valveRests),
@@ -91,14 +100,6 @@ export class WellRun {
   get isBlocked(): boolean {
     const { facts, parts } = this.#solution();
     return facts.string.arrow === 'down' && parts.some(({ kind }) => kind === 'checkValve');
-  }
-
-  /** Null where nobody knows how deep it freezes. */
-  get frozen(): Frozen | null {
-    const depth = this.#solution().values.frostDepth;
-    if (depth === null || depth <= 0) return null;
-    const { frostShare, thawShare } = sharesAt(this.season ?? SPRING);
-    return { reached: depth * frostShare, thawed: depth * thawShare };
   }
 
   /** From rest, at once or by the model's time. */
