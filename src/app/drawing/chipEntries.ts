@@ -1,26 +1,20 @@
 /** The chips of a sheet as they stand on the page: the same objects as long as a chip stands where it stood and says what it said. */
 import type { ChipPlace, Scene } from '../../draw/view.ts';
-import type { Handle } from '../../model/handles.ts';
+import type { HeardLevel } from './heardLevels.svelte.ts';
 import { sameFields } from './sameFields.ts';
 
-/** A level and what is heard of it. */
-export interface Saying {
-  readonly handle: Handle;
-  readonly words: string;
-}
-
-export interface ChipEntry extends Saying {
+export interface ChipEntry extends HeardLevel {
   readonly chip: ChipPlace;
 }
 
 /** Remembers the chips of the scene before, so that one which stands as it stood is left alone on the page. */
-export function createChipEntries(): (sayings: readonly Saying[], scene: Scene) => readonly ChipEntry[] {
+export function createChipEntries(): (levels: readonly HeardLevel[], scene: Scene) => readonly ChipEntry[] {
   let standing: ReadonlyMap<string, ChipEntry> = new Map();
-  return (sayings, { chips }) => {
+  return (levels, { chips }) => {
     const places = new Map(chips.map((chip) => [chip.handle, chip]));
     const entries = new Map<string, ChipEntry>();
     // In the order of the kinds, never of the depths: tabbing stays the same when levels cross.
-    for (const { handle, words } of sayings) {
+    for (const { handle, words } of levels) {
       const chip = places.get(handle.id);
       if (chip === undefined) continue;
       const last = standing.get(handle.id);
