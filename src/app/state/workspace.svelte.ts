@@ -36,6 +36,12 @@ export interface Held {
   readonly wanted: Metres;
 }
 
+/** A hold, and the well as it was at that moment. */
+export interface ToldHold {
+  readonly held: Held;
+  readonly solution: Solution;
+}
+
 export interface Notice {
   readonly handle: string;
   readonly words: string;
@@ -75,6 +81,7 @@ export class Workspace {
   readonly #placed: Solved | null = $derived(this.plan === null ? null : this.#solver.place(this.plan, this.units));
   /** What was found last while a level is dragged, and of what. */
   #judged = $state.raw<{ readonly placed: Solved; readonly judgement: Judgement } | null>(null);
+  #told = $state.raw<ToldHold | null>(null);
   /** Under a pointer the level and all that hangs on it move at once; what is found of it follows by `judgeHeld`. */
   readonly solution: Solution | null = $derived.by(() => {
     const placed = this.#placed;
@@ -82,6 +89,8 @@ export class Workspace {
     const judgement = this.heldHandle === null ? null : this.#judged?.judgement;
     return { ...placed, ...(judgement ?? judge(placed)) };
   });
+  /** What is said of the level that is held: words follow it together with what is found. */
+  readonly told: ToldHold | null = $derived.by(() => this.#told ?? this.#holdNow());
   readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
   readonly show: Show = $derived(show(this.units));
 
@@ -122,11 +131,13 @@ export class Workspace {
     const placed = this.#placed;
     if (placed === null || this.#judged?.placed === placed) return;
     this.#judged = { placed, judgement: judge(placed) };
+    this.#told = this.#holdNow();
   }
 
   /** The level was let go: it is judged with every change again. */
   judgeAtOnce(): void {
     this.#judged = null;
+    this.#told = null;
   }
 
   /** One named step. What it changed is said at once, or after the last key of a burst. */
@@ -236,6 +247,11 @@ export class Workspace {
     const { label } = this.held.handle;
     this.#letGo();
     this.announcer.say(`${label}: put back where it was.`);
+  }
+
+  #holdNow(): ToldHold | null {
+    const { held, solution } = this;
+    return held === null || solution === null ? null : { held, solution };
   }
 
   #letGo(): void {
