@@ -42,6 +42,13 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const site = part('site', [plan.site], (own) => siteFacts(plan.site ?? {}, own));
   const well = part('well', [plan.well], (own) => wellFacts(plan.well, casingHeight, own));
   const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
+  /** Moved far more often than exchanged: what it is, is read apart from where it hangs. */
+  const pumpPart = (): Facts['pump'] => {
+    const { setting, ...typed } = plan.pump;
+    const depth = take.depth(setting) ?? 0;
+    const build = part('pump', Object.entries(typed).flat(), (own) => pumpFacts(typed, units, own));
+    return recall('hung pump', [depth, build], () => ({ setting: depth, ...build }));
+  };
   const facts: Facts = {
     title: plan.title ?? '',
     notes: plan.notes ?? '',
@@ -53,7 +60,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
     water: part('water', [plan.water, bore], (own) => waterFacts(plan.water, bore, units, own)),
     house: part('house', [plan.house], (own) => houseFacts(plan.house, own)),
     top: part('top', [plan.top], (own) => topFacts(plan.top, own)),
-    pump: part('pump', [plan.pump], (own) => pumpFacts(plan.pump, units, own)),
+    pump: pumpPart(),
     dropPipe: part('dropPipe', [plan.dropPipe], (own) => ({
       ...pipeFacts('dropPipe', plan.dropPipe, own),
       sectionLength: own.maybe(plan.dropPipe.sectionLength, 'length'),

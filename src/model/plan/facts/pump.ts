@@ -8,18 +8,20 @@ import type { Plan } from '../schema.ts';
 import { read } from '../take.ts';
 import type { Take } from '../take.ts';
 
-type PumpPlan = Plan['pump'];
+type PumpPlan = Omit<Plan['pump'], 'setting'>;
+
+/** All of a pump but where it hangs. */
+type PumpBuild = Omit<PumpFacts, 'setting'>;
 
 /** 2 hp, with room for its metric name (1.5 kW is 2.012 hp). */
 const LONG_MOTOR_ABOVE = horsepower(2.05);
 
-export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): PumpFacts {
+export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): PumpBuild {
   const power = take.fact('pump.power', pump.power, 'power');
   const phase = take.option('pump.phase', pump.phase, DEFAULTS.phase);
   const voltage = take.quantity('pump.voltage', pump.voltage, 'voltage', DEFAULTS.voltage);
   const motorLength = power !== null && power > LONG_MOTOR_ABOVE ? DEFAULTS.longMotorLength : DEFAULTS.motorLength;
   return {
-    setting: take.depth(pump.setting) ?? 0,
     power,
     phase,
     wires: take.option('pump.wires', pump.wires, DEFAULTS.wires),
