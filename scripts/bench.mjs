@@ -119,11 +119,14 @@ function inTurn(wells, rounds) {
 /**
  * Wraps the page's animation frames while `window.frames` is there: from the callback that applies the newest pointer
  * position to the microtask after the page has patched its attributes, and then on through a forced style and layout.
+ * Frames in which the pointer has not reached the level's next step draw nothing and are not counted.
  */
 function measureFrames() {
+  const placed = () => document.querySelector('[data-handle="pumpSetting"]')?.style.transform;
   const request = window.requestAnimationFrame.bind(window);
   window.requestAnimationFrame = (work) =>
     request((now) => {
+      const before = placed();
       const begun = performance.now();
       work(now);
       if (!window.dragFrames) return;
@@ -132,7 +135,8 @@ function measureFrames() {
         .then(() => {
           const patched = performance.now();
           void document.body.offsetHeight;
-          window.dragFrames.push([patched - begun, performance.now() - begun]);
+          const laidOut = performance.now();
+          if (placed() !== before) window.dragFrames.push([patched - begun, laidOut - begun]);
         });
     });
 }
