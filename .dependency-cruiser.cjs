@@ -1,11 +1,11 @@
-/** One direction, no way back: model <- draw <- app, embed, cli, lib. */
+/** One direction, no way back: model <- words <- draw <- app, embed, cli, lib. */
 module.exports = {
   forbidden: [
     {
       name: 'model-knows-nothing-above-it',
       severity: 'error',
       from: { path: '^src/model' },
-      to: { path: '^src/(draw|app|embed|cli|lib)' },
+      to: { path: '^src/(words|draw|app|embed|cli|lib)' },
     },
     {
       name: 'model-imports-only-zod',
@@ -20,10 +20,44 @@ module.exports = {
       to: { path: '^node_modules/zod' },
     },
     {
-      name: 'draw-knows-model-only',
+      name: 'words-know-model-only',
+      severity: 'error',
+      from: { path: '^src/words' },
+      to: { path: '^src/(draw|app|embed|cli|lib)' },
+    },
+    {
+      name: 'words-take-types-and-units-of-the-model',
+      comment: 'a language computes nothing: all that it says comes to it as names and numbers',
+      severity: 'error',
+      from: { path: '^src/words' },
+      to: {
+        path: '^src/model',
+        pathNot: '^src/model/units(/|\\.ts$)',
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
+      name: 'words-import-nothing-else',
+      severity: 'error',
+      from: { path: '^src/words' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'] },
+    },
+    {
+      name: 'draw-knows-model-and-words-only',
       severity: 'error',
       from: { path: '^src/draw' },
       to: { path: '^src/(app|embed|cli|lib)' },
+    },
+    {
+      name: 'draw-carries-no-reasons',
+      comment: 'of a language a drawing takes titles, amounts, names and labels, and what reads every language',
+      severity: 'error',
+      from: { path: '^src/draw' },
+      to: {
+        path: '^src/words/en/',
+        pathNot: '^src/words/en/short\\.ts$',
+        dependencyTypesNot: ['type-only'],
+      },
     },
     {
       name: 'draw-imports-only-d3-array',

@@ -15,10 +15,12 @@ export default defineConfig({
     projects: [
       node('node', [
         'tests/model/**/*.test.ts',
+        'tests/words/**/*.test.ts',
         'tests/reference/**/*.test.ts',
         'tests/draw/**/*.test.ts',
         'tests/cli/**/*.test.ts',
         'tests/house/**/*.test.ts',
+        'tests/wells/**/*.test.ts',
       ]),
       {
         plugins: [svelte()],

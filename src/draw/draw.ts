@@ -2,6 +2,8 @@
 import type { Metres } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
 import { show } from '../model/units.ts';
+import { short as english } from '../words/en/short.ts';
+import type { ShortLanguage } from '../words/words.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
 import type { DetailFrame } from './details/contract.ts';
 import type { Box } from './hatch/clip.ts';
@@ -47,48 +49,48 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
   const paper = asked.paper ?? null;
   const view = withoutMoment(paper === null ? asked : { ...asked, ...drawable(paper) });
   const ink = THEMES[view.theme];
-  const units = show(view.units);
+  const { words = english } = view;
   const type = measureWith(view.spare ?? 1);
   const { width, height, sheet, caption } = view;
   const room = [width, height, typeof sheet === 'object' ? 'at' : sheet, caption, type];
-  const lines = recall('subtitle', [solution.facts.well, view.units, ...room], () =>
-    subtitleLines(solution, units, headingWidth(view), type),
+  const lines = recall('subtitle', [solution.facts.well, view.units, words, ...room], () =>
+    subtitleLines(solution, words, view.units, headingWidth(view), type),
   );
-  const foot = caption === true ? captionHeight(solution, view, captionWidth(view), type) : 0;
+  const foot = caption === true ? captionHeight(solution, view, words, captionWidth(view), type) : 0;
   const whole = recall('layout', [lines.length, foot, ...room], () =>
     layoutSheet({ view, subtitleLines: lines.length, captionHeight: foot }),
   );
   const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section);
   const layout = scale === null ? whole : atScale(whole, spanOf(solution), scale);
   const section =
-    layout.section === null ? null : drawSection(solution, view, layout.section, ink, memoryUnder('O', memory));
+    layout.section === null ? null : drawSection(solution, view, words, layout.section, ink, memoryUnder('O', memory));
   const details =
     kept ??
-    layout.details.map((place) => drawDetail(solution, view, place, ink, type, memoryUnder(place.view, memory)));
+    layout.details.map((place) => drawDetail(solution, view, words, place, ink, type, memoryUnder(place.view, memory)));
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
   const hits = joined([section?.hits ?? [], ...details.map(({ scene }) => scene.hits)]);
   const marks = joined([section?.marks ?? [], ...details.map(({ scene }) => scene.marks)]);
   const shapes: Shape[] = [
     recall('paper', [layout, ink, paper], () => drawPaper(layout, paper, ink)),
     // A detail alone has the heading over its mat.
-    ...(section === null ? detailShapes(details, sheetOf(layout, paper), false, ink, type, memory) : []),
-    recall('heading', [solution.facts.title, lines, layout, ink, type], () =>
-      drawHeading(solution, lines, layout.heading, ink, type),
+    ...(section === null ? detailShapes(details, sheetOf(layout, paper), false, words, ink, type, memory) : []),
+    recall('heading', [solution.facts.title, words, lines, layout, ink, type], () =>
+      drawHeading(solution, words, lines, layout.heading, ink, type),
     ),
     ...(section === null
       ? []
       : [
           ...sectionShapes(section, layout, scale, details, view.lens, ink, memory),
-          ...detailShapes(details, sheetOf(layout, paper), true, ink, type, memory),
+          ...detailShapes(details, sheetOf(layout, paper), true, words, ink, type, memory),
         ]),
     ...drawLit(view.lit, solution, hits, ink),
-    ...(layout.caption === null ? [] : drawCaption(solution, view, layout.caption, frames, scale, ink, type)),
+    ...(layout.caption === null ? [] : drawCaption(solution, view, words, layout.caption, frames, scale, ink, type)),
   ];
   return {
     width: layout.width,
     height: layout.height,
-    title: titleOf(solution),
-    describe: () => describe(solution, units),
+    title: titleOf(solution, words),
+    describe: () => describe(solution, words, show(view.units)),
     background: ink.paper,
     paper,
     shapes: isContrast(view.theme) ? heavier(shapes, memory) : shapes,
@@ -144,7 +146,7 @@ function sectionShapes(
   const chips = layout.section?.chips;
   const bracketX = layout.section?.bracketX ?? null;
   const places = details.map((detail) => detail.place);
-  const words = scaleCaption(place, scale, frame.show, frame.type);
+  const words = scaleCaption(place, scale, frame.words, frame.show, frame.type);
   return [
     ...section.shapes,
     ...(bracketX === null
@@ -175,6 +177,7 @@ function sectionShapes(
 function drawDetail(
   solution: Solution,
   view: View,
+  words: ShortLanguage,
   { view: name, box }: DetailPlace,
   ink: Ink,
   type: Measure,
@@ -187,6 +190,7 @@ function drawDetail(
     width: box.right - box.left,
     height: box.bottom - box.top,
     units: view.units,
+    words,
     theme: view.theme,
     ink,
     type,
@@ -216,6 +220,7 @@ function detailShapes(
   details: readonly DetailDrawing[],
   sheet: Box,
   besideSection: boolean,
+  words: ShortLanguage,
   ink: Ink,
   type: Measure,
   { recall }: Memory,
@@ -235,7 +240,9 @@ function detailShapes(
     ),
     ...places.map((place) => {
       const { view, x, y, width, height, widthFactor } = place;
-      return recall(`frame/${view}`, [x, y, width, height, widthFactor, ink, type], () => drawFrame(place, ink, type));
+      return recall(`frame/${view}`, [x, y, width, height, widthFactor, words, ink, type], () =>
+        drawFrame(place, words, ink, type),
+      );
     }),
   ];
 }

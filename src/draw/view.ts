@@ -1,6 +1,7 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
 import type { PartKind } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
+import type { ShortLanguage } from '../words/words.ts';
 import type { DetailLooks, Looks } from './looks.ts';
 import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
@@ -23,6 +24,8 @@ export interface View {
   /** px */
   readonly height: number;
   readonly units: 'us' | 'metric';
+  /** The reader's language; English unless given. */
+  readonly words?: ShortLanguage;
   /** Print is for white paper and black ink; the contrasts, black on white and white on black, for a screen. */
   readonly theme: 'light' | 'dark' | 'print' | 'contrast' | 'contrast-dark';
   /** The scales of the scene that stood when the pointer went down: kept until it goes up. */

@@ -1,4 +1,10 @@
-/** What others may import: read a plan, solve it, draw it. */
+/** What others may import: read a plan, solve it, say what was found, draw it. */
 export * from '../model/index.ts';
+export { en } from '../words/en/index.ts';
+export { sayEnd } from '../words/sayEnd.ts';
+export { changeInFindings, countFindings } from '../words/sayFindings.ts';
+export { sayAdvice, sayFinding, sayFix, sayHolding, sayNotJudged, sayShort } from '../words/sayJudgement.ts';
+export { nameLevel, sayBlock, sayHandle, sayReading } from '../words/sayLevel.ts';
+export type { LongLanguage, ShortLanguage, Words } from '../words/words.ts';
 export { draw, toSvg } from '../draw/index.ts';
 export type { Scene, View } from '../draw/index.ts';

@@ -2,27 +2,30 @@
  * What can be dragged, from where to where. A handle's `min` and `max` are what is physically possible; bad practice
  * lies between them and is allowed, because a drawing that teaches must be able to show a mistake.
  */
+import type { Block, HandleName, PlainHandle } from './handleNames.ts';
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
 import { feet, inches, parseQuantity } from './units.ts';
+
+export type { Block, HandleName, HandleNames } from './handleNames.ts';
 
 export type HandleInk = 'static' | 'pumping' | 'frost' | 'pump' | 'casing' | 'ground' | 'pitless';
 
 export interface Handle {
   /** "pumpSetting", "checkValve/0" */
   readonly id: string;
-  readonly label: string;
+  readonly label: HandleName;
   /** Where the plan keeps it. */
   readonly path: string;
   /** Depth from the ground; a height is a negative depth. 0 when not known. */
   readonly depth: Metres;
   readonly known: boolean;
   /** Why it cannot be dragged; null when it can. */
-  readonly locked: string | null;
+  readonly locked: Block | null;
   readonly min: Metres;
-  readonly minWhy: string;
+  readonly minWhy: Block;
   readonly max: Metres;
-  readonly maxWhy: string;
+  readonly maxWhy: Block;
   readonly ink: HandleInk;
 }
 
@@ -35,7 +38,6 @@ const DEEPEST_WELL = feet(2000);
 const DEEPEST_DIG = feet(20);
 const DEEPEST_FROST = feet(12);
 const TALLEST_CASING = feet(10);
-const NOT_KNOWN = 'not known yet: type it in the record';
 
 export function handlesOf(solution: Solution): Handle[] {
   return [
@@ -47,49 +49,55 @@ export function handlesOf(solution: Solution): Handle[] {
   ];
 }
 
+function named(variant: PlainHandle): HandleName {
+  return { variant, numbers: NO_NUMBERS };
+}
+
+const NO_NUMBERS = {};
+
 function topHandles({ plan, facts, values }: Solution): Handle[] {
   const { well, top, pump } = facts;
   const discharge = pump.setting - pump.intakeToDischarge;
   const handles: Handle[] = [
     {
       id: 'casingHeight',
-      label: 'Casing top',
+      label: named('casingTop'),
       path: `${outerCasingPath(plan)}.height`,
       depth: -well.casingHeight,
       known: true,
       locked: null,
       min: -TALLEST_CASING,
-      minWhy: 'no casing stands higher than this',
+      minWhy: 'noTallerCasing',
       max: 0,
-      maxWhy: 'the casing ends at the ground',
+      maxWhy: 'casingEndsAtGround',
       ink: 'casing',
     },
     {
       id: 'frostDepth',
-      label: 'Frost line',
+      label: named('frostLine'),
       path: 'site.frostDepth',
       depth: values.frostDepth ?? 0,
       known: values.frostDepth !== null,
-      locked: values.frostDepth === null ? NOT_KNOWN : null,
+      locked: values.frostDepth === null ? 'notKnown' : null,
       min: 0,
-      minWhy: 'frost starts at the ground',
+      minWhy: 'frostStartsAtGround',
       max: DEEPEST_FROST,
-      maxWhy: 'frost this deep is permafrost: ask a local engineer',
+      maxWhy: 'permafrost',
       ink: 'frost',
     },
   ];
   if (top.kind === 'pitless') {
     handles.push({
       id: 'pitlessDepth',
-      label: 'Pitless adapter',
+      label: named('pitlessAdapter'),
       path: 'top.depth',
       depth: top.depth,
       known: true,
       locked: null,
       min: inches(2),
-      minWhy: 'a pitless adapter is below the ground',
+      minWhy: 'adapterBelowGround',
       max: Math.max(Math.min(discharge - TOP_JOINT, Math.max(DEEPEST_DIG, top.depth)), inches(2)),
-      maxWhy: discharge - TOP_JOINT < DEEPEST_DIG ? 'the pump hangs below it' : 'nobody digs down to it',
+      maxWhy: discharge - TOP_JOINT < DEEPEST_DIG ? 'pumpHangsBelow' : 'nobodyDigsThere',
       ink: 'pitless',
     });
   }
@@ -107,26 +115,23 @@ function waterHandles({ facts, levels, values }: Solution): Handle[] {
   return [
     {
       id: 'staticLevel',
-      label: 'Static level',
+      label: named('staticLevel'),
       path: 'water.staticLevel',
       depth: still ?? 0,
       known: still !== null,
-      locked: still === null ? NOT_KNOWN : null,
+      locked: still === null ? 'notKnown' : null,
       min: flowing ? -well.casingHeight - feet(40) : 0,
-      minWhy: flowing
-        ? 'higher than any flowing well drawn here'
-        : 'water above the ground: say first that the well flows',
+      minWhy: flowing ? 'noHigherFlow' : 'sayThatItFlows',
       max: Math.max(
         pumping?.kind === 'level' ? Math.min(levelStays, floor) : floor - (values.drawdown ?? 0),
         flowing ? -feet(40) : 0,
       ),
-      maxWhy:
-        pumping?.kind === 'level' ? 'it meets the measured pumping level' : 'the water would stand below the bottom',
+      maxWhy: pumping?.kind === 'level' ? 'meetsMeasuredLevel' : 'waterBelowBottom',
       ink: 'static',
     },
     {
       id: 'pumpingLevel',
-      label: 'Pumping level',
+      label: named('pumpingLevel'),
       path: pumping?.kind === 'level' ? 'water.pumping.level' : 'water.pumping.drawdown',
       depth: levels.pumping ?? 0,
       known: levels.pumping !== null,
@@ -135,20 +140,20 @@ function waterHandles({ facts, levels, values }: Solution): Handle[] {
           ? null
           : whyNoPumpingHandle(pumping?.kind ?? null, still),
       min: still ?? 0,
-      minWhy: 'pumping cannot raise the water: it meets the static level',
+      minWhy: 'meetsStaticLevel',
       max: floor,
-      maxWhy: 'it meets the bottom of the well',
+      maxWhy: 'meetsWellBottom',
       ink: 'pumping',
     },
   ];
 }
 
-function whyNoPumpingHandle(kind: string | null, still: Metres | null): string {
-  if (still === null) return 'the static level is not known yet';
-  if (kind === 'aquifer') return 'it follows from the aquifer: change transmissivity or storativity in the record';
-  if (kind === 'steps') return 'it follows from the step test: change the steps in the record';
-  if (kind === 'yield only') return 'not known: an air-lift yield tells no drawdown';
-  return NOT_KNOWN;
+function whyNoPumpingHandle(kind: string | null, still: Metres | null): Block {
+  if (still === null) return 'staticLevelNotKnown';
+  if (kind === 'aquifer') return 'followsFromAquifer';
+  if (kind === 'steps') return 'followsFromStepTest';
+  if (kind === 'yield only') return 'airLiftTellsNoDrawdown';
+  return 'notKnown';
 }
 
 function stringHandles({ plan, facts, parts }: Solution): Handle[] {
@@ -158,7 +163,7 @@ function stringHandles({ plan, facts, parts }: Solution): Handle[] {
   const pipe = parts.find((part) => part.key === 'dropPipe');
   const discharge = pump.setting - pump.intakeToDischarge;
   const pipeTop = pipe?.top ?? 0;
-  const alongPipe = (id: string, label: string, path: string, height: Metres): Handle => ({
+  const alongPipe = (id: string, label: HandleName, path: string, height: Metres): Handle => ({
     id,
     label,
     path,
@@ -166,35 +171,40 @@ function stringHandles({ plan, facts, parts }: Solution): Handle[] {
     known: true,
     locked: null,
     min: Math.min(pipeTop + feet(0.5), discharge),
-    minWhy: 'the drop pipe ends here',
+    minWhy: 'dropPipeEnds',
     max: discharge,
-    maxWhy: "it meets the pump's discharge",
+    maxWhy: 'meetsDischarge',
     ink: 'pump',
   });
   return [
     {
       id: 'pumpSetting',
-      label: 'Pump intake',
+      label: named('pumpIntake'),
       path: 'pump.setting',
       depth: pump.setting,
       known: true,
       locked: null,
       min: Math.min(pipeTop + TOP_JOINT + pump.intakeToDischarge, well.bottom),
-      minWhy: 'the pump meets the top works',
+      minWhy: 'pumpMeetsTopWorks',
       max: well.bottom - pump.intakeToMotorBottom,
-      maxWhy: 'the motor stands on the bottom',
+      maxWhy: 'motorOnBottom',
       ink: 'pump',
     },
     ...valves.map((height, i) =>
       alongPipe(
         `checkValve/${i}`,
-        valves.length > 1 ? `Check valve ${i + 1}` : 'Check valve',
+        { variant: 'checkValve', numbers: { index: i, count: valves.length } },
         `string.checkValves.${i}`,
         height,
       ),
     ),
     ...splices.map((height, i) =>
-      alongPipe(`splice/${i}`, splices.length > 1 ? `Splice ${i + 1}` : 'Splice', `string.splices.${i}`, height),
+      alongPipe(
+        `splice/${i}`,
+        { variant: 'splice', numbers: { index: i, count: splices.length } },
+        `string.splices.${i}`,
+        height,
+      ),
     ),
   ];
 }
@@ -218,32 +228,32 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
   const handles: Handle[] = [
     {
       id: 'wellBottom',
-      label: 'Well bottom',
+      label: named('wellBottom'),
       path: well.soundedDepth === null ? 'well.depth' : 'well.soundedDepth',
       depth: well.bottom,
       known: true,
       locked: null,
       min: Math.min(lowest, well.bottom),
-      minWhy: byMotor ? 'it meets the motor: raise the pump first' : 'it meets the casing or the screen',
+      minWhy: byMotor ? 'meetsMotor' : 'meetsCasingOrScreen',
       max: DEEPEST_WELL,
-      maxWhy: 'deeper than any well drawn here',
+      maxWhy: 'noDeeperWell',
       ink: 'ground',
     },
   ];
   if (last) {
     const floor = screens[0]?.top ?? well.bottom;
-    const pipe = well.casings.length > 1 ? 'liner' : 'casing';
+    const isLiner = well.casings.length > 1;
     handles.push({
       id: 'casingBottom',
-      label: pipe === 'liner' ? 'Liner bottom' : 'Casing bottom',
+      label: named(isLiner ? 'linerBottom' : 'casingBottom'),
       path: `${lastCasingPath(plan, well.casings.length)}.bottom`,
       depth: last.bottom ?? floor,
       known: last.bottom !== null,
-      locked: last.bottom === null ? NOT_KNOWN : null,
+      locked: last.bottom === null ? 'notKnown' : null,
       min: Math.max(last.top, 0) + feet(1),
-      minWhy: `the ${pipe} needs some length`,
+      minWhy: isLiner ? 'linerNeedsLength' : 'casingNeedsLength',
       max: floor,
-      maxWhy: screens.length > 0 ? 'it meets the screen' : 'it meets the bottom',
+      maxWhy: screens.length > 0 ? 'meetsScreen' : 'meetsBottom',
       ink: 'casing',
     });
   }
@@ -252,32 +262,32 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
     const base = short ? 'well.intake' : `well.intake.screens.${i}`;
     const above = screens[i - 1]?.bottom ?? Math.max(last?.top ?? 0, 0) + feet(1);
     const below = screens[i + 1]?.top ?? well.bottom;
-    const name = screens.length > 1 ? `Screen ${i + 1}` : 'Screen';
+    const numbers = { index: i, count: screens.length };
     handles.push(
       {
         id: `screenTop/${i}`,
-        label: `${name} top`,
+        label: { variant: 'screenTop', numbers },
         path: `${base}.top`,
         depth: screen.top,
         known: true,
         locked: null,
         min: above,
-        minWhy: 'it meets what is above it',
+        minWhy: 'meetsWhatIsAbove',
         max: screen.bottom - ROOM,
-        maxWhy: 'it meets its own lower end',
+        maxWhy: 'meetsOwnLowerEnd',
         ink: 'casing',
       },
       {
         id: `screenBottom/${i}`,
-        label: `${name} bottom`,
+        label: { variant: 'screenBottom', numbers },
         path: `${base}.bottom`,
         depth: screen.bottom,
         known: true,
         locked: null,
         min: screen.top + ROOM,
-        minWhy: 'it meets its own upper end',
+        minWhy: 'meetsOwnUpperEnd',
         max: below,
-        maxWhy: 'it meets what is below it',
+        maxWhy: 'meetsWhatIsBelow',
         ink: 'casing',
       },
     );
@@ -289,15 +299,15 @@ function layerHandles({ facts }: Solution): Handle[] {
   const { layers } = facts.well;
   return layers.map((layer, i): Handle => ({
     id: `layer/${i}`,
-    label: `Foot of the ${layer.material}`,
+    label: { variant: 'layerFoot', numbers: { material: layer.material } },
     path: `well.layers.${i}.bottom`,
     depth: layer.bottom,
     known: true,
     locked: null,
     min: layer.top + ROOM,
-    minWhy: 'the layer needs some thickness',
+    minWhy: 'layerNeedsThickness',
     max: (layers[i + 1]?.bottom ?? DEEPEST_WELL) - ROOM,
-    maxWhy: 'it meets the foot of the next layer',
+    maxWhy: 'meetsNextLayer',
     ink: 'ground',
   }));
 }

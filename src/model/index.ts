@@ -8,7 +8,7 @@ export { valueAt, withDepth, withLength, withValue } from './plan/editPlan.ts';
 export { fields } from './plan/fields.ts';
 export { solve } from './solve.ts';
 export { handlesOf } from './handles.ts';
-export type { Handle } from './handles.ts';
+export type { Block, Handle, HandleName } from './handles.ts';
 export { moveHandle } from './move.ts';
 export type { Moved } from './move.ts';
 export { show } from './units.ts';

@@ -1,4 +1,5 @@
 /** Dragging is the model inverted: which plan puts this level under the pointer? */
+import type { Block } from './handleNames.ts';
 import { handlesOf, type Handle } from './handles.ts';
 import { withDepth, withLength } from './plan/editPlan.ts';
 import type { Plan } from './plan/schema.ts';
@@ -10,7 +11,7 @@ export interface Moved {
   /** Where the handle stands now. */
   readonly depth: Metres;
   /** Why it went no further; null when it went where it was asked to. */
-  readonly blocked: string | null;
+  readonly blocked: Block | null;
 }
 
 export interface MoveOptions {
@@ -40,10 +41,8 @@ export function moveHandle(
   options: MoveOptions = {},
 ): Moved {
   const handle = handlesOf(solution).find((each) => each.id === id);
-  return handle ? moveTo(plan, solution, handle, depth, options) : { plan, depth, blocked: NOTHING };
+  return handle ? moveTo(plan, solution, handle, depth, options) : { plan, depth, blocked: 'nothingHere' };
 }
-
-const NOTHING = 'there is nothing here to move';
 
 /** The same with the handle at hand: one of `handlesOf(solution)`. */
 export function moveTo(

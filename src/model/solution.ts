@@ -1,5 +1,6 @@
 /** What `solve` answers: levels, the placed string, figures, findings. SI throughout; every number is finite. */
 import type { Assumed, Facts } from './facts.ts';
+import type { MissingFact } from './rules/missing.ts';
 import type { CubicMetresPerSecond, Metres } from './si.ts';
 import type { Plan } from './plan/schema.ts';
 
@@ -168,6 +169,9 @@ export interface Solved {
   readonly curves: Curves;
 }
 
+/** What a figure of a finding measures, in SI. */
+export type Quantity = 'length' | 'flow' | 'pressure' | 'velocity' | 'force' | 'ratio' | 'count' | 'current' | 'time';
+
 export type Severity = 'danger' | 'warning' | 'note';
 export type Verdict = 'ok' | Severity | 'not judged';
 
@@ -191,30 +195,26 @@ export interface Finding {
   readonly limit: number | null;
   /** Negative when broken. */
   readonly margin: number | null;
-  readonly quantity:
-    'length' | 'flow' | 'pressure' | 'velocity' | 'force' | 'ratio' | 'count' | 'current' | 'time' | null;
-  /** "The pitless adapter is in the frost zone" */
-  readonly title: string;
-  /** By how much, in the plan's units: "12 in too high". Short enough for a phone's column. */
-  readonly amount: string;
-  /** What is wrong, with its numbers, one sentence. */
-  readonly message: string;
-  /** Why it matters, one sentence that a first-timer understands. */
-  readonly why: string;
-  readonly source: string;
-  /** Shown where the danger is; empty when the work hurts nobody. */
-  readonly caution: string;
-  readonly mend: readonly Change[] | null;
-  /** What the button says ("Lower to 54 in"), or what to do when there is no button. */
-  readonly mendLabel: string;
+  readonly quantity: Quantity | null;
+  /** Which of the rule's sentences fits, and the numbers that it is said with. */
+  readonly variant: string;
+  readonly numbers: object;
 }
 
 /** A rule that was judged and holds. */
 export interface Holding {
   readonly rule: string;
-  readonly title: string;
-  readonly message: string;
-  readonly amount: string;
+  readonly variant: string;
+  readonly numbers: object;
+}
+
+/** A rule that cannot be judged from this plan. */
+export interface NotJudged {
+  readonly rule: string;
+  /** What nobody told, and the fields of the plan that would decide it. */
+  readonly fact: MissingFact;
+  readonly fields: readonly string[];
+  readonly numbers: object;
 }
 
 export type BandSetting = 'pump.setting' | 'top.depth';
@@ -225,18 +225,31 @@ export interface Band {
   /** Null when no stretch meets every rule; then `clash` names the rules that exclude each other. */
   readonly from: Metres | null;
   readonly to: Metres | null;
-  readonly fromRule: string;
-  readonly fromLabel: string;
-  readonly toRule: string;
-  readonly toLabel: string;
+  readonly fromEnd: EndName;
+  readonly toEnd: EndName;
   readonly clash: readonly string[];
 }
 
+/** Where no rule ends a band, but the thing itself. */
+export type OwnEnd =
+  | 'underWellTop'
+  | 'pumpingLevelUnknown'
+  | 'underStaticLevel'
+  | 'motorOnBottom'
+  | 'atGround'
+  | 'asDeepAsOneDigs'
+  | 'endOfCasing';
+
+/** What ends a band: a rule's limit, said by its variant and numbers, or the thing itself. */
+export interface EndName {
+  readonly rule: string | null;
+  readonly variant: string;
+  readonly numbers: object;
+}
+
+/** A rule that no plan can decide. */
 export interface Advice {
   readonly rule: string;
-  readonly title: string;
-  readonly text: string;
-  readonly source: string;
 }
 
 export interface Solution extends Solved {
@@ -246,7 +259,7 @@ export interface Solution extends Solved {
   /** Every rule number. */
   readonly verdicts: Readonly<Record<string, Verdict>>;
   /** Rules that cannot be judged from this plan, with what is missing. */
-  readonly notJudged: readonly { readonly rule: string; readonly title: string; readonly missing: string }[];
+  readonly notJudged: readonly NotJudged[];
   readonly bands: readonly Band[];
   readonly advice: readonly Advice[];
 }

@@ -18,36 +18,32 @@ import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
 import { placeString } from './string/placeString.ts';
 import { suspensionDepth } from './string/topWorks.ts';
 
-/** @param units  what findings and bands are said in; the plan's own unless the reader asked for others */
-export function solve(plan: Plan, units?: 'us' | 'metric'): Solution {
-  return solveWith(makeAnew, plan, units);
+export function solve(plan: Plan): Solution {
+  return solveWith(makeAnew, plan);
 }
 
 export interface Solver {
   readonly solve: typeof solve;
   /** Everything but the judgement, which is `judge` of this: what moves at once under a pointer. */
-  readonly place: (plan: Plan, units?: 'us' | 'metric') => Solved;
+  readonly place: (plan: Plan) => Solved;
 }
 
 /** For a plan that is solved again and again with a little changed: the same solution, sooner. */
 export function createSolver(): Solver {
   const recall = createRecall();
   return {
-    solve: (plan, units) => solveWith(recall, plan, units),
-    place: (plan, units) => placeWith(recall, plan, units),
+    solve: (plan) => solveWith(recall, plan),
+    place: (plan) => placeWith(recall, plan),
   };
 }
 
-function solveWith(recall: Recall, plan: Plan, units?: 'us' | 'metric'): Solution {
-  const solved = placeWith(recall, plan, units);
+function solveWith(recall: Recall, plan: Plan): Solution {
+  const solved = placeWith(recall, plan);
   return { ...solved, ...judge(solved) };
 }
 
-function placeWith(recall: Recall, plan: Plan, units?: 'us' | 'metric'): Solved {
-  const reading = readFacts(plan, recall);
-  const spoken =
-    units === undefined || units === reading.facts.units ? reading : { ...reading, facts: { ...reading.facts, units } };
-  return solveFacts(plan, spoken, recall);
+function placeWith(recall: Recall, plan: Plan): Solved {
+  return solveFacts(plan, readFacts(plan, recall), recall);
 }
 
 /** Everything but the judgement. */

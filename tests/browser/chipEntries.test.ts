@@ -6,6 +6,8 @@ import type { Scene } from '../../src/draw/view.ts';
 import { handlesOf, type Handle } from '../../src/model/handles.ts';
 import { readPlan } from '../../src/model/plan/readPlan.ts';
 import { solve } from '../../src/model/solve.ts';
+import { en } from '../../src/words/en/index.ts';
+import { nameLevel } from '../../src/words/sayLevel.ts';
 import rock from '../../static/samples/tamarack-ridge.json';
 
 const reading = readPlan(rock);
@@ -15,7 +17,10 @@ const scene = draw(well, { sheet: 'all', width: 1000, height: 900, units: 'us', 
 
 /** Made anew, as by every solution. */
 const levels = (change: (handle: Handle) => Partial<Handle> = () => ({})): HeardLevel[] =>
-  handlesOf(well).map((handle) => ({ handle: { ...handle, ...change(handle) }, words: handle.label }));
+  handlesOf(well).map((handle) => ({
+    handle: { ...handle, ...change(handle) },
+    words: nameLevel(handle.label, en.short),
+  }));
 
 const copied = (dy: number, of: string): Scene => ({
   ...scene,

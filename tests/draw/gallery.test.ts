@@ -2,6 +2,9 @@ import { expect, test } from 'vitest';
 import { draw, toSvg } from '../../src/draw/index.ts';
 import type { View } from '../../src/draw/index.ts';
 import { solve } from '../../src/model/index.ts';
+import { show } from '../../src/model/units.ts';
+import { short } from '../../src/words/en/short.ts';
+import { sayShort } from '../../src/words/sayJudgement.ts';
 import { GALLERY } from './gallery.ts';
 
 /** A picture travels by mail and stands in a page beside others: section, details, legend and all. */
@@ -11,9 +14,10 @@ const MOST_BYTES = 60_000;
 test.each(GALLERY)('$name is unchanged since it was looked at: $why', async ({ name, plan, view }) => {
   const whole: View = { sheet: 'all', width: 1040, height: 920, units: 'us', theme: 'light', ...view };
   const solution = solve(plan);
-  const findings = solution.findings.map(
-    ({ rule, severity, title, amount }) => `${severity} ${rule} ${title} (${amount})`,
-  );
+  const findings = solution.findings.map((finding) => {
+    const { title, amount } = sayShort(finding, short, show(whole.units));
+    return `${finding.severity} ${finding.rule} ${title} (${amount})`;
+  });
   // One shape a line, so that a change can be read.
   const svg = toSvg(draw(solution, whole)).replaceAll('><', '>\n<');
   expect(new TextEncoder().encode(svg).length).toBeLessThan(MOST_BYTES);

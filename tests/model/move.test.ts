@@ -62,7 +62,7 @@ describe('water', () => {
     });
     expect(at(drag(plan, 'staticLevel', feet(60)).plan, 'pumpingLevel')).toBeCloseTo(feet(70), 6);
     const met = drag(plan, 'staticLevel', feet(90));
-    expect(met.blocked).toMatch(/pumping level/);
+    expect(met.blocked).toBe('meetsMeasuredLevel');
     expect(met.depth).toBeCloseTo(feet(70), 6);
   });
   test('with the drawdown locked both levels of a measured pair move', () => {
@@ -79,7 +79,7 @@ describe('water', () => {
       water: { staticLevel: '40 ft', pumping: { kind: 'aquifer', transmissivity: '5 m2/d', storativity: '0.0001' } },
     });
     const { blocked, plan: after } = drag(plan, 'pumpingLevel', feet(100));
-    expect(blocked).toMatch(/aquifer/);
+    expect(blocked).toBe('followsFromAquifer');
     expect(after).toBe(plan);
   });
 });
@@ -87,7 +87,7 @@ describe('water', () => {
 test('the impossible blocks: a motor on the bottom, an adapter out of the ground', () => {
   const pump = drag(rockWell(), 'pumpSetting', feet(500));
   expect(pump.depth).toBeCloseTo(feet(198.5), 6);
-  expect(pump.blocked).toMatch(/bottom/);
+  expect(pump.blocked).toBe('motorOnBottom');
   expect(drag(rockWell(), 'pitlessDepth', -1).depth).toBeGreaterThan(0);
   const bottom = drag(
     rockWell({
@@ -101,7 +101,7 @@ test('the impossible blocks: a motor on the bottom, an adapter out of the ground
     feet(100),
   );
   expect(bottom.depth).toBeCloseTo(feet(141.5), 6);
-  expect(bottom.blocked).toMatch(/raise the pump/);
+  expect(bottom.blocked).toBe('meetsMotor');
 });
 
 test('a step keeps the readout honest', () => {

@@ -1,9 +1,10 @@
 /** What is heard of the levels: while something moves some eight times a second, for nobody hears it sooner. */
 import { handlesOf, type Handle } from '../../model/handles.ts';
 import type { Solution } from '../../model/solution.ts';
+import { sayHandle } from '../../words/sayLevel.ts';
+import { en } from '../language.ts';
 import { Calm } from '../state/calm.svelte.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
-import { sayHandle } from '../words/handleWords.ts';
 
 /** A level and what a screen reader says of it. */
 export interface HeardLevel {
@@ -33,7 +34,7 @@ export class HeardLevels {
   /** In the order of the kinds. */
   readonly all: readonly HeardLevel[] = $derived.by(() => {
     const { show } = this.#source.workspace();
-    return this.#handles.map((handle) => ({ handle, words: sayHandle(handle, handle.depth, this.#told, show) }));
+    return this.#handles.map((handle) => ({ handle, words: sayHandle(handle, handle.depth, this.#told, en, show) }));
   });
 
   /** To be made while a component is set up: it lives as long as that. */

@@ -1,12 +1,14 @@
 /** Moves a handle in the plan on the desk: by keys and steppers at once, by a drag as a preview until it is let go. */
+import type { Block } from '../../model/handleNames.ts';
 import { handlesOf, type Handle } from '../../model/handles.ts';
 import { moveTo, type Moved } from '../../model/move.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
+import { nameLevel, sayBlock, sayReading } from '../../words/sayLevel.ts';
+import { en } from '../language.ts';
 import type { Notice, Workspace } from '../state/workspace.svelte.ts';
-import { sayReading } from '../words/handleWords.ts';
 import { offerToRaisePump } from './raisePump.ts';
 
 /**
@@ -38,14 +40,15 @@ export function originOf(handle: Handle, solution: Solution): Metres {
 export function nameOfMove(workspace: Workspace, handle: Handle, before: Plan | null, after: Plan): string {
   const from = before === null ? null : readingIn(workspace, handle, before);
   const to = readingIn(workspace, handle, after);
-  const label = handle.label.charAt(0).toLowerCase() + handle.label.slice(1);
+  const name = nameLevel(handle.label, en.short);
+  const label = name.charAt(0).toLowerCase() + name.slice(1);
   return from === null || to === null ? `Set ${label}` : `Move ${label} ${from} to ${to}`;
 }
 
 function readingIn(workspace: Workspace, handle: Handle, plan: Plan): string | null {
   const solution = solve(plan);
   const found = handlesOf(solution).find(({ id }) => id === handle.id);
-  return found === undefined ? null : sayReading(found, found.depth, solution, workspace.show);
+  return found === undefined ? null : sayReading(found, found.depth, solution, en, workspace.show);
 }
 
 /** One step of a key, a stepper or a typed value. Says why where it cannot go there. */
@@ -55,10 +58,10 @@ export function moveNow(
   depth: Metres,
   step?: Metres,
   burst?: 'deeper' | 'shallower',
-): string | null {
+): void {
   const { solution } = workspace;
   const { plan } = workspace.desk;
-  if (solution === null || plan === null) return null;
+  if (solution === null || plan === null) return;
   const moved = planWith(workspace, plan, solution, handle, depth, step);
   workspace.edit(
     (before) => nameOfMove(workspace, handle, before, moved.plan),
@@ -66,14 +69,13 @@ export function moveNow(
     burst === undefined ? {} : { burst: `${handle.id} ${burst}` },
   );
   workspace.notice = moved.blocked === null ? null : noticeOf(workspace, handle, moved.blocked, depth);
-  if (moved.blocked !== null) workspace.announcer.say(moved.blocked);
-  return moved.blocked;
+  if (moved.blocked !== null) workspace.announcer.say(sayBlock(moved.blocked, en));
 }
 
 /** Why a handle went no further, and what would let it. */
-export function noticeOf(workspace: Workspace, handle: Handle, words: string, wanted: Metres): Notice {
+export function noticeOf(workspace: Workspace, handle: Handle, blocked: Block, wanted: Metres): Notice {
   const { solution } = workspace;
   const offer =
     handle.id === 'wellBottom' && solution !== null ? offerToRaisePump(solution, wanted, workspace.show) : null;
-  return { handle: handle.id, words, offer };
+  return { handle: handle.id, words: sayBlock(blocked, en), offer };
 }

@@ -8,8 +8,9 @@ import type { FramePlace, Scene, ViewName } from '../../draw/view.ts';
 import type { Handle } from '../../model/handles.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
+import { sayBlock, sayHandle } from '../../words/sayLevel.ts';
+import { en } from '../language.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
-import { sayHandle } from '../words/handleWords.ts';
 import { Gesture, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
 import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
@@ -80,7 +81,7 @@ export class PointerDrag {
       return;
     }
     if (found.handle.locked !== null) {
-      workspace.notice = { handle: found.handle.id, words: found.handle.locked };
+      workspace.notice = { handle: found.handle.id, words: sayBlock(found.handle.locked, en) };
       return;
     }
     workspace.endBurst();
@@ -148,7 +149,7 @@ export class PointerDrag {
       metresPerPixel: metresPerPixel(press.frame),
       units: workspace.units,
       origin: originOf(press.handle, press.solution),
-      snaps: workspace.settings.snapping ? snapsFor(press.handle, press.solution) : [],
+      snaps: workspace.settings.snapping ? snapsFor(press.handle, press.solution, workspace.show) : [],
     });
   }
 
@@ -205,7 +206,7 @@ export class PointerDrag {
     if (preview === null || held === null) return;
     workspace.edit((before) => nameOfMove(workspace, press.handle, before, preview), preview, {
       say: () =>
-        workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, workspace.show),
+        workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, en, workspace.show),
     });
     if (held.blocked !== null) workspace.notice = noticeOf(workspace, press.handle, held.blocked, held.wanted);
   }

@@ -2,6 +2,9 @@
 import type { Handle } from '../../model/handles.ts';
 import type { Band, Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
+import type { Show } from '../../model/units.ts';
+import { sayEnd } from '../../words/sayEnd.ts';
+import { en } from '../language.ts';
 
 export interface Snap {
   readonly depth: Metres;
@@ -13,28 +16,34 @@ export interface Snap {
 export const CATCH = 6;
 export const LET_GO = 9;
 
-export function snapsFor(handle: Handle, solution: Solution): readonly Snap[] {
+export function snapsFor(handle: Handle, solution: Solution, show: Show): readonly Snap[] {
   const { well } = solution.facts;
+  const { catches } = en.long.levels;
   const contacts = well.layers.flatMap(({ material, bottom }, i) => {
     const below = well.layers[i + 1]?.material;
     return handle.id === `layer/${i}`
       ? []
-      : [{ depth: bottom, reason: below === undefined ? `foot of the ${material}` : `${material} meets ${below}` }];
+      : [
+          {
+            depth: bottom,
+            reason: below === undefined ? catches.footOf({ material }) : catches.contact({ material, below }),
+          },
+        ];
   });
   const feetOfCasings =
     handle.id === 'casingBottom'
       ? []
       : well.casings.flatMap(({ bottom }) =>
-          bottom === null ? [] : [{ depth: bottom, reason: 'foot of the casing' }],
+          bottom === null ? [] : [{ depth: bottom, reason: catches.footOfCasing() }],
         );
-  const limits = solution.bands.filter((band) => band.setting === handle.path).flatMap(endsOf);
-  return [...limits, { depth: 0, reason: 'ground surface' }, ...feetOfCasings, ...contacts];
+  const limits = solution.bands.filter((band) => band.setting === handle.path).flatMap((band) => endsOf(band, show));
+  return [...limits, { depth: 0, reason: catches.ground() }, ...feetOfCasings, ...contacts];
 }
 
-function endsOf({ from, fromLabel, to, toLabel }: Band): readonly Snap[] {
+function endsOf({ from, fromEnd, to, toEnd }: Band, show: Show): readonly Snap[] {
   return [
-    ...(from === null ? [] : [{ depth: from, reason: fromLabel }]),
-    ...(to === null ? [] : [{ depth: to, reason: toLabel }]),
+    ...(from === null ? [] : [{ depth: from, reason: sayEnd(fromEnd, en.short, show) }]),
+    ...(to === null ? [] : [{ depth: to, reason: sayEnd(toEnd, en.short, show) }]),
   ];
 }
 

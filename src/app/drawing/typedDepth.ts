@@ -6,8 +6,9 @@ import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
 import { parseQuantity, type Show } from '../../model/units.ts';
+import { nameLevel, sayBlock, sayReading } from '../../words/sayLevel.ts';
+import { en } from '../language.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
-import { sayReading } from '../words/handleWords.ts';
 import { moveNow, nameOfMove } from './moving.ts';
 
 export interface Typed {
@@ -45,7 +46,7 @@ function labelOf(handle: Handle, { facts }: Solution): string {
   if (handle.id === 'casingHeight') return 'Height above the ground';
   if (handle.path.startsWith('string.')) return 'Height above the pump';
   const fromGround = ['frostDepth', 'pitlessDepth', 'pumpingLevel'].includes(handle.id);
-  return `${handle.label}, from the ${fromGround || facts.depthsFrom === 'ground' ? 'ground' : 'casing top'}`;
+  return `${nameLevel(handle.label, en.short)}, from the ${fromGround || facts.depthsFrom === 'ground' ? 'ground' : 'casing top'}`;
 }
 
 const BARE_NUMBER = /^[-+]?[\d.,]+(\s*-?\s*\d+\/\d+)?$/;
@@ -85,9 +86,9 @@ const GRACE = 1e-4;
 function impossible(workspace: Workspace, solution: Solution, handle: Handle, depth: Metres): Refusal | null {
   const nearest = Math.min(Math.max(depth, handle.min), handle.max);
   if (Math.abs(nearest - depth) <= GRACE) return null;
-  const why = depth < handle.min ? handle.minWhy : handle.maxWhy;
+  const why = sayBlock(depth < handle.min ? handle.minWhy : handle.maxWhy, en);
   return {
     problem: `${why.charAt(0).toUpperCase()}${why.slice(1)}.`,
-    nearest: { depth: nearest, text: sayReading(handle, nearest, solution, workspace.show) },
+    nearest: { depth: nearest, text: sayReading(handle, nearest, solution, en, workspace.show) },
   };
 }

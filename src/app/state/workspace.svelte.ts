@@ -2,6 +2,7 @@
  * The one place that holds what the user has: the well, its history, what is held and what is lit.
  * Everything else on the page is derived from it.
  */
+import type { Block } from '../../model/handleNames.ts';
 import { handlesOf, type Handle } from '../../model/handles.ts';
 import { judge, type Judgement } from '../../model/rules/index.ts';
 import type { Change, Finding, Solution, Solved } from '../../model/solution.ts';
@@ -11,7 +12,9 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Metres } from '../../model/si.ts';
 import { createSolver, solve } from '../../model/solve.ts';
 import { show, type Show } from '../../model/units.ts';
-import { changeInFindings } from '../words/findingWords.ts';
+import { changeInFindings } from '../../words/sayFindings.ts';
+import { nameLevel } from '../../words/sayLevel.ts';
+import { en } from '../language.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { Drafts } from './drafts.ts';
 import { BURST_PAUSE, endBurst, record, redo, startHistory, undo, type History } from './history.ts';
@@ -29,7 +32,7 @@ export interface Held {
   readonly start: Metres;
   readonly depth: Metres;
   /** Why the part does not follow any further. */
-  readonly blocked: string | null;
+  readonly blocked: Block | null;
   /** What it has caught on. */
   readonly caught: string | null;
   /** Where the pointer would have it. */
@@ -78,7 +81,7 @@ export class Workspace {
     () => this.settings.units ?? (this.desk.plan?.units === 'metric' ? 'metric' : 'us'),
   );
   readonly #solver = createSolver();
-  readonly #placed: Solved | null = $derived(this.plan === null ? null : this.#solver.place(this.plan, this.units));
+  readonly #placed: Solved | null = $derived(this.plan === null ? null : this.#solver.place(this.plan));
   /** What was found last while a level is dragged, and of what. */
   #judged = $state.raw<{ readonly placed: Solved; readonly judgement: Judgement } | null>(null);
   #told = $state.raw<ToldHold | null>(null);
@@ -147,7 +150,7 @@ export class Workspace {
     options: { burst?: string; say?: () => string } = {},
   ): void {
     const before = this.history.present;
-    const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan, this.units).findings);
+    const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
     this.history = record<Desk>(
       this.history,
       { id: before.id, plan },
@@ -163,7 +166,7 @@ export class Workspace {
     this.judgeAtOnce();
     const say = (): void => {
       this.#findingsBefore = null;
-      const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [])].filter(
+      const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [], en, this.show)].filter(
         (part) => part !== '',
       );
       if (words.length > 0) this.announcer.say(words.join(' '));
@@ -191,13 +194,13 @@ export class Workspace {
     return null;
   }
 
-  /** A mend is one step, however many fields it touches. */
-  mend(name: string, changes: readonly Change[]): void {
+  /** A fix is one step, however many fields it touches. */
+  fix(name: string, changes: readonly Change[]): void {
     const { plan } = this.history.present;
     if (plan === null) return;
     this.edit(
       name,
-      changes.reduce((mended, { path, to }) => withValue(mended, path, to), plan),
+      changes.reduce((fixed, { path, to }) => withValue(fixed, path, to), plan),
       { say: () => `${name}.` },
     );
   }
@@ -244,7 +247,7 @@ export class Workspace {
   /** Ends a gesture without a trace. */
   cancelHold(): void {
     if (this.held === null) return;
-    const { label } = this.held.handle;
+    const label = nameLevel(this.held.handle.label, en.short);
     this.#letGo();
     this.announcer.say(`${label}: put back where it was.`);
   }

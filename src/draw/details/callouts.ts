@@ -11,6 +11,7 @@ import type { Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { Severity } from '../../model/solution.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import { roundBlock, straight, strokes } from '../parts/outline.ts';
 
 export interface Callout {
@@ -93,6 +94,7 @@ function lighter(a: Callout | undefined, b: Callout | undefined): number {
 export function drawCallouts(
   callouts: readonly Callout[],
   track: Track,
+  words: ShortLanguage,
   ink: Ink,
   type: Measure,
   memory = forgetful,
@@ -118,14 +120,20 @@ export function drawCallouts(
     recall('callouts/leaders', [places, track, ink], () => drawLeaders(laid, track, ink)),
     recall('callouts/boxes', [places, track, ink], () => drawBoxes(laid, track, ink)),
     drawWords(laid, track, ink, type, memory),
-    ...(left.length === 0 ? [] : [drawMore(left, track, ink, type)]),
+    ...(left.length === 0 ? [] : [drawMore(left, track, words, ink, type)]),
   ];
 }
 
-/** What found no room is counted and named, as far as the line goes: "3 more: grout, casing, tie". */
-function drawMore(left: readonly Callout[], track: Track, ink: Ink, type: Measure): Shape {
-  const names = left.map(({ short, name }) => (short ?? name).toLowerCase()).join(', ');
-  const words = type.shorten(`${left.length} more: ${names}`, track.right - track.left - 2 * PAD, NOTE_SIZE, 400);
+/** What found no room is counted and named, as far as the line goes. */
+function drawMore(
+  left: readonly Callout[],
+  track: Track,
+  { partLabels }: ShortLanguage,
+  ink: Ink,
+  type: Measure,
+): Shape {
+  const said = partLabels.more(left.map(({ short, name }) => short ?? name));
+  const words = type.shorten(said, track.right - track.left - 2 * PAD, NOTE_SIZE, 400);
   const back = roundBlock(track.left, track.bottom - ONE_LINE, track.right, track.bottom, 4);
   return group('more', [
     path('box', back, { fill: ink.paper, 'fill-opacity': 0.85 }),

@@ -4,6 +4,7 @@
  * The sheet draws the frame's border and its heading above it ("A  Well top", "depths to scale, widths x5").
  * The detail draws everything inside the window, in sheet coordinates, cropped to it.
  */
+import type { ShortLanguage } from '../../words/words.ts';
 import type { DetailLooks } from '../looks.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
@@ -17,6 +18,7 @@ export interface DetailFrame {
   readonly width: number;
   readonly height: number;
   readonly units: View['units'];
+  readonly words: ShortLanguage;
   readonly theme: View['theme'];
   readonly ink: Ink;
   readonly type: Measure;

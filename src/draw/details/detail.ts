@@ -1,6 +1,7 @@
 /** One detail from its window to its shapes: ground, well, rail, dimensions, marks and labels. The sheet crops it to the frame. */
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import { show } from '../../model/units.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
@@ -42,7 +43,7 @@ export interface DetailPlan extends Room {
 const WIDE_PX = 620;
 
 export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan, memory: Memory): DetailScene {
-  const { x, y, width, height, ink, type, units } = frame;
+  const { x, y, width, height, ink, type, units, words } = frame;
   const { recall, same } = memory;
   const { facts, values, bore } = solution;
   const topDepth = frame.frozen?.topDepth ?? plan.topDepth;
@@ -85,11 +86,12 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     pen,
     box: { left: box.left, top: box.top, right: track.left - 2, bottom: box.bottom },
     placed,
-    severityOf: (key) => faults.get(key)?.severity,
+    severityOf: (key) => faults.get(key)?.finding.severity,
   };
   const waiting = plan.wanted
     .filter(({ key }) => isWithin(solution, key, topDepth, bottomDepth))
-    .map((want) => calloutFor(solution, frame, want, faults, pen));
+    .map((want) => calloutFor(solution, frame, show(units), want, faults, pen))
+    .filter((each) => each !== null);
   const callouts = same('calloutValues', [
     ...touching(waiting, placed, box, track.left - LEADER_PX),
     ...(plan.notes?.(context) ?? []),
@@ -107,8 +109,12 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...extra,
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),
-    recall('rail', [layout, ink, units, type, step], () => drawRail(pen, ink, { x, y, height, units, type }, step)),
-    ...recall('callouts', [callouts, layout, ink, type], () => drawCallouts(callouts, track, ink, type, memory, laid)),
+    recall('rail', [layout, ink, units, words, type, step], () =>
+      drawRail(pen, ink, { x, y, height, units, words, type }, step),
+    ),
+    ...recall('callouts', [callouts, layout, words, ink, type], () =>
+      drawCallouts(callouts, track, words, ink, type, memory, laid),
+    ),
     recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS)),
   ];
   return {

@@ -7,7 +7,7 @@ import { flows, inflowAt, type Moment } from '../moment.ts';
 import { lineMiddle } from '../parts/buriedLine.ts';
 import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
 import type { Pen } from '../parts/pen.ts';
-import { drawPumpWord, pumpWordSize } from '../parts/pumpWord.ts';
+import { drawPumpWord, pumpWord, pumpWordSize } from '../parts/pumpWord.ts';
 import type { Measure } from '../type/measure.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import { waysIn, waysUp, type Outlet } from '../parts/waterWays.ts';
@@ -20,7 +20,7 @@ import { isClear, nearestFree } from './leaders.ts';
 
 export function drawDetailFlow(
   solution: Solution,
-  { moment, ink, type }: Pick<DetailFrame, 'moment' | 'ink' | 'type'>,
+  { moment, ink, type, words }: Pick<DetailFrame, 'moment' | 'ink' | 'type' | 'words'>,
   pen: Pen,
   box: WindowBox,
   leaders: readonly Segment[],
@@ -31,10 +31,11 @@ export function drawDetailFlow(
   const pumping = moment?.pumping;
   if (moment === undefined || pumping === undefined) return [];
   const clear = memory.same('taken', taken());
+  const said = pumpWord(words, pumping);
   const word = memory.recall(
     'pumpWord',
-    [pumping, solution.parts, pen, box.top, box.bottom, leaders, clear, ink, type],
-    () => wordOnMotor(solution, pumping, pen, box, leaders, clear, ink, type),
+    [said, solution.parts, pen, box.top, box.bottom, leaders, clear, ink, type],
+    () => wordOnMotor(solution, said, pen, box, leaders, clear, ink, type),
   );
   return [group('flow', [...drawMarks(solution, moment, ink, pen, box, memory), ...word])];
 }
@@ -81,7 +82,7 @@ function outletOf({ parts, facts }: Solution, pen: Pen, to: number): Outlet | nu
 
 function wordOnMotor(
   { parts }: Solution,
-  pumping: boolean,
+  words: string,
   pen: Pen,
   box: WindowBox,
   leaders: readonly Segment[],
@@ -96,7 +97,7 @@ function wordOnMotor(
   if (tall < 40) return [];
   const x = pen.x(0);
   const room = 2 * motor.radius * pen.across + 6;
-  const [wide, high] = pumpWordSize(pumping, room, type);
+  const [wide, high] = pumpWordSize(words, room, type);
   const half = high / 2;
   // Under the dot of its label, and on the can itself.
   const y = nearestFree(
@@ -110,5 +111,5 @@ function wordOnMotor(
         overlap(each, { left: x - wide / 2, right: x + wide / 2, top: at - half, bottom: at + half }),
       ),
   );
-  return y === null ? [] : drawPumpWord(pumping, x, y, room, ink, type);
+  return y === null ? [] : drawPumpWord(words, x, y, room, ink, type);
 }

@@ -63,12 +63,12 @@ const SILENT: ReadonlySet<string> = new Set(['clamp', 'tank', 'gauge', 'switch',
 
 /** A bar of a round length: on a screen no ratio holds, a bar does. */
 function drawScaleBar({ frame, pen }: DetailContext, leaders: readonly Segment[]): Shape {
-  const { ink, type, units, x, y, height } = frame;
+  const { ink, type, units, words: language, x, y, height } = frame;
   const length = units === 'us' ? inches(6) : 0.1;
   const wide = length * pen.down;
   const left = x + RAIL_PX + 10;
   const size = show(units).small(length);
-  const whole = `${size}, true proportion`;
+  const whole = language.sheet.barAtTrueProportion(size);
   const words = left + type.width(whole, 11) + 8 <= labelsLeft(frame) ? whole : size;
   const half = Math.max(wide, type.width(words, 11)) / 2 + 5;
   const lowest = y + height - 14;

@@ -79,15 +79,12 @@ function bottomNote(context: DetailContext): Callout[] {
   const clearance = clearanceOf(context);
   if (clearance === null || clearance.bottom < pen.bottom) return [];
   const { motorFoot, bottom, gap } = clearance;
-  const say = show(frame.units);
   return [
     {
+      ...frame.words.partLabels.toBottom({ gap, bottom }, show(frame.units)),
       key: 'toBottom',
       x: pen.x(0),
       y: (pen.y(motorFoot) + frame.y + frame.height - ARROW_FOOT) / 2,
-      name: `${say.depth(gap)} to the bottom`,
-      short: `${say.depth(gap)} to bottom`,
-      note: `well ends at ${say.depth(bottom)}`,
       weight: 4,
     },
   ];

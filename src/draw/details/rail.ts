@@ -1,6 +1,7 @@
 /** The depth rail inside a detail: a quiet strip with its own ticks. */
 import { decimals, feet } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import { Pen as LinePen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
 import { slack } from '../looks.ts';
@@ -20,6 +21,7 @@ export interface RailPlace {
   readonly y: number;
   readonly height: number;
   readonly units: 'us' | 'metric';
+  readonly words: ShortLanguage;
   readonly type: Measure;
 }
 
@@ -58,7 +60,12 @@ export function tickStep(
 }
 
 /** Ticks in the reader's unit; every tick is a true depth, so that a ruler laid on the sheet agrees. */
-export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: RailPlace, step: number): Shape {
+export function drawRail(
+  pen: Pen,
+  ink: Ink,
+  { x, y, height, units, words: { section }, type }: RailPlace,
+  step: number,
+): Shape {
   const unit = unitOf(units);
   const size = tenth(Math.min(SIZE, (SIZE * ROOM) / widestIn(pen, unit, step, type)));
   const texts: Shape[] = [];
@@ -84,6 +91,6 @@ export function drawRail(pen: Pen, ink: Ink, { x, y, height, units, type }: Rail
     path('edge', stroke(x + RAIL_PX, y, x + RAIL_PX, y + height), { stroke: ink.hair }),
     path('ticks', ticks.path, { stroke: ink.ink }),
     group('figures', texts, { 'font-size': size, fill: ink.ink2, 'text-anchor': 'end' }),
-    text('unit', x + 5, y + 13, units === 'us' ? 'ft' : 'm', { size: 11, fill: ink.ink2 }),
+    text('unit', x + 5, y + 13, section.unit[units], { size: 11, fill: ink.ink2 }),
   ]);
 }

@@ -1,12 +1,14 @@
 /** Which parts want a label in a window, what it says, and where its leader touches the part. */
 import type { Metres } from '../../model/si.ts';
-import type { Severity, Solution } from '../../model/solution.ts';
+import type { Finding, Severity, Solution } from '../../model/solution.ts';
+import type { Show } from '../../model/units.ts';
+import { sayShort } from '../../words/sayJudgement.ts';
 import { kindOfKey } from '../keys.ts';
 import type { Callout } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { BARB_UP } from './nearParts.ts';
-import { wordsFor, type Shown } from './partWords.ts';
+import { lookOfLabel, type Shown } from './partLabels.ts';
 import type { Placed } from './stage.ts';
 
 /** A part that wants a label, and where its leader touches it: shares of its box. */
@@ -17,16 +19,15 @@ export interface Wanted {
 }
 
 export interface Fault {
-  readonly severity: Severity;
-  readonly amount: string;
+  readonly finding: Finding;
   readonly number: number;
 }
 
 /** Findings come worst first, so the first one of a part is its worst. */
 export function worstByPart({ findings }: Solution): Map<string, Fault> {
   const worst = new Map<string, Fault>();
-  findings.forEach(({ part, severity, amount }, i) => {
-    if (!worst.has(part)) worst.set(part, { severity, amount, number: i + 1 });
+  findings.forEach((finding, i) => {
+    if (!worst.has(finding.part)) worst.set(finding.part, { finding, number: i + 1 });
   });
   return worst;
 }
@@ -41,20 +42,28 @@ export interface Waiting extends Callout {
 export function calloutFor(
   solution: Solution,
   frame: DetailFrame,
+  show: Show,
   want: Wanted,
   faults: ReadonlyMap<string, Fault>,
   shown: Shown,
-): Waiting {
+): Waiting | null {
   const { key } = want;
-  const { name, note, weight, short, brief } = wordsFor(solution, frame.units, key, kindOfKey(key), shown);
+  const look = lookOfLabel(key, kindOfKey(key));
+  if (look === undefined) return null;
+  const { words } = frame;
+  const { weight } = look;
+  const part = solution.parts.find((each) => each.key === key);
+  const { name, note, short, brief } = look.say(solution, words.partLabels, show, part, key, shown);
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
   // Written out, not spread: this runs for every label of every frame that is dragged.
   if (fault === undefined)
     return { key, want, x: 0, y: 0, name, short, note, brief, weight, severity: undefined, number: undefined, lit };
-  const { severity, number } = fault;
+  const { finding, number } = fault;
+  const { severity } = finding;
   // A note leaves the label's own figure; what is wrong takes its place.
-  const said = severity === 'note' || fault.amount === '' ? note : fault.amount;
+  const amount = severity === 'note' ? '' : sayShort(finding, words, show).amount;
+  const said = amount === '' ? note : amount;
   return {
     key,
     want,

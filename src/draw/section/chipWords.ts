@@ -3,17 +3,22 @@ import { handlesOf, type Handle } from '../../model/handles.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Finding, PartKind, Severity, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import type { Note } from '../../words/labels.ts';
+import { sayShort } from '../../words/sayJudgement.ts';
+import { nameLevel } from '../../words/sayLevel.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import type { Ink } from '../theme.ts';
 import { kindOfKey } from '../keys.ts';
 import { hold } from '../type/width.ts';
-import { CHIP_LOOKS, say, type Note } from './chipNotes.ts';
+import { CHIP_LOOKS, say } from './chipNotes.ts';
+import type { SectionFrame } from './frame.ts';
 
 export interface ChipWords {
   readonly handle: string;
   readonly name: string;
   /** For a narrow column. */
   readonly short: string;
-  /** With its unit; "?" when not known. */
+  /** With its unit, or that it is not known. */
   readonly value: string;
   /** At most two lines. */
   readonly notes: readonly Note[];
@@ -28,22 +33,27 @@ export interface ChipWords {
 }
 
 /** Chips of the section: what is too small to be told apart here is dragged in the details. */
-export function chipWords(solution: Solution, show: Show, ink: Ink): ChipWords[] {
+export function chipWords(solution: Solution, frame: SectionFrame): ChipWords[] {
   return handlesOf(solution)
     .filter(({ id }) => CHIP_LOOKS[kindOfKey(id)] !== undefined)
-    .map((handle) => chipOf(handle, solution, show, ink));
+    .map((handle) => chipOf(handle, solution, frame));
 }
 
-function chipOf(handle: Handle, solution: Solution, show: Show, ink: Ink): ChipWords {
+function chipOf(handle: Handle, solution: Solution, { words, show, unbroken, ink }: SectionFrame): ChipWords {
+  const { chips } = words;
   const look = CHIP_LOOKS[kindOfKey(handle.id)];
   const finding = look === undefined ? null : worstAbout(look.parts, solution.findings);
-  const notes = (look?.notes(solution, show) ?? []).filter((note) => note !== null);
-  const shown = finding !== null && finding.severity !== 'note' ? [say(finding.amount), ...notes.slice(0, 1)] : notes;
+  const notes = (look?.notes(solution, chips, unbroken) ?? []).filter((note) => note !== null);
+  const shown =
+    finding !== null && finding.severity !== 'note'
+      ? [say(sayShort(finding, words, show).amount), ...notes.slice(0, 1)]
+      : notes;
+  const name = nameLevel(handle.label, words);
   return {
     handle: handle.id,
-    name: handle.label,
-    short: SHORT[handle.label] ?? SHORT[kindOfKey(handle.id)] ?? handle.label,
-    value: handle.known ? hold((look?.value ?? defaultValue)(handle.depth, show)) : '?',
+    name,
+    short: (chips.names as Readonly<Record<string, string | undefined>>)[handle.label.variant] ?? name,
+    value: handle.known ? hold((look?.value ?? defaultValue)(handle.depth, chips, show)) : chips.notKnown,
     notes: shown.slice(0, 2),
     depth: handle.known ? handle.depth : placeOfUnknown(handle.id, solution),
     known: handle.known,
@@ -65,24 +75,9 @@ function placeOfUnknown(handle: string, { facts, levels }: Solution): Metres {
   return bottom * 0.6;
 }
 
-/** By the handle's name where that tells more, else by what it moves. */
-const SHORT: Readonly<Record<string, string | undefined>> = {
-  casingHeight: 'Top',
-  frostDepth: 'Frost',
-  pitlessDepth: 'Pitless',
-  staticLevel: 'Static',
-  pumpingLevel: 'Pumping',
-  pumpSetting: 'Pump',
-  wellBottom: 'Bottom',
-  'Liner bottom': 'Liner',
-  casingBottom: 'Casing',
-  screenTop: 'Scr. top',
-  screenBottom: 'Scr. end',
-};
-
 /** Over the ground is told as a height. */
-function defaultValue(depth: Metres, show: Show): string {
-  return depth < 0 ? `${show.depth(-depth)} up` : show.depth(depth);
+function defaultValue(depth: Metres, { up }: ShortLanguage['chips'], show: Show): string {
+  return depth < 0 ? up(show.depth(-depth)) : show.depth(depth);
 }
 
 function inkOf(handle: Handle, ink: Ink): string {

@@ -1,4 +1,5 @@
 /** The chips right of the section: each reads a level and is the handle that drags it. */
+import type { Note } from '../../words/labels.ts';
 import { joined } from '../joined.ts';
 import { collapseLabels, labelAt, type LabelLadder } from '../labels/collapse.ts';
 import { fitLabels } from '../labels/fit.ts';
@@ -8,7 +9,6 @@ import type { Shape } from '../scene.ts';
 import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import type { ChipPlace, ChipState, Frozen, View } from '../view.ts';
-import type { Note } from './chipNotes.ts';
 import type { ChipWords } from './chipWords.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -179,14 +179,18 @@ function hideSome(ladders: readonly LabelLadder[], steps: readonly number[], { t
 }
 
 /** "3 more, 198–204 ft" */
-function drawMore(hidden: readonly ChipWords[], column: ChipColumn, { ink, type }: SectionFrame): Shape {
+function drawMore(
+  hidden: readonly ChipWords[],
+  column: ChipColumn,
+  { ink, type, words: { chips } }: SectionFrame,
+): Shape {
   const known = hidden.filter((each) => each.known).sort((a, b) => a.depth - b.depth);
-  const first = known[0]?.value ?? '?';
-  const last = known[known.length - 1]?.value ?? '?';
+  const first = known[0]?.value ?? chips.notKnown;
+  const last = known[known.length - 1]?.value ?? chips.notKnown;
   const unit = / .*$/.exec(last.replace(/\u00A0/g, ' '))?.[0] ?? '';
   const from = first.replace(/\u00A0/g, ' ');
   const start = unit !== '' && from.endsWith(unit) ? from.slice(0, -unit.length) : first;
-  const words = `${hidden.length} more, ${first === last ? last : `${start}–${last}`}`;
+  const words = chips.more({ count: hidden.length, range: first === last ? last : `${start}–${last}` });
   return text('more', column.x + 8, column.bottom - 4, type.shorten(words, column.width - 8, NOTE_SIZE), {
     size: NOTE_SIZE,
     fill: ink.ink2,

@@ -1,6 +1,7 @@
 /** The section O, from the ground up to its marks: each thing in its own file, put together in the order it lies. */
 import type { Metres } from '../../model/si.ts';
 import type { Finding, Solution } from '../../model/solution.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import { HEADROOM, type SectionLayout } from '../layout.ts';
 import { joined } from '../joined.ts';
 import type { SectionLooks } from '../looks.ts';
@@ -47,6 +48,7 @@ export interface SectionDrawing {
 export function drawSection(
   solution: Solution,
   view: View,
+  language: ShortLanguage,
   layout: SectionLayout,
   ink: Ink,
   memory: Memory,
@@ -62,6 +64,7 @@ export function drawSection(
       theme: view.theme,
       spare: view.spare ?? 1,
       units: view.units,
+      words: language,
       frozen: view.frozen?.windows.O,
       // Paper shows the whole well.
       window: view.paper === undefined ? view.window : undefined,
@@ -87,7 +90,7 @@ export function drawSection(
   const bandBoxes = same('bandBoxes', bands.boxes);
   const topParts = same('topParts', topPartsOf(solution, frame));
   const body = drawBody(solution, topParts, past, view.moment, memory);
-  const words = same('chipWords', chipWords(solution, frame.show, ink));
+  const words = same('chipWords', chipWords(solution, frame));
   const isBeyond = ({ known, depth }: ChipWords): boolean => known && !isSeen(frame, depth);
   const seen = isCut ? words.filter((each) => !isBeyond(each)) : words;
   const beyond = drawBeyond(isCut ? words.filter(isBeyond) : [], layout.chips, frame, memory);

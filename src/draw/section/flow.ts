@@ -5,7 +5,7 @@ import type { Memory } from '../memory.ts';
 import { flows, inflowAt, type Moment } from '../moment.ts';
 import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
 import { makePen } from '../parts/pen.ts';
-import { drawPumpWord } from '../parts/pumpWord.ts';
+import { drawPumpWord, pumpWord } from '../parts/pumpWord.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
 import { tonesOf } from '../parts/tones.ts';
 import { waysIn, waysUp, type WayPlace } from '../parts/waterWays.ts';
@@ -96,5 +96,6 @@ function wordUnderPump({ facts, bore }: Solution, pumping: boolean, frame: Secti
   const y = Math.max(frame.y(bottom), middle + SYMBOL / 2) + 9;
   const hole = bore.find((stretch) => stretch.bottom >= bottom) ?? bore[bore.length - 1];
   if (hole === undefined || y < frame.top || y + 8 > Math.min(frame.bottom, frame.y(facts.well.bottom))) return [];
-  return drawPumpWord(pumping, frame.axis, y, 2 * hole.insideRadius * frame.kx - 2, frame.ink, frame.type);
+  const words = pumpWord(frame.words, pumping);
+  return drawPumpWord(words, frame.axis, y, 2 * hole.insideRadius * frame.kx - 2, frame.ink, frame.type);
 }

@@ -2,12 +2,14 @@
 import { feet, show, type Show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import type { Box } from '../hatch/clip.ts';
 import { sectionLooks, type SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
 import type { Ink } from '../theme.ts';
 import { measureWith, type Measure } from '../type/measure.ts';
+import { unbroken } from '../type/unbroken.ts';
 import type { DepthWindow, View } from '../view.ts';
 import { cutOf, leastSpan, spanWithin, UNCUT, type Cut, type DepthSpan } from './window.ts';
 
@@ -28,7 +30,10 @@ export interface SectionFrame extends DepthScale {
   readonly ink: Ink;
   readonly theme: View['theme'];
   readonly type: Measure;
+  readonly words: ShortLanguage;
   readonly show: Show;
+  /** Figures that no line parts from their unit. */
+  readonly unbroken: Show;
   readonly held: View['held'];
   readonly looks: SectionLooks;
   /** Where the window leaves part of the well out. */
@@ -65,6 +70,7 @@ export interface SectionPlace {
   readonly theme: View['theme'];
   readonly spare: number;
   readonly units: View['units'];
+  readonly words: ShortLanguage;
   readonly frozen: DepthWindow | undefined;
   /** The part of the well that is asked for; the whole where it is left out. */
   readonly window: DepthSpan | undefined;
@@ -75,7 +81,7 @@ export interface SectionPlace {
 
 /** The same frame as long as nothing moves it: all that stands in it may then be remembered. */
 export function sectionFrame(solution: Solution, place: SectionPlace, { recall, same }: Memory): SectionFrame {
-  const { box, ink, spare, units, frozen, held } = place;
+  const { box, ink, spare, units, words, frozen, held } = place;
   const whole = sectionWindow(solution);
   const widest = widestRadius(solution);
   const part = partShown(whole, widest, place);
@@ -91,7 +97,7 @@ export function sectionFrame(solution: Solution, place: SectionPlace, { recall, 
   const pumpTall = intakeToDischarge + intakeToMotorBottom;
   const looks = same('looks', sectionLooks(solution.parts, pumpTall, { k, widthFactor, isCut }, place.looks));
   const extent = [topDepth, bottomDepth, cut.top, cut.bottom, widthFactor, widest, looks];
-  return recall('frame', [box, ink, spare, units, ...extent, held?.handle, held?.start], () =>
+  return recall('frame', [box, ink, spare, units, words, ...extent, held?.handle, held?.start], () =>
     makeFrame({ topDepth, bottomDepth }, cut, widest, widthFactor, looks, place),
   );
 }
@@ -122,7 +128,7 @@ function makeFrame(
   widest: Metres,
   widthFactor: number,
   looks: SectionLooks,
-  { box, ink, theme, spare, units, held }: SectionPlace,
+  { box, ink, theme, spare, units, words, held }: SectionPlace,
 ): SectionFrame {
   const { left, right, top, bottom } = box;
   const scale = depthScale(topDepth, bottomDepth, top, bottom);
@@ -146,7 +152,9 @@ function makeFrame(
     ink,
     theme,
     type: measureWith(spare),
+    words,
     show: show(units),
+    unbroken: unbroken(units),
     held,
     looks,
     cut,

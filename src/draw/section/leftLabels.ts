@@ -1,6 +1,7 @@
 /** Left of the hole: where the pump may hang, with both ends of the band named, and the names of the layers. */
 import type { Metres } from '../../model/si.ts';
-import type { Band, Solution } from '../../model/solution.ts';
+import type { Band, EndName, Solution } from '../../model/solution.ts';
+import { sayEnd } from '../../words/sayEnd.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { overlap, type Box } from '../hatch/clip.ts';
 import { joined } from '../joined.ts';
@@ -119,33 +120,35 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
       children.push(line('away', x, end, x, y, { stroke: ink.ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' }));
     if (isSeen(frame, now)) children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
   }
-  return group(band.setting, children, { role: 'img', 'aria-label': `Allowed: ${band.fromLabel}; ${band.toLabel}` });
+  const { words, show } = frame;
+  const ends = { from: sayEnd(band.fromEnd, words, show), to: sayEnd(band.toEnd, words, show) };
+  return group(band.setting, children, { role: 'img', 'aria-label': words.section.allowed(ends) });
 }
 
 function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {
-  const { type } = frame;
+  const { type, words, show, unbroken } = frame;
   const room = bar - 13 - frame.left - 6;
-  const depth = (metres: number) =>
-    band.setting === 'top.depth' && metres < 3.7 ? frame.show.small(metres) : frame.show.depth(metres);
+  const depth = (metres: Metres) =>
+    band.setting === 'top.depth' && metres < 3.7 ? unbroken.small(metres) : unbroken.depth(metres);
+  const [first, last] = [band.from ?? 0, band.to ?? 0];
+  const inWords = { from: words.section.from(depth(first)), to: words.section.to(depth(last)) };
   // Both ends with their words or both without: one of each would look like two kinds of thing.
-  const words =
-    Math.max(
-      ...[`from ${depth(band.from ?? 0)}`, `to ${depth(band.to ?? 0)}`].map((each) => type.width(each, 12, 600)),
-    ) <= room;
-  const end = (key: string, y: number, word: string, metres: number, why: string, side: 1 | -1): EndLabel[] => {
-    const value = `${words ? `${word} ` : ''}${hold(depth(metres))}`;
+  const hasRoom = Math.max(...Object.values(inWords).map((each) => type.width(each, 12, 600))) <= room;
+  const end = (side: 'from' | 'to', y: number, metres: Metres, name: EndName): EndLabel[] => {
+    const value = hasRoom ? inWords[side] : depth(metres);
     if (type.width(value, 12, 600) > room) return [];
-    const reason = room < 58 ? [] : reasonLines(why, room, type);
+    const reason = room < 58 ? [] : reasonLines(sayEnd(name, words, show), room, type);
     const lines = [value, ...reason];
     const height = lines.length * LINE_HEIGHT + 3;
     const width = Math.max(type.width(value, 12, 600), ...reason.map((each) => type.width(each, 11)));
-    return [{ key, y, lines, width, height, anchor: y + side * (height / 2 - 8) }];
+    const inward = side === 'from' ? 1 : -1;
+    const key = `${band.setting}/${side}`;
+    return [{ key, y, lines, width, height, anchor: y + inward * (height / 2 - 8) }];
   };
   // Where the window cuts the band, it does not end.
-  const [first, last] = [band.from ?? 0, band.to ?? 0];
   return [
-    ...(isSeen(frame, first) ? end(`${band.setting}/from`, from, 'from', first, band.fromLabel, 1) : []),
-    ...(isSeen(frame, last) ? end(`${band.setting}/to`, to, 'to', last, band.toLabel, -1) : []),
+    ...(isSeen(frame, first) ? end('from', from, first, band.fromEnd) : []),
+    ...(isSeen(frame, last) ? end('to', to, last, band.toEnd) : []),
   ];
 }
 
@@ -211,7 +214,7 @@ export function drawLayerNames(
   const room = frame.axis - frame.holeHalf - 6 - x;
   for (const layer of layers) {
     const size = layer.bottom - layer.top < 19 ? 11 : 12;
-    const name = layer.material === null ? 'not reported' : sentence(layer.material);
+    const name = layer.material === null ? frame.words.section.notReported : sentence(layer.material);
     const lines = linesFor(name, room, size, layer.bottom - layer.top, frame.type);
     const width = Math.max(...lines.map((each) => frame.type.width(each, size)));
     const height = lines.length * (size + 1) + 3;

@@ -14,7 +14,7 @@ const SIZE = 12;
 const ROOM = 27;
 
 export function drawRail(frame: SectionFrame): Shape {
-  const { left, top, bottom, ink, type, show } = frame;
+  const { left, top, bottom, ink, type, show, words: language } = frame;
   const ticks = depthTicks(frame, show.units, 54).filter(({ depth }) => depth > -0.01);
   const strokes = new Pen();
   for (const { depth, words } of ticks)
@@ -25,7 +25,7 @@ export function drawRail(frame: SectionFrame): Shape {
     .filter(({ words }) => words !== '')
     .map(({ depth, words }) => textWith(words, { x: left - 11, y: frame.y(depth) + 4 }, words));
   const head = isSeen(frame, 0) ? frame.y(0) : top;
-  const unit = text('unit', left - 11, head - 13, show.units === 'us' ? 'ft' : 'm', {
+  const unit = text('unit', left - 11, head - 13, language.section.unit[show.units], {
     size: 12,
     fill: ink.ink2,
     anchor: 'end',

@@ -1,13 +1,13 @@
 /** Right of the hole: where water enters, the drawdown as a dimension, and the numbered findings on the spot. */
 import type { Metres } from '../../model/si.ts';
 import type { Finding, Severity, Solution } from '../../model/solution.ts';
+import type { Note } from '../../words/labels.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { drawMark, NUMBERS } from '../mark.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
-import { hold } from '../type/width.ts';
 import type { MarkPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
 
@@ -17,22 +17,26 @@ export const MARK_LANE = 15;
 const DIMENSION_LANE = 34;
 const WORDS_HEIGHT = 15;
 
-interface Words {
+interface Label {
   readonly key: string;
   readonly y: number;
-  readonly words: string;
-  /** For a narrow sheet. */
-  readonly short: string;
+  readonly words: Note;
   readonly fill: string;
   /** At the ground's edge, not beside the hole. */
   readonly atEdge?: true;
   readonly weight: number;
 }
 
-/** The words, the short ones, or nothing: whatever the room takes. */
-function fitting(each: Words, room: number, type: Measure): Words | null {
-  if (type.width(each.words, 11.5) <= room) return each;
-  return type.width(each.short, 11.5) <= room ? { ...each, words: each.short } : null;
+/** A label as it is drawn. */
+interface Fitted extends Omit<Label, 'words'> {
+  readonly words: string;
+}
+
+/** With all its words, the short ones, or none: whatever the room takes. */
+function fitting(label: Label, room: number, type: Measure): Fitted | null {
+  const { long, short } = label.words;
+  const words = [long, short].find((each) => type.width(each, 11.5) <= room);
+  return words === undefined ? null : { ...label, words };
 }
 
 /** Inflows and dimensions; their words keep clear of each other and of every level line. */
@@ -54,12 +58,12 @@ export function drawRightLabels(
   const shapes = [...recall('drawdown', [levels, frame], () => drawdownDimension(solution, frame))];
   const items = [
     ...words.map((each) => ({
-      words: each as Words | null,
+      words: each as Fitted | null,
       anchor: each.y,
       height: WORDS_HEIGHT,
       weight: each.weight,
     })),
-    ...lines.map((depth) => ({ words: null as Words | null, anchor: frame.y(depth), height: 4, weight: 1e6 })),
+    ...lines.map((depth) => ({ words: null as Fitted | null, anchor: frame.y(depth), height: 4, weight: 1e6 })),
   ].sort((a, b) => a.anchor - b.anchor);
   const first = Math.min(frame.y(0) + 4, ...words.map((each) => each.y - WORDS_HEIGHT / 2));
   const highest = frame.cut.top ? Math.max(frame.top + 2, first) : first;
@@ -74,7 +78,7 @@ export function drawRightLabels(
 }
 
 function wordsShape(
-  { key, words, fill, atEdge }: Words,
+  { key, words, fill, atEdge }: Fitted,
   beside: number,
   middle: number,
   { ink, right, type }: SectionFrame,
@@ -90,12 +94,11 @@ function wordsShape(
   ]);
 }
 
-function inflowWords({ facts }: Solution, frame: SectionFrame): Words[] {
+function inflowWords({ facts }: Solution, frame: SectionFrame): Label[] {
   return (facts.well.inflows ?? []).map(({ depth, share }, i) => ({
     key: `inflow/${i}/words`,
     y: frame.y(depth) + 2,
-    words: share === null ? 'inflow, share not known' : `inflow ${hold(frame.show.percent(share))}`,
-    short: share === null ? '?' : hold(frame.show.percent(share)),
+    words: frame.words.section.inflow({ share }, frame.unbroken),
     fill: frame.ink.static,
     weight: 1,
   }));
@@ -111,25 +114,24 @@ function drawdownSpan({ levels }: Solution, frame: SectionFrame): [number, numbe
   return to - from >= LEAST_DIMENSION ? [from, to] : null;
 }
 
-function drawdownWords(solution: Solution, frame: SectionFrame): Words | null {
+function drawdownWords(solution: Solution, frame: SectionFrame): Label | null {
   const span = drawdownSpan(solution, frame);
   const { drawdown } = solution.values;
   if (span === null || drawdown === null) return null;
   return {
     key: 'drawdown/words',
     y: (span[0] + span[1]) / 2,
-    words: `${hold(frame.show.depth(drawdown))} drawdown`,
-    short: hold(frame.show.depth(drawdown)),
+    words: frame.words.section.drawdown({ drawdown }, frame.unbroken),
     fill: frame.ink.ink2,
     weight: 1,
   };
 }
 
 /** How far the house is: across the ground nothing else could tell. */
-function distanceWords({ facts, parts }: Solution, frame: SectionFrame): Words[] {
+function distanceWords({ facts, parts }: Solution, frame: SectionFrame): Label[] {
   const buried = parts.find((part) => part.key === 'buriedLine');
-  if (buried === undefined || facts.house.distance === null) return [];
-  const distance = hold(frame.show.depth(facts.house.distance));
+  const { distance } = facts.house;
+  if (buried === undefined || distance === null) return [];
   const line = frame.y((buried.top + buried.bottom) / 2) + Math.max(5, 2 * buried.radius * frame.kx) / 2;
   // Under the ground even where the line is not: above it stand house and chips' leaders.
   const foot = Math.max(line, frame.y(0) + 6);
@@ -137,8 +139,7 @@ function distanceWords({ facts, parts }: Solution, frame: SectionFrame): Words[]
     {
       key: 'distance',
       y: foot + 2 + WORDS_HEIGHT / 2,
-      words: `${distance} to the house`,
-      short: distance,
+      words: frame.words.section.toHouse({ distance }, frame.unbroken),
       fill: frame.ink.ink2,
       atEdge: true,
       weight: 20,

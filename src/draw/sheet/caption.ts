@@ -2,6 +2,8 @@
 import type { Metres } from '../../model/si.ts';
 import type { Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
+import type { Note } from '../../words/labels.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
@@ -12,8 +14,11 @@ import { digits, group, line, path, polygon, rect, text, textWith, type Point } 
 import { isTwoTone, THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { FramePlace, View } from '../view.ts';
-import { factorWords } from './frames.ts';
+import { saidFactor } from './frames.ts';
 import { titleOf } from './heading.ts';
+
+/** What is explained beside the materials. */
+type LegendKey = keyof ShortLanguage['caption']['legend'];
 
 const ROW = 18;
 const SWATCH = 30;
@@ -21,15 +26,14 @@ const SIZE = 11;
 
 interface Entry {
   readonly key: string;
-  readonly words: string;
-  /** Where the words have no room. */
-  readonly short?: string;
+  readonly words: Note;
   readonly swatch: (x: number, y: number) => Shape[];
 }
 
 export function drawCaption(
   solution: Solution,
   view: View,
+  words: ShortLanguage,
   box: Box,
   frames: readonly FramePlace[],
   /** Of depths in the section; null on a screen. */
@@ -37,25 +41,32 @@ export function drawCaption(
   ink: Ink,
   type: Measure,
 ): Shape[] {
-  const { legend, block } = share(box, blockLines(solution, view, frames, scale), type);
+  const lines = blockLines(solution, view, words, frames, scale);
+  const { legend, block } = share(box, lines, type);
   return [
     line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
-    drawLegend(entriesOf(solution, view, frames, ink), legend, ink, type),
-    drawTitleBlock(solution, block, blockLines(solution, view, frames, scale), ink, type),
+    drawLegend(entriesOf(solution, view, words, frames, ink), words, legend, ink, type),
+    drawTitleBlock(titleOf(solution, words), block, lines, ink, type),
   ];
 }
 
 /** Room of legend and title block together, from the rule above them to the foot [px]. */
-export function captionHeight(solution: Solution, view: View, width: number, type: Measure): number {
+export function captionHeight(
+  solution: Solution,
+  view: View,
+  words: ShortLanguage,
+  width: number,
+  type: Measure,
+): number {
   // Before the sheet is laid out nobody knows its windows: room is kept for all that they may show.
   const frames = framesOf(view).map((name) => ({ ...WIDEST, view: name }));
-  const entries = entriesOf(solution, view, frames, THEMES[view.theme]).length;
-  const words = blockLines(solution, view, frames, 1000);
+  const entries = entriesOf(solution, view, words, frames, THEMES[view.theme]).length;
+  const lines = blockLines(solution, view, words, frames, 1000);
   const whole = { left: 0, right: width, top: 0, bottom: Infinity };
-  const { legend, block } = share(whole, words, type);
+  const { legend, block } = share(whole, lines, type);
   const rows = Math.ceil(entries / columnsIn(legend, type));
   const legendHeight = rows * ROW + 10;
-  const blockHeight = blockTall(words, block.right - block.left, type);
+  const blockHeight = blockTall(lines, block.right - block.left, type);
   const wanted = isStacked(whole) ? legendHeight + blockHeight : Math.max(legendHeight, blockHeight);
   return Math.max(blockHeight, LEAST_HEIGHT, Math.min(wanted, view.height * MOST_SHARE));
 }
@@ -109,10 +120,10 @@ function columnsIn({ left, right }: Box, { spare }: Measure): number {
 /** Thin edge of a swatch [px]. */
 const EDGE = 0.7;
 
-const LEVELS: ReadonlySet<string> = new Set(['static', 'pumping']);
+const LEVELS: ReadonlySet<string> = new Set<LegendKey>(['static', 'pumping']);
 
 /** Column by column; what finds no room is counted in the last place. */
-function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure): Shape {
+function drawLegend(entries: readonly Entry[], { caption }: ShortLanguage, box: Box, ink: Ink, type: Measure): Shape {
   const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
   const columns = Math.max(1, Math.min(Math.ceil(entries.length / rows), columnsIn(box, type)));
   const width = (box.right - box.left) / columns;
@@ -128,18 +139,19 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
     return textWith('words', { x: x + SWATCH + 6, y: y + 10.5 }, said);
   };
   // Both levels in full or both short: one of each would look like two kinds of thing.
-  const isLong = ({ words }: Entry): boolean => type.width(words, SIZE) > room;
+  const isLong = ({ words }: Entry): boolean => type.width(words.long, SIZE) > room;
   const levelsShort = shown.some((entry) => LEVELS.has(entry.key) && isLong(entry));
   const shapes = shown.map((entry, i) => {
     const { x, y } = at(i);
     const short = isLong(entry) || (levelsShort && LEVELS.has(entry.key));
-    const said = short ? (entry.short ?? entry.words) : entry.words;
+    const said = short ? entry.words.short : entry.words.long;
     return group(entry.key, [...entry.swatch(x, y), wordsAt(i, said)]);
   });
   const left = entries.length - shown.length;
-  return group('legend', left === 0 ? shapes : [...shapes, group('more', [wordsAt(shown.length, `${left} more`)])], {
+  const more = (): Shape => group('more', [wordsAt(shown.length, caption.more({ count: left }))]);
+  return group('legend', left === 0 ? shapes : [...shapes, more()], {
     role: 'group',
-    'aria-label': 'Legend',
+    'aria-label': caption.legendTitle,
     'font-size': SIZE,
     fill: ink.ink2,
     'stroke-width': EDGE,
@@ -147,10 +159,10 @@ function drawLegend(entries: readonly Entry[], box: Box, ink: Ink, type: Measure
 }
 
 /** Two rows of grains, as the section draws them beside a screen. */
-function pack(ink: Ink): Entry {
+function pack(words: Note, ink: Ink): Entry {
   return {
     key: 'pack',
-    words: 'gravel pack',
+    words,
     swatch: (x, y) => [
       rect('fill', x, y + 1, SWATCH, 12, { fill: ink.gravelPack, stroke: ink.hair }),
       path('grains', stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5), {
@@ -162,27 +174,33 @@ function pack(ink: Ink): Entry {
   };
 }
 
-function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[], ink: Ink): Entry[] {
+function entriesOf(
+  solution: Solution,
+  view: View,
+  { caption: { legend, groundNotReported } }: ShortLanguage,
+  frames: readonly FramePlace[],
+  ink: Ink,
+): Entry[] {
   const { facts, levels, values, bands, cone, bore } = solution;
-  const stroke = (key: string, words: string, color: string, dash?: string): Entry => ({
+  const stroke = (key: LegendKey, color: string, dash: string): Entry => ({
     key,
-    words,
+    words: legend[key],
     swatch: (x, y) => [
       line('line', x, y + 7, x + SWATCH, y + 7, {
         stroke: color,
         'stroke-width': 1.8,
-        ...(dash === undefined ? {} : { 'stroke-dasharray': dash }),
+        'stroke-dasharray': dash,
       }),
     ],
   });
-  const fill = (key: string, words: string, color: string): Entry => ({
+  const fill = (key: LegendKey, color: string): Entry => ({
     key,
-    words,
+    words: legend[key],
     swatch: (x, y) => [rect('fill', x, y + 1, SWATCH, 12, { fill: color, stroke: ink.hair })],
   });
-  const level = (key: string, words: string, color: string, filled: boolean): Entry => ({
+  const level = (key: LegendKey, color: string, filled: boolean): Entry => ({
     key,
-    words,
+    words: legend[key],
     swatch: (x, y) => [
       path(
         'sign',
@@ -202,33 +220,19 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
   const screens = bore.filter((stretch) => stretch.kind === 'screen');
   return [
     ...materials(solution, shown).map((material): Entry => ({
-      key: `material/${material}`,
-      words: material,
+      key: `material/${material ?? 'unknown'}`,
+      words: asNamed(material ?? groundNotReported),
       swatch: (x, y) => materialSwatch(material, x, y, ink, view),
     })),
-    ...(!shown(levels.static)
-      ? []
-      : [{ ...level('static', 'static water level, pump off', ink.static, false), short: 'static level' }]),
-    ...(!shown(levels.pumping)
-      ? []
-      : [{ ...level('pumping', 'pumping level, pump on', ink.pumping, true), short: 'pumping level' }]),
-    ...(cone === null || !symbols
-      ? []
-      : [
-          {
-            ...stroke('cone', 'level in the ground; distance not to scale', ink.pumping, '5 3.5'),
-            short: 'level in the ground',
-          },
-        ]),
-    ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth)
-      ? []
-      : [stroke('frost', 'frost line', ink.frost, '9 3 1.6 3')]),
+    ...(shown(levels.static) ? [level('static', ink.static, false)] : []),
+    ...(shown(levels.pumping) ? [level('pumping', ink.pumping, true)] : []),
+    ...(cone === null || !symbols ? [] : [stroke('cone', ink.pumping, '5 3.5')]),
+    ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth) ? [] : [stroke('frost', ink.frost, '9 3 1.6 3')]),
     ...(symbols && bands.some((band) => band.from !== null)
       ? [
           {
             key: 'band',
-            words: 'where every rule holds',
-            short: 'rules hold',
+            words: legend.band,
             // As it stands on the sheet: a bar, so that it is not taken for a filling of the same grey.
             swatch: (x: number, y: number) => [
               rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
@@ -241,16 +245,13 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
           },
         ]
       : []),
-    ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom)
-      ? []
-      : [fill('grout', 'grout', ink.grout)]),
-    ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [pack(ink)] : []),
+    ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom) ? [] : [fill('grout', ink.grout)]),
+    ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [pack(legend.pack, ink)] : []),
     ...(symbols
       ? [
           {
             key: 'symbol',
-            words: 'dashed outline: symbol, not size',
-            short: 'symbol, not size',
+            words: legend.symbol,
             swatch: (x: number, y: number) => [
               rect('box', x + 7, y + 2, 16, 10, {
                 rx: 2,
@@ -266,9 +267,10 @@ function entriesOf(solution: Solution, view: View, frames: readonly FramePlace[]
   ];
 }
 
-function materials({ facts }: Solution, shown: (top: Metres, bottom: Metres) => boolean): string[] {
+/** Null where nobody reported any. */
+function materials({ facts }: Solution, shown: (top: Metres, bottom: Metres) => boolean): (string | null)[] {
   const { layers } = facts.well;
-  if (layers.length === 0) return ['ground not reported'];
+  if (layers.length === 0) return [null];
   return [...new Set(layers.filter(({ top, bottom }) => shown(top, bottom)).map(({ material }) => material))];
 }
 
@@ -289,7 +291,11 @@ const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25, 35, 45, 55, 65, 75, 95, 
   [0, 9, 18].map((left): Point => [left, top]),
 );
 
-function materialSwatch(material: string, x: number, y: number, ink: Ink, view: View): Shape[] {
+function asNamed(material: string): Note {
+  return { long: material, short: material };
+}
+
+function materialSwatch(material: string | null, x: number, y: number, ink: Ink, view: View): Shape[] {
   const piece = fullestPiece(lookOf(material).pattern);
   const pattern = hatchShape('hatch', lookOf(material), [piece], ink, view.theme);
   return [
@@ -315,9 +321,9 @@ function blockTall(words: readonly string[], width: number, type: Measure): numb
   return FIRST_LINE + (wrapped(words, width, type).length - 1) * LINE + 6;
 }
 
-function drawTitleBlock(solution: Solution, box: Box, words: readonly string[], ink: Ink, type: Measure): Shape {
+function drawTitleBlock(name: string, box: Box, words: readonly string[], ink: Ink, type: Measure): Shape {
   const width = box.right - box.left;
-  const title = text('title', box.left, box.top + 19, type.shorten(titleOf(solution), width, 13, 600), {
+  const title = text('title', box.left, box.top + 19, type.shorten(name, width, 13, 600), {
     size: 13,
     weight: 600,
     fill: ink.ink,
@@ -331,22 +337,24 @@ function drawTitleBlock(solution: Solution, box: Box, words: readonly string[], 
 function blockLines(
   { facts, findings, notJudged }: Solution,
   view: View,
+  { caption }: ShortLanguage,
   frames: readonly FramePlace[],
   scale: number | null,
 ): string[] {
-  const date = view.imprint?.date ?? facts.date;
-  const count = (severity: Severity) => {
-    const number = findings.filter((finding) => finding.severity === severity).length;
-    return `${number} ${severity}${number === 1 ? '' : 's'}`;
-  };
-  const units = show(view.units).units === 'us' ? 'feet and inches' : 'metres';
-  const factors = frames.map(({ view: name, widthFactor }) => `${name} ×${factorWords(widthFactor)}`).join(', ');
+  const { date, version } = view.imprint ?? {};
+  const count = (severity: Severity): number => findings.filter((finding) => finding.severity === severity).length;
   return [
-    [date === null || date === undefined ? '' : `Date ${date}`, `depths in ${units} from the ground surface`]
-      .filter((part) => part !== '')
-      .join(' · '),
-    `${scale === null ? 'Depths to scale' : `Section: SCALE 1:${scale} vertical`}; widths enlarged: ${factors}`,
-    `Checks: ${count('danger')}, ${count('warning')}, ${count('note')}, ${notJudged.length} not judged`,
-    `Not an engineered drawing; local code and licensed practice decide.${view.imprint?.version === undefined ? '' : ` Version ${view.imprint.version}`}`,
+    caption.depths({ date: date ?? facts.date }, show(view.units)),
+    caption.scales({
+      scale,
+      factors: frames.map(({ view: name, widthFactor }) => ({ view: name, factor: saidFactor(widthFactor) })),
+    }),
+    caption.checks({
+      danger: count('danger'),
+      warning: count('warning'),
+      note: count('note'),
+      notJudged: notJudged.length,
+    }),
+    caption.notEngineered({ version: version ?? null }),
   ];
 }

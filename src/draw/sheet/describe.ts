@@ -1,21 +1,22 @@
 /** The drawing in a few sentences, for those who do not see it. */
 import type { Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import { sayShort } from '../../words/sayJudgement.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import { subtitleOf } from './heading.ts';
 
-export function describe(solution: Solution, show: Show): string {
-  const { levels, facts, findings } = solution;
+export function describe(solution: Solution, words: ShortLanguage, show: Show): string {
+  const { levels, facts, findings, values } = solution;
+  const { description } = words;
   const sentences = [
-    `Section through the well. ${subtitleOf(solution, show)}`,
-    levels.static === null ? 'Static water level not known.' : `Static water level ${show.depth(levels.static)}.`,
-    levels.pumping === null ? 'Pumping level not known.' : `Pumping level ${show.depth(levels.pumping)}.`,
-    `Pump intake ${show.depth(facts.pump.setting)}, well bottom ${show.depth(facts.well.bottom)}.`,
-    solution.values.frostDepth === null
-      ? 'Frost depth not known.'
-      : `Frost to ${show.small(solution.values.frostDepth)}.`,
-    ...findings.map((finding, i) => `${i + 1}: ${SEVERITY[finding.severity]}. ${finding.title}, ${finding.amount}.`),
+    description.section(subtitleOf(solution, words, show).join(' ')),
+    description.staticLevel({ depth: levels.static }, show),
+    description.pumpingLevel({ depth: levels.pumping }, show),
+    description.intakeAndBottom({ intake: facts.pump.setting, bottom: facts.well.bottom }, show),
+    description.frost({ depth: values.frostDepth }, show),
+    ...findings.map((finding, i) =>
+      description.finding({ number: i + 1, severity: finding.severity, ...sayShort(finding, words, show) }),
+    ),
   ];
   return sentences.join(' ');
 }
-
-const SEVERITY = { danger: 'Danger', warning: 'Warning', note: 'Note' } as const;

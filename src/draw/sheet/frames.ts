@@ -1,30 +1,25 @@
 /** The details' borders, headings, and the dotted links that tell where in the section they stand. */
 import type { Metres } from '../../model/si.ts';
 import { feet, type Show } from '../../model/units.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect, text } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import { hold } from '../type/width.ts';
-import type { FramePlace, ViewName } from '../view.ts';
+import type { FramePlace } from '../view.ts';
 
-const NAMES: Readonly<Record<Exclude<ViewName, 'O'>, string>> = { A: 'Well top', B: 'Pump end', C: 'Lens' };
-
-/** "depths to scale, widths ×5": said wherever widths are drawn larger than depths. */
-export function scaleWords(factor: number): string {
-  return Math.abs(factor - 1) < 0.005 ? 'true proportion' : `depths to scale, widths ×${factorWords(factor)}`;
+/** As it is said: to the hundredth. */
+export function saidFactor(factor: number): number {
+  return Math.round(factor * 100) / 100;
 }
 
-export function factorWords(factor: number): string {
-  return String(Math.round(factor * 100) / 100);
-}
-
-export function drawFrame(frame: FramePlace, ink: Ink, type: Measure): Shape {
+export function drawFrame(frame: FramePlace, { sheet }: ShortLanguage, ink: Ink, type: Measure): Shape {
   const { view, x, y, width, height, widthFactor } = frame;
-  const name = view === 'O' ? '' : NAMES[view];
+  const name = view === 'O' ? '' : sheet.details[view];
   const nameX = x + type.width(view, 16, 600) + 10;
   const room = x + width - nameX - type.width(name, 16, 600) - 12;
-  const words = [scaleWords(widthFactor), `×${factorWords(widthFactor)}`].find((each) => type.width(each, 12) <= room);
+  const words = scaleWays(saidFactor(widthFactor), sheet).find((each) => type.width(each, 12) <= room);
   return group(`frame/${view}`, [
     rect('border', x, y, width, height, { rx: 3, fill: 'none', stroke: ink.hair, 'stroke-width': 1.2 }),
     text('letter', x, y - 14, view, { size: 16, weight: 600, fill: ink.ink }),
@@ -33,6 +28,11 @@ export function drawFrame(frame: FramePlace, ink: Ink, type: Measure): Shape {
       ? []
       : [text('scale', x + width, y - 14, words, { size: 12, fill: ink.ink2, anchor: 'end' })]),
   ]);
+}
+
+/** Said wherever widths are drawn larger than depths: at length, and where that has no room. */
+function scaleWays(factor: number, { trueProportion, widths }: ShortLanguage['sheet']): readonly string[] {
+  return [factor === 1 ? trueProportion : widths({ factor }), `×${factor}`];
 }
 
 /** From the section's edge to a detail's two left corners. */
@@ -86,12 +86,18 @@ function scaleBar(
 }
 
 /** What there is room for beside the scale bar: the ratio in full, the ratio, or the widths alone. */
-export function scaleCaption(place: FramePlace, scale: number | null, show: Show, type: Measure): string {
-  const widths = `widths ×${factorWords(place.widthFactor)}`;
-  if (scale === null) return widths;
+export function scaleCaption(
+  place: FramePlace,
+  scale: number | null,
+  { sheet }: ShortLanguage,
+  show: Show,
+  type: Measure,
+): string {
+  const factor = saidFactor(place.widthFactor);
+  if (scale === null) return sheet.widthsAlone({ factor });
   const { length, right } = scaleBar(place, show);
   const room = place.x + place.width - (right + 6 + type.width(hold(show.depth(length)), 11) + 8);
-  const ways = [`SCALE 1:${scale} vertical, ${widths}`, `1:${scale}, ${widths}`, `1:${scale}`];
+  const ways = [sheet.scaleAndWidths({ scale, factor }), sheet.ratioAndWidths({ scale, factor }), `1:${scale}`];
   return ways.find((each) => type.width(each, 12) <= room) ?? '';
 }
 

@@ -1,41 +1,52 @@
-/** Title and the one sentence under it: what well this is, and from where its depths count. */
-import type { Metres } from '../../model/si.ts';
+/** Title and what stands under it: which well this is, and from where its depths count. */
 import type { Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import type { ShortLanguage } from '../../words/words.ts';
 import type { Shape } from '../scene.ts';
 import { group, text } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
+import { unbroken } from '../type/unbroken.ts';
 import { hold } from '../type/width.ts';
 import { lookOf } from '../hatch/materials.ts';
 
-export function titleOf({ facts }: Solution): string {
-  return facts.title === '' ? 'Drilled water well' : facts.title;
+export function titleOf({ facts }: Solution, { sheet }: ShortLanguage): string {
+  return facts.title === '' ? sheet.title : facts.title;
 }
 
-/** @param hold  keeps a figure and its unit on one line */
-export function subtitleOf({ facts }: Solution, show: Show, hold = asItIs): string {
-  const { casings, intake, bottom } = facts.well;
+/**
+ * Two sentences.
+ *
+ * @param hold  keeps a figure and its unit on one line, where `show` does so too
+ */
+export function subtitleOf(
+  { facts: { well } }: Solution,
+  { sheet }: ShortLanguage,
+  show: Show,
+  hold = asItIs,
+): readonly [well: string, depths: string] {
+  const { casings, intake, layers } = well;
   const last = casings[casings.length - 1];
-  const depth = (metres: Metres): string => hold(show.depth(metres));
-  const material = last?.material === 'other' ? '' : `${last?.material ?? ''} `;
-  const size = last === undefined || last.nominalSize === '' ? '' : `${hold(last.nominalSize)} `;
-  const to = last?.bottom == null ? '' : ` to ${depth(last.bottom)}`;
-  const unit = show.units === 'us' ? 'feet' : 'metres';
-  const deepest = facts.well.layers[facts.well.layers.length - 1];
-  const rock =
-    deepest !== undefined && lookOf(deepest.material).ground === 'rock'
-      ? ` ${deepest.material.toLowerCase()}`
-      : ' hole';
-  const below: Readonly<Record<typeof intake.kind, string>> = {
-    'open hole': `open${rock} to ${depth(bottom)}`,
-    screen: `screen to ${depth(intake.screens[intake.screens.length - 1]?.bottom ?? bottom)}`,
-    'driven point': `driven point to ${depth(bottom)}`,
-    dug: `dug to ${depth(bottom)}`,
-  };
-  const pipe = casings.length > 1 ? 'liner' : 'casing';
-  const said = `${size}${material}${pipe}${to}, ${below[intake.kind]}. Depths from the ground, in ${unit}.`;
-  return said.charAt(0).toUpperCase() + said.slice(1);
+  const deepest = layers[layers.length - 1];
+  const screened = intake.kind === 'screen' ? intake.screens[intake.screens.length - 1] : undefined;
+  const said = sheet.well(
+    {
+      pipe:
+        last === undefined
+          ? null
+          : {
+              isLiner: casings.length > 1,
+              size: hold(last.nominalSize),
+              material: last.material,
+              bottom: last.bottom,
+            },
+      intake: intake.kind,
+      bottom: screened?.bottom ?? well.bottom,
+      rock: deepest !== undefined && lookOf(deepest.material).ground === 'rock' ? deepest.material : null,
+    },
+    show,
+  );
+  return [said, sheet.depthsFrom(show)];
 }
 
 function asItIs(words: string): string {
@@ -43,19 +54,22 @@ function asItIs(words: string): string {
 }
 
 /** On one line; else one sentence a line, rather than the last word alone; else as it comes. */
-export function subtitleLines(solution: Solution, show: Show, width: number, type: Measure): string[] {
-  const said = subtitleOf(solution, show, hold);
-  const lines = type.wrap(said, width, 13, 400, 2);
+export function subtitleLines(
+  solution: Solution,
+  words: ShortLanguage,
+  units: Show['units'],
+  width: number,
+  type: Measure,
+): readonly string[] {
+  const sentences = subtitleOf(solution, words, unbroken(units), hold);
+  const lines = type.wrap(sentences.join(' '), width, 13, 400, 2);
   if (lines.length === 1) return lines;
-  const sentences = said.split(SENTENCES);
-  return sentences.length === 2 && sentences.every((each) => type.width(each, 13) <= width) ? sentences : lines;
+  return sentences.every((each) => type.width(each, 13) <= width) ? sentences : lines;
 }
-
-/** A full stop and a capital: not the point of a number. */
-const SENTENCES = /(?<=\.) (?=[A-Z])/;
 
 export function drawHeading(
   solution: Solution,
+  words: ShortLanguage,
   lines: readonly string[],
   place: { x: number; width: number; size: number },
   ink: Ink,
@@ -63,7 +77,7 @@ export function drawHeading(
 ): Shape {
   const { x, width, size } = place;
   return group('heading', [
-    text('name', x, 14 + size * 0.82, type.shorten(titleOf(solution), width, size, 600), {
+    text('name', x, 14 + size * 0.82, type.shorten(titleOf(solution, words), width, size, 600), {
       size,
       weight: 600,
       fill: ink.ink,

@@ -1,49 +1,28 @@
-/** Where no depth meets every rule: which exclude each other, by how much, and what would have to change. */
 import { RULES } from '../rules/list.ts';
 import { rangesOf } from '../rules/ranges.ts';
 import type { Range } from '../rules/rule.ts';
-import { gap } from '../rules/say.ts';
 import type { Solution } from '../solution.ts';
-import { show } from '../units.ts';
-
-export interface Clash {
-  readonly rules: readonly string[];
-  readonly words: string;
-  readonly whatWouldHaveToChange: string;
-}
+import type { Clash, WayOut } from './told.ts';
 
 export function clashesOf(solution: Solution): Clash[] {
   const ranges = rangesOf(solution, RULES);
-  return [ranges['pump.setting'], ranges['top.depth']].flatMap((range) => clashOf(range, solution));
+  return [ranges['pump.setting'], ranges['top.depth']].flatMap(clashOf);
 }
 
-function clashOf(range: Range | null, solution: Solution): Clash[] {
+function clashOf(range: Range | null): Clash[] {
   if (range === null || !range.known || range.ends !== null) return [];
-  const spoken = show(solution.facts.units);
-  const rules = [range.from.rule, range.to.rule].filter((rule) => rule !== '');
+  const { setting, from, to } = range;
+  const rules = [from.name.rule, to.name.rule].filter((rule) => rule !== null);
   if (rules.length === 0) return [];
-  const apart = gap(range.from.depth - range.to.depth, spoken);
-  const part = range.setting === 'top.depth' ? 'pitless adapter' : 'pump';
   return [
-    {
-      rules,
-      words: `No depth of the ${part} meets both: ${range.from.label(spoken)}, and ${range.to.label(spoken)}. They miss each other by ${apart}.`,
-      whatWouldHaveToChange: wayOut(range, apart),
-    },
+    { setting, rules, from: from.name, to: to.name, apart: Math.abs(from.depth - to.depth), wayOut: wayOut(range) },
   ];
 }
 
-/** The first words that fit, by the rule at the range's deeper end. */
-function wayOut({ setting, from, to }: Range, apart: string): string {
-  if (setting === 'top.depth') {
-    return to.rule === 'PR-20'
-      ? 'An adapter made to stand under water, insulation and heat over a shallower line, or a heated and housed seal on top.'
-      : 'A pump that hangs deeper, insulation and heat over a shallower line, or a heated and housed seal on top.';
-  }
-  const higher = `Water that falls ${apart} less while pumping: a smaller flow, or storage in the house for the peaks`;
-  if (from.rule !== 'PR-02') return `${higher}.`;
-  if (to.rule === 'PR-03')
-    return `${higher}; or a driller who sees whether blank casing below the screen takes a pump in a shroud.`;
-  if (to.rule === 'PR-17') return `${higher}; or a slimmer pump that passes the narrow part.`;
-  return `${higher}; or a well that is ${apart} deeper.`;
+/** The first that fits, by the rule at the range's deeper end. */
+function wayOut({ setting, from: { name: from }, to: { name: to } }: Range): WayOut {
+  if (setting === 'top.depth') return to.rule === 'PR-20' ? 'adapterUnderWater' : 'deeperPump';
+  if (from.rule !== 'PR-02') return 'lessDrawdown';
+  if (to.rule === 'PR-03') return 'blankBelowScreen';
+  return to.rule === 'PR-17' ? 'slimmerPump' : 'deeperWell';
 }

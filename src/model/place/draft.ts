@@ -1,16 +1,16 @@
 /** A plan being placed: what it was, what it is by now, and why each field was set. */
 import { valueAt, withValue } from '../plan/editPlan.ts';
 import type { Plan } from '../plan/schema.ts';
+import type { WhyPlaced } from './told.ts';
 
 export interface PlacedChange {
   readonly path: string;
   /** What stood there as typed; undefined where nothing did. */
   readonly from: unknown;
   readonly to: unknown;
-  /** The rule that set it; empty where the thing itself ends and no rule does. */
-  readonly rule: string;
-  /** One plain sentence that names the rule. */
-  readonly why: string;
+  /** The rule that set it; null where the thing itself ends and no rule does. */
+  readonly rule: string | null;
+  readonly why: WhyPlaced;
 }
 
 export interface Draft {
@@ -29,8 +29,8 @@ export function withChange(
   { typed, plan, changes }: Draft,
   path: string,
   to: unknown,
-  rule: string,
-  why: string,
+  rule: string | null,
+  why: WhyPlaced,
 ): Draft {
   const from = valueAt(typed, path);
   const told = new Map(changes);

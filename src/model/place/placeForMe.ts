@@ -2,23 +2,23 @@
  * "Place it for me": sets what the build leaves to choose to values that meet every rule, says what it changed and why,
  * and where nothing can meet them all names the rules that exclude each other.
  *
- * It owns no limit: pump and adapter go to an end of where the rules let them be, all else follows the rules' own mends.
+ * It owns no limit: pump and adapter go to an end of where the rules let them be, all else follows the rules' own fixes.
  * The shallowest end, as less is to dig and to lift; for the pump of a well that gives little, the deepest.
  */
 import type { Plan } from '../plan/schema.ts';
 import { RULES } from '../rules/list.ts';
 import type { Severity, Solution, Verdict } from '../solution.ts';
 import { solve } from '../solve.ts';
-import { applyMends } from './applyMends.ts';
-import type { Mended } from './applyMends.ts';
+import { applyFixes } from './applyFixes.ts';
+import type { Fixed } from './applyFixes.ts';
 import { clashesOf } from './clashes.ts';
-import type { Clash } from './clashes.ts';
 import { draftOf } from './draft.ts';
 import type { Draft, PlacedChange } from './draft.ts';
 import { leftAsIs } from './leftAsIs.ts';
 import type { Left, Remaining } from './leftAsIs.ts';
 import { settle } from './settle.ts';
 import type { Heeding } from './settle.ts';
+import type { Clash } from './told.ts';
 
 export type { Clash, Left, PlacedChange, Remaining };
 
@@ -28,7 +28,7 @@ export interface Placement {
   /** What stands reported or installed, or waits for a fact that nobody said. */
   readonly left: readonly Left[];
   readonly clashes: readonly Clash[];
-  /** Findings that no placing mends. */
+  /** Findings that no placing helps. */
   readonly remaining: readonly Remaining[];
 }
 
@@ -48,25 +48,25 @@ export function placeForMe(plan: Plan): Placement {
  * Of several ways to place, the first that leaves no danger and no warning, else the one that leaves the fewest: past the
  * limits that give way, short of them, and with the depths as typed.
  */
-function bestWay(plan: Plan): Mended {
+function bestWay(plan: Plan): Fixed {
   const typed = solve(plan);
   let best = settled(draftOf(plan), 'firm');
   if (isClear(best.solution)) return best;
-  const mended = applyMends(draftOf(plan));
-  // From the mended plan, since thicker wire lets the pump hang deeper.
-  for (const found of [settled(mended.draft, 'every'), mended]) {
+  const fixed = applyFixes(draftOf(plan));
+  // From the fixed plan, since thicker wire lets the pump hang deeper.
+  for (const found of [settled(fixed.draft, 'every'), fixed]) {
     if (isBetter(found.solution, best.solution, typed)) best = found;
   }
   return best;
 }
 
-/** Again until nothing moves, since a mend may give room: thicker wire, a probe that hangs higher. */
-function settled(start: Draft, heeding: Heeding): Mended {
-  let now = applyMends(settleBoth(start, heeding));
+/** Again until nothing moves, since a fix may give room: thicker wire, a probe that hangs higher. */
+function settled(start: Draft, heeding: Heeding): Fixed {
+  let now = applyFixes(settleBoth(start, heeding));
   for (let round = 1; round < MOST_ROUNDS; round++) {
     const draft = settleBoth(now.draft, heeding);
     if (draft === now.draft) break;
-    now = applyMends(draft);
+    now = applyFixes(draft);
   }
   return now;
 }

@@ -4,11 +4,10 @@ import type { Metres } from '../si.ts';
 import { feet } from '../units.ts';
 import { meets } from './grace.ts';
 import { isFirmRock } from './ground.ts';
-import { words } from './mend.ts';
+import { words } from './fix.ts';
 import { drawdownMissing, lowestPumpingLevel } from './pumpDepth.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
-import type { Given, Outcome } from './rule.ts';
-import { gap, toSpare } from './say.ts';
+import type { Given } from './rule.ts';
 
 /** Sealed casing below the ground: 18 ft is the least that a code asks for drilled wells, 20 ft the commonest. */
 export const LEAST_SEALED_ANYWHERE = feet(18);
@@ -27,82 +26,63 @@ function casingFoot({ well }: Facts): Metres | null {
 export const sealedDeepEnough = defineRule({
   number: 'PR-35',
   part: 'casing',
-  broken: 'Casing and seal are shallow',
-  holds: 'Casing and seal reach deep enough',
-  source:
-    '20 ft: 77 Ill. Adm. Code 920, 15A N.C. Admin. Code 02C .0107; 19 ft: 10 N.Y. Codes R. & Regs. App. 5-B; the local code decides',
-  why: 'Water near the surface is the dirtiest; casing and grout keep it out of the well.',
-  judge({ facts, show }) {
+  judge({ facts }) {
     const foot = casingFoot(facts);
-    if (foot === null) return missing('how deep the casing reaches');
+    if (foot === null) return missing('casingBottom');
     const grout = facts.well.groutBottom;
     const groutEnds = grout !== null && grout < foot;
+    const by = groutEnds ? 'grout' : 'casing';
     const measured = groutEnds ? grout : foot;
-    const margin = measured - LEAST_SEALED;
-    const reaches = `${groutEnds ? 'Grout' : 'Casing'} reaches ${show.depth(measured)}`;
-    if (meets(margin, 'length')) {
-      const seal =
-        grout === null ? ', and nobody said how deep the grout goes' : `; ${show.depth(LEAST_SEALED)} is usual`;
-      return holds(toSpare(margin, show), `${reaches}${seal}.`);
-    }
-    return breaks({
-      severity: 'note',
-      measured,
-      limit: LEAST_SEALED,
-      margin,
-      quantity: 'length',
-      depth: measured,
-      amount: `${gap(margin, show)} short`,
-      message: `${reaches}; codes ask for ${show.depth(LEAST_SEALED_ANYWHERE)} to ${show.depth(LEAST_SEALED)} at least, some for more.`,
-      mend: words('Ask the local code, and have the water tested; deeper casing is a driller’s work.'),
-    });
+    const usual = LEAST_SEALED;
+    const margin = measured - usual;
+    if (meets(margin, 'length'))
+      return grout === null
+        ? holds('groutUnknown', { measured, margin })
+        : holds('deepEnough', { by, measured, margin, usual });
+    return breaks(
+      'shallow',
+      'note',
+      { by, measured, margin, least: LEAST_SEALED_ANYWHERE, usual },
+      { measured, limit: usual, margin, quantity: 'length', depth: measured },
+    );
   },
+  fixes: () => [words('askLocalCode', {})],
 });
 
 export const casingSeated = defineRule({
   number: 'PR-36',
   part: 'casing',
-  broken: 'The casing ends too high',
-  holds: 'The casing’s foot stands where it should',
-  source: 'US Army TI 814-01 and 10 N.Y. Codes R. & Regs. App. 5-B, Table 2: 5 ft; the local code decides',
-  why: 'Shallow water and loose ground enter a well at the foot of its casing.',
   judge(given) {
     const { intake } = given.facts.well;
     // A driven pipe and its point are one; a dug well's rings stand in loose ground.
     if (intake.kind === 'dug' || intake.kind === 'driven point') return doesNotApply;
     const foot = casingFoot(given.facts);
-    if (foot === null) return missing('how deep the casing reaches');
+    if (foot === null) return missing('casingBottom');
     return intake.kind === 'open hole' ? seatedInRock(foot, given) : belowPumpingLevel(foot, given);
+  },
+  fixes(_given, { variant }) {
+    const rock = variant === 'barelySeated' || variant === 'notInRock';
+    return [rock ? words('askDriller', {}) : words('pumpLess', {})];
   },
 });
 
 /** In rock: from the top of the firm rock that the foot stands in. */
-function seatedInRock(foot: Metres, { facts, show }: Given): Outcome {
+function seatedInRock(foot: Metres, { facts }: Given) {
   const { layers } = facts.well;
-  const at = layers.findIndex(({ top, bottom }) => top < foot && meets(bottom - foot, 'length'));
-  const layer = layers[at];
-  if (layer === undefined) return missing('what ground the casing ends in');
-  const firm = isFirmRock(layer.material);
-  if (firm === null) return missing(`whether “${layer.material}” is firm rock`);
-  const rockTop = firm ? topOfRock(facts, at) : foot;
-  const measured = foot - rockTop;
-  const margin = measured - FOOT_BEYOND;
-  const where = firm
-    ? `The casing stands ${gap(measured, show)} in ${layer.material}`
-    : `The casing ends in ${layer.material}, not in firm rock`;
-  if (meets(margin, 'length')) return holds(toSpare(margin, show), `${where}; ${show.depth(FOOT_BEYOND)} is usual.`);
-  return breaks({
-    severity: 'note',
-    measured,
-    limit: FOOT_BEYOND,
-    margin,
-    quantity: 'length',
-    depth: foot,
-    title: firm ? 'The casing is barely seated in rock' : 'The casing does not reach firm rock',
-    amount: firm ? `${gap(margin, show)} short` : 'not in rock',
-    message: `${where}; ${show.depth(FOOT_BEYOND)} into it is usual.`,
-    mend: words('Ask the driller how the casing was seated; a liner with grout can close the gap.'),
-  });
+  const place = layers.findIndex(({ top, bottom }) => top < foot && meets(bottom - foot, 'length'));
+  const layer = layers[place];
+  if (layer === undefined) return missing('groundAtFoot');
+  const { material } = layer;
+  const firm = isFirmRock(material);
+  if (firm === null) return missing('firmRock', { material });
+  const measured = firm ? foot - topOfRock(facts, place) : 0;
+  const usual = FOOT_BEYOND;
+  const margin = measured - usual;
+  if (meets(margin, 'length')) return holds('seated', { measured, margin, material, usual });
+  const at = { measured, limit: usual, margin, quantity: 'length', depth: foot } as const;
+  return firm
+    ? breaks('barelySeated', 'note', { measured, margin, material, usual }, at)
+    : breaks('notInRock', 'note', { material, usual }, at);
 }
 
 /** The firm layers over the one at this place, without a gap. */
@@ -113,25 +93,16 @@ function topOfRock({ well }: Facts, at: number): Metres {
 }
 
 /** In sand and gravel: below the water while it is pumped. */
-function belowPumpingLevel(foot: Metres, { solved, show }: Given): Outcome {
+function belowPumpingLevel(foot: Metres, { solved }: Given) {
   const level = lowestPumpingLevel(solved);
   if (level === null) return missing(drawdownMissing(solved));
   const measured = foot - level.depth;
-  const margin = measured - FOOT_BEYOND;
-  const message = `The casing ends ${gap(measured, show)} ${measured < 0 ? 'above' : 'below'} the pumping level; ${show.depth(FOOT_BEYOND)} below it is usual.`;
-  if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
-  return breaks({
-    severity: 'note',
-    measured,
-    limit: FOOT_BEYOND,
-    margin,
-    quantity: 'length',
-    depth: foot,
-    title: 'The casing ends too near the pumping level',
-    amount: `${gap(margin, show)} short`,
-    message,
-    mend: words('Pump less: the casing itself cannot be changed.'),
-  });
+  const usual = FOOT_BEYOND;
+  const margin = measured - usual;
+  const numbers = { measured, margin, usual };
+  if (meets(margin, 'length')) return holds('belowLevel', numbers);
+  const at = { measured, limit: usual, margin, quantity: 'length', depth: foot } as const;
+  return measured < 0 ? breaks('aboveLevel', 'note', numbers, at) : breaks('nearLevel', 'note', numbers, at);
 }
 
-export const casingDepthRules = [sealedDeepEnough, casingSeated];
+export const casingDepthRules = [sealedDeepEnough, casingSeated] as const;

@@ -4,11 +4,10 @@ import type { Metres } from '../si.ts';
 import type { PlacedPart, Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
-import { change, heightText, words } from './mend.ts';
+import { change, heightText, words } from './fix.ts';
+import { placed } from './placed.ts';
 import { lowestPumpingLevel } from './pumpDepth.ts';
-import { breaks, defineRule, holds } from './rule.ts';
-import type { Mend } from './rule.ts';
-import { ELECTRIC_CAUTION, gap, placed } from './say.ts';
+import { breaks, defineRule, holds, limit } from './rule.ts';
 
 export const FIRST_VALVE_WITHIN = feet(25);
 export const VALVE_SPACING = feet(200);
@@ -50,82 +49,36 @@ function longestStretch({ values }: Solved, heights: readonly Metres[]): Metres 
 export const firstCheckValve = defineRule({
   number: 'PR-09',
   part: 'checkValve',
-  broken: 'No check valve near the pump',
-  holds: 'A check valve holds the water up',
-  source:
-    'N.H. Admin. Rules We 702.05(a) and W. Va. Code of State Rules 64-46-7.3 ask for two; distances: common practice, no source',
-  why: 'Without a check valve the pipe drains, the pump spins backwards and the next start strikes it.',
-  judge(given) {
-    const { solved, facts, show } = given;
+  judge({ solved, facts }) {
     const heights = valveHeights(solved);
     const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
     const lowest = heights[0];
     if (lowest === undefined) {
-      return breaks({
-        severity: 'danger',
-        measured: 0,
-        limit: 1,
-        margin: -1,
-        quantity: 'count',
-        depth: discharge,
-        part: 'nipple',
-        partKind: 'nipple',
-        title: 'No check valve holds the water up',
-        amount: 'none fitted',
-        message: 'No check valve is planned, in the pump or in the drop pipe.',
-        mend: valves(solved, [heightText(facts, 0, 0)], 'Add a check valve at the pump'),
-      });
+      const at = { measured: 0, limit: 1, margin: -1, quantity: 'count', depth: discharge } as const;
+      return breaks('none', 'danger', {}, { ...at, part: 'nipple', partKind: 'nipple' });
     }
-    if (!meets(FIRST_VALVE_WITHIN - lowest, 'length')) {
-      return breaks({
-        severity: 'warning',
-        measured: lowest,
-        limit: FIRST_VALVE_WITHIN,
-        margin: FIRST_VALVE_WITHIN - lowest,
-        quantity: 'length',
-        depth: discharge - lowest,
-        amount: `${gap(FIRST_VALVE_WITHIN - lowest, show)} too high`,
-        message: `The lowest check valve is ${gap(lowest, show)} above the pump; ${show.depth(FIRST_VALVE_WITHIN)} is the usual most.`,
-        mend: valves(solved, [heightText(facts, 0, 0)], 'Put the check valve at the pump'),
-      });
+    const within = FIRST_VALVE_WITHIN;
+    if (!meets(within - lowest, 'length')) {
+      const margin = within - lowest;
+      const at = { measured: lowest, limit: within, margin, quantity: 'length', depth: discharge - lowest } as const;
+      return breaks('lowestTooHigh', 'warning', { height: lowest, margin, within }, at);
     }
     const above = highestAboveWater(solved, heights);
-    const limit = valveAboveWaterLimit(solved);
-    if (heights.length > 1 && above !== null && !meets(limit - above, 'length')) {
-      return breaks({
-        severity: 'warning',
-        measured: above,
-        limit,
-        margin: limit - above,
-        quantity: 'length',
-        depth: discharge - (heights[heights.length - 1] ?? 0),
-        part: highestValve(solved),
-        title: 'The upper check valve is too high',
-        amount: `${gap(limit - above, show)} too high`,
-        message: `The upper valve is ${gap(above, show)} above the pumping level; air holds a column of ${gap(limit, show)}.`,
-        mend: valves(solved, lowerOnes(solved, limit), 'Leave the upper valve out'),
-      });
+    const most = valveAboveWaterLimit(solved);
+    if (heights.length > 1 && above !== null && !meets(most - above, 'length')) {
+      const margin = most - above;
+      const depth = discharge - (heights[heights.length - 1] ?? 0);
+      const at = { measured: above, limit: most, margin, quantity: 'length', depth } as const;
+      return breaks('upperTooHigh', 'warning', { above, margin, most }, { ...at, part: highestValve(solved) });
     }
     const stretch = longestStretch(solved, heights);
-    if (!meets(VALVE_SPACING - stretch, 'length')) {
-      return breaks({
-        severity: 'note',
-        measured: stretch,
-        limit: VALVE_SPACING,
-        margin: VALVE_SPACING - stretch,
-        quantity: 'length',
-        depth: discharge - lowest,
-        title: 'A long pipe hangs on one check valve',
-        amount: `${gap(VALVE_SPACING - stretch, show)} over`,
-        message: `${show.depth(stretch)} of pipe stands on one valve; every ${show.depth(VALVE_SPACING)} is usual.`,
-        mend: words('Ask whether the state wants a second valve; each is two more joints.'),
-      });
+    const usual = VALVE_SPACING;
+    if (!meets(usual - stretch, 'length')) {
+      const margin = usual - stretch;
+      const at = { measured: stretch, limit: usual, margin, quantity: 'length', depth: discharge - lowest } as const;
+      return breaks('longStretch', 'note', { stretch, margin, usual }, at);
     }
-    const higherUp = exceeds(lowest, 'length');
-    return holds(
-      higherUp ? `${gap(lowest, show)} above the pump` : 'at the pump',
-      `A check valve ${higherUp ? 'near' : 'at'} the pump keeps the drop pipe full; spring type, not swing.`,
-    );
+    return exceeds(lowest, 'length') ? holds('nearPump', { height: lowest }) : holds('atPump', {});
   },
   limits(solved) {
     const heights = valveHeights(solved);
@@ -133,15 +86,16 @@ export const firstCheckValve = defineRule({
     const highest = heights[heights.length - 1];
     if (level === null || highest === undefined || heights.length < 2) return [];
     const from = level.depth - valveAboveWaterLimit(solved) + highest + solved.facts.pump.intakeToDischarge;
-    return [
-      {
-        setting: 'pump.setting',
-        from,
-        label: () => 'upper check valve near the water',
-        givesWay: true,
-        answeredBy: 'string.checkValves',
-      },
-    ];
+    const to = { from, givesWay: true, answeredBy: 'string.checkValves' };
+    return [limit('pump.setting', to, 'upperNearWater', {})];
+  },
+  fixes({ solved, facts }, { variant }) {
+    if (variant === 'longStretch') return [words('askForSecond', {})];
+    const path = 'string.checkValves';
+    if (variant === 'upperTooHigh')
+      return [change(facts, [{ path, to: lowerOnes(solved, valveAboveWaterLimit(solved)) }], 'leaveUpperOut', {})];
+    const changes = [{ path, to: [heightText(facts, 0, 0)] }];
+    return [variant === 'none' ? change(facts, changes, 'add', {}) : change(facts, changes, 'putAtPump', {})];
   },
 });
 
@@ -168,53 +122,26 @@ function round(value: number): number {
   return Math.round(value * 100) / 100;
 }
 
-function valves({ facts }: Solved, to: readonly string[], label: string): Mend {
-  return change(facts, [{ path: 'string.checkValves', to }], label);
-}
-
 export const noValveBeyondTop = defineRule({
   number: 'PR-10',
   part: 'buriedLine',
-  broken: 'A check valve stands between well and tank',
-  holds: 'The line stays under tank pressure',
-  source: 'Wis. Adm. Code NR 812.42(6)(f); 77 Ill. Adm. Code 920.40(f) and 925.40(c)',
-  why: 'Beyond that valve the buried line loses its pressure and can draw in ground water.',
   judge({ facts }) {
-    if (!facts.string.valveBetweenTopAndTank)
-      return holds('none in the line', 'No check valve between the well and the tank: the line is under pressure.');
-    return breaks({
-      severity: 'warning',
-      measured: 1,
-      limit: 0,
-      margin: -1,
-      quantity: 'count',
-      depth: facts.top.kind === 'pitless' ? facts.top.depth : 0,
-      amount: 'one too many',
-      message: 'A valve between well and tank cuts the line off from the tank’s pressure.',
-      mend: change(facts, [{ path: 'string.valveBetweenTopAndTank', to: false }], 'Leave that valve out'),
-    });
+    if (!facts.string.valveBetweenTopAndTank) return holds('none', {});
+    const depth = facts.top.kind === 'pitless' ? facts.top.depth : 0;
+    return breaks('oneInLine', 'warning', {}, { measured: 1, limit: 0, margin: -1, quantity: 'count', depth });
   },
+  fixes: ({ facts }) => [change(facts, [{ path: 'string.valveBetweenTopAndTank', to: false }], 'leaveOut', {})],
 });
 
 export const arrowUp = defineRule({
   number: 'PR-11',
   part: 'checkValve',
-  broken: 'The check valve is upside down',
-  holds: 'The check valve’s arrow points up',
-  source: 'common practice, no source',
-  why: 'A reversed valve lets no water up, and the pump works against a closed end.',
-  caution: ELECTRIC_CAUTION,
   judge({ solved, facts }) {
-    if (facts.string.arrow === 'up')
-      return holds('arrow up', 'The arrow points up the drop pipe, the way the water goes.');
-    return breaks({
-      severity: 'danger',
-      depth: placed(solved, 'checkValve')?.bottom ?? facts.pump.setting - facts.pump.intakeToDischarge,
-      amount: 'wrong way round',
-      message: 'The arrow points down, towards the pump; it must point up the drop pipe.',
-      mend: change(facts, [{ path: 'string.arrow', to: 'up' }], 'Turn it: arrow up'),
-    });
+    if (facts.string.arrow === 'up') return holds('up', {});
+    const depth = placed(solved, 'checkValve')?.bottom ?? facts.pump.setting - facts.pump.intakeToDischarge;
+    return breaks('down', 'danger', {}, { depth });
   },
+  fixes: ({ facts }) => [change(facts, [{ path: 'string.arrow', to: 'up' }], 'turn', {})],
 });
 
-export const checkValveRules = [firstCheckValve, arrowUp, noValveBeyondTop];
+export const checkValveRules = [firstCheckValve, arrowUp, noValveBeyondTop] as const;

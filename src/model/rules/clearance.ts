@@ -2,8 +2,8 @@
 import type { BoreStretch, Solved } from '../solution.ts';
 import { inches } from '../units.ts';
 import { meets } from './grace.ts';
-import { moveIntoBand } from './mend.ts';
-import { breaks, defineRule, holds, missing } from './rule.ts';
+import { moveIntoBand, words } from './fix.ts';
+import { breaks, defineRule, holds, limit, missing } from './rule.ts';
 
 export const TOO_TIGHT = inches(0.1);
 export const TIGHT_FIT = inches(0.25);
@@ -27,33 +27,21 @@ function narrowest(solved: Solved): BoreStretch | null {
 export const pumpPassesCasing = defineRule({
   number: 'PR-17',
   part: 'pump',
-  broken: 'The pump is too wide for the casing',
-  holds: 'The pump passes the casing',
-  source: 'common practice, no source; casing bores as their standards print them',
-  why: 'Pump, cable, splice and clamps must pass every joint on the way down and up.',
-  judge(given) {
-    const { solved, facts, show } = given;
+  judge({ solved, facts }) {
     const stretch = narrowest(solved);
-    if (stretch === null) return missing('the inside diameter of the casing');
+    if (stretch === null) return missing('casingBore');
+    const where = stretch.kind;
     const bore = 2 * stretch.insideRadius;
-    const measured = bore - widestPart(solved);
+    const widest = widestPart(solved);
+    const measured = bore - widest;
     const margin = measured - TIGHT_FIT;
-    const where = stretch.kind === 'openHole' ? 'hole' : stretch.kind;
-    const message = `The ${where} is ${show.bore(bore)} wide inside, the pump ${show.bore(widestPart(solved))} over its cable guard.`;
-    if (meets(margin, 'length')) return holds(`${show.bore(measured)} free`, message);
-    const passes = meets(measured - TOO_TIGHT, 'length');
-    return breaks({
-      severity: passes ? 'warning' : 'danger',
-      ...(passes ? { title: `The pump hardly passes the ${where}` } : {}),
-      measured,
-      limit: TIGHT_FIT,
-      margin,
-      quantity: 'length',
-      depth: Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge),
-      amount: `${show.bore(-margin)} too tight`,
-      message,
-      mend: moveIntoBand(given, 'PR-17', 'pump.setting', 'Choose a slimmer pump, or measure the bore once more.'),
-    });
+    if (meets(margin, 'length')) return holds('passes', { where, bore, widest, measured });
+    const depth = Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge);
+    const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth } as const;
+    const numbers = { where, bore, widest, margin };
+    return meets(measured - TOO_TIGHT, 'length')
+      ? breaks('hardlyPasses', 'warning', numbers, at)
+      : breaks('tooWide', 'danger', numbers, at);
   },
   limits(solved) {
     const widest = widestPart(solved);
@@ -62,14 +50,9 @@ export const pumpPassesCasing = defineRule({
     );
     // Where it is tight from the top, no depth helps: another pump does.
     if (tight === undefined || tight === solved.bore[0]) return [];
-    return [
-      {
-        setting: 'pump.setting',
-        to: tight.top - solved.facts.pump.intakeToMotorBottom,
-        label: () => 'above the narrow part',
-      },
-    ];
+    return [limit('pump.setting', { to: tight.top - solved.facts.pump.intakeToMotorBottom }, 'aboveNarrowPart', {})];
   },
+  fixes: (given) => [moveIntoBand(given, 'PR-17', 'pump.setting', words('slimmerPump', {}))],
 });
 
-export const clearanceRules = [pumpPassesCasing];
+export const clearanceRules = [pumpPassesCasing] as const;

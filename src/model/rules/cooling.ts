@@ -4,9 +4,8 @@ import type { Solved } from '../solution.ts';
 import { feet, horsepower, inches } from '../units.ts';
 import { drawdownMissing, screenTop } from './pumpDepth.ts';
 import { meets } from './grace.ts';
-import { moveIntoBand, words } from './mend.ts';
-import { breaks, defineRule, holds, missing } from './rule.ts';
-import { gap, slow, toSpare } from './say.ts';
+import { moveIntoBand, words } from './fix.ts';
+import { breaks, defineRule, holds, limit, missing } from './rule.ts';
 
 /** From this power on a motor in open rock wants a shroud. */
 export const SHROUD_POWER = horsepower(3);
@@ -37,36 +36,21 @@ function severityWithoutShroud(solved: Solved): 'note' | 'warning' {
 export const inflowFromBelow = defineRule({
   number: 'PR-05',
   part: 'motor',
-  broken: 'The water comes from above the motor',
-  holds: 'Water reaches the pump past its motor',
-  source: 'common practice, no source',
-  why: 'A motor is cooled by the water that flows past it; water from above never gets there.',
-  judge(given) {
-    const { solved, facts, show } = given;
+  judge({ solved, facts }) {
     const { pump, water } = facts;
-    if (pump.shroudDiameter !== null) return holds('shroud fitted', 'The shroud leads all the water past the motor.');
+    if (pump.shroudDiameter !== null) return holds('shroud', {});
     const inflow = deepestInflow(solved);
-    if (inflow === null) return missing('where water enters the well');
+    if (inflow === null) return missing('inflows');
     if (water.pumping?.kind === 'yield only') return missing(drawdownMissing(solved));
-    const motorBottom = pump.setting + pump.intakeToMotorBottom;
-    const margin = inflow - motorBottom;
-    const message = `The motor ends at ${show.depth(motorBottom)}, the lowest inflow is at ${show.depth(inflow)}.`;
-    if (meets(margin, 'length')) return holds(toSpare(margin, show), message);
-    const severity = severityWithoutShroud(solved);
-    return breaks({
-      severity,
-      measured: motorBottom,
-      limit: inflow,
-      margin,
-      quantity: 'length',
-      depth: motorBottom,
-      amount: `${gap(margin, show)} too low`,
-      message,
-      mend:
-        severity === 'note'
-          ? words('A shroud round the pump leads the water past the motor.')
-          : moveIntoBand(given, 'PR-05', 'pump.setting', 'Fit a shroud: it leads the water past the motor.'),
-    });
+    const motor = pump.setting + pump.intakeToMotorBottom;
+    const margin = inflow - motor;
+    if (meets(margin, 'length')) return holds('fromBelow', { motor, inflow, margin });
+    return breaks(
+      'fromAbove',
+      severityWithoutShroud(solved),
+      { motor, inflow, margin },
+      { measured: motor, limit: inflow, margin, quantity: 'length', depth: motor },
+    );
   },
   limits(solved) {
     const { pump, well } = solved.facts;
@@ -74,13 +58,14 @@ export const inflowFromBelow = defineRule({
     if (!named || pump.shroudDiameter !== null || severityWithoutShroud(solved) === 'note') return [];
     const inflow = deepestInflow(solved);
     if (inflow === null || solved.facts.water.pumping?.kind === 'yield only') return [];
+    const to = inflow - pump.intakeToMotorBottom;
+    return [limit('pump.setting', { to, givesWay: true }, 'aboveLowestInflow', {})];
+  },
+  fixes(given, { severity }) {
     return [
-      {
-        setting: 'pump.setting',
-        to: inflow - pump.intakeToMotorBottom,
-        label: () => 'motor above the lowest inflow',
-        givesWay: true,
-      },
+      severity === 'note'
+        ? words('shroudLeads', {})
+        : moveIntoBand(given, 'PR-05', 'pump.setting', words('fitShroud', {})),
     ];
   },
 });
@@ -88,32 +73,17 @@ export const inflowFromBelow = defineRule({
 export const coolingVelocity = defineRule({
   number: 'PR-06',
   part: 'motor',
-  broken: 'Water passes the motor slowly',
-  holds: 'Water passes the motor fast enough',
-  source: 'common practice, no source; the motor’s own instructions overrule it',
-  why: 'Slow water carries little heat away, and a hot motor ages early.',
-  judge({ facts, values, show }) {
+  judge({ facts, values }) {
     const measured = values.velocityPastMotor;
-    if (measured === null)
-      return missing(
-        facts.house.demand === null ? 'the flow that the house needs' : 'the width of the hole round the motor',
-      );
-    const limit = facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_VELOCITY_LARGE : LEAST_VELOCITY;
-    const margin = measured - limit;
-    const message = `Water passes the motor at ${slow(measured, show)}; ${slow(limit, show)} is the usual least.`;
-    if (meets(margin, 'velocity')) return holds(`${slow(margin, show)} over the least`, message);
-    return breaks({
-      severity: 'note',
-      measured,
-      limit,
-      margin,
-      quantity: 'velocity',
-      depth: facts.pump.setting + facts.pump.intakeToMotorBottom,
-      amount: `${slow(-margin, show)} short`,
-      message,
-      mend: words('A shroud makes the water pass faster; motors under 3 hp usually do without.'),
-    });
+    if (measured === null) return missing(facts.house.demand === null ? 'demand' : 'holeWidth');
+    const least = facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_VELOCITY_LARGE : LEAST_VELOCITY;
+    const margin = measured - least;
+    const numbers = { measured, margin, least };
+    if (meets(margin, 'velocity')) return holds('fastEnough', numbers);
+    const depth = facts.pump.setting + facts.pump.intakeToMotorBottom;
+    return breaks('slow', 'note', numbers, { measured, limit: least, margin, quantity: 'velocity', depth });
   },
+  fixes: () => [words('shroudSpeedsUp', {})],
 });
 
-export const coolingRules = [inflowFromBelow, coolingVelocity];
+export const coolingRules = [inflowFromBelow, coolingVelocity] as const;

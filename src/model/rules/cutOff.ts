@@ -4,7 +4,7 @@ import type { Metres } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
 import { feet, inches, writeQuantity } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
-import { unitAt } from './mend.ts';
+import { unitAt } from './fix.ts';
 import { floorTo } from './rounding.ts';
 
 /** A low-level cut-off stops the pump this far above its intake: 1 to 2 ft or more. Common practice, no source. */

@@ -1,6 +1,4 @@
-import type { Finding } from '../solution.ts';
-
-export type Quantity = NonNullable<Finding['quantity']>;
+import type { Quantity } from '../solution.ts';
 
 /** 0.1 mm, 1 Pa, 0.1 N, and the sliver that rounding leaves elsewhere: nobody builds to less. */
 const GRACE: Readonly<Record<Quantity, number>> = {

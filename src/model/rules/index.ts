@@ -1,43 +1,36 @@
 /** Judges a solved plan by every rule: what is wrong, what holds, what cannot be judged, and where parts may go. */
-import type { Band, Finding, Holding, Severity, Solution, Solved, Verdict } from '../solution.ts';
-import { show as showIn } from '../units.ts';
-import { ADVICE, adviceFor } from './advice.ts';
+import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
+import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
+import { DECIDED_BY } from './missing.ts';
+import { placed } from './placed.ts';
 import { RULES } from './list.ts';
 import { bandOf, rangesOf } from './ranges.ts';
-import type { Breaks, Given, Rule } from './rule.ts';
-import { placed } from './say.ts';
+import type { Breaks, Fix, Given, Rule } from './rule.ts';
 
 export type Judgement = Pick<Solution, 'findings' | 'holding' | 'verdicts' | 'notJudged' | 'bands' | 'advice'>;
 
 export function judge(solved: Solved): Judgement {
-  const { facts, values } = solved;
-  const show = showIn(facts.units);
-  const ranges = rangesOf(solved, RULES);
-  const given: Given = { solved, facts, values, show, ranges };
+  const given = givenBy(solved);
   const found: Record<Severity, Finding[]> = { danger: [], warning: [], note: [] };
   const holding: Holding[] = [];
-  const notJudged: Judgement['notJudged'][number][] = [];
+  const notJudged: NotJudged[] = [];
   const verdicts: Record<string, Verdict> = { ...NOT_JUDGED };
   for (const rule of RULES) {
     const outcome = rule.judge(given);
     if (outcome.kind === 'holds') {
       verdicts[rule.number] = 'ok';
-      holding.push({
-        rule: rule.number,
-        title: outcome.title ?? rule.holds,
-        message: outcome.message,
-        amount: outcome.amount,
-      });
+      holding.push({ rule: rule.number, variant: outcome.variant, numbers: outcome.numbers });
     } else if (outcome.kind === 'breaks') {
       verdicts[rule.number] = outcome.severity;
       found[outcome.severity].push(findingOf(rule, outcome, solved));
     } else if (outcome.kind === 'missing') {
-      notJudged.push({ rule: rule.number, title: whether(rule.holds), missing: outcome.missing });
+      const { fact, numbers } = outcome;
+      notJudged.push({ rule: rule.number, fact, numbers, fields: DECIDED_BY[fact] });
     }
   }
   const bands: Band[] = [];
-  for (const range of [ranges['pump.setting'], ranges['top.depth']]) {
-    if (range !== null && range.known) bands.push(bandOf(range, show));
+  for (const range of [given.ranges['pump.setting'], given.ranges['top.depth']]) {
+    if (range !== null && range.known) bands.push(bandOf(range));
   }
   return {
     findings: [...found.danger, ...found.warning, ...found.note],
@@ -45,18 +38,25 @@ export function judge(solved: Solved): Judgement {
     verdicts,
     notJudged,
     bands,
-    advice: adviceFor(facts),
+    advice: adviceFor(solved.facts),
   };
 }
 
-/** "The pump passes the casing" as what nobody can tell yet: "Whether the pump passes the casing". */
-function whether(title: string): string {
-  return `Whether ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+export function givenBy(solved: Solved): Given {
+  const { facts, values } = solved;
+  return { solved, facts, values, ranges: rangesOf(solved, RULES) };
+}
+
+/** What the rule of a finding offers against it, in its order and not tried. */
+export function candidatesFor({ rule }: Pick<Finding, 'rule'>, given: Given): readonly Fix[] {
+  const found = RULES.find(({ number }) => number === rule);
+  const outcome = found?.judge(given);
+  return found === undefined || outcome?.kind !== 'breaks' ? [] : found.fixes(given, outcome);
 }
 
 /** Every rule number in order, as a plan that says nothing would be judged. */
 const NOT_JUDGED: Readonly<Record<string, Verdict>> = Object.fromEntries(
-  [...RULES.map(({ number }) => number), ...ADVICE.map(({ rule }) => rule)]
+  [...RULES.map(({ number }) => number), ...ADVICE_NUMBERS]
     .sort()
     .map((number) => [number, 'not judged' as const]),
 );
@@ -73,13 +73,7 @@ function findingOf(rule: Rule, outcome: Breaks, solved: Solved): Finding {
     limit: outcome.limit,
     margin: outcome.margin,
     quantity: outcome.quantity,
-    title: outcome.title ?? rule.broken,
-    amount: outcome.amount,
-    message: outcome.message,
-    why: rule.why,
-    source: rule.source,
-    caution: outcome.caution ?? rule.caution,
-    mend: outcome.mend.changes,
-    mendLabel: outcome.mend.label,
+    variant: outcome.variant,
+    numbers: outcome.numbers,
   };
 }

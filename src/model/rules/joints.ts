@@ -1,54 +1,63 @@
 /** Barbs and clamps of plastic pipe: what holds the string together. */
 import type { Facts } from '../facts.ts';
 import type { Change } from '../solution.ts';
+import { change } from './fix.ts';
+import { breaks } from './rule.ts';
 
 export const CLAMPS_PER_JOINT = 2;
 
-export interface JointFault {
-  readonly severity: 'danger' | 'warning';
-  readonly title: string;
-  readonly amount: string;
-  readonly message: string;
-  readonly label: string;
+/** What is wrong with barbs and clamps, worst first, each with the change that fixes it. Rigid pipe has none of them. */
+function jointFaults(facts: Facts) {
+  if (facts.dropPipe.material !== 'PE') return [];
+  return [weakFittings(facts), tooFewClamps(facts), rustingScrews(facts)].filter((fault) => fault !== null);
 }
 
-/** What is wrong with barbs and clamps, worst first, and all that mends it. Rigid pipe has none of them. */
-export function jointFaults({ dropPipe, string }: Facts): {
-  readonly found: JointFault | null;
-  readonly changes: readonly Change[];
-} {
-  const faults: JointFault[] = [];
-  const changes: Change[] = [];
-  if (dropPipe.material !== 'PE') return { found: null, changes };
-  if (string.fittings === 'plastic' || string.fittings === 'nylon') {
-    faults.push({
-      severity: 'danger',
-      title: 'Plastic fittings carry the string',
-      amount: string.fittings,
-      label: 'Use stainless steel fittings',
-      message: `${string.fittings === 'nylon' ? 'Nylon' : 'Plastic'} insert fittings carry the whole string; metal barbs are asked for in a well.`,
-    });
-    changes.push({ path: 'string.fittings', to: 'stainless steel' });
+function weakFittings({ string, pump }: Facts) {
+  const { fittings } = string;
+  if (fittings !== 'plastic' && fittings !== 'nylon') return null;
+  const found = breaks('weakFittings', 'danger', { fittings }, atPump(pump));
+  return { found, change: { path: 'string.fittings', to: 'stainless steel' } };
+}
+
+function tooFewClamps({ string, pump }: Facts) {
+  const { clampsPerJoint: clamps } = string;
+  const asked = CLAMPS_PER_JOINT;
+  if (clamps >= asked) return null;
+  const found = breaks('tooFewClamps', 'danger', { clamps, asked }, atPump(pump));
+  return { found, change: { path: 'string.clampsPerJoint', to: asked } };
+}
+
+function rustingScrews({ string, pump }: Facts) {
+  if (string.clampScrew !== 'carbon steel') return null;
+  const found = breaks('rustingScrews', 'warning', {}, atPump(pump));
+  return { found, change: { path: 'string.clampScrew', to: 'stainless steel' } };
+}
+
+function atPump({ setting, intakeToDischarge }: Facts['pump']) {
+  return { depth: setting - intakeToDischarge, part: 'insertFitting/pump', partKind: 'insertFitting' } as const;
+}
+
+/** The worst of them; null where the joints are sound. */
+export function worstJoint(facts: Facts) {
+  return jointFaults(facts)[0]?.found ?? null;
+}
+
+/** All that the joints need. */
+export function jointChanges(facts: Facts): readonly Change[] {
+  return jointFaults(facts).map((fault) => fault.change);
+}
+
+/** Sets every joint right, named by its worst fault. */
+export function jointFixes(facts: Facts) {
+  const changes = jointChanges(facts);
+  switch (worstJoint(facts)?.variant) {
+    case 'weakFittings':
+      return [change(facts, changes, 'stainlessFittings', {})];
+    case 'tooFewClamps':
+      return [change(facts, changes, 'twoClamps', {})];
+    case 'rustingScrews':
+      return [change(facts, changes, 'stainlessClamps', {})];
+    default:
+      return [];
   }
-  if (string.clampsPerJoint < CLAMPS_PER_JOINT) {
-    faults.push({
-      severity: 'danger',
-      title: 'A single clamp holds each joint',
-      amount: `${string.clampsPerJoint} of ${CLAMPS_PER_JOINT}`,
-      label: 'Use two clamps a joint',
-      message: `Each joint has ${string.clampsPerJoint === 0 ? 'no clamp' : 'one clamp'}; two all-stainless clamps a joint are asked for.`,
-    });
-    changes.push({ path: 'string.clampsPerJoint', to: CLAMPS_PER_JOINT });
-  }
-  if (string.clampScrew === 'carbon steel') {
-    faults.push({
-      severity: 'warning',
-      title: 'The clamp screws will rust',
-      amount: 'carbon steel',
-      label: 'Use all-stainless clamps',
-      message: 'Carbon-steel screws rust away under water, and the clamp lets go.',
-    });
-    changes.push({ path: 'string.clampScrew', to: 'stainless steel' });
-  }
-  return { found: faults[0] ?? null, changes };
 }

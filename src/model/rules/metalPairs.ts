@@ -4,76 +4,80 @@ import { pairVerdict, waterClass } from '../formulas/corrosion.ts';
 import type { AreaSituation, PairVerdict, WaterClass } from '../formulas/corrosion.ts';
 import type { Severity } from '../solution.ts';
 import type { Metal } from '../tables/metals.ts';
-import { change, words } from './mend.ts';
-import type { Mend } from './rule.ts';
+import { change, words } from './fix.ts';
+import { breaks } from './rule.ts';
+import type { Breaks, Fix } from './rule.ts';
 
-export interface MetalPair {
+interface MetalPair<Mending extends Fix> {
   readonly met: (facts: Facts) => boolean;
   readonly metals: readonly [Metal, Metal];
   readonly areas: AreaSituation;
   /** Where it is; a joint of the drop pipe where nothing is said. */
   readonly at?: 'motor';
-  readonly title: string;
-  readonly message: string;
-  readonly mend: (facts: Facts) => Mend;
+  readonly fix: (facts: Facts) => Mending;
+}
+
+function pair<const Variant extends string, Mending extends Fix>(variant: Variant, metals: MetalPair<Mending>) {
+  return {
+    ...metals,
+    found: (severity: Severity, facts: Facts) =>
+      breaks(variant, severity, { aggressive: waterOf(facts) === 'aggressive' }, standsAt(metals.at, facts)),
+  };
+}
+
+/** Rigid pipe has no barb: its thread on the pump's nipple stands for the joint. */
+function standsAt(at: 'motor' | undefined, { dropPipe, pump }: Facts): Pick<Breaks, 'depth' | 'part' | 'partKind'> {
+  const depth = pump.setting - pump.intakeToDischarge;
+  if (at === 'motor') return { depth, part: 'motor', partKind: 'motor' };
+  return dropPipe.material === 'PE' ? { depth } : { depth, part: 'nipple', partKind: 'nipple' };
 }
 
 const STAINLESS = '304 stainless steel';
 const isBrass = ({ string }: Facts) => string.fittings === 'brass' || string.fittings === 'bronze';
-const stainlessFittings = (facts: Facts): Mend =>
-  change(facts, [{ path: 'string.fittings', to: 'stainless steel' }], 'Use stainless steel fittings');
-const plasticLength = (): Mend => words('Use plastic drop pipe, or break the metal path with a plastic length.');
+const stainlessFittings = (facts: Facts) =>
+  change(facts, [{ path: 'string.fittings', to: 'stainless steel' }], 'stainlessFittings', {});
+const plasticLength = () => words('plasticLength', {});
 
 /** A submersible pump's head and motor are taken to be stainless steel, as they nearly always are. */
-const PAIRS: readonly MetalPair[] = [
-  {
+const PAIRS = [
+  pair('galvanizedOnStainless', {
     met: ({ string, dropPipe }) => string.fittings === 'galvanized steel' && dropPipe.material !== 'galvanized steel',
     metals: ['zinc', STAINLESS],
     areas: 'small active part',
-    title: 'Galvanized fittings meet stainless steel',
-    message: 'A small galvanized fitting beside stainless pump or pipe loses its zinc, then its thread.',
-    mend: stainlessFittings,
-  },
-  {
+    fix: stainlessFittings,
+  }),
+  pair('stainlessOnGalvanized', {
     met: ({ string, dropPipe }) => string.fittings === 'stainless steel' && dropPipe.material === 'galvanized steel',
     metals: ['zinc', STAINLESS],
     areas: 'small noble part',
-    title: 'Stainless fittings meet galvanized pipe',
-    message: 'Stainless steel on galvanized pipe eats the cut threads, where the zinc is gone.',
-    mend: plasticLength,
-  },
-  {
+    fix: plasticLength,
+  }),
+  pair('brassOnGalvanized', {
     met: (facts) => isBrass(facts) && facts.dropPipe.material === 'galvanized steel',
     metals: ['zinc', 'brass'],
     areas: 'small noble part',
-    title: 'Brass fittings meet galvanized pipe',
-    message: 'Brass on galvanized pipe eats the cut threads, where the zinc is gone.',
-    mend: plasticLength,
-  },
-  {
+    fix: plasticLength,
+  }),
+  pair('brassOnStainless', {
     met: isBrass,
     metals: ['brass', STAINLESS],
     areas: 'similar',
-    title: 'Brass meets the stainless pump in sour or salty water',
-    message: 'In sour or salty water brass wears away beside the stainless pump.',
-    mend: stainlessFittings,
-  },
-  {
+    fix: stainlessFittings,
+  }),
+  pair('motorInSteelCasing', {
     met: ({ well }) => well.casings.some(({ material }) => material === 'steel'),
     metals: ['carbon steel', STAINLESS],
     areas: 'small noble part',
     at: 'motor',
-    title: 'A stainless motor in a steel casing, in sour or salty water',
-    message: 'In sour or salty water the steel casing wears near the stainless motor, slowly.',
-    mend: () => words('Ask a corrosion engineer; never take a required ground wire off.'),
-  },
-];
+    fix: () => words('askCorrosionEngineer', {}),
+  }),
+] as const;
 
 const SEVERITY: Readonly<Record<PairVerdict, Severity | 'ok'>> = { ok: 'ok', caution: 'note', avoid: 'warning' };
 const ORDER: readonly (Severity | 'ok')[] = ['danger', 'warning', 'note', 'ok'];
 
 export interface WorstPair {
-  readonly pair: MetalPair;
+  readonly pair: (typeof PAIRS)[number];
   readonly severity: Severity | 'ok';
 }
 
@@ -90,7 +94,7 @@ export function worstPair(facts: Facts): WorstPair | null {
   return worst;
 }
 
-export function waterOf({ water }: Facts): WaterClass {
+function waterOf({ water }: Facts): WaterClass {
   return waterClass({ conductivity: water.conductivity, acidity: water.acidity });
 }
 

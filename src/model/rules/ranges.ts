@@ -1,8 +1,7 @@
 /** Where the two parts that the rules place may go, worked out from all rules together. */
 import { feet, inches } from '../units.ts';
 import type { Metres } from '../si.ts';
-import type { Band, BandSetting, Solved } from '../solution.ts';
-import type { Show } from '../units.ts';
+import type { Band, BandSetting, EndName, OwnEnd, Solved } from '../solution.ts';
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
@@ -18,18 +17,25 @@ export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
   };
 }
 
-export function bandOf(range: Range, show: Show): Band {
+export function bandOf(range: Range): Band {
   const { setting, ends, from, to } = range;
   return {
     setting,
     from: ends?.from ?? null,
     to: ends?.to ?? null,
-    fromRule: from.rule,
-    fromLabel: from.label(show),
-    toRule: to.rule,
-    toLabel: to.label(show),
-    clash: ends === null ? [from.rule, to.rule].filter((rule) => rule !== '') : [],
+    fromEnd: from.name,
+    toEnd: to.name,
+    clash: ends === null ? [from.name.rule, to.name.rule].filter((rule) => rule !== null) : [],
   };
+}
+
+/** Where the thing itself ends, and no rule. */
+function ownEnd(variant: OwnEnd): EndName {
+  return { rule: null, variant, numbers: {} };
+}
+
+function nameOf(rule: string, { variant, numbers }: Limit): EndName {
+  return { rule, variant, numbers };
 }
 
 interface RuleLimit {
@@ -57,15 +63,11 @@ function pumpRoom({ facts, levels }: Solved): Room {
   return {
     from: {
       depth: underWater && levels.static !== null ? levels.static : underTop,
-      rule: '',
-      label: () =>
-        !underWater
-          ? 'under the well top'
-          : levels.pumping === null
-            ? 'pumping level unknown'
-            : 'under the static level',
+      name: ownEnd(
+        !underWater ? 'underWellTop' : levels.pumping === null ? 'pumpingLevelUnknown' : 'underStaticLevel',
+      ),
     },
-    to: { depth: well.bottom - pump.intakeToMotorBottom, rule: '', label: () => 'motor on the bottom' },
+    to: { depth: well.bottom - pump.intakeToMotorBottom, name: ownEnd('motorOnBottom') },
     known: levels.static !== null,
   };
 }
@@ -76,11 +78,10 @@ function pitlessRoom({ facts, values }: Solved): Room {
   const casingBottom = well.casings[0]?.bottom ?? well.bottom;
   const aboveThePump = pump.setting - pump.intakeToDischarge - LEAST_PIPE;
   return {
-    from: { depth: 0, rule: '', label: () => 'at the ground' },
+    from: { depth: 0, name: ownEnd('atGround') },
     to: {
       depth: Math.min(casingBottom, aboveThePump, DEEPEST_DIG),
-      rule: '',
-      label: () => (Math.min(casingBottom, aboveThePump) > DEEPEST_DIG ? 'as deep as one digs' : 'end of the casing'),
+      name: ownEnd(Math.min(casingBottom, aboveThePump) > DEEPEST_DIG ? 'asDeepAsOneDigs' : 'endOfCasing'),
     },
     known: values.frostDepth !== null,
   };
@@ -101,11 +102,11 @@ function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[],
       const [least, most] = [from.depth, to.depth];
       if (limit.from !== undefined && (!givesWay || meets(most - limit.from, 'length'))) {
         heeded.push(rule);
-        if (limit.from > from.depth) from = { depth: limit.from, rule, label: limit.label };
+        if (limit.from > from.depth) from = { depth: limit.from, name: nameOf(rule, limit) };
       }
       if (limit.to !== undefined && (!givesWay || meets(limit.to - least, 'length'))) {
         heeded.push(rule);
-        if (limit.to < to.depth) to = { depth: limit.to, rule, label: limit.label };
+        if (limit.to < to.depth) to = { depth: limit.to, name: nameOf(rule, limit) };
       }
     }
   }

@@ -1,28 +1,37 @@
-/** What a rule is: its number, its words, its source, how it judges, and what it allows of the parts that can be dragged. */
+/**
+ * What a rule is: its number, how it judges, what it allows of the parts that can be dragged, and what would fix it.
+ *
+ * A rule speaks no language. It answers with a variant ("runsDry") and its numbers by name, in SI; `src/words` says them
+ * in the reader's language and units. Variant and numbers are part of the rule's type, so that a language that lacks
+ * one of them does not compile.
+ */
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
-import type { BandSetting, Change, PartKind, Severity, Solved, Values } from '../solution.ts';
-import type { Show } from '../units.ts';
-import type { Quantity } from './grace.ts';
+import type { BandSetting, Change, EndName, PartKind, Quantity, Severity, Solved, Values } from '../solution.ts';
+import type { MissingFact } from './missing.ts';
+import type { Open } from './openFacts.ts';
 
-export interface Rule {
+/** Numbers in SI, and names as the plan has them, for the words. */
+export type Numbers = object;
+
+export interface Rule<
+  Number extends string = string,
+  Out extends Outcome = Outcome,
+  Lim extends Limit = Limit,
+  Mending extends Fix = Fix,
+> {
   /** "PR-19": as told to others, in findings and verdicts. */
-  readonly number: string;
+  readonly number: Number;
   /** What it looks at. */
   readonly part: PartKind;
-  /** Title when it is broken: "The pitless adapter is in the frost zone". */
-  readonly broken: string;
-  /** Title when it holds: "The pitless adapter is below the frost". */
-  readonly holds: string;
-  /** The printed limit with its section, or "common practice, no source". */
-  readonly source: string;
-  /** Why it matters, one sentence that a first-timer understands. */
-  readonly why: string;
-  /** The usual caution where the work can hurt someone; empty where it cannot. */
-  readonly caution: string;
-  readonly judge: (given: Given) => Outcome;
+  readonly judge: (given: Given) => Out;
   /** What it allows of the settings that can be dragged, from the same constants as the judgement. */
-  readonly limits: (solved: Solved) => readonly Limit[];
+  readonly limits: (solved: Solved) => readonly Lim[];
+  /**
+   * What may fix it, the best first, three at most: changes of choices of the build, never of the well, its water or its
+   * site; and last what to do where no change is possible. Made only when asked for, never inside `solve`.
+   */
+  readonly fixes: (given: Given, broken: Breaks) => readonly Mending[];
 }
 
 /** What the rules read, put together once for all of them. */
@@ -30,11 +39,10 @@ export interface Given {
   readonly solved: Solved;
   readonly facts: Facts;
   readonly values: Values;
-  readonly show: Show;
   readonly ranges: Ranges;
 }
 
-export type Outcome = Holds | Breaks | Missing | typeof doesNotApply;
+export type Outcome = Holds | Breaks | Depends | Missing | typeof doesNotApply;
 
 export interface Measure {
   readonly measured: number | null;
@@ -44,20 +52,23 @@ export interface Measure {
   readonly quantity: Quantity | null;
 }
 
-export interface Words {
-  /** "12 in too high", "18 in to spare". */
-  readonly amount: string;
-  /** One calm sentence with the numbers, twenty words at most. */
-  readonly message: string;
-  /** Where the rule's own title does not say it. */
-  readonly title?: string;
+/** Which of a rule's sentences fits, and the numbers that it is said with. */
+export interface Sentence<Variant extends string = string, Said extends Numbers = Numbers> {
+  readonly variant: Variant;
+  readonly numbers: Said;
 }
 
-export interface Holds extends Words {
+export interface Holds<Variant extends string = string, Said extends Numbers = Numbers> extends Sentence<
+  Variant,
+  Said
+> {
   readonly kind: 'holds';
+  /** What is left to the limit, where a rule is judged at both ends of an open fact. */
+  readonly margin?: number;
 }
 
-export interface Breaks extends Words, Measure {
+export interface Breaks<Variant extends string = string, Said extends Numbers = Numbers>
+  extends Sentence<Variant, Said>, Measure {
   readonly kind: 'breaks';
   readonly severity: Severity;
   /** Where the mark stands. */
@@ -65,33 +76,46 @@ export interface Breaks extends Words, Measure {
   /** Key of the part, where it is not the rule's own. */
   readonly part?: string;
   readonly partKind?: PartKind;
-  readonly caution?: string;
-  readonly mend: Mend;
 }
 
-export interface Mend {
+/** At one end of what an open fact can be the rule holds, at the other it does not. */
+export interface Depends<Variant extends string = string, Said extends Numbers = Numbers> extends Sentence<
+  Variant,
+  Said
+> {
+  readonly kind: 'depends';
+  readonly open: Open;
+  /** The value of the open fact at which the verdict turns, SI. */
+  readonly turn: number;
+  /** How bad the bad end is. */
+  readonly bad: Severity;
+}
+
+/** A change of the plan that may fix a finding, or words in its place. */
+export interface Fix<Variant extends string = string, Said extends Numbers = Numbers> extends Sentence<Variant, Said> {
+  /** Null where there is nothing to click. */
   readonly changes: readonly Change[] | null;
-  /** The button's words, or what to do when there is no button. */
-  readonly label: string;
 }
 
-/** The rule cannot be judged; `missing` says what nobody told. */
+/** The rule cannot be judged; `fact` is what nobody told. */
 export interface Missing {
   readonly kind: 'missing';
-  readonly missing: string;
+  readonly fact: MissingFact;
+  readonly numbers: Numbers;
 }
 
 /** The thing that the rule looks at is not there: no screen, no seal, an open tank. */
 export const doesNotApply = { kind: 'doesNotApply' } as const;
 
-/** From where to where a rule lets a dragged part go. */
-export interface Limit {
+/** From where to where a rule lets a dragged part go. The variant names the end on the drawing: "10 ft under the dry level". */
+export interface Limit<Variant extends string = string, Said extends Numbers = Numbers> extends Sentence<
+  Variant,
+  Said
+> {
   readonly setting: BandSetting;
   readonly from?: Metres;
   readonly to?: Metres;
-  /** The end's reason on the drawing: "10 ft under the dry level". */
-  readonly label: (show: Show) => string;
-  /** True where another choice mends it too (thicker wire, a hoist): then it never empties the band. */
+  /** True where another choice fixes it too (thicker wire, a shroud): then it never empties the band. */
   readonly givesWay?: boolean;
   /** Where that other choice stands in the plan: "wire.size". A hoist or a shroud stands nowhere. */
   readonly answeredBy?: string;
@@ -101,21 +125,19 @@ export interface Range {
   readonly setting: BandSetting;
   /** Ends where every rule that counts is met; null when they exclude each other. Rounded inward. */
   readonly ends: { readonly from: Metres; readonly to: Metres } | null;
-  /** The same, not rounded, without the limits that give way: where a mend may lead, since those have mends of their own. */
+  /** The same, not rounded, without the limits that give way: where a fix may lead, since those have fixes of their own. */
   readonly firm: { readonly from: Metres; readonly to: Metres } | null;
   readonly from: End;
   readonly to: End;
   /** Rules whose limits the ends respect. */
   readonly heeded: readonly string[];
-  /** False where an unknown level leaves one end open: then nothing is drawn, though a mend may still use it. */
+  /** False where an unknown level leaves one end open: then nothing is drawn, though a fix may still use it. */
   readonly known: boolean;
 }
 
 export interface End {
   readonly depth: Metres;
-  /** Empty where the thing itself ends, and no rule. */
-  readonly rule: string;
-  readonly label: (show: Show) => string;
+  readonly name: EndName;
 }
 
 export interface Ranges {
@@ -124,20 +146,64 @@ export interface Ranges {
   readonly 'top.depth': Range | null;
 }
 
-const NO_LIMITS: readonly Limit[] = [];
-
-export function defineRule(rule: Omit<Rule, 'limits' | 'caution'> & Partial<Pick<Rule, 'limits' | 'caution'>>): Rule {
-  return { caution: '', limits: () => NO_LIMITS, ...rule };
+/** Lists are inferred whole, since a function may return lists of different limits. */
+interface RuleParts<
+  Number extends string,
+  Out extends Outcome,
+  Limits extends readonly Limit[],
+  Fixes extends readonly Fix[],
+> extends Pick<Rule<Number, Out>, 'number' | 'part' | 'judge'> {
+  readonly limits?: (solved: Solved) => Limits;
+  readonly fixes?: (given: Given, broken: Breaks) => Fixes;
 }
 
-export function missing(what: string): Missing {
-  return { kind: 'missing', missing: what };
+export function defineRule<
+  const Number extends string,
+  Out extends Outcome,
+  Limits extends readonly Limit[] = readonly never[],
+  Fixes extends readonly Fix[] = readonly never[],
+>(rule: RuleParts<Number, Out, Limits, Fixes>): Rule<Number, Out, Limits[number], Fixes[number]> {
+  return { limits: () => [], fixes: () => [], ...rule };
 }
 
-export function holds(amount: string, message: string, title?: string): Holds {
-  return title === undefined ? { kind: 'holds', amount, message } : { kind: 'holds', amount, message, title };
+export function missing(fact: MissingFact, numbers: Numbers = {}): Missing {
+  return { kind: 'missing', fact, numbers };
 }
 
-export function breaks(found: Omit<Breaks, 'kind' | keyof Measure> & Partial<Measure>): Breaks {
-  return { kind: 'breaks', measured: null, limit: null, margin: null, quantity: null, ...found };
+export function holds<const Variant extends string, const Said extends Numbers>(
+  variant: Variant,
+  numbers: Said,
+  margin?: number,
+): Holds<Variant, Said> {
+  return margin === undefined ? { kind: 'holds', variant, numbers } : { kind: 'holds', variant, numbers, margin };
+}
+
+/** @param at  where its mark stands, and what was measured where it was */
+export function breaks<const Variant extends string, const Said extends Numbers>(
+  variant: Variant,
+  severity: Severity,
+  numbers: Said,
+  at: Pick<Breaks, 'depth' | 'part' | 'partKind'> & Partial<Measure>,
+): Breaks<Variant, Said> {
+  return {
+    kind: 'breaks',
+    variant,
+    severity,
+    numbers,
+    measured: null,
+    limit: null,
+    margin: null,
+    quantity: null,
+    ...at,
+  };
+}
+
+/** @param to  from or to where, and whether another choice answers it */
+export function limit<const Variant extends string, const Said extends Numbers>(
+  setting: BandSetting,
+  to: Pick<Limit, 'from' | 'to' | 'givesWay' | 'answeredBy'>,
+  variant: Variant,
+  numbers: Said,
+): Limit<Variant, Said> {
+  return { setting, ...to, variant, numbers };
 }

@@ -1,15 +1,13 @@
 /** What the well gives against what the pump takes. */
-import type { CubicMetresPerSecond, Metres } from '../si.ts';
+import type { CubicMetresPerSecond } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
-import type { Show } from '../units.ts';
 import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake } from './cutOff.ts';
+import { change, changeOr, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
-import { change, unitAt, words } from './mend.ts';
 import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
-import type { Breaks, Mend } from './rule.ts';
-import { gap } from './say.ts';
+import type { Given } from './rule.ts';
 
 /** With less water than this over the intake a low-level cut-off is worth its price. */
 export const SUBMERGENCE_WITHOUT_CUT_OFF = feet(20);
@@ -34,152 +32,103 @@ export function largestPumpFlow({ facts, values }: Solved): CubicMetresPerSecond
 export const pumpWithinYield = defineRule({
   number: 'PR-07',
   part: 'pump',
-  broken: 'The pump takes more than the well gives',
-  holds: 'The well gives what the pump takes',
-  source: '15A N.C. Admin. Code 02C .0109(a); W. Va. Code of State Rules 64-46-7; Wis. Adm. Code NR 812.32',
-  why: 'A pump that takes more than flows in empties the well and then draws air.',
-  judge(given) {
-    const { solved, facts, show } = given;
+  judge({ solved, facts }) {
     const flow = largestPumpFlow(solved);
-    const limit = provenYield(solved);
-    if (limit === null) return missing('the yield of the well');
-    if (flow === null) return missing('the pump’s flow at cut-in, which needs levels, pipes and pump');
-    const margin = limit - flow;
-    const message = `At cut-in the pump takes ${show.flow(flow)}; the proven yield is ${show.flow(limit)}.`;
-    if (meets(margin, 'flow')) return holds(`${show.flow(margin)} to spare`, message);
+    const gives = provenYield(solved);
+    if (gives === null) return missing('yield');
+    if (flow === null) return missing('flowAtCutIn');
+    const margin = gives - flow;
+    if (meets(margin, 'flow')) return holds('givesEnough', { flow, gives, margin });
     const guarded = hasCutOff(solved) || facts.pump.flowLimiter === true;
-    return breaks({
-      severity: guarded ? 'note' : 'warning',
-      measured: flow,
-      limit,
-      margin,
-      quantity: 'flow',
-      depth: facts.pump.setting,
-      amount: `${show.flow(-margin)} too much`,
-      message,
-      mend: guarded
-        ? words('The cut-off or the flow-limiting valve guards the pump; check its setting.')
-        : limitFlow(solved, limit),
-    });
+    return breaks(
+      'takesTooMuch',
+      guarded ? 'note' : 'warning',
+      { flow, gives, margin },
+      { measured: flow, limit: gives, margin, quantity: 'flow', depth: facts.pump.setting },
+    );
   },
+  fixes: ({ solved }, { severity, limit }) => [
+    severity === 'note' || limit === null ? words('checkTheGuard', {}) : limitFlow(solved, limit),
+  ],
 });
 
 /** A valve for the yield where the house gets along with it, else a cut-off, so that the bore's storage can be used. */
-function limitFlow({ facts, plan }: Solved, limit: CubicMetresPerSecond): Mend {
+function limitFlow({ facts, plan }: Solved, gives: CubicMetresPerSecond) {
   const { demand } = facts.house;
   const unit = unitAt(plan, 'house.demand', facts.units === 'us' ? 'gpm' : 'L/min', 'flow');
   const step = unit === 'gpm' ? gpm(0.5) : 1 / 60000;
-  const held = floorTo(limit, step, step * 1e-6);
-  if (held <= 0 || (demand !== null && !meets(held - demand, 'flow'))) {
-    return change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'Add a low-level cut-off');
-  }
+  const held = floorTo(gives, step, step * 1e-6);
+  if (held <= 0 || (demand !== null && !meets(held - demand, 'flow'))) return addCutOff({ facts });
   const to = writeQuantity(held, 'flow', unit, step);
-  return change(facts, [{ path: 'pump.flowLimiter', to }], `Add a ${to} flow-limiting valve`);
+  return change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { to });
+}
+
+function addCutOff({ facts }: Pick<Given, 'facts'>) {
+  return change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'addCutOff', {});
 }
 
 export const lowLevelCutOff = defineRule({
   number: 'PR-08',
   part: 'pump',
-  broken: 'Nothing stops the pump at low water',
-  holds: 'The pump is guarded against low water',
-  source: 'common practice, no source',
-  why: 'A pump that runs dry can be ruined in minutes.',
-  judge({ solved, facts, values, show }) {
+  judge({ solved, facts, values }) {
+    const depth = facts.pump.setting;
     const probe = probeAboveIntake(facts);
-    if (probe !== null && !meets(probe - CUT_OFF_ABOVE_INTAKE, 'length')) return probeTooLow(solved, probe, show);
-    if (hasCutOff(solved))
-      return holds('cut-off fitted', 'A low-level cut-off stops the pump before the intake runs dry.');
-    const submergence = values.submergenceDry ?? values.submergence;
-    const flow = largestPumpFlow(solved);
-    const limit = provenYield(solved);
-    const over = flow !== null && limit !== null && !meets(limit - flow, 'flow');
-    const shallow = submergence !== null && !meets(submergence - SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
-    if (!over && !shallow) {
-      if (submergence === null) return missing('the pumping level');
-      return holds(
-        `${gap(submergence, show)} of water`,
-        `Pumping leaves ${gap(submergence, show)} over the intake; below ${show.depth(SUBMERGENCE_WITHOUT_CUT_OFF)} a cut-off is advised.`,
-      );
+    if (probe !== null && !meets(probe - CUT_OFF_ABOVE_INTAKE, 'length')) {
+      const usual = CUT_OFF_ABOVE_INTAKE;
+      const margin = probe - usual;
+      const at = { measured: probe, limit: usual, margin, quantity: 'length', depth: depth - probe } as const;
+      return breaks('probeTooLow', 'note', { probe, usual, margin }, at);
     }
-    return breaks({
-      severity: 'note',
-      ...(shallow && submergence !== null
-        ? {
-            measured: submergence,
-            limit: SUBMERGENCE_WITHOUT_CUT_OFF,
-            margin: submergence - SUBMERGENCE_WITHOUT_CUT_OFF,
-            quantity: 'length' as const,
-          }
-        : {
-            measured: flow,
-            limit,
-            margin: flow !== null && limit !== null ? limit - flow : null,
-            quantity: 'flow' as const,
-          }),
-      depth: facts.pump.setting,
-      amount: 'no cut-off',
-      message:
-        shallow && submergence !== null
-          ? submergence > 0
-            ? `Only ${gap(submergence, show)} of water covers the intake, and no low-level cut-off is planned.`
-            : 'The water falls below the intake, and no low-level cut-off is planned.'
-          : `The pump takes ${show.flow(flow ?? 0)} of ${show.flow(limit ?? 0)}, and no low-level cut-off is planned.`,
-      mend: change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'Add a low-level cut-off'),
-    });
+    if (hasCutOff(solved)) return holds('fitted', {});
+    const submergence = values.submergenceDry ?? values.submergence;
+    const advisedBelow = SUBMERGENCE_WITHOUT_CUT_OFF;
+    if (submergence !== null && !meets(submergence - advisedBelow, 'length')) {
+      const margin = submergence - advisedBelow;
+      const at = { measured: submergence, limit: advisedBelow, margin, quantity: 'length', depth } as const;
+      return submergence > 0
+        ? breaks('littleWater', 'note', { submergence }, at)
+        : breaks('fallsBelowIntake', 'note', {}, at);
+    }
+    const flow = largestPumpFlow(solved);
+    const gives = provenYield(solved);
+    if (flow !== null && gives !== null && !meets(gives - flow, 'flow')) {
+      const at = { measured: flow, limit: gives, margin: gives - flow, quantity: 'flow', depth } as const;
+      return breaks('takesTooMuch', 'note', { flow, gives }, at);
+    }
+    if (submergence === null) return missing('levelWhilePumping');
+    return holds('enoughWater', { submergence, advisedBelow });
+  },
+  fixes(given, { variant }) {
+    if (variant !== 'probeTooLow') return [addCutOff(given)];
+    const { solved, facts } = given;
+    const probe = probeAbove(solved, facts.pump.setting);
+    const otherwise = words('hangProbeHigher', {});
+    return [
+      probe === null ? otherwise : changeOr(change(facts, [probe], 'setProbe', { to: String(probe.to) }), otherwise),
+    ];
   },
 });
-
-function probeTooLow(solved: Solved, probe: Metres, show: Show): Breaks {
-  const { facts } = solved;
-  const margin = probe - CUT_OFF_ABOVE_INTAKE;
-  const to = probeAbove(solved, facts.pump.setting);
-  const otherwise = 'Hang the probe higher than the intake.';
-  return breaks({
-    severity: 'note',
-    measured: probe,
-    limit: CUT_OFF_ABOVE_INTAKE,
-    margin,
-    quantity: 'length',
-    depth: facts.pump.setting - probe,
-    title: 'The low-level cut-off hangs too low',
-    amount: `${gap(margin, show)} too low`,
-    message: `The cut-off acts ${gap(probe, show)} ${probe < 0 ? 'below' : 'above'} the intake; ${show.depth(CUT_OFF_ABOVE_INTAKE)} above it is usual.`,
-    mend: to === null ? words(otherwise) : change(facts, [to], `Set it to ${String(to.to)}`, otherwise),
-  });
-}
 
 export const yieldFromAirLift = defineRule({
   number: 'PR-53',
   part: 'pumpingLevel',
-  broken: 'The pumping level is unknown',
-  holds: 'The drawdown comes from a test',
-  source: 'common practice, no source',
-  why: 'Blowing the well with air tells how much it gives, not how far the water falls.',
-  judge({ solved, facts, show }) {
+  judge({ solved, facts }) {
     const { pumping } = facts.water;
     const blown = pumping?.kind === 'yield only' || (pumping === null && facts.well.yieldFrom === 'air lift');
-    if (!blown)
-      return pumping === null
-        ? doesNotApply
-        : pumping.kind === 'aquifer'
-          ? holds('from the aquifer', 'The drawdown is computed from what was told of the aquifer.')
-          : holds('measured', 'The driller measured how far the water falls while pumping.');
-    const given = provenYield(solved);
-    return breaks({
-      severity: 'note',
-      depth: facts.water.staticLevel,
-      amount: 'not measured',
-      message: `The report gives a yield${given === null ? '' : ` of ${show.flow(given)}`} and no drawdown: the water’s depth while pumping is unknown.`,
-      mend: hasCutOff(solved)
-        ? words('Run a pumping test, and write flow, level and hours down.')
-        : change(
-            facts,
-            [{ path: 'pump.lowLevelCutOff', to: true }],
-            'Add a low-level cut-off',
-            'Run a pumping test; until then a low-level cut-off is advised.',
-          ),
-    });
+    if (!blown) {
+      if (pumping === null) return doesNotApply;
+      return pumping.kind === 'aquifer' ? holds('fromAquifer', {}) : holds('measured', {});
+    }
+    const gives = provenYield(solved);
+    const depth = facts.water.staticLevel;
+    return gives === null
+      ? breaks('noDrawdown', 'note', {}, { depth })
+      : breaks('noDrawdownButYield', 'note', { gives }, { depth });
+  },
+  fixes(given) {
+    if (hasCutOff(given.solved)) return [words('runTest', {})];
+    return [changeOr(addCutOff(given), words('runTestAndGuard', {}))];
   },
 });
 
-export const yieldRules = [pumpWithinYield, yieldFromAirLift, lowLevelCutOff];
+export const yieldRules = [pumpWithinYield, yieldFromAirLift, lowLevelCutOff] as const;

@@ -1,8 +1,8 @@
 /** How long the well was pumped before its level was read. */
 import type { PumpingFacts } from '../facts.ts';
 import type { Seconds } from '../si.ts';
+import { words } from './fix.ts';
 import { meets } from './grace.ts';
-import { words } from './mend.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 
 export const LEAST_TEST: Seconds = 4 * 3600;
@@ -20,31 +20,19 @@ function timePumped(pumping: PumpingFacts): Seconds | null {
 export const testedLongEnough = defineRule({
   number: 'PR-42',
   part: 'pumpingLevel',
-  broken: 'The pumping test was short',
-  holds: 'The well was tested for some hours',
-  source: '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.4 and Ariz. Rev. Stat. 45-600: 4 h; Md. Code Regs. 26.04.04.26: 6 h',
-  why: 'Water goes on falling for hours; a short test makes a well look better than it is.',
-  judge({ solved, facts, show }) {
+  judge({ solved, facts }) {
     const { pumping } = facts.water;
     if (pumping?.kind === 'aquifer') return doesNotApply;
-    if (pumping === null || pumping.kind === 'yield only') return missing('a test with flow, drawdown and hours');
+    if (pumping === null || pumping.kind === 'yield only') return missing('pumpingTest');
     const measured = timePumped(pumping);
-    if (measured === null) return missing('how long the well was pumped before the level was read');
-    const margin = measured - LEAST_TEST;
-    const message = `The level was read after ${show.time(measured)} of pumping; ${show.time(LEAST_TEST)} is the usual least.`;
-    if (meets(margin, 'time')) return holds(show.time(measured), message);
-    return breaks({
-      severity: 'note',
-      measured,
-      limit: LEAST_TEST,
-      margin,
-      quantity: 'time',
-      depth: solved.levels.pumping,
-      amount: `${show.time(-margin)} short`,
-      message,
-      mend: words('Have it pumped at a steady flow for four hours, and write level and time down.'),
-    });
+    if (measured === null) return missing('testDuration');
+    const least = LEAST_TEST;
+    const margin = measured - least;
+    if (meets(margin, 'time')) return holds('longEnough', { measured, least });
+    const at = { measured, limit: least, margin, quantity: 'time', depth: solved.levels.pumping } as const;
+    return breaks('short', 'note', { measured, least, margin }, at);
   },
+  fixes: () => [words('pumpSteadily', {})],
 });
 
-export const yieldTestRules = [testedLongEnough];
+export const yieldTestRules = [testedLongEnough] as const;

@@ -33,6 +33,8 @@ export interface Show {
   /** A height of water: "278 ft", "84.7 m". */
   readonly head: (head: Metres) => string;
   readonly velocity: (velocity: MetresPerSecond) => string;
+  /** Of slow water, where the hundredths count. */
+  readonly slow: (velocity: MetresPerSecond) => string;
   readonly force: (force: Newtons) => string;
   readonly mass: (mass: Kilograms) => string;
   readonly volume: (volume: CubicMetres) => string;
@@ -66,6 +68,7 @@ const CUSTOMARY: Show = {
   pressure: (pressure) => `${decimals(toPsi(pressure), 0)} psi`,
   head: (head) => `${decimals(toFeet(head), 1)} ft`,
   velocity: (velocity) => `${decimals(toFeet(velocity), 1)} ft/s`,
+  slow: (velocity) => `${decimals(toFeet(velocity), 2)} ft/s`,
   force: (force) => `${decimals(toPoundsForce(force), 0)} lb`,
   mass: (mass) => `${wholeFromTen(toPoundsMass(mass))} lb`,
   volume: (volume) => `${wholeFromTen(toGallons(volume))} gal`,
@@ -84,6 +87,7 @@ const METRIC: Show = {
   pressure: (pressure) => `${decimals(pressure / 1000, 0)} kPa`,
   head: (head) => `${decimals(head, 1)} m`,
   velocity: (velocity) => `${decimals(velocity, 2)} m/s`,
+  slow: (velocity) => `${decimals(velocity, 2)} m/s`,
   force: (force) => `${decimals(force, 0)} N`,
   mass: (mass) => `${wholeFromTen(mass)} kg`,
   volume: (volume) => `${wholeFromTen(volume * 1000)} L`,

@@ -6,6 +6,7 @@ import { drawPumpEnd } from '../../../src/draw/details/pumpEnd.ts';
 import { drawWellTop } from '../../../src/draw/details/wellTop.ts';
 import { THEMES } from '../../../src/draw/theme.ts';
 import { measureWith } from '../../../src/draw/type/measure.ts';
+import { short } from '../../../src/words/en/short.ts';
 import { extentOf, find, pathPoints } from '../parts/extent.ts';
 import { frame, well, WELLS } from './wells.ts';
 
@@ -128,7 +129,7 @@ test('what finds no room is counted and named below, and nothing lies over that 
   const laid = layOut(many, small);
   expect(laid.length).toBeLessThan(many.length);
   expect(laid.map(({ callout }) => callout.key)).toContain('part0');
-  const more = drawCallouts(many, small, THEMES.light, measureWith(1)).find(({ key }) => key === 'more');
+  const more = drawCallouts(many, small, short, THEMES.light, measureWith(1)).find(({ key }) => key === 'more');
   const words = more?.children?.find(({ key }) => key === 'words');
   expect(words?.text).toMatch(new RegExp(`^${many.length - laid.length} more: part `));
   for (const { bottom } of laid) expect(bottom).toBeLessThanOrEqual(small.bottom - 19);

@@ -7,6 +7,7 @@ import type { Solution } from '../../../src/model/solution.ts';
 import type { DetailFrame } from '../../../src/draw/details/contract.ts';
 import { THEMES } from '../../../src/draw/theme.ts';
 import { measureWith } from '../../../src/draw/type/measure.ts';
+import { short } from '../../../src/words/en/short.ts';
 
 export const WELLS = ['tamarack-ridge', 'heron-flats', 'palo-amargo', 'slate-hollow'] as const;
 export type Well = (typeof WELLS)[number];
@@ -29,6 +30,7 @@ export function frame(view: 'A' | 'B' | 'C', changes: Partial<DetailFrame> = {})
     width: 345,
     height: 400,
     units: 'us',
+    words: short,
     theme: 'light',
     ink: THEMES.light,
     type: measureWith(1),

@@ -12,6 +12,9 @@ import {
 } from '../../../src/model/index.ts';
 import { placeForMe } from '../../../src/model/place/placeForMe.ts';
 import { readPlan } from '../../../src/model/plan/readPlan.ts';
+import { show } from '../../../src/model/units.ts';
+import { en } from '../../../src/words/en/index.ts';
+import { sayClash, sayNotPlaced, sayWhyLeft, sayWhyPlaced } from '../../../src/words/sayPlacement.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { SAMPLES, planOf, sample } from '../../plans/build.ts';
 
@@ -43,6 +46,9 @@ const anyBuild: fc.Arbitrary<Plan> = fc
   })
   .filter((plan) => readPlan(JSON.parse(JSON.stringify(plan))).ok);
 
+/** In the plan's own units. */
+const read = (plan: Plan) => show(plan.units ?? 'us');
+
 const RUNS = { numRuns: 250, seed: 3 };
 const RANK: Readonly<Record<Verdict, number>> = { ok: 0, 'not judged': 0, note: 1, warning: 2, danger: 3 };
 
@@ -59,12 +65,12 @@ test('a placed plan can be read, and placing it again changes nothing', () => {
   );
 });
 
-test('nothing is left that a rule could mend', () => {
+test('nothing is left that a rule could fix', () => {
   fc.assert(
     fc.property(anyBuild, (plan) => {
-      for (const { rule, mend, notPlaced } of placeForMe(plan).remaining) {
-        expect(`${rule} ${JSON.stringify(mend)}`).toBe(`${rule} null`);
-        expect(notPlaced).toMatch(/\.$/);
+      for (const { rule, notPlaced } of placeForMe(plan).remaining) {
+        expect(`${rule} ${JSON.stringify(notPlaced.fix?.changes ?? null)}`).toBe(`${rule} null`);
+        expect(sayNotPlaced(rule, notPlaced, en, read(plan))).toMatch(/\.$/);
       }
     }),
     RUNS,
@@ -117,10 +123,10 @@ test('what stands is not touched, nor the well, its water, its site', () => {
         expect(path).not.toMatch(/^(?:site|well|water|status)\b/);
         expect(from).toEqual(valueAt(plan, path));
         expect(to).toEqual(valueAt(placed, path));
-        expect(why).toMatch(/^[A-Z\d].*\.$/);
+        expect(sayWhyPlaced(why, en, read(plan))).toMatch(/^[A-Z\d].*\.$/);
         expect(left.map((each) => each.path)).not.toContain(path);
       }
-      for (const { why } of left) expect(why).toMatch(/^[A-Z\d].*\.$/);
+      for (const { why } of left) expect(sayWhyLeft(why, en, read(plan))).toMatch(/^[A-Z\d].*\.$/);
       const rebuilt = changes.reduce((made, { path, to }) => withValue(made, path, to), plan);
       expect(rebuilt).toEqual(placed);
     }),
@@ -131,10 +137,11 @@ test('what stands is not touched, nor the well, its water, its site', () => {
 test('two rules that exclude each other are both broken or out of reach, and the words name what would have to change', () => {
   fc.assert(
     fc.property(anyBuild, (plan) => {
-      for (const { rules, words, whatWouldHaveToChange } of placeForMe(plan).clashes) {
-        expect(rules.length).toBeGreaterThan(0);
-        expect(`${words} ${whatWouldHaveToChange}`).not.toMatch(/undefined|null|NaN|\bsafe\b|will not freeze/);
-        expect(whatWouldHaveToChange).toMatch(/^[A-Z].*\.$/);
+      for (const clash of placeForMe(plan).clashes) {
+        const { words, wayOut } = sayClash(clash, en, read(plan));
+        expect(clash.rules.length).toBeGreaterThan(0);
+        expect(`${words} ${wayOut}`).not.toMatch(/undefined|null|NaN|\bsafe\b|will not freeze/);
+        expect(wayOut).toMatch(/^[A-Z].*\.$/);
       }
     }),
     RUNS,

@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { withDepth } from '../../../src/model/plan/editPlan.ts';
 import { RULES } from '../../../src/model/rules/list.ts';
 import { rangesOf } from '../../../src/model/rules/ranges.ts';
-import type { Band, BandSetting } from '../../../src/model/solution.ts';
-import { feet, inches, toFeet, toInches } from '../../../src/model/units.ts';
+import type { Band, BandSetting, EndName } from '../../../src/model/solution.ts';
+import { feet, inches, show, toFeet, toInches } from '../../../src/model/units.ts';
 import { solve } from '../../../src/model/solve.ts';
+import { en } from '../../../src/words/en/index.ts';
+import { sayEnd } from '../../../src/words/sayEnd.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import type { Changes } from './fixture.ts';
 import { judged } from './fixture.ts';
@@ -16,17 +18,22 @@ function band(setting: BandSetting, changes: Changes): Band {
   return found;
 }
 
-/** What other choices mend is left aside, so that depth alone is on trial: thick wire, a light string. */
+/** The rule that ends a band, and what the drawing calls that end. */
+function said(end: EndName): [string | null, string] {
+  return [end.rule, sayEnd(end, en.short, show('us'))];
+}
+
+/** What other choices fix is left aside, so that depth alone is on trial: thick wire, a light string. */
 const depthAlone = { 'wire.size': '4 AWG', 'pump.power': '3/4 hp', 'pump.setting': '190 ft' };
 
 describe('the band of the pump', () => {
   test('runs from 10 ft under the dry level to 10 ft off the bottom', () => {
     const found = band('pump.setting', { ...depthAlone, 'water.dryFall': '15 ft' });
     expect(toFeet(found.from!)).toBeCloseTo(82 + 15 + 10, 6);
-    expect([found.fromRule, found.fromLabel]).toEqual(['PR-02', '10 ft under the dry level']);
+    expect(said(found.fromEnd)).toEqual(['PR-02', '10 ft under the dry level']);
     // 200 - 10 - 1.5 is 188.5: rounded inward to the foot.
     expect(toFeet(found.to!)).toBeCloseTo(188, 6);
-    expect([found.toRule, found.toLabel]).toEqual(['PR-01', '10 ft off the bottom']);
+    expect(said(found.toEnd)).toEqual(['PR-01', '10 ft off the bottom']);
   });
 
   test('ends above the screen in a screened well', () => {
@@ -36,12 +43,12 @@ describe('the band of the pump', () => {
       'well.casing.bottom': '150 ft',
       'well.intake': { kind: 'screen', diameter: '5 in', top: '150 ft', bottom: '170 ft' },
     });
-    expect([toFeet(found.to!), found.toRule]).toEqual([expect.closeTo(148, 6), 'PR-03']);
+    expect([toFeet(found.to!), found.toEnd.rule]).toEqual([expect.closeTo(148, 6), 'PR-03']);
   });
 
   test('ends where the wire loses 5 %, while that leaves something', () => {
     const found = band('pump.setting', { 'wire.size': '14 AWG', 'pump.power': '1 hp' });
-    expect([found.toRule, found.toLabel]).toEqual(['PR-49', '5 % drop on 14 AWG']);
+    expect(said(found.toEnd)).toEqual(['PR-49', '5 % drop on 14 AWG']);
     const atEnd = judged({ 'wire.size': '14 AWG', 'pump.power': '1 hp', 'pump.setting': `${toFeet(found.to!)} ft` });
     const beyond = judged({
       'wire.size': '14 AWG',
@@ -51,9 +58,9 @@ describe('the band of the pump', () => {
     expect([atEnd.verdicts['PR-49'], beyond.verdicts['PR-49']]).toEqual(['note', 'warning']);
   });
 
-  test('is not emptied by a wire that another gauge mends', () => {
+  test('is not emptied by a wire that another gauge fixes', () => {
     const found = band('pump.setting', { 'wire.size': '14 AWG', 'pump.power': '1 hp', 'wire.run': '600 ft' });
-    expect([found.clash, found.toRule]).toEqual([[], 'PR-01']);
+    expect([found.clash, found.toEnd.rule]).toEqual([[], 'PR-01']);
   });
 
   test('is null where water and bottom exclude each other, and names both', () => {
@@ -69,7 +76,7 @@ describe('the band of the pump', () => {
     });
   });
 
-  test('leaves out a fit that no depth mends: the pump is too wide for the casing from the top', () => {
+  test('leaves out a fit that no depth fixes: the pump is too wide for the casing from the top', () => {
     expect(band('pump.setting', { 'pump.diameter': '4.95 in' }).from).not.toBeNull();
   });
 
@@ -87,21 +94,16 @@ describe('the band of the pump', () => {
 describe('the band of the pitless adapter', () => {
   test('runs from the margin below frost to the static level, which it does not reach', () => {
     const found = band('top.depth', { 'water.staticLevel': '15 ft' });
-    expect([toInches(found.from!), found.fromRule, found.fromLabel]).toEqual([
-      expect.closeTo(48, 6),
-      'PR-19',
-      '6 in below frost',
-    ]);
-    expect([toInches(found.to!), found.toRule, found.toLabel]).toEqual([
-      expect.closeTo(179, 6),
-      'PR-20',
-      'above the static level',
-    ]);
+    expect(toInches(found.from!)).toBeCloseTo(48, 6);
+    expect(said(found.fromEnd)).toEqual(['PR-19', '6 in below frost']);
+    expect(toInches(found.to!)).toBeCloseTo(179, 6);
+    expect(said(found.toEnd)).toEqual(['PR-20', 'above the static level']);
   });
 
   test('ends where nobody digs any deeper', () => {
     const found = band('top.depth', { 'water.staticLevel': '60 ft' });
-    expect([toInches(found.to!), found.toLabel]).toEqual([expect.closeTo(240, 6), 'as deep as one digs']);
+    expect(toInches(found.to!)).toBeCloseTo(240, 6);
+    expect(said(found.toEnd)).toEqual([null, 'as deep as one digs']);
   });
 
   test('names frost and water where they exclude each other', () => {
@@ -149,10 +151,10 @@ test('just outside a band the rule that ends it is broken, in 200 plans made at 
         if (band.from === null || band.to === null) continue;
         // The ends are rounded inward by a foot or an inch at most, so half a metre further out is past the limit.
         for (const [rule, depth] of [
-          [band.fromRule, band.from - 0.5],
-          [band.toRule, band.to + 0.5],
+          [band.fromEnd.rule, band.from - 0.5],
+          [band.toEnd.rule, band.to + 0.5],
         ] as const) {
-          if (rule === '') continue;
+          if (rule === null) continue;
           const { verdicts } = solve(withDepth(plan, band.setting, depth));
           expect(`${rule} ${depth} ${verdicts[rule]}`).toMatch(/(?:danger|warning)$/);
         }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { valveAboveWaterLimit } from '../../../src/model/rules/checkValve.ts';
 import { toFeet } from '../../../src/model/units.ts';
-import { changed, findingOf, solvedPlan } from './fixture.ts';
+import { changed, fixOf, solvedPlan } from './fixture.ts';
 
 describe('how high a check valve may hang above the pumping level', () => {
   const limitAt = (altitude: string) =>
@@ -24,6 +24,6 @@ describe('how high a check valve may hang above the pumping level', () => {
 });
 
 test('an upper valve out of reach is left out, and the one at the pump stays', () => {
-  const { mend } = findingOf('PR-09', { 'string.checkValves': ['0 ft', '100 ft'] });
-  expect(mend).toEqual([{ path: 'string.checkValves', to: ['0 ft'] }]);
+  const fix = fixOf('PR-09', { 'string.checkValves': ['0 ft', '100 ft'] });
+  expect(fix.changes).toEqual([{ path: 'string.checkValves', to: ['0 ft'] }]);
 });

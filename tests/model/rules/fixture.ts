@@ -3,10 +3,15 @@ import { withValue } from '../../../src/model/plan/editPlan.ts';
 import { readFacts } from '../../../src/model/plan/readFacts.ts';
 import { readPlan } from '../../../src/model/plan/readPlan.ts';
 import type { Plan } from '../../../src/model/plan/schema.ts';
-import { judge } from '../../../src/model/rules/index.ts';
+import { candidatesFor, givenBy, judge } from '../../../src/model/rules/index.ts';
 import type { Judgement } from '../../../src/model/rules/index.ts';
-import type { Finding, Solved, Values, Verdict } from '../../../src/model/solution.ts';
+import type { Fix } from '../../../src/model/rules/rule.ts';
+import type { Change, Finding, Solved, Values, Verdict } from '../../../src/model/solution.ts';
 import { solveFacts } from '../../../src/model/solve.ts';
+import { show } from '../../../src/model/units.ts';
+import { en } from '../../../src/words/en/index.ts';
+import { sayFinding, sayFix } from '../../../src/words/sayJudgement.ts';
+import type { SaidFinding } from '../../../src/words/sayJudgement.ts';
 
 /** Paths and what to write there; undefined takes a field out. */
 export type Changes = Readonly<Record<string, unknown>>;
@@ -94,4 +99,25 @@ export function findingOf(rule: string, changes: Changes, values: Partial<Values
   const finding = judged(changes, values).findings.find((each) => each.rule === rule);
   if (!finding) throw new Error(`${rule} finds nothing wrong`);
   return finding;
+}
+
+/** The same finding in English, in the plan's units. */
+export function saidOf(rule: string, changes: Changes, values: Partial<Values> = {}): SaidFinding {
+  return sayFinding(findingOf(rule, changes, values), en, show(readFacts(changed(changes)).facts.units));
+}
+
+/** What the rule offers first against what it finds wrong: its changes, null where there is no button, and its words. */
+export function fixOf(
+  rule: string,
+  changes: Changes,
+  values: Partial<Values> = {},
+): { readonly changes: readonly Change[] | null; readonly words: string } {
+  const solved = solvedPlan(changed(changes), values);
+  const [first] = fixesFor(findingOf(rule, changes, values), solved);
+  if (!first) throw new Error(`${rule} offers nothing`);
+  return { changes: first.changes, words: sayFix(rule, first, en, show(solved.facts.units)) };
+}
+
+export function fixesFor(finding: Finding, solved: Solved): readonly Fix[] {
+  return candidatesFor(finding, givenBy(solved));
 }

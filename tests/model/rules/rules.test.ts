@@ -1,24 +1,32 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ADVICE } from '../../../src/model/rules/advice.ts';
+import { ADVICE_NUMBERS } from '../../../src/model/rules/advice.ts';
 import { judge } from '../../../src/model/rules/index.ts';
-import type { Solution } from '../../../src/model/solution.ts';
-import type { Judgement } from '../../../src/model/rules/index.ts';
 import { RULES } from '../../../src/model/rules/list.ts';
+import type { Solution } from '../../../src/model/solution.ts';
 import { solve } from '../../../src/model/solve.ts';
+import { show as showIn } from '../../../src/model/units.ts';
+import { en } from '../../../src/words/en/index.ts';
+import { sayAdvice, sayFinding, sayFix, sayHolding, sayNotJudged } from '../../../src/words/sayJudgement.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
-import { changed, judged, solvedPlan, verdictOf } from './fixture.ts';
+import { changed, fixesFor, judged, solvedPlan, verdictOf } from './fixture.ts';
 import { CASES } from './cases.ts';
 
 const words = (text: string) => text.split(/\s+/).filter((word) => word !== '').length;
+
+/** Source, reason and caution by rule. */
+const LONG: Readonly<
+  Record<string, { readonly source: string; readonly why: string; readonly caution?: string } | undefined>
+> = en.long.rules;
 
 describe.each(RULES)('$number', (rule) => {
   const own = CASES.filter((each) => each.rule === rule.number);
 
   test('names its source and says why in at most twenty words', () => {
-    expect(rule.source).not.toBe('');
-    expect(rule.why).toMatch(/^[A-Z].*\.$/);
-    expect(words(rule.why)).toBeLessThanOrEqual(20);
+    const { source, why } = LONG[rule.number]!;
+    expect(source).not.toBe('');
+    expect(why).toMatch(/^[A-Z].*\.$/);
+    expect(words(why)).toBeLessThanOrEqual(20);
   });
 
   test('has a plan that breaks it and one in which it holds', () => {
@@ -42,7 +50,7 @@ test('the sound plan has nothing but its weight against it', () => {
 });
 
 test('every number from 1 to 53 has a verdict, and none twice', () => {
-  const numbers = [...RULES.map(({ number }) => number), ...ADVICE.map(({ rule }) => rule)];
+  const numbers = [...RULES.map(({ number }) => number), ...ADVICE_NUMBERS];
   expect(new Set(numbers).size).toBe(numbers.length);
   expect(Object.keys(judged({}).verdicts)).toEqual(
     Array.from({ length: 53 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`),
@@ -51,16 +59,22 @@ test('every number from 1 to 53 has a verdict, and none twice', () => {
 
 test('advice is shown with its source and judged by nobody', () => {
   const { advice, verdicts } = judged({ 'well.casing.material': 'steel' });
-  expect(advice.map(({ rule }) => rule)).toEqual(ADVICE.map(({ rule }) => rule));
-  for (const { rule, title, text, source } of advice) {
-    expect(verdicts[rule]).toBe('not judged');
+  expect(advice.map(({ rule }) => rule)).toEqual(ADVICE_NUMBERS);
+  for (const advised of advice) {
+    expect(verdicts[advised.rule]).toBe('not judged');
+    const { title, text, source } = sayAdvice(advised, en);
     expect(title && text && source).not.toBe('');
   }
 });
 
 /** What is said must be complete, short and calm. */
-function expectPlainWords({ findings, holding, notJudged }: Judgement): void {
-  for (const said of [...findings, ...holding]) {
+function expectPlainWords(solution: Solution): void {
+  const { facts, findings, holding, notJudged } = solution;
+  const show = showIn(facts.units);
+  for (const said of [
+    ...findings.map((finding) => sayFinding(finding, en, show)),
+    ...holding.map((held) => sayHolding(held, en, show)),
+  ]) {
     expect(words(said.title), said.title).toBeLessThanOrEqual(20);
     expect(words(said.message), said.message).toBeLessThanOrEqual(20);
     expect(words(said.amount), said.amount).toBeLessThanOrEqual(6);
@@ -69,14 +83,25 @@ function expectPlainWords({ findings, holding, notJudged }: Judgement): void {
     expect(`${said.title} ${said.amount} ${said.message}`).not.toMatch(UNFIT);
   }
   for (const finding of findings) {
-    // A button has no full stop, words in its place do.
-    expect(finding.mendLabel).toMatch(finding.mend === null ? /^[A-Z].*\.$/ : /^[A-Z].*[^.]$/);
+    const fixes = fixesFor(finding, solution);
+    expect(fixes.length, `${finding.rule} ${finding.variant} offers nothing`).toBeGreaterThan(0);
+    for (const fix of fixes) {
+      // A button has no full stop, words in its place do.
+      const said = sayFix(finding.rule, fix, en, show);
+      expect(said).toMatch(fix.changes === null ? /^[A-Z].*\.$/ : /^[A-Z].*[^.]$/);
+      expect(said).not.toMatch(UNFIT);
+    }
     for (const figure of [finding.depth, finding.measured, finding.limit, finding.margin])
       expect(Number.isFinite(figure ?? 0)).toBe(true);
     // A margin is negative when its limit is broken.
     expect(finding.margin ?? 0, finding.rule).toBeLessThanOrEqual(1e-3);
   }
-  for (const { missing } of notJudged) expect(missing).not.toBe('');
+  for (const unknown of notJudged) {
+    const { title, missing } = sayNotJudged(unknown, en);
+    expect(title).toMatch(/^Whether /);
+    expect(missing).not.toBe('');
+    expect(`${title} ${missing}`).not.toMatch(UNFIT);
+  }
 }
 
 /** A hole in a sentence, a bare negative, or a promise that nobody can keep. */
@@ -84,9 +109,10 @@ const UNFIT = /undefined|null|NaN|Infinity|\bsafe\b|will not freeze|(?<![\d.])-\
 
 describe.each(['us', 'metric'] as const)('what is said in %s units', (units) => {
   test.each(CASES)('$rule, $says', ({ rule, changes, values }) => {
-    const judgement = judge(solvedPlan(changed({ ...changes, units }), values));
-    expectPlainWords(judgement);
-    const all = [...judgement.findings, ...judgement.holding, ...judgement.notJudged];
+    const solved = solvedPlan(changed({ ...changes, units }), values);
+    const solution = { ...solved, ...judge(solved) };
+    expectPlainWords(solution);
+    const all = [...solution.findings, ...solution.holding, ...solution.notJudged];
     expect(all.filter((each) => each.rule === rule).length).toBeLessThanOrEqual(1);
   });
 });
@@ -136,9 +162,9 @@ test('dangers come first, then warnings, then notes', () => {
 });
 
 test('work that can hurt someone carries its caution', () => {
-  for (const rule of RULES.filter(({ part }) =>
+  for (const { number } of RULES.filter(({ part }) =>
     ['cable', 'splice', 'tie', 'rope', 'tank', 'staticLevel'].includes(part),
   )) {
-    expect(rule.caution, rule.number).not.toBe('');
+    expect(LONG[number]?.caution ?? '', number).not.toBe('');
   }
 });

@@ -9,7 +9,7 @@ import { pipeFriction, pipeFrictionHazenWilliams } from '../../figures/head.ts';
 import { darcyFactor, fittingHead, insertFittingLoss, reynoldsNumber, velocityIn } from '../../formulas/friction.ts';
 import { INSERT_BORE_RATIO } from '../../string/lengths.ts';
 import { FITTING_LOSS } from '../../tables/fittingLosses.ts';
-import { MOST_VELOCITY } from '../../rules/pipeMends.ts';
+import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
 import { feet } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';

@@ -6,7 +6,7 @@ import { velocityIn } from '../../formulas/friction.ts';
 import type { Metres, Pascals } from '../../si.ts';
 import { findPipe, pipeSizes } from '../../tables/pipes.ts';
 import { warmRating } from '../../rules/pipe.ts';
-import { MOST_VELOCITY } from '../../rules/pipeMends.ts';
+import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';

@@ -12,7 +12,6 @@ import {
 } from '../../formulas/flowPast.ts';
 import type { Metres, MetresPerSecond } from '../../si.ts';
 import { LARGE_MOTOR, LEAST_VELOCITY, LEAST_VELOCITY_LARGE } from '../../rules/cooling.ts';
-import { slow } from '../../rules/say.ts';
 import { ENTRANCE_VELOCITY } from '../../rules/screen.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
@@ -171,12 +170,12 @@ export function coolingTable(context: Context): SheetTable {
         here ? 'this plan' : null,
         what,
         cell(diameter, show.bore),
-        cell(speed, (v) => slow(v, show)),
+        cell(speed, (v) => show.slow(v)),
         cell(flow, show.flow),
       );
     }),
     source: PRACTICE,
-    note: `Enough is ${slow(least, show)}, all of it from below the motor. A dash: the motor does not fit, or the demand is unknown.`,
+    note: `Enough is ${show.slow(least)}, all of it from below the motor. A dash: the motor does not fit, or the demand is unknown.`,
   };
 }
 

@@ -6,44 +6,39 @@ import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
 import { findPipe } from '../tables/pipes.ts';
 import { feet, psi, writeQuantity } from '../units.ts';
+import { change, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
-import { change, unitAt, words } from './mend.ts';
-import type { Mend } from './rule.ts';
 
 export const MOST_VELOCITY: MetresPerSecond = feet(5.6);
 
 /** The weakest usual PE pipe that carries so much in this water. Other pipe is chosen by schedule: words. */
-export function strongerPipe(
-  solved: Solved,
-  path: 'dropPipe' | 'house.line',
-  least: Pascals,
-  also: readonly Change[],
-): Mend {
+export function strongerPipe(solved: Solved, path: 'dropPipe' | 'house.line', least: Pascals, also: readonly Change[]) {
   const { facts, plan } = solved;
   const pipe = path === 'dropPipe' ? facts.dropPipe : facts.house.line;
-  const otherwise = words('Take pipe with a higher rating.');
+  const otherwise = words('higherRating', {});
   if (pipe === null || pipe.material !== 'PE' || valueAt(plan, `${path}.ratio`) !== undefined) return otherwise;
   const factor = deratingFactor('PE', facts.site.waterTemperature);
   if (factor === null) return otherwise;
   for (const count of [160, 200, 250, 315]) {
+    const rating = psi(count);
     const found = findPipe({
       material: 'PE',
       standard: pipe.standard,
       size: pipe.nominalSize,
-      rating: psi(count),
+      rating,
       resin: pipe.resin,
     });
-    if (found === null || found.wallClass === null || !meets(psi(count) * factor - least, 'pressure')) continue;
+    if (found === null || found.wallClass === null || !meets(rating * factor - least, 'pressure')) continue;
     const unit = unitAt(plan, `${path}.rating`, 'psi', 'pressure');
-    const to = unit === 'psi' ? `${count} psi` : writeQuantity(psi(count), 'pressure', unit);
-    return change(facts, [{ path: `${path}.rating`, to }, ...also], `Use ${count} psi pipe`);
+    const to = unit === 'psi' ? `${count} psi` : writeQuantity(rating, 'pressure', unit);
+    return change(facts, [{ path: `${path}.rating`, to }, ...also], 'strongerPipe', { rating });
   }
   return otherwise;
 }
 
-/** The next sizes up that carry the flow, for every pipe that is too small. */
-export function widerPipes({ facts, plan }: Solved, flow: CubicMetresPerSecond, path: 'house.line' | 'dropPipe'): Mend {
-  const changes: Change[] = [];
+/** The next sizes up that carry the flow, for every pipe that is too small; named by the one at `path`. */
+export function widerPipes({ facts, plan }: Solved, flow: CubicMetresPerSecond, path: 'house.line' | 'dropPipe') {
+  const changes: { readonly path: string; readonly to: string }[] = [];
   for (const place of ['dropPipe', 'house.line'] as const) {
     const pipe = place === 'dropPipe' ? facts.dropPipe : facts.house.line;
     if (pipe === null || meets(MOST_VELOCITY - velocityIn(flow, pipe.insideDiameter), 'velocity')) continue;
@@ -59,9 +54,9 @@ export function widerPipes({ facts, plan }: Solved, flow: CubicMetresPerSecond, 
       });
       return found !== null && meets(MOST_VELOCITY - velocityIn(flow, found.insideDiameter), 'velocity');
     });
-    if (size === undefined) return words('Take wider pipe, or ask less flow of it.');
+    if (size === undefined) return words('widerOrLessFlow', {});
     changes.push({ path: `${place}.size`, to: size });
   }
   const own = changes.find((each) => each.path === `${path}.size`);
-  return change(facts, changes, `Use ${String(own?.to)} pipe`);
+  return own === undefined ? words('widerOrLessFlow', {}) : change(facts, changes, 'widerPipe', { size: own.to });
 }

@@ -1,22 +1,35 @@
-/** Changes that mend a finding: the smallest, only of choices of the build, never of the well, its water or its site. */
+/** Changes that may fix a finding: the smallest, only of choices of the build, never of the well, its water or its site. */
 import type { Facts } from '../facts.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Metres } from '../si.ts';
-import type { BandSetting, Change } from '../solution.ts';
+import type { BandSetting, Change, EndName } from '../solution.ts';
 import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
-import type { Given, Mend, Range } from './rule.ts';
+import type { Fix, Given, Numbers, Range } from './rule.ts';
 
 /** Nothing to click: what to do instead. */
-export function words(label: string): Mend {
-  return { changes: null, label };
+export function words<const Variant extends string, const Said extends Numbers>(
+  variant: Variant,
+  numbers: Said,
+): Fix<Variant, Said> {
+  return { changes: null, variant, numbers };
 }
 
-/** One or more changes behind one button, or the words where any of them stands reported or installed. */
-export function change(facts: Facts, changes: readonly Change[], label: string, instead = `${label}.`): Mend {
-  return changes.every(({ path }) => mayMove(facts, path)) ? { changes, label } : words(instead);
+/** One or more changes behind one button; without the button where any of them stands reported or installed. */
+export function change<const Variant extends string, const Said extends Numbers>(
+  facts: Facts,
+  changes: readonly Change[],
+  variant: Variant,
+  numbers: Said,
+): Fix<Variant, Said> {
+  return { changes: changes.every(({ path }) => mayMove(facts, path)) ? changes : null, variant, numbers };
+}
+
+/** The same with other words where there is no button. */
+export function changeOr<First extends Fix, Instead extends Fix>(button: First, instead: Instead): First | Instead {
+  return button.changes === null ? instead : button;
 }
 
 /** What was reported or stands installed is not moved by a click. */
@@ -33,15 +46,25 @@ export function statusAt({ status }: Facts, path: string): 'reported' | 'install
   return 'to choose';
 }
 
+/** Said by every rule that moves a part: their words stand once. */
+export type SharedFix =
+  Fix<'lowerTo' | 'raiseTo', { to: string }> | Fix<'noDepthMeetsBoth', { from: EndName; to: EndName }>;
+
 /**
- * Moves the pump or the adapter as little as mends the rule: to the near end of where the firm limits let it stand. A
- * limit that gives way (thicker wire, a hoist) has a mend of its own and does not push the part further, unless it is
- * the very one to be mended.
+ * Moves the pump or the adapter as little as fixes the rule: to the near end of where the firm limits let it stand. A
+ * limit that gives way (thicker wire, a hoist) has a fix of its own and does not push the part further, unless it is
+ * the very one to be fixed.
  */
-export function moveIntoBand(given: Given, rule: string, setting: BandSetting, instead: string): Mend {
+export function moveIntoBand<Instead extends Fix>(
+  given: Given,
+  rule: string,
+  setting: BandSetting,
+  instead: Instead,
+): SharedFix | Instead {
   const range = given.ranges[setting];
-  if (range === null || !range.heeded.includes(rule)) return words(instead);
-  if (range.ends === null || range.firm === null) return words(clashWords(range, given));
+  if (range === null || !range.heeded.includes(rule)) return instead;
+  if (range.ends === null || range.firm === null)
+    return words('noDepthMeetsBoth', { from: range.from.name, to: range.to.name });
   const now =
     setting === 'pump.setting'
       ? given.facts.pump.setting
@@ -50,17 +73,17 @@ export function moveIntoBand(given: Given, rule: string, setting: BandSetting, i
         : 0;
   const outside = ({ from, to }: Ends) => now < from || !meets(to - now, 'length');
   const ends = outside(range.firm) ? range.firm : range.ends;
-  if (!outside(ends)) return words(instead);
+  if (!outside(ends)) return instead;
   const down = now < ends.from;
   const to = writtenInside(given, setting, down ? 'from' : 'to', ends);
-  return change(given.facts, [{ path: setting, to }], `${down ? 'Lower' : 'Raise'} to ${to}`, instead);
+  const changes = [{ path: setting, to }];
+  return changeOr(
+    down ? change(given.facts, changes, 'lowerTo', { to }) : change(given.facts, changes, 'raiseTo', { to }),
+    instead,
+  );
 }
 
 type Ends = NonNullable<Range['ends']>;
-
-function clashWords(range: Range, { show }: Given): string {
-  return `No depth meets both: ${range.from.label(show)}, and ${range.to.label(show)}.`;
-}
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
 export function writtenInside(
@@ -92,7 +115,7 @@ export function unitAt(
   plan: Plan,
   path: string,
   otherwise: string,
-  kind: 'length' | 'flow' | 'pressure' = 'length',
+  kind: 'length' | 'flow' | 'pressure' | 'volume' = 'length',
 ): string {
   const text = valueAt(plan, path);
   if (typeof text !== 'string') return otherwise;

@@ -6,7 +6,7 @@ export interface PartWords {
   readonly does: string;
 }
 
-export const PART_WORDS: Readonly<Record<PartKind, PartWords>> = {
+export const parts: Readonly<Record<PartKind, PartWords>> = {
   motor: {
     name: 'Motor',
     does: 'The lowest thing in the well. It turns the pump above it and is cooled by the water that flows up past it, so it must hang clear of the bottom and never in still water.',

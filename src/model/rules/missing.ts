@@ -1,0 +1,47 @@
+/** Facts that a rule may lack, each with the fields of the plan that would decide it, the likeliest first. */
+export const DECIDED_BY = {
+  staticLevel: ['water.staticLevel'],
+  pumpingLevel: ['water.pumping'],
+  /** The level alone, where a drawdown would not help. */
+  levelWhilePumping: ['water.pumping'],
+  demand: ['house.demand'],
+  yield: ['well.yield', 'water.pumping'],
+  flowAtCutIn: ['water.pumping', 'house.line', 'house.distance', 'house.rise', 'pump.power'],
+  operatingPoint: ['water.pumping', 'house.line', 'house.distance', 'house.rise', 'pump.power'],
+  flowOfPump: ['house.demand'],
+  powerOrCurve: ['pump.power', 'pump.curve'],
+  powerOrCurrent: ['pump.power', 'pump.current'],
+  currentOrPower: ['pump.current', 'pump.power'],
+  weightOrPower: ['pump.mass', 'pump.power'],
+  rise: ['house.rise'],
+  reliefValve: ['house.reliefValve'],
+  ratingOfDropPipe: ['dropPipe.rating'],
+  ratingSoWarm: ['dropPipe.rating'],
+  frostDepth: ['site.frostDepth'],
+  protrusion: ['top.protrusion'],
+  casingBottom: ['well.casing.bottom'],
+  casingBore: ['well.casing.insideDiameter', 'well.casing.size'],
+  groundAtFoot: ['well.layers'],
+  /** numbers: { material } */
+  firmRock: ['well.layers'],
+  inflows: ['well.inflows'],
+  screenEnds: ['well.intake.top', 'well.intake.bottom'],
+  openArea: ['well.intake.screens'],
+  holeWidth: ['well.intake.diameter'],
+  wireRun: ['wire.run', 'house.distance'],
+  /** numbers: { gauge } */
+  ampacity: ['wire.size'],
+  waterTest: ['water.pH', 'water.conductivity'],
+  flood: ['site.floodHeight'],
+  wellTop: ['well.inPit'],
+  distances: ['site.septicTank.distance', 'site.drainField.distance', 'site.building.distance'],
+  tank: ['house.tank'],
+  line: ['house.line'],
+  ratingOfLine: ['house.line.rating'],
+  pumpFlow: ['pump.curve'],
+  sandAndGas: ['water.sand', 'water.gas'],
+  pumpingTest: ['water.pumping'],
+  testDuration: ['water.pumping.after'],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type MissingFact = keyof typeof DECIDED_BY;

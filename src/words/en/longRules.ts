@@ -1,0 +1,42 @@
+/** Sentences, reasons, sources, cautions and buttons of every rule. */
+import { long as cable } from './rules/cable.ts';
+import { long as casingDepth } from './rules/casingDepth.ts';
+import { long as checkValve } from './rules/checkValve.ts';
+import { long as clearance } from './rules/clearance.ts';
+import { long as cooling } from './rules/cooling.ts';
+import { long as electrical } from './rules/electrical.ts';
+import { long as flowing } from './rules/flowing.ts';
+import { long as inflow } from './rules/inflow.ts';
+import { long as lifting } from './rules/lifting.ts';
+import { long as materials } from './rules/materials.ts';
+import { long as pipe } from './rules/pipe.ts';
+import { long as pitless } from './rules/pitless.ts';
+import { long as pumpDepth } from './rules/pumpDepth.ts';
+import { long as rope } from './rules/rope.ts';
+import { long as screen } from './rules/screen.ts';
+import { long as tank } from './rules/tank.ts';
+import { long as wellhead } from './rules/wellhead.ts';
+import { long as yields } from './rules/yield.ts';
+import { long as yieldTest } from './rules/yieldTest.ts';
+
+export const longRules = {
+  ...cable,
+  ...casingDepth,
+  ...checkValve,
+  ...clearance,
+  ...cooling,
+  ...electrical,
+  ...flowing,
+  ...inflow,
+  ...lifting,
+  ...materials,
+  ...pipe,
+  ...pitless,
+  ...pumpDepth,
+  ...rope,
+  ...screen,
+  ...tank,
+  ...wellhead,
+  ...yields,
+  ...yieldTest,
+};

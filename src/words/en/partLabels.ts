@@ -1,0 +1,245 @@
+/** Labels of the parts in the details. */
+import type { CasingFacts, PumpFacts, RopeFacts, SiteFacts, StringFacts } from '../../model/facts.ts';
+import type { CubicMetresPerSecond, Metres, MetresPerSecond, Pascals, Ratio, Watts } from '../../model/si.ts';
+import { feet, toFeet } from '../../model/units.ts';
+import type { Show } from '../../model/units.ts';
+import type { PartLabel } from '../labels.ts';
+
+interface Height {
+  readonly height: Metres;
+}
+
+interface Depth {
+  readonly depth: Metres | null;
+}
+
+interface Stretch {
+  readonly top: Metres;
+  readonly bottom: Metres;
+}
+
+/** Of the line and the drop pipe. */
+interface Pipe {
+  /** As it is printed on it: "1 in". */
+  readonly size: string;
+  readonly material: string;
+}
+
+interface CasingNumbers {
+  readonly size: string;
+  readonly material: CasingFacts['material'];
+  readonly top: Metres;
+  readonly bottom: Metres | null;
+}
+
+interface Joint {
+  readonly clamps: number;
+  readonly fittings: StringFacts['fittings'];
+}
+
+/** Who said how deep the frost goes: where the plan gives a depth and no name, whoever typed it. */
+const frostFrom: Readonly<Record<NonNullable<SiteFacts['frostFrom']> | 'typed', string>> = {
+  'local code': 'local code',
+  estimate: 'estimate',
+  adviser: 'adviser',
+  typed: 'as entered',
+};
+
+const bond: PartLabel = {
+  name: 'Bond to the casing',
+  short: 'Bond',
+  note: 'clamp and ground wire',
+  brief: 'ground wire',
+};
+const tee: PartLabel = { name: 'Tee with plug', note: 'plug out, lift pipe in' };
+const coupling: PartLabel = { name: 'Coupling', note: '' };
+const guard: PartLabel = { name: 'Cable guard', note: 'keeps the cable off the wall', brief: 'off the wall' };
+const cableGuardStrip: PartLabel = { name: 'Guard strip', note: 'over the motor leads' };
+
+export const partLabels = {
+  cap: ({ height }: Height, { small }: Show): PartLabel => ({
+    name: 'Cap, screened vent',
+    short: 'Cap, vent',
+    note: `${small(height)} above ground`,
+  }),
+  bond,
+  rope: ({ tied }: { tied: RopeFacts['tied'] | null }): PartLabel => ({
+    name: tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope',
+    short: 'Rope',
+    note: 'slack, never lifts',
+  }),
+  cable: ({ gauge, wires }: { gauge: number; wires: PumpFacts['wires'] }): PartLabel => ({
+    name: 'Drop cable',
+    note: `${gauge} AWG, ${wires} + ground`,
+  }),
+  conduit: ({ depth }: Depth, { small }: Show): PartLabel => ({
+    name: 'Conduit to the house',
+    short: 'Conduit',
+    note: depth === null ? '' : `cable inside, ${small(depth)} deep`,
+  }),
+  buriedLine: ({ size, material, top }: Pipe & { top: Metres | null }, { depth }: Show): PartLabel => ({
+    name: 'Line to the house',
+    short: 'House line',
+    note: `${pipeName(size, material)}, ${top !== null && top > 0 ? `top at ${depth(top)}` : 'above ground'}`,
+  }),
+  pitlessAdapter: (
+    { depth, belowFrost }: { depth: Metres; belowFrost: Metres | null },
+    { depth: deep, small }: Show,
+  ): PartLabel => ({
+    name: 'Pitless adapter',
+    note:
+      belowFrost === null
+        ? `${deep(depth)} deep, frost depth unknown`
+        : `${deep(depth)}, ${small(Math.abs(belowFrost))} ${belowFrost >= 0 ? 'below' : 'above'} frost`,
+  }),
+  seal: ({ height }: Height, { small }: Show): PartLabel => ({
+    name: 'Sanitary seal',
+    note: `rubber, ${small(height)} above ground`,
+  }),
+  tee,
+  frost: ({ depth, from }: Depth & { from: keyof typeof frostFrom }, { small }: Show): PartLabel => ({
+    name: 'Frost line',
+    note: depth === null ? '' : `${small(depth)}, ${frostFrom[from]}`,
+  }),
+  /** The joint that carries the string. */
+  fittingAtTop: ({ clamps }: Joint): PartLabel => fitting(clamps, 'carries the string'),
+  fittingAtPump: ({ clamps, fittings }: Joint): PartLabel =>
+    fitting(clamps, `${fittings.includes('steel') ? 'steel' : fittings}, screws opposed`),
+  fitting: ({ clamps, fittings }: Joint): PartLabel => fitting(clamps, fittings),
+  dropPipe: (
+    {
+      size,
+      material,
+      rating,
+      wallClass,
+      length,
+    }: Pipe & { rating: Pascals | null; wallClass: string | null; length: Metres | null },
+    { length: long, pressure }: Show,
+  ): PartLabel => {
+    const strength = rating === null ? (wallClass ?? '') : pressure(rating);
+    const cut = length === null ? '' : long(length);
+    return {
+      name: `Drop pipe, ${pipeName(size, material)}`,
+      short: 'Drop pipe',
+      note: strength !== '' && cut !== '' ? `${strength}, ${cut}` : strength + cut,
+    };
+  },
+  /** @param up  above the pump */
+  splice: ({ joints, up }: { joints: number; up: Metres | null }, { depth }: Show): PartLabel => ({
+    name: 'Splice, staggered',
+    short: 'Splice',
+    note: `${joints} joints${up === null ? '' : `, ${depth(up)} up`}`,
+  }),
+  torqueArrestor: ({ up }: { up: Metres | null }, { depth }: Show): PartLabel => {
+    const height = up === null ? null : depth(up);
+    return {
+      name: 'Torque arrestor',
+      note: height === null ? '' : `${height} above the pump`,
+      brief: height === null ? '' : `${height} up`,
+    };
+  },
+  checkValve: ({ arrow }: { arrow: StringFacts['arrow'] }): PartLabel => ({
+    name: 'Check valve',
+    note: `spring type, arrow ${arrow}`,
+  }),
+  /** @param outlet  its thread, as the plan names it */
+  nipple: ({ outlet }: { outlet: string }): PartLabel => ({ name: 'Nipple', note: outlet }),
+  coupling,
+  tie: ({ every }: { every: Metres }, { depth }: Show): PartLabel => ({ name: 'Tie', note: `every ${depth(every)}` }),
+  guard,
+  cableGuardStrip,
+  shroud: ({ diameter }: { diameter: Metres | null }, { bore }: Show): PartLabel => ({
+    name: 'Flow sleeve',
+    note: diameter === null ? '' : `${bore(diameter)}, past the motor first`,
+  }),
+  /** @param flow  at cut-out */
+  pump: (
+    { power, flow }: { power: Watts | null; flow: CubicMetresPerSecond | null },
+    { power: strong, flow: much }: Show,
+  ): PartLabel => ({
+    name: power === null ? 'Pump' : `Pump, ${strong(power)}`,
+    note: flow === null ? '' : `${much(flow)} at cut-out`,
+  }),
+  /** @param water  that stands over it; negative where it hangs above the water */
+  intake: ({ depth, water }: { depth: Metres; water: Metres | null }, { depth: deep }: Show): PartLabel => ({
+    name: `Intake, ${deep(depth)}`,
+    note:
+      water === null
+        ? 'water over it unknown'
+        : water < 0
+          ? `${deep(-water)} over the water`
+          : `${deep(water)} under water`,
+  }),
+  /** @param velocity  of the water past it */
+  motor: ({ diameter, velocity }: { diameter: Metres; velocity: MetresPerSecond | null }, show: Show): PartLabel => ({
+    name: 'Motor',
+    note: velocity === null ? show.bore(diameter) : `cooling flow, ${slowVelocity(velocity, show)}`,
+  }),
+  grout: ({ depth }: Depth, { depth: deep }: Show): PartLabel => ({
+    name: 'Grout',
+    note: depth === null ? 'not reported' : `to ${deep(depth)}`,
+  }),
+  /** Null for one that the plan does not tell of, as below. */
+  casing: (pipe: CasingNumbers | null, { depth }: Show): PartLabel => ({
+    name: pipe === null ? 'Casing' : `Casing, ${pipe.size} ${pipe.material}`,
+    short: 'Casing',
+    note: pipe === null || pipe.bottom === null ? 'end not known' : `to ${depth(pipe.bottom)}`,
+  }),
+  liner: (pipe: CasingNumbers | null, { depth }: Show): PartLabel => ({
+    name: pipe === null ? 'Liner' : `Liner, ${pipe.size} ${pipe.material}`,
+    short: 'Liner',
+    note: pipe === null || pipe.bottom === null ? 'end not known' : `${depth(pipe.top)} to ${depth(pipe.bottom)}`,
+  }),
+  /** Blank pipe under the last screen: it catches what settles. */
+  sump: (stretch: Stretch, show: Show): PartLabel => ({ name: 'Sump', note: fromTo(stretch, show) }),
+  blankPipe: (stretch: Stretch, show: Show): PartLabel => ({ name: 'Blank pipe', note: fromTo(stretch, show) }),
+  screen: (stretch: Stretch | null, show: Show): PartLabel => ({
+    name: 'Screen',
+    note: stretch === null ? '' : fromTo(stretch, show),
+  }),
+  inflow: (inflow: { depth: Metres; share: Ratio | null } | null, { depth, percent }: Show): PartLabel =>
+    inflow === null
+      ? { name: 'Inflow', note: '' }
+      : {
+          name: `Inflow at ${depth(inflow.depth)}`,
+          note: inflow.share === null ? 'share not known' : `${percent(inflow.share)} of the water`,
+        },
+  openHole: ({ diameter }: { diameter: Metres | null }, { bore }: Show): PartLabel => ({
+    name: 'Open hole',
+    note: diameter === null ? 'width not known' : bore(diameter),
+  }),
+  staticLevel: ({ depth }: Depth, { depth: deep }: Show): PartLabel => ({
+    name: 'Static level',
+    note: depth === null ? '' : `${deep(depth)}, pump off`,
+  }),
+  pumpingLevel: ({ depth }: Depth, { depth: deep }: Show): PartLabel => ({
+    name: 'Pumping level',
+    note: depth === null ? '' : `${deep(depth)}, pump on`,
+  }),
+  /** A bottom that lies below the frame: how far it is from the motor, and how deep. */
+  toBottom: ({ gap, bottom }: { gap: Metres; bottom: Metres }, { depth }: Show): PartLabel => ({
+    name: `${depth(gap)} to the bottom`,
+    short: `${depth(gap)} to bottom`,
+    note: `well ends at ${depth(bottom)}`,
+  }),
+  /** Labels that found no room: "3 more: grout, casing, tie". */
+  more: (names: readonly string[]): string => `${names.length} more: ${names.join(', ').toLowerCase()}`,
+};
+
+/** "1 in PE"; the kind of steel is told by the parts list. */
+function pipeName(size: string, material: string): string {
+  return `${size} ${material.includes('steel') ? 'steel' : material}`;
+}
+
+function fitting(clamps: number, note: string): PartLabel {
+  return { name: `Insert fitting, ${clamps} clamp${clamps === 1 ? '' : 's'}`, short: 'Insert fitting', note };
+}
+
+function fromTo({ top, bottom }: Stretch, { depth }: Show): string {
+  return `${depth(top)} to ${depth(bottom)}`;
+}
+
+/** A flow past a motor is judged by tenths of a foot: two decimals keep a slow one from reading as none. */
+function slowVelocity(velocity: MetresPerSecond, { units, velocity: fast }: Show): string {
+  return units === 'us' && velocity < feet(1) ? `${toFeet(velocity).toFixed(2)} ft/s` : fast(velocity);
+}

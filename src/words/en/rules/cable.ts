@@ -1,0 +1,132 @@
+import type { cableRules } from '../../../model/rules/cable.ts';
+import type { Metres } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { ELECTRIC_CAUTION } from '../cautions.ts';
+import { gap } from '../phrases.ts';
+
+export const short: ShortWords<typeof cableRules> = {
+  'PR-12': {
+    broken: 'The torque arrestor is at the wrong height',
+    holds: 'The torque arrestor is just above the pump',
+    says: {
+      none: () => ({ title: 'No torque arrestor is planned', amount: 'none fitted' }),
+      justAbove: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
+      inOpenHole: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
+      tooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
+      tooLow: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
+      justTooLow: () => ({ amount: 'too low' }),
+    },
+    limits: {},
+  },
+  'PR-13': {
+    broken: 'The cable ties are too far apart',
+    holds: 'The cable is tied to the pipe',
+    says: {
+      tied: ({ ties }, show) => ({ amount: `every ${gap(ties, show)}` }),
+      tooFar: ({ margin }, show) => ({ amount: `${gap(margin, show)} too far` }),
+      tooClose: ({ margin }, show) => ({
+        title: 'The cable ties are closer than needed',
+        amount: `${gap(margin, show)} too close`,
+      }),
+    },
+    limits: {},
+  },
+  'PR-14': {
+    broken: 'The cable guards are too far apart',
+    holds: 'Guards keep the cable off the casing',
+    says: {
+      shortString: () => ({ amount: 'short string' }),
+      guarded: ({ guards }, show) => ({ amount: `every ${gap(guards, show)}` }),
+      none: () => ({ title: 'No cable guards are planned', amount: 'none planned' }),
+      tooFar: ({ margin }, show) => ({ amount: `${gap(margin, show)} too far` }),
+    },
+    limits: {},
+  },
+  'PR-15': {
+    broken: 'A splice is in the wrong place',
+    holds: 'The splice is where it belongs',
+    says: {
+      noSplice: () => ({ amount: 'no splice' }),
+      justAbove: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
+      inArms: () => ({ title: 'The splice sits in the arrestor’s arms', amount: 'inside the arms' }),
+      several: ({ count }) => ({ title: 'There is more than one splice', amount: `${count} splices` }),
+      tooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
+      tooLow: () => ({ amount: 'too low' }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof cableRules> = {
+  'PR-12': {
+    source: 'N.H. Admin. Rules We 702.05(l) asks for one; height: common practice, no source',
+    why: 'Each start twists the pipe and rubs the cable; the arrestor’s arms take the twist.',
+    messages: {
+      none: ({ material }) => `Nothing takes the twist of each start off the ${material} pipe.`,
+      justAbove: ({ height }, show) => `It stands ${gap(height, show)} above the pump’s discharge.`,
+      inOpenHole: ({ height }, show) =>
+        `It stands ${gap(height, show)} above the pump; in rough rock its arms can hang up when pulled.`,
+      tooHigh: wrongHeight,
+      tooLow: wrongHeight,
+      justTooLow: wrongHeight,
+    },
+    fixes: {
+      addOne: ({ height }) => `Add one ${height} above the pump`,
+      add: () => 'Add a torque arrestor.',
+      putIt: ({ height }) => `Put it ${height} above the pump`,
+    },
+  },
+  'PR-13': {
+    source: 'N.H. Admin. Rules We 702.04(h): every 5 to 20 ft',
+    why: 'Loose cable rubs through, and bunches up and jams the pump when it is pulled.',
+    caution: ELECTRIC_CAUTION,
+    messages: {
+      tied: ({ ties, least, most }, show) =>
+        `One tie every ${gap(ties, show)}; ${show.depth(least)} to ${show.depth(most)} is asked.`,
+      tooFar: ({ ties, most, usual }, show) =>
+        `One tie every ${gap(ties, show)}; ${show.depth(most)} is the most, ${show.depth(usual)} is usual.`,
+      tooClose: ({ ties }, show) =>
+        `One tie every ${gap(ties, show)}; plastic pipe stretches and wants some slack between ties.`,
+    },
+    fixes: { tieEvery: ({ every }) => `Tie every ${every}` },
+  },
+  'PR-14': {
+    source: 'W. Va. Code of State Rules 64-46-7.6 asks for guards; spacing: common practice, no source',
+    why: 'Guards keep pipe and cable off the casing wall, so that nothing rubs through.',
+    messages: {
+      shortString: ({ length }, show) =>
+        `On ${gap(length, show)} of pipe the torque arrestor keeps the cable off the casing.`,
+      guarded: ({ guards }, show) => `One guard every ${gap(guards, show)} of pipe.`,
+      none: ({ length, most }, show) =>
+        `${gap(length, show)} of pipe hangs without a guard; one every ${show.depth(most)} is the usual least.`,
+      tooFar: ({ guards, most }, show) =>
+        `One guard every ${gap(guards, show)}; ${show.depth(most)} is the usual most.`,
+    },
+    fixes: { addOneEvery: ({ every }) => `Add one every ${every}` },
+  },
+  'PR-15': {
+    source: 'W. Va. Code of State Rules 64-46-7.7.a asks for watertight splices; place: common practice, no source',
+    why: 'Every splice in the well can leak; one, just above the pump, is easy to make and check.',
+    caution: ELECTRIC_CAUTION,
+    messages: {
+      noSplice: () => 'The motor’s own lead reaches the top; there is no splice in the well.',
+      justAbove: ({ height }, show) =>
+        `One splice, ${gap(height, show)} above the pump and clear of the torque arrestor.`,
+      inArms: () => 'The arrestor’s arms rub the splice; it belongs above or below them.',
+      several: ({ count, within }, show) =>
+        `${count} splices are planned; one within ${show.depth(within)} above the pump is right, or none.`,
+      tooHigh: misplaced,
+      tooLow: misplaced,
+    },
+    fixes: { oneSplice: ({ height }) => `One splice, ${height} above the pump` },
+  },
+};
+
+function wrongHeight({ height, over, upTo }: { height: Metres; over: Metres; upTo: Metres }, show: Show): string {
+  return `It stands ${gap(height, show)} above the pump; right is over ${gap(over, show)} and up to ${show.depth(upTo)}.`;
+}
+
+function misplaced({ height, within }: { height: Metres; within: Metres }, show: Show): string {
+  return `The splice is ${gap(height, show)} above the pump; within ${show.depth(within)} is right.`;
+}

@@ -1,0 +1,85 @@
+import type { casingDepthRules } from '../../../model/rules/casingDepth.ts';
+import type { Metres } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { gap, toSpare } from '../phrases.ts';
+
+export const short: ShortWords<typeof casingDepthRules> = {
+  'PR-35': {
+    broken: 'Casing and seal are shallow',
+    holds: 'Casing and seal reach deep enough',
+    says: {
+      deepEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      groutUnknown: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      shallow: ({ margin }, show) => ({ amount: `${gap(margin, show)} short` }),
+    },
+    limits: {},
+  },
+  'PR-36': {
+    broken: 'The casing ends too high',
+    holds: 'The casing’s foot stands where it should',
+    says: {
+      seated: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      barelySeated: ({ margin }, show) => ({
+        title: 'The casing is barely seated in rock',
+        amount: `${gap(margin, show)} short`,
+      }),
+      notInRock: () => ({ title: 'The casing does not reach firm rock', amount: 'not in rock' }),
+      belowLevel: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      nearLevel: shortOfLevel,
+      aboveLevel: shortOfLevel,
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof casingDepthRules> = {
+  'PR-35': {
+    source:
+      '20 ft: 77 Ill. Adm. Code 920, 15A N.C. Admin. Code 02C .0107; 19 ft: 10 N.Y. Codes R. & Regs. App. 5-B; the local code decides',
+    why: 'Water near the surface is the dirtiest; casing and grout keep it out of the well.',
+    messages: {
+      deepEnough: ({ by, measured, usual }, show) =>
+        `${sealedBy(by)} reaches ${show.depth(measured)}; ${show.depth(usual)} is usual.`,
+      groutUnknown: ({ measured }, show) =>
+        `Casing reaches ${show.depth(measured)}, and nobody said how deep the grout goes.`,
+      shallow: ({ by, measured, least, usual }, show) =>
+        `${sealedBy(by)} reaches ${show.depth(measured)}; codes ask for ${show.depth(least)} to ${show.depth(usual)} at least, some for more.`,
+    },
+    fixes: {
+      askLocalCode: () => 'Ask the local code, and have the water tested; deeper casing is a driller’s work.',
+    },
+  },
+  'PR-36': {
+    source: 'US Army TI 814-01 and 10 N.Y. Codes R. & Regs. App. 5-B, Table 2: 5 ft; the local code decides',
+    why: 'Shallow water and loose ground enter a well at the foot of its casing.',
+    messages: {
+      seated: ({ measured, material, usual }, show) =>
+        `The casing stands ${gap(measured, show)} in ${material}; ${show.depth(usual)} is usual.`,
+      barelySeated: ({ measured, material, usual }, show) =>
+        `The casing stands ${gap(measured, show)} in ${material}; ${show.depth(usual)} into it is usual.`,
+      notInRock: ({ material, usual }, show) =>
+        `The casing ends in ${material}, not in firm rock; ${show.depth(usual)} into it is usual.`,
+      belowLevel,
+      nearLevel: belowLevel,
+      aboveLevel: ({ measured, usual }, show) =>
+        `The casing ends ${gap(measured, show)} above the pumping level; ${show.depth(usual)} below it is usual.`,
+    },
+    fixes: {
+      askDriller: () => 'Ask the driller how the casing was seated; a liner with grout can close the gap.',
+      pumpLess: () => 'Pump less: the casing itself cannot be changed.',
+    },
+  },
+};
+
+function shortOfLevel({ margin }: { margin: Metres }, show: Show) {
+  return { title: 'The casing ends too near the pumping level', amount: `${gap(margin, show)} short` };
+}
+
+function sealedBy(by: 'grout' | 'casing'): string {
+  return by === 'grout' ? 'Grout' : 'Casing';
+}
+
+function belowLevel({ measured, usual }: { measured: Metres; usual: Metres }, show: Show): string {
+  return `The casing ends ${gap(measured, show)} below the pumping level; ${show.depth(usual)} below it is usual.`;
+}

@@ -1,0 +1,88 @@
+import type { checkValveRules } from '../../../model/rules/checkValve.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { ELECTRIC_CAUTION } from '../cautions.ts';
+import { gap } from '../phrases.ts';
+
+export const short: ShortWords<typeof checkValveRules> = {
+  'PR-09': {
+    broken: 'No check valve near the pump',
+    holds: 'A check valve holds the water up',
+    says: {
+      nearPump: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
+      atPump: () => ({ amount: 'at the pump' }),
+      none: () => ({ title: 'No check valve holds the water up', amount: 'none fitted' }),
+      lowestTooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
+      upperTooHigh: ({ margin }, show) => ({
+        title: 'The upper check valve is too high',
+        amount: `${gap(margin, show)} too high`,
+      }),
+      longStretch: ({ margin }, show) => ({
+        title: 'A long pipe hangs on one check valve',
+        amount: `${gap(margin, show)} over`,
+      }),
+    },
+    limits: { upperNearWater: () => 'upper check valve near the water' },
+  },
+  'PR-10': {
+    broken: 'A check valve stands between well and tank',
+    holds: 'The line stays under tank pressure',
+    says: {
+      none: () => ({ amount: 'none in the line' }),
+      oneInLine: () => ({ amount: 'one too many' }),
+    },
+    limits: {},
+  },
+  'PR-11': {
+    broken: 'The check valve is upside down',
+    holds: 'The check valve’s arrow points up',
+    says: {
+      up: () => ({ amount: 'arrow up' }),
+      down: () => ({ amount: 'wrong way round' }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof checkValveRules> = {
+  'PR-09': {
+    source:
+      'N.H. Admin. Rules We 702.05(a) and W. Va. Code of State Rules 64-46-7.3 ask for two; distances: common practice, no source',
+    why: 'Without a check valve the pipe drains, the pump spins backwards and the next start strikes it.',
+    messages: {
+      nearPump: () => 'A check valve near the pump keeps the drop pipe full; spring type, not swing.',
+      atPump: () => 'A check valve at the pump keeps the drop pipe full; spring type, not swing.',
+      none: () => 'No check valve is planned, in the pump or in the drop pipe.',
+      lowestTooHigh: ({ height, within }, show) =>
+        `The lowest check valve is ${gap(height, show)} above the pump; ${show.depth(within)} is the usual most.`,
+      upperTooHigh: ({ above, most }, show) =>
+        `The upper valve is ${gap(above, show)} above the pumping level; air holds a column of ${gap(most, show)}.`,
+      longStretch: ({ stretch, usual }, show) =>
+        `${show.depth(stretch)} of pipe stands on one valve; every ${show.depth(usual)} is usual.`,
+    },
+    fixes: {
+      add: () => 'Add a check valve at the pump',
+      putAtPump: () => 'Put the check valve at the pump',
+      leaveUpperOut: () => 'Leave the upper valve out',
+      askForSecond: () => 'Ask whether the state wants a second valve; each is two more joints.',
+    },
+  },
+  'PR-10': {
+    source: 'Wis. Adm. Code NR 812.42(6)(f); 77 Ill. Adm. Code 920.40(f) and 925.40(c)',
+    why: 'Beyond that valve the buried line loses its pressure and can draw in ground water.',
+    messages: {
+      none: () => 'No check valve between the well and the tank: the line is under pressure.',
+      oneInLine: () => 'A valve between well and tank cuts the line off from the tank’s pressure.',
+    },
+    fixes: { leaveOut: () => 'Leave that valve out' },
+  },
+  'PR-11': {
+    source: 'common practice, no source',
+    why: 'A reversed valve lets no water up, and the pump works against a closed end.',
+    caution: ELECTRIC_CAUTION,
+    messages: {
+      up: () => 'The arrow points up the drop pipe, the way the water goes.',
+      down: () => 'The arrow points down, towards the pump; it must point up the drop pipe.',
+    },
+    fixes: { turn: () => 'Turn it: arrow up' },
+  },
+};

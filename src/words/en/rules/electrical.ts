@@ -1,0 +1,76 @@
+import type { electricalRules } from '../../../model/rules/electrical.ts';
+import type { Metres, Ratio, Volts } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { ELECTRIC_CAUTION } from '../cautions.ts';
+
+export const short: ShortWords<typeof electricalRules> = {
+  'PR-49': {
+    broken: 'The wire is thin for its length',
+    holds: 'The wire is thick enough for its length',
+    says: {
+      thickEnough: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
+      tooThin: ({ margin }, show) => ({ amount: `${show.percent(-margin)} over` }),
+      // The note's limit is the less known one, so it is named.
+      overTheUsual: ({ margin, most }, show) => ({ amount: `${show.percent(-margin)} over ${show.percent(most)}` }),
+    },
+    limits: { dropOnWire: ({ most, gauge }, show) => `${show.percent(most)} drop on ${gauge} AWG` },
+  },
+  'PR-50': {
+    broken: 'The wire is too thin for the current',
+    holds: 'The wire carries the motor’s current',
+    says: {
+      carries: ({ margin }, show) => ({ amount: `${show.current(margin)} to spare` }),
+      hotTerminalsOnly: ({ margin }, show) => ({
+        title: 'The wire fits hot terminals only',
+        amount: `${show.current(-margin)} short`,
+      }),
+      tooThin: ({ margin }, show) => ({ amount: `${show.current(-margin)} short` }),
+    },
+    limits: {},
+  },
+};
+
+const thickerWire = {
+  thicker: () => 'Take thicker wire.',
+  noneThickEnough: () => 'No usual pump cable is thick enough: a higher voltage, or a shorter way.',
+  useGauge: ({ gauge }: { gauge: number }) => `Use ${gauge} AWG`,
+};
+
+export const long: LongWords<typeof electricalRules> = {
+  'PR-49': {
+    source: 'NFPA 70 (NEC) 210.19(A), informational note: 3 and 5 %; 5 % for submersible pumps: common practice',
+    why: 'A motor short of voltage starts badly, runs hot and wears out early.',
+    caution: ELECTRIC_CAUTION,
+    messages: {
+      thickEnough: lost,
+      tooThin: lost,
+      overTheUsual: lost,
+    },
+    fixes: {
+      usualForPumps: () => 'Within 5 %, which is usual for pumps; thicker wire runs cooler.',
+      ...thickerWire,
+    },
+  },
+  'PR-50': {
+    source: 'NFPA 70 (NEC) 430.22 (125 % of the table current) and Table 310.16; 60 °C column from memory',
+    why: 'Wire too thin for its current overheats and can start a fire.',
+    caution: ELECTRIC_CAUTION,
+    messages: {
+      carries: ({ gauge, carries, asked }, show) =>
+        `${gauge} AWG carries ${show.current(carries)}; ${show.current(asked)} is asked, 125 % of the motor’s.`,
+      hotTerminalsOnly: ({ gauge, asked }, show) =>
+        `${gauge} AWG carries ${show.current(asked)} only where every terminal is marked 75 °C.`,
+      tooThin: ({ gauge, carries, asked }, show) =>
+        `${gauge} AWG carries ${show.current(carries)}; 125 % of the motor’s current is ${show.current(asked)}.`,
+    },
+    fixes: thickerWire,
+  },
+};
+
+function lost(
+  { length, measured, voltage, gauge }: { length: Metres; measured: Ratio; voltage: Volts; gauge: number },
+  show: Show,
+): string {
+  return `${show.depth(length)} from the panel, ${show.percent(measured)} of ${show.voltage(voltage)} is lost on ${gauge} AWG.`;
+}

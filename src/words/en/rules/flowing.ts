@@ -1,0 +1,36 @@
+import type { flowingRules } from '../../../model/rules/flowing.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { FLOWING_CAUTION } from '../cautions.ts';
+import { gap, toSpare } from '../phrases.ts';
+
+export const short: ShortWords<typeof flowingRules> = {
+  'PR-38': {
+    broken: 'Water rises above the ground',
+    holds: 'The water stays below the ground',
+    says: {
+      belowGround: ({ level }, show) => ({ amount: toSpare(level, show) }),
+      aboveGround: ({ height }, show) => ({ amount: `${gap(height, show)} above ground` }),
+      atGround: () => ({ amount: 'at the ground' }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof flowingRules> = {
+  'PR-38': {
+    source: 'Mont. Admin. R. 36.21.658; Wash. Admin. Code 173-160-291; 15A N.C. Admin. Code 02C .0109(e)',
+    why: 'A flowing well that is opened without control can wash itself out of the ground.',
+    caution: FLOWING_CAUTION,
+    messages: {
+      belowGround: ({ level }, show) => `At its highest the water stands ${show.depth(level)} below the ground.`,
+      aboveGround: ({ height, controlled }, show) =>
+        `The water stands ${gap(height, show)} above the ground; ${reported(controlled)}.`,
+      atGround: ({ controlled }) => `The water stands at the ground; ${reported(controlled)}.`,
+    },
+    fixes: { callContractor: () => 'Stop here: this is work for a licensed contractor.' },
+  },
+};
+
+function reported(controlled: boolean): string {
+  return controlled ? 'flow control is reported' : 'no flow control is reported';
+}

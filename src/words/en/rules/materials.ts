@@ -1,0 +1,71 @@
+import type { materialRules } from '../../../model/rules/materials.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { capital } from '../phrases.ts';
+
+export const short: ShortWords<typeof materialRules> = {
+  'PR-52': {
+    broken: 'Unlike metals touch under water',
+    holds: 'Metals and pipe sizes go together',
+    says: {
+      barbsDoNotFit: ({ play }, show) => ({
+        title: 'The fittings do not match the pipe',
+        amount: `${show.bore(Math.abs(play))} ${play > 0 ? 'loose' : 'tight'}`,
+      }),
+      galvanizedOnStainless: ({ aggressive }) => ({
+        title: 'Galvanized fittings meet stainless steel',
+        amount: where(aggressive),
+      }),
+      stainlessOnGalvanized: ({ aggressive }) => ({
+        title: 'Stainless fittings meet galvanized pipe',
+        amount: where(aggressive),
+      }),
+      brassOnGalvanized: ({ aggressive }) => ({
+        title: 'Brass fittings meet galvanized pipe',
+        amount: where(aggressive),
+      }),
+      brassOnStainless: ({ aggressive }) => ({
+        title: 'Brass meets the stainless pump in sour or salty water',
+        amount: where(aggressive),
+      }),
+      motorInSteelCasing: ({ aggressive }) => ({
+        title: 'A stainless motor in a steel casing, in sour or salty water',
+        amount: where(aggressive),
+      }),
+      goTogether: () => ({ amount: 'they match' }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof materialRules> = {
+  'PR-52': {
+    source:
+      'ASTM G82 galvanic series; MIL-STD-1250A, 5.6 (areas); barbs: ASTM D2239 and D2609, limits of fit: no source',
+    why: 'Of two unlike metals under water one eats the other; a barb of another system slips.',
+    messages: {
+      barbsDoNotFit: ({ standard, sits }) =>
+        `Insert fittings are made for ASTM D2239 pipe; in ${standard} they ${SITS[sits]}.`,
+      galvanizedOnStainless: () =>
+        'A small galvanized fitting beside stainless pump or pipe loses its zinc, then its thread.',
+      stainlessOnGalvanized: () => 'Stainless steel on galvanized pipe eats the cut threads, where the zinc is gone.',
+      brassOnGalvanized: () => 'Brass on galvanized pipe eats the cut threads, where the zinc is gone.',
+      brassOnStainless: () => 'In sour or salty water brass wears away beside the stainless pump.',
+      motorInSteelCasing: () => 'In sour or salty water the steel casing wears near the stainless motor, slowly.',
+      goTogether: ({ fittings, material }) =>
+        `${capital(fittings)} fittings and ${material} pipe go together in this water.`,
+    },
+    fixes: {
+      pipeForBarbs: () => 'Use ASTM D2239 pipe',
+      pipeOrFittings: () => 'Take ASTM D2239 pipe, or fittings made for this pipe.',
+      stainlessFittings: () => 'Use stainless steel fittings',
+      plasticLength: () => 'Use plastic drop pipe, or break the metal path with a plastic length.',
+      askCorrosionEngineer: () => 'Ask a corrosion engineer; never take a required ground wire off.',
+    },
+  },
+};
+
+const SITS = { loose: 'sit loose', forced: 'must be forced', 'does not enter': 'do not go in' } as const;
+
+function where(aggressive: boolean): string {
+  return aggressive ? 'in this water' : 'unlike metals';
+}

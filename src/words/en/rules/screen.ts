@@ -1,0 +1,32 @@
+import type { screenRules } from '../../../model/rules/screen.ts';
+import type { CubicMetresPerSecond, MetresPerSecond } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+
+export const short: ShortWords<typeof screenRules> = {
+  'PR-37': {
+    broken: 'Water enters the screen too fast',
+    holds: 'Water enters the screen slowly',
+    says: {
+      slow: ({ margin, most }) => ({ amount: `${Math.round((margin / most) * 100)} % to spare` }),
+      fast: ({ margin }, show) => ({ amount: `${show.slow(-margin)} too fast` }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof screenRules> = {
+  'PR-37': {
+    source: 'US Army TM 5-813-1, ch. 5; Mont. Admin. R. 36.21.652; 35 Ill. Adm. Code 604.240: 0.1 ft/s',
+    why: 'Fast water drags sand through the slots and clogs them.',
+    messages: { slow: enters, fast: enters },
+    fixes: { pumpLess: () => 'Pump less; the screen itself cannot be changed.' },
+  },
+};
+
+function enters(
+  { flow, measured, most }: { flow: CubicMetresPerSecond; measured: MetresPerSecond; most: MetresPerSecond },
+  show: Show,
+): string {
+  return `${show.flow(flow)} enters the slots at ${show.slow(measured)}; ${show.slow(most)} is the most.`;
+}

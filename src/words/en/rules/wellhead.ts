@@ -1,0 +1,140 @@
+import type { SourceOfDirt, wellheadRules } from '../../../model/rules/wellhead.ts';
+import type { Metres } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { PIT_CAUTION } from '../cautions.ts';
+import { gap, toSpare } from '../phrases.ts';
+
+const SOURCES: Readonly<Record<SourceOfDirt, string>> = {
+  septicTank: 'septic tank',
+  drainField: 'drain field',
+  building: 'building',
+};
+
+export const short: ShortWords<typeof wellheadRules> = {
+  'PR-23': {
+    broken: 'The casing stands too low',
+    holds: 'The casing stands high enough',
+    says: {
+      highEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      tooLow: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
+    },
+    limits: {},
+  },
+  'PR-24': {
+    broken: 'A flood reaches the casing top',
+    holds: 'The casing top is above the flood',
+    says: {
+      aboveFlood: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      closeToFlood: ({ margin }, show) => ({
+        title: 'The casing top is close to the flood',
+        amount: `${gap(margin, show)} too low`,
+      }),
+      underFlood: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
+    },
+    limits: {},
+  },
+  'PR-26': {
+    broken: 'The well top is in a pit',
+    holds: 'The well top is not in a pit',
+    says: { inTheOpen: () => ({ amount: 'no pit' }), inPit: () => ({ amount: 'in a pit' }) },
+    limits: {},
+  },
+  'PR-40': {
+    broken: 'The well is too near a source of dirt',
+    holds: 'The well keeps its distances',
+    says: {
+      farEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      tooNear: ({ source, margin }, show) => ({
+        title: `The ${SOURCES[source]} is too near the well`,
+        amount: `${gap(margin, show)} too near`,
+      }),
+    },
+    limits: {},
+  },
+  'PR-43': {
+    broken: 'The well top freezes',
+    holds: 'The well top stands clear of frost',
+    says: {
+      noFrost: () => ({ amount: 'no frost' }),
+      heated: ({ frost }, show) => ({ title: 'The well top depends on shelter', amount: ofFrost(frost, show) }),
+      housed: ({ frost }, show) => ({ title: 'The well top depends on shelter', amount: ofFrost(frost, show) }),
+      bare: ({ frost }, show) => ({ amount: ofFrost(frost, show) }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof wellheadRules> = {
+  'PR-23': {
+    source:
+      '12 in in most state codes (N.Y. App. 5-B, Wis. NR 812, 12 Va. Admin. Code 5-630), 6 to 18 in in others; the plan names the local figure',
+    why: 'Rain and melt water must not run into the well.',
+    messages: { highEnough: casingHeight, tooLow: casingHeight },
+    fixes: { lengthenCasing: () => 'Have the casing lengthened by a licensed contractor.' },
+  },
+  'PR-24': {
+    source: 'Wash. Admin. Code 173-160-291; Wis. Adm. Code NR 812.28; 77 Ill. Adm. Code 920: 2 ft above the flood',
+    why: 'Flood water that enters through the cap carries sewage and mud into the well.',
+    messages: { aboveFlood: casingAndFlood, closeToFlood: casingAndFlood, underFlood: casingAndFlood },
+    fixes: {
+      lengthenCasingOrRaiseGround: () => 'Have the casing lengthened, or the ground raised, by a licensed contractor.',
+    },
+  },
+  'PR-26': {
+    source: '77 Ill. Adm. Code 925.40(b); Wis. Adm. Code NR 812.29; Wash. Admin. Code 173-160-171',
+    why: 'A pit floods, holds bad air, and lets surface water into the well.',
+    caution: PIT_CAUTION,
+    messages: {
+      inTheOpen: () => 'The well top stands in the open, not in a pit.',
+      inPit: () => 'The well top is in a pit; most codes ask for it above the ground.',
+    },
+    fixes: { bringAboveGround: () => 'Have the casing brought above the ground by a licensed contractor.' },
+  },
+  'PR-40': {
+    source:
+      '50, 100 and 5 ft as in Wash. Admin. Code 173-160-171; other states differ, and the plan may name the local figure',
+    why: 'Soil needs distance to clean waste water before it reaches the well.',
+    messages: { farEnough: away, tooNear: away },
+    fixes: { askAndTest: () => 'Ask the health department, and have the water tested.' },
+  },
+  'PR-43': {
+    source: 'common practice, no source',
+    why: 'With a seal on top the pipe leaves the well in the cold, and ice bursts it.',
+    messages: {
+      noFrost: () => 'No frost is reported at this place.',
+      heated: ({ frost }, show) =>
+        `Frost reaches ${gap(frost, show)}; the heated top depends on it through every power cut.`,
+      housed: ({ frost }, show) =>
+        `Frost reaches ${gap(frost, show)}; the housed top depends on it through every power cut.`,
+      bare: ({ frost }, show) => `Frost reaches ${gap(frost, show)}, and the pipe leaves the well above the ground.`,
+    },
+    fixes: {
+      lookAfterHeat: () => 'Look after heat and insulation, and mind power cuts.',
+      heatTop: () => 'Insulate and heat the top',
+      heatTopAndMindPowerCuts: () => 'Insulate and heat the top, and mind power cuts.',
+      pitlessOrWellHouse: () => 'Use a pitless adapter below the frost, or a heated well house.',
+    },
+  },
+};
+
+function ofFrost(frost: Metres, show: Show): string {
+  return `${gap(frost, show)} of frost`;
+}
+
+function casingHeight({ measured, asked }: { measured: Metres; asked: Metres }, show: Show): string {
+  const side = measured < 0 ? 'below' : 'above';
+  return `The casing stands ${gap(measured, show)} ${side} the ground; ${gap(asked, show)} is asked.`;
+}
+
+function casingAndFlood({ measured, asked }: { measured: Metres; asked: Metres }, show: Show): string {
+  const side = measured < 0 ? 'below' : 'above';
+  return `The casing top is ${gap(measured, show)} ${side} the flood; ${show.depth(asked)} above it is asked.`;
+}
+
+function away(
+  { source, distance, asked }: { source: SourceOfDirt; distance: Metres; asked: Metres },
+  show: Show,
+): string {
+  return `The ${SOURCES[source]} is ${show.depth(distance)} away; ${show.depth(asked)} is asked.`;
+}

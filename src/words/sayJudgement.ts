@@ -1,0 +1,112 @@
+/**
+ * What the rules found, in words. Rule, variant and numbers come as data; that each has its sentence is held by the
+ * types of the language's own files, so here they are looked up by name.
+ */
+import type { Fix } from '../model/rules/rule.ts';
+import type { Advice, Finding, Holding, NotJudged } from '../model/solution.ts';
+import type { Show } from '../model/units.ts';
+import type { AdviceWords } from './en/advice.ts';
+import type { Short } from './ruleWords.ts';
+import type { LongLanguage, ShortLanguage, Words } from './words.ts';
+
+type Say<Result> = (numbers: object, show: Show) => Result;
+type Sayings<Result> = Readonly<Record<string, Say<Result>>>;
+
+interface AnyShort {
+  readonly broken: string;
+  readonly holds: string;
+  readonly says: Sayings<Short>;
+}
+
+interface AnyLong {
+  readonly source: string;
+  readonly why: string;
+  readonly caution?: string;
+  readonly messages: Sayings<string>;
+  readonly fixes: Sayings<string>;
+}
+
+/** What a drawing says of a finding, and the head of its entry in a list. */
+export interface SaidShort {
+  /** "The pitless adapter is in the frost zone" */
+  readonly title: string;
+  /** By how much, in the reader's units: "12 in too high". */
+  readonly amount: string;
+}
+
+export interface SaidFinding extends SaidShort {
+  /** What is wrong, with its numbers, one sentence. */
+  readonly message: string;
+  /** Why it matters, one sentence that a first-timer understands. */
+  readonly why: string;
+  readonly source: string;
+  /** Shown where the danger is; empty when the work hurts nobody. */
+  readonly caution: string;
+}
+
+type SaidBy = Pick<Finding, 'rule' | 'variant' | 'numbers'>;
+
+export function sayShort(finding: SaidBy, words: ShortLanguage, show: Show): SaidShort {
+  const rule = shortOf(finding.rule, words);
+  const said = look(rule.says, finding)(finding.numbers, show);
+  return { title: said.title ?? rule.broken, amount: said.amount };
+}
+
+export function sayFinding(finding: SaidBy, { short, long }: Words, show: Show): SaidFinding {
+  const { messages, why, source, caution = '' } = longOf(finding.rule, long);
+  return {
+    ...sayShort(finding, short, show),
+    message: look(messages, finding)(finding.numbers, show),
+    why,
+    source,
+    caution,
+  };
+}
+
+export interface SaidHolding extends SaidShort {
+  readonly message: string;
+}
+
+export function sayHolding(held: Holding, { short, long }: Words, show: Show): SaidHolding {
+  const rule = shortOf(held.rule, short);
+  const { title = rule.holds, amount } = look(rule.says, held)(held.numbers, show);
+  return { title, amount, message: look(longOf(held.rule, long).messages, held)(held.numbers, show) };
+}
+
+/** "The pump passes the casing" as what nobody can tell yet, and what is missing for it. */
+export function sayNotJudged(
+  { rule, fact, numbers }: NotJudged,
+  { short, long }: Words,
+): { readonly title: string; readonly missing: string } {
+  const title = shortOf(rule, short).holds;
+  return {
+    title: `Whether ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+    missing: long.missing[fact](numbers as Readonly<Record<string, unknown>>),
+  };
+}
+
+/** A button's words ("Lower to 54 in"), or a sentence where there is no button. */
+export function sayFix(rule: string, fix: Fix, { long }: Words, show: Show): string {
+  const own = longOf(rule, long).fixes;
+  const shared = long.fixes as Sayings<string>;
+  const words = (own[fix.variant] ?? look(shared, fix))(fix.numbers, show);
+  return fix.changes !== null || words.endsWith('.') ? words : `${words}.`;
+}
+
+export function sayAdvice({ rule }: Advice, { long }: Words): AdviceWords {
+  return (long.advice as Readonly<Record<string, AdviceWords>>)[rule] as AdviceWords;
+}
+
+function shortOf(rule: string, words: ShortLanguage): AnyShort {
+  return (words.rules as unknown as Readonly<Record<string, AnyShort>>)[rule] as AnyShort;
+}
+
+function longOf(rule: string, words: LongLanguage): AnyLong {
+  return (words.rules as unknown as Readonly<Record<string, AnyLong>>)[rule] as AnyLong;
+}
+
+function look<Result>(sayings: Sayings<Result>, { variant }: { readonly variant: string }): Say<Result> {
+  const found = sayings[variant];
+  if (found === undefined) throw new RangeError(`words: no sentence "${variant}"`);
+  return found;
+}

@@ -1,0 +1,199 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { withValue } from '../../../src/model/plan/editPlan.ts';
+import { readPlan } from '../../../src/model/plan/readPlan.ts';
+import type { Plan } from '../../../src/model/plan/schema.ts';
+import type { Change } from '../../../src/model/solution.ts';
+import { solve } from '../../../src/model/solve.ts';
+import { gpm, psi } from '../../../src/model/units.ts';
+import { anyPlan } from '../../plans/anyPlan.ts';
+import { CASES } from './cases.ts';
+import { changed, fixesFor, fixOf, judged, saidOf, solvedPlan } from './fixture.ts';
+
+const applied = (plan: Plan, changes: readonly Change[]) =>
+  changes.reduce((made, { path, to }) => withValue(made, path, to), plan);
+
+/** What reading complains of: a fix must not add to it. */
+function problemsOf(plan: Plan): string[] {
+  const read = readPlan(JSON.parse(JSON.stringify(plan)));
+  return read.ok ? [] : read.problems.map(({ path }) => path);
+}
+
+function expectFixed(plan: Plan): void {
+  const solution = solve(plan);
+  for (const finding of solution.findings) {
+    for (const { variant, changes } of fixesFor(finding, solution)) {
+      if (changes === null) continue;
+      const told = `${finding.rule} ${finding.variant}, ${variant}: ${JSON.stringify(changes)}`;
+      const fixed = applied(plan, changes);
+      expect(problemsOf(plan), told).toEqual(expect.arrayContaining(problemsOf(fixed)));
+      expect(solve(fixed).verdicts[finding.rule], told).toMatch(/^(?:ok|note)$/);
+    }
+  }
+}
+
+test('every change that is offered fixes its rule, in all the cases of the rules', () => {
+  for (const { changes } of CASES) expectFixed(changed(changes));
+});
+
+test('every change that is offered fixes its rule, in 200 plans made at random', () => {
+  fc.assert(fc.property(anyPlan, expectFixed), { seed: 20, numRuns: 200 });
+});
+
+test('a fix that moves the pump or the adapter brings no danger that was not there', () => {
+  fc.assert(
+    fc.property(anyPlan, (plan) => {
+      const before = solve(plan);
+      // A pump drawn below the bottom meets rules that no pump in the well can meet.
+      if ((before.values.clearanceToBottom ?? 0) < 0) return;
+      for (const finding of before.findings) {
+        for (const { changes } of fixesFor(finding, before)) {
+          if (!changes?.some(({ path }) => path === 'pump.setting' || path === 'top.depth')) continue;
+          const { verdicts } = solve(applied(plan, changes));
+          for (const [rule, verdict] of Object.entries(verdicts)) {
+            if (verdict === 'danger') expect(before.verdicts[rule], `${finding.rule} fixed, ${rule}`).toBe('danger');
+          }
+        }
+      }
+    }),
+    { seed: 21, numRuns: 300 },
+  );
+});
+
+test('the change is the smallest: thin wire, which has a fix of its own, does not push the pump further', () => {
+  const thin = { 'pump.setting': '198 ft', 'wire.size': '14 AWG' };
+  expect(fixOf('PR-01', thin).changes).toEqual([{ path: 'pump.setting', to: '188 ft' }]);
+  expect(judged(thin).verdicts['PR-49']).toBe('warning');
+});
+
+describe('the button', () => {
+  test('lowers the adapter to the margin below frost, in the unit that was typed', () => {
+    const shallow = { 'top.depth': '36 in', 'site.frostDepth': '48 in' };
+    expect(saidOf('PR-19', shallow).amount).toBe('12 in too high');
+    expect(fixOf('PR-19', shallow)).toEqual({
+      changes: [{ path: 'top.depth', to: '54 in' }],
+      words: 'Lower to 54 in',
+    });
+    expect(fixOf('PR-19', { 'top.depth': '0.9 m', 'site.frostDepth': '48 in' }).changes).toEqual([
+      { path: 'top.depth', to: '1.4 m' },
+    ]);
+  });
+
+  test('raises the pump to whole feet off the bottom', () => {
+    const low = { 'pump.setting': '194 ft', 'wire.size': '4 AWG' };
+    expect(saidOf('PR-01', low).amount).toBe('5.5 ft too low');
+    expect(fixOf('PR-01', low)).toEqual({
+      changes: [{ path: 'pump.setting', to: '188 ft' }],
+      words: 'Raise to 188 ft',
+    });
+  });
+
+  test('counts from the casing top where the plan does', () => {
+    const fix = fixOf('PR-01', {
+      'well.depthsFrom': 'casing top',
+      'pump.setting': '195 ft',
+      'wire.size': '4 AWG',
+    });
+    // The well is 200 ft from a casing top 1 ft above the ground: 199 - 10 - 1.5 is 187.5, so 187 ft deep, 188 ft typed.
+    expect(fix.changes).toEqual([{ path: 'pump.setting', to: '188 ft' }]);
+  });
+
+  test('is words where the part is reported or installed', () => {
+    for (const status of [{ 'pump.setting': 'installed' }, { 'pump.setting': 'reported' }, { pump: 'installed' }]) {
+      const fix = fixOf('PR-01', { 'pump.setting': '194 ft', status });
+      expect(fix.changes).toBeNull();
+      expect(fix.words).toMatch(/\.$/);
+    }
+    expect(
+      fixOf('PR-01', { 'pump.setting': '194 ft', status: { 'pump.setting': 'to choose' } }).changes,
+    ).not.toBeNull();
+  });
+
+  test('is words where no depth meets every rule, and says which exclude each other', () => {
+    expect(fixOf('PR-02', { 'water.pumping.level': '185 ft', 'pump.setting': '190 ft' })).toEqual({
+      changes: null,
+      words: 'No depth meets both: 10 ft under the pumping level, and 10 ft off the bottom.',
+    });
+  });
+
+  test('names the thinnest wire that does', () => {
+    const { changes, words } = fixOf('PR-49', { 'wire.size': '14 AWG', 'wire.run': '200 ft' });
+    expect(words).toBe(`Use ${(changes?.[0]?.to as string) ?? ''}`);
+  });
+
+  test('never changes the well, the water or the site', () => {
+    for (const { changes: broken } of CASES) {
+      const solved = solvedPlan(changed(broken));
+      for (const finding of judged(broken).findings) {
+        for (const { changes } of fixesFor(finding, solved)) {
+          for (const { path } of changes ?? []) expect(path).not.toMatch(/^(?:well|water|site)\./);
+        }
+      }
+    }
+  });
+});
+
+describe('the smallest change', () => {
+  test('of a weak pipe is the next class that carries the pump, by SIDR and PE4710', () => {
+    // 2 x 1000 psi / (SIDR + 1), ASTM D2239: SIDR 9 is 200 psi, SIDR 7 is 250 psi.
+    expect(fixOf('PR-18', {}, { shutOffPressureAtPump: psi(230) }).changes).toEqual([
+      { path: 'dropPipe.rating', to: '250 psi' },
+    ]);
+  });
+
+  test('of bad joints fixes all that is wrong with them at once', () => {
+    const { changes } = fixOf('PR-18', {
+      'string.fittings': 'nylon',
+      'string.clampsPerJoint': 1,
+      'string.clampScrew': 'carbon steel',
+    });
+    expect(changes?.map(({ path }) => path)).toEqual(['string.fittings', 'string.clampsPerJoint', 'string.clampScrew']);
+  });
+
+  test('of a narrow pipe is the next size', () => {
+    expect(fixOf('PR-47', { 'house.demand': '16 gpm' }).changes).toEqual([{ path: 'dropPipe.size', to: '1-1/4 in' }]);
+  });
+
+  test('of a switch set too high lowers cut-in and cut-out alike, by steps of 5 psi', () => {
+    expect(fixOf('PR-46', {}, { shutOffPressureAtTank: psi(61) }).changes).toEqual([
+      { path: 'house.cutOut', to: '50 psi' },
+      { path: 'house.cutIn', to: '30 psi' },
+    ]);
+  });
+
+  test('of a switch in a metric plan is written in kilopascals, rounded down so that the margin stays', () => {
+    // 50 psi is 344.7 kPa, 30 psi is 206.8 kPa (1 psi = 6.894757 kPa, NIST SP 811).
+    expect(fixOf('PR-46', { units: 'metric' }, { shutOffPressureAtTank: psi(61) }).changes).toEqual([
+      { path: 'house.cutOut', to: '344 kPa' },
+      { path: 'house.cutIn', to: '206 kPa' },
+    ]);
+  });
+
+  test('of a switch is words where the house would be left with less than 20 psi', () => {
+    expect(fixOf('PR-46', {}, { shutOffPressureAtTank: psi(45) }).changes).toBeNull();
+  });
+
+  test('of a pump too strong for the well is a valve for its yield, or a cut-off where the house wants more', () => {
+    const strong = { operatingFlowAtCutIn: gpm(20) };
+    expect(fixOf('PR-07', { 'pump.lowLevelCutOff': undefined }, strong).changes).toEqual([
+      { path: 'pump.flowLimiter', to: '15 gpm' },
+    ]);
+    expect(fixOf('PR-07', { 'pump.lowLevelCutOff': undefined, 'well.yield': '5 gpm' }, strong).changes).toEqual([
+      { path: 'pump.lowLevelCutOff', to: true },
+    ]);
+  });
+
+  test('of a poor well that no depth suits is the deepest place, with a cut-off that holds water over the intake', () => {
+    const { changes, words } = fixOf('PR-02', {
+      'water.pumping.level': '250 ft',
+      'well.yield': '2 gpm',
+      'pump.setting': '120 ft',
+    });
+    // The well is 200 ft deep: 200 - 10 - 1.5 is 188.5, so 188 ft, and common practice stops the pump 2 ft above that.
+    expect(changes).toEqual([
+      { path: 'pump.setting', to: '188 ft' },
+      { path: 'pump.lowLevelCutOff', to: '186 ft' },
+    ]);
+    expect(words).toBe('Lower to 188 ft, with a cut-off at 186 ft');
+  });
+});
