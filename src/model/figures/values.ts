@@ -168,7 +168,7 @@ function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metre
 }
 
 function volumes(worked: Worked) {
-  const { facts, levels, bore } = worked;
+  const { facts, levels, bore, curves } = worked;
   const { disinfection, house, site, well } = facts;
   const staticLevel = levels.static;
   const stands =
@@ -190,6 +190,10 @@ function volumes(worked: Worked) {
             atmosphere: atmosphericPressure(site.altitude),
           }),
     usableStorage: staticLevel === null ? null : usableWater(worked, staticLevel),
-    timeToBreakSuction: staticLevel === null ? null : (waterFall(worked, staticLevel)?.time ?? null),
+    // A point with the water above the lowest level is a well that keeps up: nothing to follow.
+    timeToBreakSuction:
+      staticLevel === null || curves.atCutInMost?.outpumped === false
+        ? null
+        : (waterFall(worked, staticLevel)?.time ?? null),
   };
 }

@@ -16,7 +16,10 @@ import { pumpedFlow, type FlowChoice } from './pumpedFlow.ts';
  */
 export function fallOf(solved: Solved, staticLevel: Metres, choice: FlowChoice = 'operating'): LevelFall | null {
   const work = workOf(solved);
-  if (choice === 'operating' && knowsOwnFlow(solved)) return waterFall(work, staticLevel);
+  if (choice === 'operating' && knowsOwnFlow(solved)) {
+    const keepsUp = solved.curves.atCutInMost?.outpumped === false && staticLevel === solved.levels.static;
+    return keepsUp ? null : waterFall(work, staticLevel);
+  }
   const pumped = pumpedFlow(solved, choice);
   return pumped === null ? null : waterFall(work, staticLevel, pumped.flow);
 }
