@@ -123,6 +123,7 @@ export type PumpingFacts =
       readonly drawdown: Metres;
       readonly after: Seconds | null;
     }
+  /** `flow`: at which the level was measured; the house's demand, listed as assumed, where nobody said. */
   | { readonly kind: 'level'; readonly level: Metres; readonly flow: CubicMetresPerSecond | null }
   | {
       readonly kind: 'steps';
@@ -197,6 +198,8 @@ export interface PumpFacts {
   /** Power conductors without the ground. */
   readonly wires: 2 | 3;
   readonly voltage: Volts;
+  /** Of the supply [Hz]; null: nobody said, and the motor's name does not tell. */
+  readonly frequency: 50 | 60 | null;
   readonly current: Amperes | null;
   readonly curve: PumpCurveFacts;
   /** Largest diameter, over the cable guard. */

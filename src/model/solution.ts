@@ -30,8 +30,11 @@ export type ValueName =
   | 'operatingHeadAtCutOut'
   | 'operatingFlowAtCutIn'
   | 'operatingHeadAtCutIn'
+  | 'operatingFlowAtCutInMost'
+  | 'operatingHeadAtCutInMost'
   | 'shutOffPressureAtPump'
   | 'shutOffPressureAtTank'
+  | 'shutOffPressureAtTankLeast'
   | 'velocityDropPipe'
   | 'velocityPastMotor'
   | 'dropPipeCutLength'
@@ -140,15 +143,28 @@ export interface CurvePoint {
   readonly head: Metres;
 }
 
+/** Where a pump works in its well. */
+export interface PumpInWell extends CurvePoint {
+  /** Where the water stands meanwhile: never below the lowest level to which the pump can draw it. */
+  readonly waterLevel: Metres;
+  /** The well cannot keep up: flow and head are those that are left with the water at that lowest level. */
+  readonly outpumped: boolean;
+}
+
+/** Operating points from the level at rest; a generic pump is a band, and the first two lie on its weaker end. */
 export interface Curves {
   readonly generic: boolean;
-  readonly atCutOut: CurvePoint | null;
-  readonly atCutIn: CurvePoint | null;
+  readonly atCutOut: PumpInWell | null;
+  readonly atCutIn: PumpInWell | null;
+  /** On the stronger end of the band. */
+  readonly atCutInMost: PumpInWell | null;
 }
 
 export interface SampledCurves {
-  /** Empty while nobody knows which pump it is. */
+  /** The weaker end of the band; empty while nobody knows which pump it is. */
   readonly pump: readonly CurvePoint[];
+  /** The stronger end; empty where it is the same curve. */
+  readonly pumpMost: readonly CurvePoint[];
   /** What well and pipes ask for, tank at cut-out; empty when it cannot be known. */
   readonly system: readonly CurvePoint[];
 }

@@ -54,7 +54,7 @@ export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = m
   const bore = recall('bore', [well], () => boreOf(facts));
   const suspension = suspensionDepth(facts);
   const system = systemOf(facts, suspension);
-  const { curve, ...curves } = curvesOf(facts, system);
+  const { band, ...curves } = curvesOf(facts, system);
   const frost = recall('frost', [site, units], () => frostDepthOf(facts));
   return {
     plan,
@@ -62,7 +62,7 @@ export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = m
     assumed: frost.assumed ? [...reading.assumed, frost.assumed] : reading.assumed,
     unknown: reading.unknown,
     notUsed: reading.notUsed,
-    values: valuesOf({ facts, levels, bore, suspension, system, curves, curve, frostDepth: frost.depth }),
+    values: valuesOf({ facts, levels, bore, suspension, system, curves, band, frostDepth: frost.depth }),
     levels,
     bore,
     parts: placeString(facts, (depth) => boreRadiusAt(bore, depth)),

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sampleCurves } from '../../src/model/figures/curves.ts';
+import { pumpAtLevel, sampleCurves } from '../../src/model/figures/curves.ts';
 import { solve, type Plan, type Solution } from '../../src/model/index.ts';
-import { toFeet, toGallons, toGpm, toPoundsForce, toPsi } from '../../src/model/units.ts';
+import { feet, toFeet, toGallons, toGpm, toPoundsForce, toPsi } from '../../src/model/units.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
 import { edgePlan } from './plan/edgePlan.ts';
 import { SAMPLES, planOf, rockWell, sample } from '../plans/build.ts';
@@ -38,10 +38,45 @@ test('a seal on top adds the casing height to the drop pipe: 138.5 ft of dischar
 });
 
 // EPANET 2.2 User Manual (US EPA), "Pump curves": one design point gives 4/3 of its head at no flow.
-test("a generic pump's shut-off is four thirds of the head that its power and efficiency give at the rated flow", () => {
+// 50 % of 1 hp at 10 gpm: 3960 x 0.5 / 10 = 198 ft (constant 3960 = 33,000 / 8.34), and 264 ft shut off. Service factor
+// of 1 hp at 60 Hz, 1.4, and the band of 0.9 to 1.2 of it: common practice, from memory.
+test("a generic pump's shut-off is four thirds of the head that its power, service factor and efficiency give", () => {
   const { values } = solve(rockWell());
-  // 50 % of 1 hp at 10 gpm: 3960 x 0.5 / 10 = 198 ft (constant 3960 = 33,000 / 8.34), and 264 ft shut off.
-  near(values.shutOffPressureAtPump && toPsi(values.shutOffPressureAtPump) * 2.307, 264, 0.003);
+  near(values.shutOffPressureAtPump && toPsi(values.shutOffPressureAtPump) * 2.307, 264 * 1.4 * 1.2, 0.003);
+  const atTank = (pressure: number | null) => toPsi(pressure ?? NaN) * 2.307 + 50;
+  near(atTank(values.shutOffPressureAtTank), 264 * 1.4 * 1.2, 0.003);
+  near(atTank(values.shutOffPressureAtTankLeast), 264 * 1.4 * 0.9, 0.003);
+});
+
+test('a pump named in kilowatts may run on 50 Hz or 60: its band reaches from the one to the other', () => {
+  const pump = { setting: '140 ft', power: '0.75 kW', curve: { kind: 'generic', flow: '10 gpm' } };
+  const of = (frequency?: string) => solve(rockWell({ pump: frequency === undefined ? pump : { ...pump, frequency } }));
+  const [unsaid, fifty, sixty] = [of(), of('50 Hz'), of('60 Hz')];
+  expect(unsaid.facts.pump.frequency).toBeNull();
+  expect(unsaid.unknown).toContain('pump.frequency');
+  expect(unsaid.values.shutOffPressureAtTankLeast).toBe(fifty.values.shutOffPressureAtTankLeast);
+  expect(unsaid.values.shutOffPressureAtPump).toBe(sixty.values.shutOffPressureAtPump);
+  near(fifty.values.shutOffPressureAtPump, sixty.values.shutOffPressureAtPump! / 1.4, 1e-9);
+});
+
+test('a pump named in horsepower is taken to run on 60 Hz, which is listed as assumed', () => {
+  const { assumed, facts } = solve(rockWell());
+  expect(facts.pump.frequency).toBe(60);
+  expect(assumed).toContainEqual({ path: 'pump.frequency', value: '60 Hz' });
+});
+
+test("a maker's own points leave no band", () => {
+  const points = [
+    ['0 gpm', '310 ft'],
+    ['10 gpm', '235 ft'],
+    ['15 gpm', '140 ft'],
+  ];
+  const { values, assumed } = solve(
+    rockWell({ pump: { setting: '140 ft', power: '1 hp', curve: { kind: 'points', points } } }),
+  );
+  expect(values.operatingFlowAtCutInMost).toBe(values.operatingFlowAtCutIn);
+  expect(values.shutOffPressureAtTankLeast).toBe(values.shutOffPressureAtTank);
+  expect(assumed.map(({ path }) => path)).not.toContain('pump.frequency');
 });
 
 test('the operating point lies on the pump curve and on what well and pipes ask for', () => {
@@ -53,6 +88,92 @@ test('the operating point lies on the pump curve and on what well and pipes ask 
   const rated = 10;
   const flow = toGpm(atCutOut!.flow);
   near(atCutOut!.head, shutOff * (1 - 0.25 * (flow / rated) ** 2), 1e-6);
+});
+
+describe('a well that cannot keep up with its pump', () => {
+  const poor = (change: Record<string, unknown> = {}) =>
+    rockWell({
+      well: {
+        depth: '700 ft',
+        yield: '1 gpm',
+        yieldFrom: 'air lift',
+        casing: { material: 'steel', size: '6 in', bottom: '60 ft' },
+        intake: { kind: 'open hole', diameter: '6 in' },
+      },
+      water: { staticLevel: '80 ft', pumping: { kind: 'test', flow: '1 gpm', drawdown: '470 ft', after: '4 h' } },
+      pump: { setting: '640 ft', power: '2 hp', curve: { kind: 'generic', flow: '5 gpm' } },
+      ...change,
+    });
+  test('no operating point puts the water below the intake', () => {
+    const { curves } = solve(poor());
+    for (const point of [curves.atCutIn, curves.atCutOut, curves.atCutInMost]) {
+      expect(toFeet(point!.waterLevel)).toBeCloseTo(640, 9);
+      expect(point!.outpumped).toBe(true);
+    }
+  });
+  test('nor below a cut-off, and the flow there is larger, as less is to lift', () => {
+    const pump = { ...poor().pump, lowLevelCutOff: '600 ft' };
+    const { curves } = solve(poor({ pump }));
+    expect(toFeet(curves.atCutIn!.waterLevel)).toBeCloseTo(600, 9);
+    expect(curves.atCutIn!.flow).toBeGreaterThan(solve(poor()).curves.atCutIn!.flow);
+  });
+  test('a yield alone, under what the pump gives even with the water at the intake, gives the same flow', () => {
+    const { curves } = solve(poor({ water: { staticLevel: '80 ft', pumping: { kind: 'yield only' } } }));
+    expect(curves.atCutIn).toEqual(solve(poor()).curves.atCutIn);
+  });
+  test('the flow falls from its value at the static level to that with the water at the intake', () => {
+    const { facts, values } = solve(poor());
+    const at = (depth: number) => pumpAtLevel(facts, { end: 'most', tank: 'cutIn' }, feet(depth))!.flow;
+    const flows = [80, 200, 320, 440, 560, 640].map(at);
+    for (let i = 1; i < flows.length; i++) expect(flows[i]).toBeLessThan(flows[i - 1]!);
+    expect(values.operatingFlowAtCutInMost).toBeCloseTo(flows[5]!, 12);
+  });
+  test('a pump whose intake hangs above the water at rest moves none', () => {
+    const { values } = solve(
+      poor({ water: { staticLevel: '650 ft', pumping: { kind: 'test', flow: '1 gpm', drawdown: '20 ft' } } }),
+    );
+    expect(values.operatingFlowAtCutIn).toBe(0);
+    expect(values.usableStorage).toBe(0);
+    expect(values.timeToBreakSuction).toBeNull();
+  });
+});
+
+describe('water that the pump can take', () => {
+  test('ends where a weak pump no longer reaches cut-in, though its intake hangs deeper', () => {
+    const weak = { setting: '190 ft', power: '1/2 hp', curve: { kind: 'generic', flow: '10 gpm' } };
+    const { values, facts } = solve(rockWell({ pump: weak }));
+    // 3960 x 0.5 x 0.5 / 10 x 1.6 x 0.9 x 4/3 = 190 ft at no flow, less 10 ft of rise and 40 psi x 2.307 ft.
+    const deepest = (3960 * 0.5 * 0.5 * 1.6 * 0.9 * 4) / 30 - 10 - 40 * 2.307;
+    const perFoot = 0.0408 * (6.065 ** 2 - (facts.dropPipe.outsideDiameter / 0.0254) ** 2);
+    near(values.usableStorage && toGallons(values.usableStorage), perFoot * (deepest - 40), 0.01);
+  });
+  test('and volume and dose are unknown where nobody says how wide the bore is', () => {
+    const well = {
+      depth: '200 ft',
+      casing: { material: 'steel', size: '6 in', bottom: '60 ft' },
+      intake: { kind: 'open hole' },
+    };
+    const { values } = solve(rockWell({ well }));
+    expect([values.usableStorage, values.wellVolume, values.chlorineDose]).toEqual([null, null, null]);
+  });
+});
+
+describe('a pumping level whose flow nobody wrote down', () => {
+  const level = (flow?: string) => ({
+    staticLevel: '40 ft',
+    pumping: { kind: 'level', level: '82 ft', ...(flow === undefined ? {} : { flow }) },
+  });
+  test('is taken as measured at what the house wants, and that is listed as assumed', () => {
+    const solution = solve(rockWell({ water: level() }));
+    expect(solution.assumed).toContainEqual({ path: 'water.pumping.flow', value: '7 gpm' });
+    expect(solution.values).toEqual(solve(rockWell({ water: level('7 gpm') })).values);
+  });
+  test('is no drawdown where the demand is unknown too', () => {
+    const solution = solve(rockWell({ water: level(), house: { demand: 'unknown' } }));
+    expect(solution.unknown).toContain('water.pumping.flow');
+    expect(solution.values.specificCapacity).toBeNull();
+    expect(solution.curves.atCutIn).toBeNull();
+  });
 });
 
 test('total dynamic head is the sum of its six terms', () => {
@@ -67,11 +188,11 @@ test('total dynamic head is the sum of its six terms', () => {
   near(values.totalDynamicHead, sum, 1e-12);
 });
 
-// NFPA 70, Table 430.248: 8.0 A for 1 hp at 230 V; chapter 9, Table 8: 1.24 ohm per 1,000 ft of stranded 10 AWG.
-test('the wire loses what the code tables and twice its one-way length say', () => {
+// 10.4 A at the service factor of 1 hp at 230 V: common practice, from memory; NFPA 70, Table 430.248, has 8.0. Chapter 9, Table 8: 1.24 ohm per 1,000 ft of stranded 10 AWG.
+test('the wire loses what current, code table and twice its one-way length say', () => {
   const { values } = solve(rockWell());
   const oneWay = 120 + ((138.5 - 4 + 1) * 1.02 + 5) + 4;
-  near(values.voltageDropRunning, (2 * 8 * 1.24 * oneWay) / 1000 / 230, 0.001);
+  near(values.voltageDropRunning, (2 * 10.4 * 1.24 * oneWay) / 1000 / 230, 0.001);
 });
 
 describe('what the driller did not say', () => {
@@ -117,6 +238,32 @@ describe('laws', () => {
         expect(Object.keys(solution.verdicts)).toHaveLength(53);
       }),
       { numRuns: 400, seed: 7 },
+    );
+  });
+  test('no operating point implies a water level below the intake, unless the water rests there', () => {
+    const check = (plan: Plan) => {
+      const { curves, facts } = solve(plan);
+      for (const point of [curves.atCutIn, curves.atCutOut, curves.atCutInMost])
+        if (point !== null && point.flow > 0) {
+          expect(point.waterLevel).toBeLessThanOrEqual(Math.min(facts.pump.setting, facts.well.bottom) + 1e-9);
+        }
+    };
+    fc.assert(
+      fc.property(anyPlan, (json) => check(planOf(json))),
+      { numRuns: 300, seed: 9 },
+    );
+    fc.assert(fc.property(edgePlan, check), { numRuns: 200, seed: 10 });
+  });
+  test('the stronger end of the band gives no less than the weaker', () => {
+    fc.assert(
+      fc.property(anyPlan, (json) => {
+        const { values, curves } = solve(planOf(json));
+        const [least, most] = [values.operatingFlowAtCutIn, values.operatingFlowAtCutInMost];
+        // A well that keeps up with the weaker end only is drawn down by the stronger: then the flows are not of one level.
+        if (least !== null && most !== null && curves.atCutIn!.outpumped === curves.atCutInMost!.outpumped)
+          expect(most).toBeGreaterThanOrEqual(least - 1e-12);
+      }),
+      { numRuns: 300, seed: 11 },
     );
   });
   test('so does any plan whose fields stand at the ends of their limits', () => {

@@ -34,6 +34,13 @@ const WATERS = [
   { temperature: '70 degF', viscosity: 1.059e-5, pounds: 62.3 },
 ] as const;
 
+/**
+ * Load of the weaker end of a generic pump: 0.9 of the service factor of its 60 Hz motor, as the model's account of
+ * itself states it; and no more than 1.4 times the rated flow.
+ */
+const WEAKER_LOAD: Readonly<Record<number, number>> = { 0.5: 1.44, 1: 1.26, 1.5: 1.17, 2: 1.125, 3: 1.035 };
+const LAST_FLOW = 1.4;
+
 /** Efficiencies of the generic pump at its rated flow in gpm, as the model's account of itself states them. */
 const PUMPS = [
   { rated: 5, efficiency: 0.4 },
@@ -165,7 +172,8 @@ test.each([
         const { rated, efficiency } = well.pump;
         const { pounds } = well.water;
         // Water power by 550 ft lb/s a horsepower and 231 in³ a gallon.
-        const designHead = (efficiency * well.power * 550) / (pounds * ((rated * 231) / 1728 / 60));
+        const designHead =
+          (efficiency * well.power * WEAKER_LOAD[well.power]! * 550) / (pounds * ((rated * 231) / 1728 / 60));
         const tank = well.rise + pressureHead(pounds, well.cutOut - less);
         // EPANET closes a pump that cannot reach; that case has a test of its own below.
         fc.pre(well.staticLevel + tank < 1.2 * designHead && well.staticLevel + tank > 0.3 * designHead);
@@ -177,6 +185,14 @@ test.each([
           return [project.getLinkValue(project.getLinkIndex('PU'), LinkProperty.Flow), at('J1') - at('J0')];
         }) as [number, number];
         fc.pre(flow < 4 * well.tested);
+        // A well drawn down to its intake has no such point.
+        const level = well.staticLevel + (well.fall * flow) / well.tested;
+        fc.pre(level < well.setting - 1);
+        if (flow > 1.02 * LAST_FLOW * rated) {
+          expect(toGpm(values[flowName]!)).toBeCloseTo(LAST_FLOW * rated, 9);
+          return;
+        }
+        fc.pre(flow < 0.98 * LAST_FLOW * rated);
         // Our head counts from the water at rest, drawdown among what the pump must lift; so does EPANET's pump.
         const room =
           Math.max(strays(reynolds(flow, well.drop, well.water)), strays(reynolds(flow, well.line, well.water))) / 2;
@@ -186,7 +202,7 @@ test.each([
       }),
       { seed: SEED, numRuns: 120 },
     );
-    expect(compared).toBeGreaterThanOrEqual(120);
+    expect(compared).toBeGreaterThanOrEqual(60);
   },
 );
 
@@ -195,19 +211,20 @@ test('a pump that cannot reach moves no water, with us and in EPANET', () => {
   fc.assert(
     fc.property(wells, fc.integer({ min: 3, max: 60 }), (well, short) => {
       const { rated, efficiency } = well.pump;
-      const designHead = (efficiency * well.power * 550) / (well.water.pounds * ((rated * 231) / 1728 / 60));
+      const designHead =
+        (efficiency * well.power * WEAKER_LOAD[well.power]! * 550) / (well.water.pounds * ((rated * 231) / 1728 / 60));
       const tank = well.rise + pressureHead(well.water.pounds, well.cutOut);
       const staticLevel = Math.ceil((4 / 3) * designHead - tank) + short;
-      fc.pre(staticLevel > 0 && staticLevel < 480);
+      fc.pre(staticLevel > 0 && staticLevel < well.setting);
       const { values } = solutionOf({ ...well, staticLevel });
       const network = `[JUNCTIONS]\nJ1 0 0\nJ2 0 0\n[RESERVOIRS]\nW ${-staticLevel}\nT ${tank}\n${pipesOf(well)}[PUMPS]\nPU W J1 HEAD CURVE\n[CURVES]\nCURVE ${rated} ${designHead}\n${viscosityOf(well)}`;
       const flow = solved(network, (project) => project.getLinkValue(project.getLinkIndex('PU'), LinkProperty.Flow));
       expect(flow).toBeCloseTo(0, 3);
       expect(values.operatingFlowAtCutOut).toBe(0);
       expect(off(toFeet(values.operatingHeadAtCutOut!), (4 / 3) * designHead)).toBeLessThan(0.001);
-      expect(off(toPsi(values.shutOffPressureAtPump!), ((4 / 3) * designHead * well.water.pounds) / 144)).toBeLessThan(
-        1e-6,
-      );
+      // The stronger end of the band: 1.2 of the service factor where the weaker has 0.9.
+      const strongest = ((4 / 3) * (1.2 / 0.9) * designHead * well.water.pounds) / 144;
+      expect(off(toPsi(values.shutOffPressureAtPump!), strongest)).toBeLessThan(1e-6);
     }),
     { seed: SEED, numRuns: 40 },
   );

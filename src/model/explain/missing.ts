@@ -1,4 +1,6 @@
 /** Facts that figures wait for, in words. */
+import { provenYield } from '../figures/provenYield.ts';
+import { boreKnown } from '../figures/waterFall.ts';
 import type { Context } from './context.ts';
 import type { Missing } from './explanation.ts';
 
@@ -27,6 +29,9 @@ export const noDrawdown = (context: Context): Missing | null => {
       words: 'the drawdown: blowing a well with air tells its yield, not how far the water falls',
     };
   }
+  if (pumping.kind === 'level' && pumping.flow === null) {
+    return { path: 'water.pumping.flow', words: 'the flow at which the pumping level was measured' };
+  }
   if (pumping.kind === 'level' && staticLevel !== null && pumping.level < staticLevel) {
     return { path: 'water.pumping.level', words: 'a pumping level below the level at rest' };
   }
@@ -54,7 +59,16 @@ export const noPumpMass = ({ facts }: Context) =>
 
 export const noTank = ({ facts }: Context) => when(facts.house.tank === null, 'house.tank', 'the volume of the tank');
 
-export const noYield = ({ facts }: Context) =>
-  when(facts.well.yield === null && facts.water.pumping?.kind !== 'test', 'well.yield', 'what the well yields');
+export const noYield = ({ facts }: Context) => when(provenYield(facts) === null, 'well.yield', 'what the well yields');
+
+/** Of a stretch of the bore between the water at rest and a depth. */
+export const noBore = ({ facts, solution }: Context, to: number): Missing | null => {
+  const { staticLevel } = facts.water;
+  const unknown = staticLevel !== null && !boreKnown(solution.bore, staticLevel, to);
+  if (!unknown) return null;
+  return facts.well.intake.diameter === null
+    ? { path: 'well.intake.diameter', words: 'how wide the bore is below the water at rest' }
+    : { path: 'well.casings', words: 'where the casing ends' };
+};
 
 export const reason = (holds: boolean, words: string) => when(holds, null, words);

@@ -1,28 +1,24 @@
-/** The pump's curve against what well and pipes ask for. */
+/** The pump's curves against what well and pipes ask for. */
 import type { Facts } from '../facts.ts';
-import { drawdownAt } from '../formulas/drawdown.ts';
-import { operatingPoint } from '../formulas/operatingPoint.ts';
-import { pointsCurve } from '../formulas/pointsCurve.ts';
-import { genericCurve, genericDesignHead, type PumpCurve } from '../formulas/pumpCurve.ts';
-import { kinematicViscosity, STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
-import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
-import type { CurvePoint, Curves, SampledCurves, Solved } from '../solution.ts';
+import type { PumpBand } from '../formulas/genericBand.ts';
+import type { PumpCurve } from '../formulas/pumpCurve.ts';
+import { wellRelation } from '../formulas/wellRelation.ts';
+import { kinematicViscosity, waterDensity } from '../formulas/water.ts';
+import type { Metres, Pascals } from '../si.ts';
+import type { CurvePoint, Curves, PumpInWell, SampledCurves, Solved } from '../solution.ts';
 import { suspensionDepth } from '../string/topWorks.ts';
-import { fittingFriction, pipeFriction, type Water } from './head.ts';
+import { lowestLevel } from './lowestLevel.ts';
+import { mostYield, provenYield } from './provenYield.ts';
+import { pumpBandOf, type BandEnd } from './pumpBand.ts';
+import { pipesHead, pointAtLevel, pointInWell, tankPressure, type HeadOf, type System } from './pumpInWell.ts';
+
+export type { System } from './pumpInWell.ts';
 
 const SAMPLES = 16;
 
-/** The plan's curve; null for a generic pump whose power nobody knows. */
-export function pumpCurveOf({ pump }: Facts, density: number): PumpCurve | null {
-  if (pump.curve.kind === 'points') return pointsCurve(pump.curve.points);
-  if (pump.power === null) return null;
-  const designFlow = pump.curve.flow;
-  return genericCurve({ designFlow, designHead: genericDesignHead({ power: pump.power, flow: designFlow, density }) });
-}
-
-export interface System {
-  readonly water: Water & { readonly density: number };
-  readonly dropPipeLength: Metres;
+/** The plan's curve, by default the weaker end of its band; null for a generic pump whose power nobody knows. */
+export function pumpCurveOf(facts: Facts, density: number, end: BandEnd = 'least'): PumpCurve | null {
+  return pumpBandOf(facts, density)?.[end] ?? null;
 }
 
 /** The water and the pipe that the pump of these facts works with. */
@@ -34,60 +30,96 @@ export function systemOf({ site, pump }: Facts, suspension: Metres): System {
   };
 }
 
-/** Head that well and pipes ask for at a flow and a tank pressure; null while something of it is unknown. */
-export function systemHead(
-  facts: Facts,
-  { water, dropPipeLength }: System,
-  tankPressure: Pascals,
-): ((flow: CubicMetresPerSecond) => Metres) | null {
-  const { house, water: level, dropPipe } = facts;
-  const { staticLevel, pumping } = level;
-  const { line, distance, rise } = house;
-  if (staticLevel === null || pumping === null || pumping.kind === 'yield only') return null;
-  if (line === null || distance === null || rise === null) return null;
-  const still = staticLevel + rise + tankPressure / (water.density * STANDARD_GRAVITY);
-  return (flow) => {
-    if (!(flow > 0))
-      return (
-        still + (pumping.kind === 'level' && pumping.flow === null ? (drawdownAt(pumping, 0, staticLevel) ?? 0) : 0)
-      );
-    return (
-      still +
-      (drawdownAt(pumping, flow, staticLevel) ?? 0) +
-      pipeFriction(dropPipe, flow, dropPipeLength, water) +
-      pipeFriction(line, flow, distance, water) +
-      (fittingFriction(facts, flow) ?? 0)
-    );
-  };
+/**
+ * Head that well and pipes ask for at a flow and a tank pressure, the water falling with the flow as far as the drawdown
+ * is known, below the intake too: a curve to draw, not a level; null while something of it is unknown.
+ */
+export function systemHead(facts: Facts, system: System, pressure: Pascals): HeadOf | null {
+  const { staticLevel, pumping } = facts.water;
+  const relation = wellRelation(pumping, staticLevel);
+  const pipes = pipesHead(facts, system, pressure);
+  if (staticLevel === null || relation === null || pipes === null) return null;
+  return (flow) => staticLevel + (flow > 0 ? relation.drawdownAt(flow) : 0) + pipes(flow);
 }
 
-export function curvesOf(facts: Facts, system: System): Curves & { readonly curve: PumpCurve | null } {
-  const curve = pumpCurveOf(facts, system.water.density);
+/** The operating points of the figures, all from the level at rest. */
+export function curvesOf(facts: Facts, system: System): Curves & { readonly band: PumpBand | null } {
   const generic = facts.pump.curve.kind === 'generic';
-  if (curve === null) return { generic, atCutOut: null, atCutIn: null, curve };
-  const high = systemHead(facts, system, tankPressure(facts, 'cutOut'));
-  const low = systemHead(facts, system, tankPressure(facts, 'cutIn'));
+  const band = pumpBandOf(facts, system.water.density);
+  const none = { generic, atCutOut: null, atCutIn: null, atCutInMost: null, band };
+  const { staticLevel } = facts.water;
+  const high = pipesHead(facts, system, tankPressure(facts, 'cutOut'));
+  const low = pipesHead(facts, system, tankPressure(facts, 'cutIn'));
+  if (band === null || staticLevel === null || high === null || low === null) return none;
+  const well = wellFrom(facts, staticLevel);
+  const atCutIn = pointInWell(band.least, low, well);
   return {
     generic,
-    atCutOut: high ? operatingPoint(curve, high) : null,
-    atCutIn: low ? operatingPoint(curve, low) : null,
-    curve,
+    atCutOut: pointInWell(band.least, high, well),
+    atCutIn,
+    atCutInMost: band.most === band.least ? atCutIn : pointInWell(band.most, low, well),
+    band,
   };
 }
 
-/** Both curves point by point, from no flow to the most that the pump gives: for a plot, so not part of every solution. */
-export function sampleCurves({ facts }: Pick<Solved, 'facts'>): SampledCurves {
-  const system = systemOf(facts, suspensionDepth(facts));
-  const curve = pumpCurveOf(facts, system.water.density);
-  if (curve === null) return { pump: [], system: [] };
-  const flows = Array.from({ length: SAMPLES + 1 }, (_, i) => (curve.runOutFlow * i) / SAMPLES);
-  const sample = (headAt: (flow: number) => Metres): CurvePoint[] =>
-    flows.map((flow) => ({ flow, head: headAt(flow) }));
-  const asked = systemHead(facts, system, tankPressure(facts, 'cutOut'));
-  return { pump: sample(curve.headAt), system: asked ? sample(asked) : [] };
+/** The well of these facts with its water at some depth before pumping. */
+function wellFrom(facts: Facts, start: Metres) {
+  const { pumping, staticLevel } = facts.water;
+  const relation = wellRelation(pumping, staticLevel);
+  return {
+    start,
+    lowest: lowestLevel(facts).depth,
+    relation,
+    most: relation === null ? provenYield(facts) : mostYield(facts),
+  };
 }
 
-/** An open tank has no pressure. */
-function tankPressure({ house }: Facts, end: 'cutIn' | 'cutOut'): Pascals {
-  return house.kind === 'open tank' ? 0 : house[end];
+/** Which point of the band, and which end of the switch's range. */
+export interface PointAsked {
+  readonly end: BandEnd;
+  readonly tank: 'cutIn' | 'cutOut';
+}
+
+/**
+ * Flow and head of the pump while the water is held at a depth, wherever the well would let it stand.
+ *
+ * @returns  null while pump, line, distance or rise is unknown
+ */
+export function pumpAtLevel(facts: Facts, { end, tank }: PointAsked, level: Metres): CurvePoint | null {
+  const system = systemOf(facts, suspensionDepth(facts));
+  const curve = pumpCurveOf(facts, system.water.density, end);
+  const pipes = pipesHead(facts, system, tankPressure(facts, tank));
+  return curve === null || pipes === null ? null : pointAtLevel(curve, pipes, level);
+}
+
+/**
+ * Where the pump works when the water stands at `start` before pumping and falls with the flow; see `pointInWell` for
+ * the well that cannot keep up.
+ *
+ * @returns  null while pump, line, distance, rise or both drawdown and yield are unknown
+ */
+export function pumpFromLevel(facts: Facts, { end, tank }: PointAsked, start: Metres): PumpInWell | null {
+  const system = systemOf(facts, suspensionDepth(facts));
+  const curve = pumpCurveOf(facts, system.water.density, end);
+  const pipes = pipesHead(facts, system, tankPressure(facts, tank));
+  return curve === null || pipes === null ? null : pointInWell(curve, pipes, wellFrom(facts, start));
+}
+
+/** The curves point by point, from no flow to the most that the pump gives: for a plot, so not part of every solution. */
+export function sampleCurves({ facts }: Pick<Solved, 'facts'>): SampledCurves {
+  const system = systemOf(facts, suspensionDepth(facts));
+  const band = pumpBandOf(facts, system.water.density);
+  if (band === null) return { pump: [], pumpMost: [], system: [] };
+  const sample = (headAt: HeadOf, to: number): CurvePoint[] =>
+    Array.from({ length: SAMPLES + 1 }, (_, i) => {
+      const flow = (to * i) / SAMPLES;
+      return { flow, head: headAt(flow) };
+    });
+  const lastFlow = ({ endFlow, runOutFlow }: PumpCurve) => endFlow ?? runOutFlow;
+  const asked = systemHead(facts, system, tankPressure(facts, 'cutOut'));
+  return {
+    pump: sample(band.least.headAt, lastFlow(band.least)),
+    pumpMost: band.most === band.least ? [] : sample(band.most.headAt, lastFlow(band.most)),
+    system: asked ? sample(asked, lastFlow(band.most)) : [],
+  };
 }

@@ -5,19 +5,21 @@ import { chlorineProduct } from '../formulas/disinfection.ts';
 import { specificCapacity } from '../formulas/drawdown.ts';
 import { velocityPastMotor as ringVelocity } from '../formulas/flowPast.ts';
 import { velocityIn } from '../formulas/friction.ts';
-import type { PumpCurve } from '../formulas/pumpCurve.ts';
+import type { PumpBand } from '../formulas/genericBand.ts';
+import type { PumpCurve } from '../formulas/headCurve.ts';
 import { tankDrawdown } from '../formulas/tank.ts';
 import { STANDARD_GRAVITY, atmosphericPressure } from '../formulas/water.ts';
-import { timeToBreakSuction, usableStorage, wellVolume } from '../formulas/wellStorage.ts';
+import { wellVolume } from '../formulas/wellStorage.ts';
 import { voltageDrop } from '../formulas/wire.ts';
 import type { Metres } from '../si.ts';
 import type { BoreStretch, Curves, Values } from '../solution.ts';
-import { motorCurrent } from '../tables/motors.ts';
+import { runningCurrent } from '../tables/motors.ts';
 import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from './allowances.ts';
 import type { System } from './curves.ts';
 import { fiftyYearStretch, hangLoads, hangingString } from './hanging.ts';
 import { fittingFriction, pipeFriction, pipeFrictionHazenWilliams } from './head.ts';
 import type { LevelFigures } from './levels.ts';
+import { boreKnown, usableWater, waterFall } from './waterFall.ts';
 
 export interface Worked {
   readonly facts: Facts;
@@ -26,19 +28,20 @@ export interface Worked {
   readonly suspension: Metres;
   readonly system: System;
   readonly curves: Curves;
-  readonly curve: PumpCurve | null;
+  readonly band: PumpBand | null;
   readonly frostDepth: Metres | null;
 }
 
 export function valuesOf(worked: Worked): Values {
-  const { facts, levels, suspension, system, curves, curve, frostDepth } = worked;
+  const { facts, levels, suspension, system, curves, band, frostDepth } = worked;
   const { house, pump, top, well } = facts;
   const { density } = system.water;
   const intakeDepth = pump.setting;
   const pumpDischargeDepth = intakeDepth - pump.intakeToDischarge;
   const motorBottomDepth = intakeDepth + pump.intakeToMotorBottom;
-  const shutOffHead = curve?.shutOffHead ?? null;
   const asPressure = (head: Metres) => head * density * STANDARD_GRAVITY;
+  const atTank = (curve: PumpCurve) =>
+    levels.static === null || house.rise === null ? null : asPressure(curve.shutOffHead - levels.static - house.rise);
   return {
     demandFlow: house.demand,
     specificCapacity: specificCapacityOf(facts),
@@ -56,11 +59,11 @@ export function valuesOf(worked: Worked): Values {
     operatingHeadAtCutOut: curves.atCutOut?.head ?? null,
     operatingFlowAtCutIn: curves.atCutIn?.flow ?? null,
     operatingHeadAtCutIn: curves.atCutIn?.head ?? null,
-    shutOffPressureAtPump: shutOffHead === null ? null : asPressure(shutOffHead),
-    shutOffPressureAtTank:
-      shutOffHead === null || levels.static === null || house.rise === null
-        ? null
-        : asPressure(shutOffHead - levels.static - house.rise),
+    operatingFlowAtCutInMost: curves.atCutInMost?.flow ?? null,
+    operatingHeadAtCutInMost: curves.atCutInMost?.head ?? null,
+    shutOffPressureAtPump: band === null ? null : asPressure(band.most.shutOffHead),
+    shutOffPressureAtTank: band === null ? null : atTank(band.most),
+    shutOffPressureAtTankLeast: band === null ? null : atTank(band.least),
     velocityDropPipe: house.demand === null ? null : velocityIn(house.demand, facts.dropPipe.insideDiameter),
     velocityPastMotor: velocityPastMotor(worked),
     ...lengthsAndLoads(worked, pumpDischargeDepth),
@@ -70,7 +73,7 @@ export function valuesOf(worked: Worked): Values {
   };
 }
 
-function specificCapacityOf({ water, house }: Facts): number | null {
+function specificCapacityOf({ water }: Facts): number | null {
   const { pumping, staticLevel } = water;
   if (pumping === null) return null;
   if (pumping.kind === 'test')
@@ -80,9 +83,8 @@ function specificCapacityOf({ water, house }: Facts): number | null {
     return last && last.drawdown > 0 ? specificCapacity({ flow: last.flow, drawdown: last.drawdown }) : null;
   }
   if (pumping.kind !== 'level' || staticLevel === null) return null;
-  const flow = pumping.flow ?? house.demand;
   const drawdown = pumping.level - staticLevel;
-  return flow !== null && drawdown > 0 ? specificCapacity({ flow, drawdown }) : null;
+  return pumping.flow !== null && drawdown > 0 ? specificCapacity({ flow: pumping.flow, drawdown }) : null;
 }
 
 function headsOf({ facts, levels, system, suspension }: Worked) {
@@ -137,7 +139,7 @@ function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metre
   const run = wire.run ?? house.distance;
   const current =
     pump.current ??
-    (pump.power === null ? null : motorCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage }));
+    (pump.power === null ? null : runningCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage }));
   const dropped =
     run === null || current === null
       ? null
@@ -165,25 +167,14 @@ function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metre
   };
 }
 
-function volumes({ facts, levels, bore, curves }: Worked) {
-  const { disinfection, dropPipe, house, pump, site, well, water } = facts;
+function volumes(worked: Worked) {
+  const { facts, levels, bore, curves } = worked;
+  const { disinfection, house, site, well } = facts;
   const staticLevel = levels.static;
-  const stands = staticLevel === null ? null : wellVolume(bore, staticLevel, well.bottom);
-  // A hole narrower than the pipe stores nothing; that nothing fits is for the rules to say.
-  const stored =
-    staticLevel === null
-      ? null
-      : Math.max(
-          usableStorage({
-            bore,
-            staticLevel,
-            intakeDepth: pump.setting,
-            dropPipeOutsideDiameter: dropPipe.outsideDiameter,
-          }),
-          0,
-        );
-  const wellYield = well.yield ?? (water.pumping?.kind === 'test' ? water.pumping.flow : null);
-  const pumpFlow = curves.atCutIn?.flow ?? null;
+  const stands =
+    staticLevel !== null && boreKnown(bore, staticLevel, well.bottom)
+      ? wellVolume(bore, staticLevel, well.bottom)
+      : null;
   const { target, strength } = disinfection;
   return {
     wellVolume: stands,
@@ -198,10 +189,11 @@ function volumes({ facts, levels, bore, curves }: Worked) {
             cutOut: house.cutOut,
             atmosphere: atmosphericPressure(site.altitude),
           }),
-    usableStorage: stored,
+    usableStorage: staticLevel === null ? null : usableWater(worked, staticLevel),
+    // A point with the water above the lowest level is a well that keeps up: nothing to follow.
     timeToBreakSuction:
-      stored === null || wellYield === null || pumpFlow === null
+      staticLevel === null || curves.atCutInMost?.outpumped === false
         ? null
-        : timeToBreakSuction({ storage: stored, pumpFlow, wellYield }),
+        : (waterFall(worked, staticLevel)?.time ?? null),
   };
 }

@@ -100,14 +100,14 @@ export function fitWellLoss(
  * Drawdown at a flow by what the plan knows.
  *
  *     test           s = s_test Q/Q_test
- *     level          s = level - static level; scaled by Q/Q_test where its flow is known, else the same at every flow
+ *     level          s = (level - static level) Q/Q_test; unknown where its flow is
  *     steps          s = B Q + C Q², fitted
  *     aquifer        Theis at the given radius and time
  *     yield only     unknown
  *
  * @param flow         Q [m³/s]
  * @param staticLevel  depth of the water at rest [m]; only `level` asks for it
- * @returns  s [m], or null: nothing is known, or the pumping level stands above the static level
+ * @returns  s [m], or null: nothing is known, or the pumping level stands above the static level or has no flow
  *
  * Range    up to the tested flow or little more; scaling promises too little drawdown beyond it
  * Throws   RangeError when the flow is negative or a tested flow is not positive
@@ -123,9 +123,8 @@ export function drawdownAt(
       requirePositive('drawdownAt', 'tested flow', pumping.flow);
       return (pumping.drawdown * flow) / pumping.flow;
     case 'level': {
-      if (staticLevel === null || pumping.level < staticLevel) return null;
+      if (staticLevel === null || pumping.flow === null || pumping.level < staticLevel) return null;
       const drawdown = pumping.level - staticLevel;
-      if (pumping.flow === null) return drawdown;
       requirePositive('drawdownAt', 'flow of the pumping level', pumping.flow);
       return (drawdown * flow) / pumping.flow;
     }

@@ -16,7 +16,8 @@ export const HEAD_AGREEMENT = 1e-9;
  * @param curve       the pump's curve, which falls with flow
  * @param systemHead  head [m] asked for at a flow [m³/s], which rises with flow
  * @returns  flow and head. Without a crossing: no flow at the shut-off head when the system asks for more than that,
- *           and the run-out flow at no head when it asks for none even there
+ *           and the run-out flow at no head when it asks for none even there. A curve that is ended sooner stays at
+ *           its last flow and the head there, however little the system asks for
  *
  * Error    heads agree to 1e-9 m, or flow is known to 1e-14 of the run-out flow
  * Source   regula falsi with the step of Anderson & Björck (1973), BIT 13, 253; eight evaluations or so
@@ -24,11 +25,12 @@ export const HEAD_AGREEMENT = 1e-9;
 export function operatingPoint(curve: PumpCurve, systemHead: (flow: CubicMetresPerSecond) => Metres): OperatingPoint {
   const surplus = (flow: CubicMetresPerSecond): Metres => curve.headAt(flow) - systemHead(flow);
   let low = 0;
-  let high = curve.runOutFlow;
+  let high = curve.endFlow ?? curve.runOutFlow;
   let surplusLow = curve.shutOffHead - systemHead(0);
   if (!(surplusLow > 0)) return { flow: 0, head: curve.shutOffHead };
-  let surplusHigh = -systemHead(high);
-  if (surplusHigh >= 0) return { flow: high, head: 0 };
+  const headHigh = curve.endFlow === undefined ? 0 : curve.headAt(high);
+  let surplusHigh = headHigh - systemHead(high);
+  if (surplusHigh >= 0) return { flow: high, head: headHigh };
 
   let flow = high;
   let movedLast = 0;

@@ -42,6 +42,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const site = part('site', [plan.site], (own) => siteFacts(plan.site ?? {}, own));
   const well = part('well', [plan.well], (own) => wellFacts(plan.well, casingHeight, own));
   const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
+  const { demand } = plan.house;
   /** Moved far more often than exchanged: what it is, is read apart from where it hangs. */
   const pumpPart = (): Facts['pump'] => {
     const { setting, ...typed } = plan.pump;
@@ -57,7 +58,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
     depthsFrom,
     site,
     well,
-    water: part('water', [plan.water, bore], (own) => waterFacts(plan.water, bore, units, own)),
+    water: part('water', [plan.water, bore, demand], (own) => waterFacts(plan.water, { bore, demand, units }, own)),
     house: part('house', [plan.house], (own) => houseFacts(plan.house, own)),
     top: part('top', [plan.top], (own) => topFacts(plan.top, own)),
     pump: pumpPart(),

@@ -24,6 +24,7 @@ export function pumpSheet(solution: Solution | Solved, units: UnitSystem): Sheet
         'totalDynamicHead',
         'operatingFlowAtCutIn',
         'operatingHeadAtCutIn',
+        'operatingFlowAtCutInMost',
         'operatingFlowAtCutOut',
         'operatingHeadAtCutOut',
       ),

@@ -1,4 +1,4 @@
-import type { Amperes, Kilograms, Volts, Watts } from '../si.ts';
+import type { Amperes, Kilograms, Ratio, Volts, Watts } from '../si.ts';
 import { horsepower, poundsMass } from '../units.ts';
 
 /**
@@ -6,7 +6,7 @@ import { horsepower, poundsMass } from '../units.ts';
  *
  * Sources  NFPA 70 (NEC), Table 430.248 (single phase) and 430.250 (three phase): full-load currents.
  *          NFPA 70 (NEC), Table 430.251(A) and (B), 2008 edition: locked-rotor currents, three phase for design B, C, D.
- * Submersible motors often draw more than this at their service factor: the nameplate overrules the table for the drop.
+ * Submersible motors often draw more than this at their service factor, which `runningCurrent` counts in.
  */
 interface MotorRow {
   readonly horsepower: number;
@@ -45,6 +45,20 @@ const PUMP_MASS_POUNDS: readonly number[] = [30, 32, 38, 46, 55, 75, 110];
 export const RATED_POWERS: readonly Watts[] = SINGLE_PHASE.map((row) => horsepower(row.horsepower));
 
 /**
+ * Service factors of 60 Hz submersible motors by rating, as their nameplates usually give them: what they may carry
+ * beyond the rated power without end. Common practice, no source; from memory.
+ */
+const SERVICE_FACTORS_60_HZ: readonly Ratio[] = [1.6, 1.5, 1.4, 1.3, 1.25, 1.15, 1.15];
+/** Of 3 hp and more. */
+const SERVICE_FACTOR_OF_LARGE_MOTORS: Ratio = 1.15;
+
+/**
+ * What submersible motors draw at their service factor, single phase at 230 V, by rating [A]. Common practice, no
+ * source; from memory.
+ */
+const SERVICE_CURRENTS_230_V: readonly Amperes[] = [6, 8, 10.4, 11.5, 13.2, 17, 27.5];
+
+/**
  * Share by which a power may exceed a rating and still count as that rating: metric names of the same motors are
  * rounded (0.75 kW is 1.006 hp, 1.5 kW is 2.012 hp).
  */
@@ -65,6 +79,46 @@ export interface MotorSupply {
  */
 export function motorCurrent({ power, phase, voltage }: MotorSupply): Amperes | null {
   return tabulated(power, phase, voltage)?.fullLoad ?? null;
+}
+
+/**
+ * Current that a motor is taken to draw while it runs, where no nameplate tells it: submersible motors are loaded to
+ * their service factor, so the larger of the code table and the usual current there.
+ *
+ * @returns  amperes; null as for `motorCurrent`
+ *
+ * Range     usual currents stand for 230 V single phase, and doubled for 115 V; at 208 V and in three phases the code
+ *           table alone answers
+ * Source    NFPA 70 (NEC), Tables 430.248 and 430.250; currents at the service factor: common practice, from memory
+ */
+export function runningCurrent({ power, phase, voltage }: MotorSupply): Amperes | null {
+  const tabled = motorCurrent({ power, phase, voltage });
+  const at230 = phase === 1 ? SERVICE_CURRENTS_230_V[ratingIndex(power)] : undefined;
+  const column = columnVoltage(voltage);
+  if (tabled === null || at230 === undefined) return tabled;
+  if (column === 230) return Math.max(tabled, at230);
+  return column === 115 ? Math.max(tabled, 2 * at230) : tabled;
+}
+
+/**
+ * Load that a submersible motor may carry without end, by its rated power.
+ *
+ * @param power      rated shaft power [W]
+ * @param frequency  of the supply [Hz]
+ * @returns  [-]; 1 at 50 Hz
+ *
+ * Range     4 in motors of households
+ * Throws    RangeError when the power is not positive
+ * Source    nameplate values, common practice, from memory
+ */
+export function serviceFactor(power: Watts, frequency: 50 | 60): Ratio {
+  const index = ratingIndex(power);
+  return frequency === 50 ? 1 : (SERVICE_FACTORS_60_HZ[index] ?? SERVICE_FACTOR_OF_LARGE_MOTORS);
+}
+
+/** The tabulated rating that a power stands for, the nearest at or above [W]; null above the largest here (5 hp). */
+export function ratingOf(power: Watts): Watts | null {
+  return RATED_POWERS[ratingIndex(power)] ?? null;
 }
 
 /**

@@ -1,10 +1,12 @@
 /** A poor well through the day: it is emptied, left to fill, and emptied again. */
+import { boreKnown } from '../figures/waterFall.ts';
 import { boreResponse } from '../formulas/boreStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds, SquareMetresPerSecond } from '../si.ts';
 import type { Solved } from '../solution.ts';
+import { drawdownKnown, fallOf } from './fallOf.ts';
 import { waterBetween } from './freeSurface.ts';
 import { groundOf } from './ground.ts';
-import { lowestLevel } from './lowestLevel.ts';
+import { lowestLevel } from '../figures/lowestLevel.ts';
 import { pumpedFlow, type FlowChoice } from './pumpedFlow.ts';
 import { drawdownAfterRest, timeToDraw, timeToFill } from './reservoir.ts';
 import type { Unknown } from './unknown.ts';
@@ -54,16 +56,19 @@ export function dailyCycle(solved: Solved, options: CycleOptions = {}): DailyCyc
   if (pumped === null) return { reason: 'The flow is not known, or the pump gives none.' };
   const lowest = lowestLevel(facts);
   const most = lowest.depth - staticLevel;
+  if (!boreKnown(solved.bore, staticLevel, lowest.depth)) return { reason: 'The width of the bore is not known.' };
   const storage = waterBetween(solved, staticLevel, lowest.depth);
   if (!(most > 0 && storage > 0)) return { reason: `The ${lowest.by} hangs above the water at rest.` };
   const inflow = inflowPerDrawdown(solved, pumped.flow, staticLevel, most);
   if ('reason' in inflow) return inflow;
 
-  const { flow, words: flowWords } = pumped;
+  const fall = (options.flow ?? 'operating') === 'operating' ? fallOf(solved, staticLevel) : null;
+  const flow = fall === null ? pumped.flow : fall.meanPumpFlow;
+  const flowWords = fall === null ? pumped.words : `${pumped.words}, as it is on average while the water falls`;
   const reservoir = { area: storage / most, inflowPerDrawdown: inflow.perDrawdown };
   const mostFlow = inflow.perDrawdown * most;
   const told = { flow, flowWords, mostFlow, storage, assumptions: inflow.assumptions };
-  const firstRun = timeToDraw(reservoir, flow, 0, most);
+  const firstRun = fall?.time ?? timeToDraw(reservoir, flow, 0, most);
   if (firstRun === null)
     return { ...told, firstDay: flow * DAY, laterDays: flow * DAY, firstRun, run: null, rest: null };
 
@@ -72,7 +77,8 @@ export function dailyCycle(solved: Solved, options: CycleOptions = {}): DailyCyc
   if (!(left > 0 && left < most))
     return { reason: 'The pump must rest for some time, and start before the bore is all full.' };
   const rest = timeToFill(reservoir, most, left);
-  const run = timeToDraw(reservoir, flow, left, most) ?? 0;
+  const run = timeToDraw(reservoir, flow, left, most);
+  if (run === null) return { reason: 'The pump is held at the lowest level by what flows in, so no run ends.' };
   return {
     ...told,
     firstDay: flow * pumpedTime(firstRun, run, rest),
@@ -105,7 +111,7 @@ function inflowPerDrawdown(
   const reported = solved.facts.well.yield;
   const atLowest = reported !== null && reported > 0 ? reported / most : null;
   const inProportion = 'Inflow goes in proportion to the drawdown.';
-  if (solved.facts.water.pumping?.kind === 'yield only') {
+  if (!drawdownKnown(solved)) {
     if (atLowest === null) return { reason: 'Nothing is known of the drawdown, nor of the yield.' };
     const assumption =
       'The reported yield flows in while the water stands at its lowest; a yield blown with air is a rough maximum.';

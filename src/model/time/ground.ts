@@ -41,7 +41,8 @@ export function groundOf(solved: Solved, { flow, staticLevel, storativity }: Que
   if (pumping === null || pumping.kind === 'yield only')
     return { reason: 'Nothing is known of the drawdown: a test with flow and drawdown is missing.' };
   if (pumping.kind === 'aquifer') return givenGround(solved, pumping, flow, staticLevel);
-  const measured = measuredDrawdown(pumping, flow, staticLevel);
+  const flowAssumed = solved.assumed.some(({ path }) => path === 'water.pumping.flow');
+  const measured = measuredDrawdown(pumping, flow, staticLevel, flowAssumed);
   if ('reason' in measured) return measured;
   return estimatedGround(
     solved,
@@ -95,7 +96,12 @@ interface Measured {
 
 type Tested = Exclude<PumpingFacts, { kind: 'aquifer' | 'yield only' }>;
 
-function measuredDrawdown(pumping: Tested, flow: CubicMetresPerSecond, staticLevel: Metres): Measured | Unknown {
+function measuredDrawdown(
+  pumping: Tested,
+  flow: CubicMetresPerSecond,
+  staticLevel: Metres,
+  flowAssumed: boolean,
+): Measured | Unknown {
   const lossUnknown = 'The whole drawdown is put down to the ground: the loss in screen and well wall is not known.';
   if (pumping.kind === 'steps') {
     const loss = fitWellLoss(pumping.steps);
@@ -114,12 +120,14 @@ function measuredDrawdown(pumping: Tested, flow: CubicMetresPerSecond, staticLev
       assumptions,
     };
   }
-  const testFlow = pumping.flow ?? flow;
+  const testFlow = pumping.flow;
+  if (testFlow === null) return { reason: 'The flow at which the pumping level was measured is not known.' };
   const drawdown = drawdownAt(pumping, testFlow, staticLevel);
   if (drawdown === null) return { reason: 'The pumping level stands above the static level.' };
   if (!(drawdown > 0)) return { reason: 'The test shows no drawdown: no transmissivity follows from it.' };
   const assumptions = [lossUnknown];
-  if (pumping.flow === null) assumptions.push('The pumping level was measured at this very flow: the plan names none.');
+  if (flowAssumed)
+    assumptions.push('The pumping level was measured at the flow that the house needs: the plan names none.');
   return { flow: testFlow, drawdown, entryLoss: 0, after: pumping.kind === 'test' ? pumping.after : null, assumptions };
 }
 

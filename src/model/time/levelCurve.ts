@@ -1,7 +1,7 @@
 /** What is told of a well that is pumped: level, flow and cone at any time. */
 import type { CubicMetresPerSecond, Metres, Ratio, Seconds, SquareMetresPerSecond } from '../si.ts';
 import type { Ground } from './ground.ts';
-import type { LowestLevel } from './lowestLevel.ts';
+import type { LowestLevel } from '../figures/lowestLevel.ts';
 
 /** `at lowest`: the water has reached intake or cut-off, and the pump gets no more than the well gives. */
 export type Phase = 'pumping' | 'at lowest' | 'recovery';

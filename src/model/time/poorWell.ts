@@ -1,31 +1,33 @@
 /** A pump that draws more than its well gives: when it breaks suction, and how long the water takes to come back. */
-import { timeToBreakSuction } from '../formulas/wellStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
+import { provenYield } from '../figures/provenYield.ts';
+import { fallOf, storedWater } from './fallOf.ts';
 import { waterBetween } from './freeSurface.ts';
 import { LAST_DAY } from './lastDay.ts';
 import { levelAgainstTime, type TimeOptions } from './levelAgainstTime.ts';
 import type { LevelCurve } from './levelCurve.ts';
-import { lowestLevel, type LowestLevel } from './lowestLevel.ts';
+import { lowestLevel, type LowestLevel } from '../figures/lowestLevel.ts';
 import { pumpedFlow } from './pumpedFlow.ts';
 import type { Unknown } from './unknown.ts';
 
 export interface PoorWell {
+  /** With the water at rest, where it falls as the water does. */
   readonly flow: CubicMetresPerSecond;
   readonly flowWords: string;
   readonly lowest: LowestLevel;
-  /** Water in the bore from rest to the lowest level, the drop pipe taken off. */
+  /** Water in the bore, the drop pipe taken off, that the pump can lift into the tank. */
   readonly storage: CubicMetres;
-  /** As reported, else the flow of the test; null when neither is known. */
+  /** As reported, else the flow of the test, else the largest of its steps; null when none is known. */
   readonly wellYield: CubicMetresPerSecond | null;
   readonly yieldFrom: 'report' | 'test' | null;
-  /** Storage over what the pump draws beyond the yield; null while the yield keeps up or is unknown. */
+  /** By the balance of what is stored, flows in and is pumped; null while the well keeps up or that is unknown. */
   readonly byYield: Seconds | null;
   /** By the level against time; null while the level stays above for thirty days, or nothing is known of the drawdown. */
   readonly byLevel: Seconds | null;
   /**
-   * When to expect air, or the cut-off: the sooner of the two; but the flow of a test is no bound of what the well
-   * gives, so it counts only where no level can be told. Null: the well keeps up by all that is known.
+   * When to expect air, or the cut-off: the sooner of the two, which are one for the pump's own flow and then equal the
+   * figure `timeToBreakSuction`. Null: the well keeps up by all that is known.
    */
   readonly breaksSuction: Seconds | null;
   /**
@@ -45,8 +47,9 @@ export interface ComingBack {
 /**
  * Whether and when the water in the well is drawn down to the intake or a cut-off.
  *
- * Two accounts stand side by side, since reports give one or the other: the balance of stored water and yield, and the
- * level against time. They differ where the reported yield and the drawdown of the test disagree.
+ * Two accounts stand side by side: the balance of stored water, inflow and pump, and the level against time. For the
+ * pump's own flow they are one wherever the well cannot keep up; for a given flow that does not change they differ, as
+ * the level then follows the ground from the first minute.
  */
 export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> = {}): PoorWell | Unknown {
   const { facts } = solved;
@@ -55,16 +58,18 @@ export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> =
   const pumped = pumpedFlow(solved, options.flow);
   if (pumped === null) return { reason: 'The flow is not known, or the pump gives none.' };
   const lowest = lowestLevel(facts);
-  const storage = waterBetween(solved, staticLevel, lowest.depth);
-  if (!(storage > 0)) return { reason: `The ${lowest.by} hangs above the water at rest.` };
+  if (!(lowest.depth > staticLevel)) return { reason: `The ${lowest.by} hangs above the water at rest.` };
 
-  const wellYield = reportedYield(solved);
-  const byYield = wellYield === null ? null : timeToBreakSuction({ storage, pumpFlow: pumped.flow, wellYield });
+  const storage = storedWater(solved, staticLevel);
+  if (storage === null) return { reason: 'The width of the bore is not known.' };
+  const wellYield = provenYield(facts);
+  const fall = fallOf(solved, staticLevel, options.flow);
+  const byYield = fall?.time ?? null;
   const curve = levelAgainstTime(solved, { ...options, pumpFor: null });
   const byLevel = 'reason' in curve ? null : curve.breaksSuction;
   const yieldFrom = wellYield === null ? null : facts.well.yield === null ? 'test' : 'report';
-  const yieldCounts = yieldFrom === 'report' || 'reason' in curve;
-  const times = [yieldCounts ? byYield : null, byLevel].filter((time) => time !== null);
+  const flow = fall?.moments[0]?.pumpFlow ?? pumped.flow;
+  const times = [byYield, byLevel].filter((time) => time !== null);
   const breaksSuction = times.length > 0 ? Math.min(...times) : null;
   const comesBack = (share: Ratio): ComingBack | null => {
     if (!(share > 0 && share < 1)) throw new RangeError(`comesBack: share is ${share}, must lie between 0 and 1`);
@@ -75,14 +80,18 @@ export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> =
     const likely = byLevel === null ? fading : risen;
     return likely === null || likely > LAST_DAY ? null : { soonest, likely };
   };
-  const { flow, words } = pumped;
-  return { flow, flowWords: words, lowest, storage, wellYield, yieldFrom, byYield, byLevel, breaksSuction, comesBack };
-}
-
-/** What the figures hold the well to give: the reported yield, else what it gave in its test. */
-export function reportedYield({ facts }: Solved): CubicMetresPerSecond | null {
-  const { pumping } = facts.water;
-  return facts.well.yield ?? (pumping?.kind === 'test' ? pumping.flow : null);
+  return {
+    flow,
+    flowWords: pumped.words,
+    lowest,
+    storage,
+    wellYield,
+    yieldFrom,
+    byYield,
+    byLevel,
+    breaksSuction,
+    comesBack,
+  };
 }
 
 /** Time after a stop at the lowest level until so much water stands above it again. */

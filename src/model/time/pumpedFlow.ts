@@ -2,8 +2,8 @@ import type { CubicMetresPerSecond } from '../si.ts';
 import type { Solved } from '../solution.ts';
 
 /**
- * Which flow is meant: `operating` is what the pump gives at cut-in, its largest in use; `demand` what the house asks;
- * or a figure.
+ * Which flow is meant: `operating` is what the pump gives at cut-in, its largest in use, on the stronger end of a generic
+ * pump's band, since that end out-pumps a well; `demand` what the house asks; or a figure.
  */
 export type FlowChoice = 'operating' | 'demand' | CubicMetresPerSecond;
 
@@ -13,17 +13,24 @@ export interface PumpedFlow {
   readonly words: string;
 }
 
-/** The flow drawn from the well; null when it is unknown or nothing flows. A limiter of known flow caps the pump's own. */
-export function pumpedFlow({ facts, curves }: Solved, choice: FlowChoice = 'operating'): PumpedFlow | null {
+/**
+ * The flow drawn from the well; null when it is unknown or nothing flows. Where the well cannot keep up with the pump it
+ * is the flow with the water at rest, from which it falls.
+ */
+export function pumpedFlow(solved: Solved, choice: FlowChoice = 'operating'): PumpedFlow | null {
   if (typeof choice === 'number')
     return choice > 0 && choice < Infinity ? { flow: choice, words: 'the flow given' } : null;
-  const { demand } = facts.house;
-  const atCutIn = curves.atCutIn?.flow ?? 0;
-  if (choice === 'operating' && atCutIn > 0) {
-    const limit = facts.pump.flowLimiter;
-    return typeof limit === 'number' && limit > 0 && limit < atCutIn
-      ? { flow: limit, words: 'the flow limiter’s flow' }
-      : { flow: atCutIn, words: 'the flow at cut-in' };
-  }
+  const own = choice === 'operating' ? ownFlow(solved) : null;
+  if (own !== null) return own;
+  const { demand } = solved.facts.house;
   return demand !== null && demand > 0 ? { flow: demand, words: 'the demand' } : null;
+}
+
+function ownFlow({ facts, curves }: Solved): PumpedFlow | null {
+  const { flowLimiter } = facts.pump;
+  const limit = typeof flowLimiter === 'number' && flowLimiter > 0 ? flowLimiter : null;
+  const atCutIn = curves.atCutInMost;
+  if (atCutIn === null) return limit === null ? null : { flow: limit, words: 'the flow limiter’s flow' };
+  if (!(atCutIn.flow > 0)) return null;
+  return { flow: atCutIn.flow, words: atCutIn.flow === limit ? 'the flow limiter’s flow' : 'the flow at cut-in' };
 }

@@ -132,6 +132,33 @@ test.each<readonly [string, Record<string, unknown>]>([
     'a pump too weak for its well',
     { pump: { setting: '140 ft', power: '1/2 hp', curve: { kind: 'generic', flow: '20 gpm' } } },
   ],
+  [
+    'a yield far under what its pump takes',
+    {
+      well: {
+        depth: '400 ft',
+        yield: '1 gpm',
+        casing: { material: 'steel', size: '6 in', bottom: '60 ft' },
+        intake: { kind: 'open hole', diameter: '6 in' },
+      },
+      water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } },
+      pump: { setting: '300 ft', power: '1 hp', curve: { kind: 'generic', flow: '5 gpm' } },
+    },
+  ],
+  [
+    'a flow-limiting valve',
+    {
+      pump: { setting: '140 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' }, flowLimiter: '6 gpm' },
+    },
+  ],
+  [
+    'a metric pump of unknown frequency, weak',
+    { pump: { setting: '190 ft', power: '0.37 kW', curve: { kind: 'generic', flow: '10 gpm' } } },
+  ],
+  [
+    'an intake above the water',
+    { water: { staticLevel: '150 ft', pumping: { kind: 'test', flow: '5 gpm', drawdown: '9 ft' } } },
+  ],
   ['an estimated frost depth', { site: { freezing: { station: 'Duluth', soil: 'silt loam', surface: 'lawn' } } }],
   ['a rope', { rope: { material: 'polypropylene', diameter: '1/4 in' } }],
   ['a seal on PVC pipe', { top: { kind: 'seal' }, dropPipe: { material: 'PVC', size: '1 in' } }],
@@ -249,4 +276,21 @@ test('explanations cover the whole table of figures, in its order', () => {
   function order(name: string): number {
     return explainAll(solution).findIndex((each) => each.name === (name as ValueName));
   }
+});
+
+test('a generic pump’s figures say which end of its band they lie on, and what a service factor it was given', () => {
+  const solution = solve(rockWell());
+  expect(explain(solution, 'operatingFlowAtCutIn').notes.join()).toMatch(/weaker end of a generic pump’s band/);
+  expect(explain(solution, 'operatingFlowAtCutInMost').notes.join()).toMatch(/stronger end/);
+  const { symbols } = explain(solution, 'shutOffPressureAtTankLeast');
+  expect(symbols.find(({ symbol }) => symbol === 'f')).toMatchObject({ value: '1.4' });
+  expect(symbols.find(({ symbol }) => symbol === 'k')).toMatchObject({ value: '0.9' });
+});
+
+test('a level whose flow nobody wrote down says at which flow it is taken', () => {
+  const told = explain(
+    solve(rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'level', level: '82 ft' } } })),
+    'drawdown',
+  );
+  expect(told.symbols.find(({ symbol }) => symbol === 'Q_t')!.meaning).toMatch(/assumed/);
 });

@@ -29,9 +29,9 @@ test('a tested drawdown is scaled with the flow', () => {
   expect(toFeet(drawdownAt(test10, gpm(7), null)!)).toBeCloseTo(42, 9);
 });
 
-test('a pumping level counts from the static level, scaled where its flow is known and as it is where not', () => {
+test('a pumping level counts from the static level and scales with the flow; without its own flow it is no drawdown', () => {
   expect(toFeet(drawdownAt(level, gpm(5), feet(40))!)).toBeCloseTo(30, 9);
-  expect(toFeet(drawdownAt({ ...level, flow: null }, gpm(5), feet(40))!)).toBeCloseTo(60, 9);
+  expect(drawdownAt({ ...level, flow: null }, gpm(5), feet(40))).toBeNull();
 });
 
 test('nothing is known from a yield alone, nor from a pumping level above or without the static level', () => {

@@ -155,7 +155,7 @@ describe('what nobody said', () => {
       for (const key of keys) owner = (owner[key] ??= {}) as Record<string, unknown>;
       const kind = fields.find((field) => field.path === path)?.kind;
       const json =
-        kind === 'flag' || kind === 'count' || (/^(\d|\[)/.test(value) && kind === 'choice')
+        kind === 'flag' || kind === 'count' || (/^(\d+$|\[)/.test(value) && kind === 'choice')
           ? (JSON.parse(value) as unknown)
           : value;
       owner[last] = json;

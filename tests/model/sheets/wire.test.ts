@@ -6,6 +6,7 @@ import { figureOf, numberAt, rowOf, sheetOf, tableOf, valueOf } from './find.ts'
 
 const plan = rockWell();
 const sheet = sheetOf(plan, 'wire');
+const named = { setting: '140 ft', power: '1 hp', current: '8 A', curve: { kind: 'generic', flow: '10 gpm' } };
 
 // From the resistances that NFPA 70 (NEC), Chapter 9, Table 8 prints for stranded copper and the 8.0 A of Table 430.248:
 // 5 % of 230 V over 2 × 8 A × R, whole feet rounded down.
@@ -17,8 +18,8 @@ test.each([
   [6, 1463, 878],
   [4, 2333, 1400],
   [2, 3704, 2222],
-])('%d AWG goes %d ft to 5 %% and %d ft to 3 %% for 1 hp on 230 V', (gauge, far, near) => {
-  const table = tableOf(sheet, 'gauges');
+])('%d AWG goes %d ft to 5 %% and %d ft to 3 %% for 8 A on 230 V', (gauge, far, near) => {
+  const table = tableOf(sheetOf(rockWell({ pump: named }), 'wire'), 'gauges');
   const row = rowOf(table, `${gauge} AWG`);
   expect(Math.floor(toFeet(numberAt(table, row, 'far5')!))).toBe(far);
   expect(Math.floor(toFeet(numberAt(table, row, 'far3')!))).toBe(near);

@@ -48,7 +48,7 @@ export const specificCapacity: Explainer = (context) => {
   };
 };
 
-function testedPoint({ facts }: Context) {
+function testedPoint({ facts, solution }: Context) {
   const { pumping, staticLevel } = facts.water;
   const none = { terms: [], steps: [], flow: null, drawdown: null, flowFrom: 'tested flow' };
   if (pumping === null) return none;
@@ -60,13 +60,19 @@ function testedPoint({ facts }: Context) {
   if (pumping.kind !== 'level') return none;
   const drawdown = staticLevel === null ? null : pumping.level - staticLevel;
   return {
-    flow: pumping.flow ?? facts.house.demand,
+    flow: pumping.flow,
     drawdown,
-    flowFrom: pumping.flow === null ? 'demand, since the level has no flow of its own' : 'flow of the pumping level',
+    flowFrom: flowOfLevel(solution),
     terms: levelTerms(pumping.level, staticLevel),
     steps: [step('s_t', 'h_p − h_s', drawdown, 'length')],
   };
 }
+
+/** What is said of the flow that belongs to a measured level. */
+const flowOfLevel = ({ assumed }: Context['solution']) =>
+  assumed.some(({ path }) => path === 'water.pumping.flow')
+    ? 'flow of the pumping level, which nobody wrote down: assumed to be the demand'
+    : 'flow of the pumping level';
 
 const levelTerms = (level: number, staticLevel: number | null) => [
   term('h_p', 'measured pumping level', level, 'length'),
@@ -89,7 +95,7 @@ type Account = Pick<Draft, 'terms' | 'steps' | 'range' | 'source' | 'notes'>;
 
 /** How the plan's account of the well gives the drawdown at a flow. */
 function drawdownAccount(
-  { facts, show }: Context,
+  { facts, show, solution }: Context,
   pumping: PumpingFacts | null,
   flow: number | null,
   result: number | null,
@@ -98,19 +104,10 @@ function drawdownAccount(
   switch (pumping?.kind) {
     case 'level': {
       const terms = levelTerms(pumping.level, facts.water.staticLevel);
-      if (pumping.flow === null) {
-        return {
-          terms,
-          steps: [step('s', 'h_p − h_s', result, 'length')],
-          range: within('at the flow at which the level was measured, which nobody said', null),
-          source: 'measured level',
-          notes: ['Without a flow the same drawdown is taken at every flow.'],
-        };
-      }
       return {
-        terms: [...terms, demand, term('Q_t', 'flow at which it was measured', pumping.flow, 'readFlow')],
+        terms: [...terms, demand, term('Q_t', flowOfLevel(solution), pumping.flow, 'readFlow')],
         steps: [step('s', '(h_p − h_s) × Q / Q_t', result, 'length')],
-        ...scaled(flow, pumping.flow, show.flow(pumping.flow)),
+        ...scaled(flow, pumping.flow, pumping.flow === null ? 'the tested flow' : show.flow(pumping.flow)),
       };
     }
     case 'steps': {

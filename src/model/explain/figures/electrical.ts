@@ -1,6 +1,6 @@
 /** Voltage that the wire takes. */
 import { conductorResistance, returnFactor } from '../../formulas/wire.ts';
-import { motorCurrent } from '../../tables/motors.ts';
+import { runningCurrent } from '../../tables/motors.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { step, term } from '../sum.ts';
@@ -8,7 +8,7 @@ import { step, term } from '../sum.ts';
 export const voltageDropRunning: Explainer = ({ facts, values }) => {
   const { house, pump, string, wire } = facts;
   const tabled =
-    pump.power === null ? null : motorCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage });
+    pump.power === null ? null : runningCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage });
   const current = pump.current ?? tabled;
   const run = wire.run ?? house.distance;
   const splice = string.splices[0] ?? 0;
@@ -31,7 +31,9 @@ export const voltageDropRunning: Explainer = ({ facts, values }) => {
       term('m', pump.phase === 1 ? 'there and back' : '√3 of three phases', returnFactor(pump.phase), 'number'),
       term(
         'I',
-        pump.current === null ? 'full-load current by the code table' : 'current of the nameplate',
+        pump.current === null
+          ? 'usual current at the service factor, or that of the code table where it is larger'
+          : 'current of the nameplate',
         current,
         'amperes',
       ),
@@ -52,10 +54,11 @@ export const voltageDropRunning: Explainer = ({ facts, values }) => {
     ],
     as: 'percent',
     range: within('running steadily; good below about 10 % of the supply', drop === null ? null : drop < 0.1),
-    source: 'NFPA 70 (NEC), Chapter 9, Table 8 (resistance) and Tables 430.248 and 430.250 (current)',
+    source:
+      'NFPA 70 (NEC), Chapter 9, Table 8 (resistance) and Tables 430.248 and 430.250 (current); currents at the service factor: common practice, from memory',
     notes: [
       'Wire in cold water has about a fifth less resistance: the drop lies on the cautious side.',
-      'The nameplate’s highest current overrules the table. Local code and a licensed electrician decide.',
+      'The nameplate’s highest current overrules it. Local code and a licensed electrician decide.',
     ],
     missing: [
       run === null ? { path: 'wire.run', words: 'the run of the wire from panel to well' } : null,

@@ -1,7 +1,10 @@
 /** Where the pump's curve meets what well and pipes ask for: the found flow put back into both. */
-import { systemHead } from '../../figures/curves.ts';
 import { fittingFriction, pipeFriction } from '../../figures/head.ts';
-import { drawdownAt } from '../../formulas/drawdown.ts';
+import { lowestLevel } from '../../figures/lowestLevel.ts';
+import type { BandEnd } from '../../figures/pumpBand.ts';
+import { pipesHead, tankPressure } from '../../figures/pumpInWell.ts';
+import { wellRelation } from '../../formulas/wellRelation.ts';
+import type { PumpInWell } from '../../solution.ts';
 import type { Context } from '../context.ts';
 import { within } from '../draft.ts';
 import type { Draft, Explainer } from '../draft.ts';
@@ -11,98 +14,133 @@ import { step, term } from '../sum.ts';
 import type { Step, Term } from '../sum.ts';
 import { GENERIC_SOURCE, pumpHeadAt, shutOffHead } from './pumpHead.ts';
 
-type End = 'CutOut' | 'CutIn';
+/** A point: pressure in the tank, and end of the pump's band. */
+interface Asked {
+  readonly tank: 'cutOut' | 'cutIn';
+  readonly end: BandEnd;
+}
 
-export const operatingFlowAtCutOut: Explainer = (context) => operating(context, 'CutOut', 'flow');
-export const operatingHeadAtCutOut: Explainer = (context) => operating(context, 'CutOut', 'head');
-export const operatingFlowAtCutIn: Explainer = (context) => operating(context, 'CutIn', 'flow');
-export const operatingHeadAtCutIn: Explainer = (context) => operating(context, 'CutIn', 'head');
+const CUT_OUT: Asked = { tank: 'cutOut', end: 'least' };
+const CUT_IN: Asked = { tank: 'cutIn', end: 'least' };
+const CUT_IN_MOST: Asked = { tank: 'cutIn', end: 'most' };
 
-function operating(context: Context, end: End, what: 'flow' | 'head'): Draft {
-  const { facts, values } = context;
-  const flow = values[`operatingFlowAt${end}`];
-  const head = values[`operatingHeadAt${end}`];
-  const endWords = end === 'CutOut' ? 'cut-out' : 'cut-in';
+export const operatingFlowAtCutOut: Explainer = (context) => operating(context, CUT_OUT, 'flow');
+export const operatingHeadAtCutOut: Explainer = (context) => operating(context, CUT_OUT, 'head');
+export const operatingFlowAtCutIn: Explainer = (context) => operating(context, CUT_IN, 'flow');
+export const operatingHeadAtCutIn: Explainer = (context) => operating(context, CUT_IN, 'head');
+export const operatingFlowAtCutInMost: Explainer = (context) => operating(context, CUT_IN_MOST, 'flow');
+export const operatingHeadAtCutInMost: Explainer = (context) => operating(context, CUT_IN_MOST, 'head');
+
+const wordsOf = ({ tank }: Asked) => (tank === 'cutOut' ? 'cut-out' : 'cut-in');
+
+function pointOf({ solution }: Context, { tank, end }: Asked): PumpInWell | null {
+  const { atCutIn, atCutInMost, atCutOut } = solution.curves;
+  return tank === 'cutOut' ? atCutOut : end === 'most' ? atCutInMost : atCutIn;
+}
+
+function operating(context: Context, asked: Asked, what: 'flow' | 'head'): Draft {
+  const { facts } = context;
+  const point = pointOf(context, asked);
+  const most = asked.end === 'most' ? ', at the most' : '';
+  const held = point?.outpumped === true;
   return {
-    title: what === 'flow' ? `Flow of the pump at ${endWords}` : `Head of the pump at ${endWords}`,
+    title: `${what === 'flow' ? 'Flow' : 'Head'} of the pump at ${wordsOf(asked)}${most}`,
     symbol: what === 'flow' ? 'Q' : 'H',
     as: what === 'flow' ? 'readFlow' : 'length',
-    formula:
-      'H_pump(Q) = H_system(Q), with H_pump the pump’s curve and H_system = h_s + r + h_p + s(Q) + h_d(Q) + h_l(Q) + h_f(Q)',
-    range: rangeOf(context, flow),
+    formula: held
+      ? 'H_pump(Q) = H_system(Q), with H_pump the pump’s curve and H_system = h_w + r + h_p + h_d(Q) + h_l(Q) + h_f(Q)'
+      : 'H_pump(Q) = H_system(Q), with H_pump the pump’s curve and H_system = h_s + r + h_p + s(Q) + h_d(Q) + h_l(Q) + h_f(Q)',
+    range: rangeOf(context, point?.flow ?? null),
     missing: missingOf(context),
-    ...(flow === null || head === null
-      ? { terms: stillTerms(context, end), steps: [], source: GENERIC_SOURCE }
-      : account(context, end, flow, head, what)),
-    ...(facts.house.kind === 'open tank' && end === 'CutIn'
+    ...(point === null
+      ? { terms: stillTerms(context, asked), steps: [], source: GENERIC_SOURCE }
+      : account(context, asked, point, what)),
+    ...(facts.house.kind === 'open tank' && asked.tank === 'cutIn'
       ? { notes: ['An open tank has no pressure: cut-in and cut-out are the same point.'] }
       : {}),
   };
 }
 
-const tankPressure = ({ facts }: Context, end: End): number => {
-  const { house } = facts;
-  return house.kind === 'open tank' ? 0 : end === 'CutOut' ? house.cutOut : house.cutIn;
-};
-
-function stillTerms(context: Context, end: End): Term[] {
+function stillTerms(context: Context, asked: Asked): Term[] {
   const { facts, waterWeight } = context;
-  const words = end === 'CutOut' ? 'cut-out' : 'cut-in';
+  const point = pointOf(context, asked);
+  const water =
+    point !== null && point.outpumped
+      ? term('h_w', `depth of the water, drawn down to the ${lowestLevel(facts).by}`, point.waterLevel, 'length')
+      : term('h_s', 'depth of the water at rest', facts.water.staticLevel, 'length');
   return [
-    term('h_s', 'depth of the water at rest', facts.water.staticLevel, 'length'),
+    water,
     term('r', 'rise to the tank', facts.house.rise, 'length'),
-    term('h_p', `pressure at ${words} as a height of water`, tankPressure(context, end) / waterWeight, 'length'),
+    term(
+      'h_p',
+      `pressure at ${wordsOf(asked)} as a height of water`,
+      tankPressure(facts, asked.tank) / waterWeight,
+      'length',
+    ),
   ];
 }
 
 type Account = Pick<Draft, 'terms' | 'steps' | 'source' | 'notes'>;
 
-function account(context: Context, end: End, flow: number, head: number, what: 'flow' | 'head'): Account {
-  const asked = systemHead(context.facts, context.system, tankPressure(context, end));
+const OUTPUMPED =
+  'The well cannot keep up: the flow falls from what it is with the water at rest to this, with the water drawn down as far as the pump can.';
+
+function account(context: Context, asked: Asked, point: PumpInWell, what: 'flow' | 'head'): Account {
+  const { facts, system } = context;
+  const { flow, head, outpumped, waterLevel } = point;
   const last = what === 'flow' ? [step('Q', 'Q', flow, 'readFlow')] : [step('H', 'H', head, 'length')];
   const found = [
-    term('Q', 'flow that was found', flow, context.facts.pump.curve.kind === 'points' ? 'readFlow' : 'flow'),
+    term('Q', 'flow that was found', flow, facts.pump.curve.kind === 'points' ? 'readFlow' : 'flow'),
     term('H', 'head at that flow', head, 'length'),
   ];
-  if (asked === null) return { terms: found, steps: last, source: GENERIC_SOURCE };
-  if (flow === 0) return noFlow(context, end, found, last, asked(0));
-  const pump = pumpHeadAt(context, flow);
+  const pipes = pipesHead(facts, system, tankPressure(facts, asked.tank));
+  if (pipes === null) return { terms: found, steps: last, source: GENERIC_SOURCE };
+  if (flow === 0) return noFlow(context, asked, point, { found, last, still: waterLevel + pipes(0) });
+  const pump = pumpHeadAt(context, flow, asked.end);
   if (pump === null) return { terms: found, steps: last, source: GENERIC_SOURCE };
-  if (head === 0) {
+  const heldBack = outpumped ? [OUTPUMPED] : [];
+  if (head === 0 || flow === pump.curve.endFlow) {
     return {
       terms: [...found, ...pump.terms],
       steps: [...pump.steps, ...last],
       source: pump.source,
-      notes: ['Well and pipes ask for no head even here: the pump runs at the end of its curve.', pump.note],
+      notes: [...heldBack, head === 0 ? END_OF_CURVE : endWords(context, flow), pump.note],
     };
   }
-  const system = systemTerms(context, end, flow);
+  const terms = systemTerms(context, asked, point);
   return {
-    terms: [...found, ...pump.terms, ...system],
+    terms: [...found, ...pump.terms, ...terms],
     steps: [
       ...pump.steps,
       step('H_pump', pump.expression, head, 'length'),
-      step('H_system', system.map(({ symbol }) => symbol).join(' + '), asked(flow), 'length'),
+      step('H_system', terms.map(({ symbol }) => symbol).join(' + '), waterLevel + pipes(flow), 'length'),
       ...last,
     ],
     source: `${pump.source}; friction: Colebrook (1939); meeting point by regula falsi, Anderson & Björck (1973), BIT 13, 253`,
-    notes: ['The flow is searched for until both heads agree; here it stands put back into both.', pump.note],
+    notes: [
+      ...heldBack,
+      'The flow is searched for until both heads agree; here it stands put back into both.',
+      pump.note,
+    ],
   };
 }
 
-function systemTerms(context: Context, end: End, flow: number): Term[] {
+const END_OF_CURVE = 'Well and pipes ask for no head even here: the pump runs at the end of its curve.';
+
+const endWords = ({ facts }: Context, flow: number) =>
+  facts.pump.flowLimiter === flow
+    ? 'The flow-limiting valve holds the pump to this; well and pipes ask for less head than it gives here.'
+    : 'Well and pipes ask for less head than the pump gives here; no more than 1.4 times the rated flow is promised.';
+
+function systemTerms(context: Context, asked: Asked, { flow, outpumped }: PumpInWell): Term[] {
   const { facts, system } = context;
   const { dropPipe, house, water } = facts;
   const line =
     house.line && house.distance !== null ? pipeFriction(house.line, flow, house.distance, system.water) : null;
+  const fall = wellRelation(water.pumping, water.staticLevel)?.drawdownAt(flow) ?? 0;
   return [
-    ...stillTerms(context, end),
-    term(
-      's',
-      'drawdown at that flow',
-      water.pumping ? (drawdownAt(water.pumping, flow, water.staticLevel) ?? 0) : null,
-      'length',
-    ),
+    ...stillTerms(context, asked),
+    ...(outpumped ? [] : [term('s', 'drawdown at that flow', fall, 'length')]),
     term(
       'h_d',
       'friction in the drop pipe at that flow',
@@ -114,22 +152,28 @@ function systemTerms(context: Context, end: End, flow: number): Term[] {
   ];
 }
 
-function noFlow(context: Context, end: End, found: Term[], last: Step[], still: number): Account {
-  const pump = shutOffHead(context);
-  const fall = still - stillTerms(context, end).reduce((sum, { value }) => sum + (value ?? 0), 0);
-  const terms = [...stillTerms(context, end), term('s', 'drawdown taken at every flow', fall, 'length')];
+interface Found {
+  readonly found: Term[];
+  readonly last: Step[];
+  readonly still: number;
+}
+
+function noFlow(context: Context, asked: Asked, { outpumped }: PumpInWell, { found, last, still }: Found): Account {
+  const pump = shutOffHead(context, asked.end);
+  const source = pump?.source ?? GENERIC_SOURCE;
+  const ownTerms = [...found, ...(pump?.terms ?? [])];
+  const ownSteps = pump?.steps ?? [];
+  const ownNotes = pump ? [pump.note] : [];
+  if (outpumped) {
+    const words = 'No water stands over the intake or the cut-off, even at rest: nothing flows.';
+    return { terms: ownTerms, steps: [...ownSteps, ...last], source, notes: [words, ...ownNotes] };
+  }
+  const terms = stillTerms(context, asked);
   return {
-    terms: [...found, ...(pump?.terms ?? []), ...terms],
-    steps: [
-      ...(pump?.steps ?? []),
-      step('H_system', terms.map(({ symbol }) => symbol).join(' + '), still, 'length'),
-      ...last,
-    ],
-    source: pump?.source ?? GENERIC_SOURCE,
-    notes: [
-      'Well and pipes ask for more than the pump can give at no flow: it moves no water.',
-      ...(pump ? [pump.note] : []),
-    ],
+    terms: [...ownTerms, ...terms],
+    steps: [...ownSteps, step('H_system', terms.map(({ symbol }) => symbol).join(' + '), still, 'length'), ...last],
+    source,
+    notes: ['Well and pipes ask for more than the pump can give at no flow: it moves no water.', ...ownNotes],
   };
 }
 

@@ -1,6 +1,8 @@
 /** The head that the pump gives at a flow, by its generic curve or by the maker's points. */
 import type { Facts } from '../../facts.ts';
 import { pumpCurveOf } from '../../figures/curves.ts';
+import type { BandEnd } from '../../figures/pumpBand.ts';
+import { bandFactors, LEAST_SHARE, MOST_SHARE } from '../../formulas/genericBand.ts';
 import { efficiencyAt, genericDesignHead } from '../../formulas/pumpCurve.ts';
 import type { PumpCurve } from '../../formulas/pumpCurve.ts';
 import { waterWeightTerm } from '../context.ts';
@@ -20,14 +22,17 @@ export interface PumpHead {
 }
 
 export const GENERIC_SOURCE =
-  'generic curve: EPANET 2.2 User Manual, ch. 3, single-point pump curve; efficiency: engineering range, from memory';
+  'generic curve: EPANET 2.2 User Manual, ch. 3, single-point pump curve; efficiency and band: engineering range and common practice, from memory';
 const POINTS_SOURCE =
   'the maker’s points, joined by a cubic that never swings past them: Fritsch & Butland (1984), SIAM J. Sci. Stat. Comput. 5, 300';
 
-/** @param flow  [m³/s]; its symbol in the expression is Q */
-export function pumpHeadAt(context: Context, flow: number): PumpHead | null {
+/**
+ * @param flow  [m³/s]; its symbol in the expression is Q
+ * @param end   of a generic pump's band
+ */
+export function pumpHeadAt(context: Context, flow: number, end: BandEnd): PumpHead | null {
   const { facts, system } = context;
-  const curve = pumpCurveOf(facts, system.water.density);
+  const curve = pumpCurveOf(facts, system.water.density, end);
   if (curve === null) return null;
   const { pump } = facts;
   if (pump.curve.kind === 'points') return alongPoints(curve, pump.curve.points, flow);
@@ -35,35 +40,50 @@ export function pumpHeadAt(context: Context, flow: number): PumpHead | null {
   const designFlow = pump.curve.flow;
   return {
     curve,
-    ...designHead(context, designFlow, pump.power),
+    ...designHead(context, designFlow, pump.power, end),
     expression: '(H_d / 3) × (4 − (Q / Q_d)²)',
     source: GENERIC_SOURCE,
-    note: GENERIC_NOTE,
+    note: GENERIC_NOTE[end],
   };
 }
 
-const GENERIC_NOTE =
-  'A generic pump of this power and rated flow, not a maker’s: the points of the pump’s own sheet overrule it.';
+const GENERIC_NOTE: Readonly<Record<BandEnd, string>> = {
+  least:
+    'The weaker end of a generic pump’s band, ended at 1.4 times its rated flow: pumps of one name differ. The points of the pump’s own sheet overrule it.',
+  most: 'The stronger end of a generic pump’s band: pumps of one name differ. The points of the pump’s own sheet overrule it.',
+};
 
-function designHead(context: Context, designFlow: number, power: number): Pick<PumpHead, 'terms' | 'steps'> {
-  const density = context.system.water.density;
-  const head = genericDesignHead({ power, flow: designFlow, density });
+function designHead(
+  context: Context,
+  designFlow: number,
+  power: number,
+  end: BandEnd,
+): Pick<PumpHead, 'terms' | 'steps'> {
+  const { density } = context.system.water;
+  const { frequency } = context.facts.pump;
+  const factor = bandFactors(power, frequency)[end];
+  const share = end === 'least' ? LEAST_SHARE : MOST_SHARE;
+  const head = genericDesignHead({ power: factor * power, flow: designFlow, density });
+  const supply =
+    frequency === null ? (end === 'least' ? '50 Hz, as nobody said' : '60 Hz, as nobody said') : `${frequency} Hz`;
   return {
     terms: [
       term('η', 'efficiency of a pump of that rated flow', efficiencyAt(designFlow), 'number'),
       term('P', 'rated power', power, 'power'),
+      term('f', `service factor of such a motor at ${supply}`, factor / share, 'number'),
+      term('k', `${end === 'least' ? 'weaker' : 'stronger'} end of the band`, share, 'number'),
       term('Q_d', 'rated flow', designFlow, 'flow'),
       waterWeightTerm(context),
       term('H_d', 'head at the rated flow', head, 'length'),
     ],
-    steps: [step('H_d', 'η × P / (γ × Q_d)', head, 'length')],
+    steps: [step('H_d', 'η × k × f × P / (γ × Q_d)', head, 'length')],
   };
 }
 
 /** The head at no flow, from which shut-off pressures follow. */
-export function shutOffHead(context: Context): PumpHead | null {
+export function shutOffHead(context: Context, end: BandEnd): PumpHead | null {
   const { facts, system } = context;
-  const curve = pumpCurveOf(facts, system.water.density);
+  const curve = pumpCurveOf(facts, system.water.density, end);
   if (curve === null) return null;
   if (facts.pump.curve.kind === 'points') {
     return {
@@ -76,14 +96,14 @@ export function shutOffHead(context: Context): PumpHead | null {
     };
   }
   if (facts.pump.power === null) return null;
-  const { terms, steps } = designHead(context, facts.pump.curve.flow, facts.pump.power);
+  const { terms, steps } = designHead(context, facts.pump.curve.flow, facts.pump.power, end);
   return {
     curve,
     terms: [...terms, term('H_0', 'head at no flow', curve.shutOffHead, 'length')],
     steps: [...steps, step('H_0', '4 / 3 × H_d', curve.shutOffHead, 'length')],
     expression: 'H_0',
     source: GENERIC_SOURCE,
-    note: GENERIC_NOTE,
+    note: GENERIC_NOTE[end],
   };
 }
 

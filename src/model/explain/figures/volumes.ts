@@ -1,10 +1,15 @@
 /** Water that stands in the well, and what follows from it. */
+import { lowestLevel } from '../../figures/lowestLevel.ts';
+import { pumpBandOf } from '../../figures/pumpBand.ts';
+import { deepestTaken, waterFall, type BoreAtWork } from '../../figures/waterFall.ts';
+import type { LevelFall } from '../../formulas/levelFall.ts';
 import { atmosphericPressure } from '../../formulas/water.ts';
 import type { Context } from '../context.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import {
   noPumpCurve,
+  noBore,
   noStaticLevel,
   noTank,
   noYield,
@@ -36,7 +41,7 @@ export const wellVolume: Explainer = (context) => {
     formula: 'V_w = sum of π / 4 × D² × l over the stretches of the bore below the water at rest',
     range: within('as far as the diameters hold; what hangs in the well is not taken off', null),
     source: GEOMETRY_OF_BORE,
-    missing: [noStaticLevel(context)],
+    missing: [noStaticLevel(context), noBore(context, facts.well.bottom)],
   };
 };
 
@@ -44,7 +49,8 @@ const GEOMETRY_OF_BORE = 'volume of a cylinder, stretch by stretch';
 
 export const usableStorage: Explainer = (context) => {
   const { facts, values } = context;
-  const stood = standing(context, facts.pump.setting);
+  const { depth, by } = deepestTaken(workOf(context));
+  const stood = standing(context, depth);
   const none = values.usableStorage === 0 && stood.sum(() => '') !== NO_WATER;
   return {
     title: 'Water that the pump can take from the bore',
@@ -58,12 +64,32 @@ export const usableStorage: Explainer = (context) => {
       step('V', none ? 'V_0' : stood.sum((i) => `π / 4 × (D${i}² − d²) × l${i}`), values.usableStorage, 'volume'),
     ],
     as: 'volume',
-    formula: 'V = sum of π / 4 × (D² − d²) × l over the stretches from the water at rest down to the intake',
+    formula: `V = sum of π / 4 × (D² − d²) × l over the stretches from the water at rest down to ${DEEPEST_WORDS[by]}`,
     range: within('as far as the diameters hold', null),
     source: GEOMETRY_OF_BORE,
-    missing: [noStaticLevel(context)],
+    notes: [
+      by === 'lift'
+        ? 'From deeper down this pump does not reach cut-in, taken at the weaker end of a generic pump’s band: what stands there is not counted.'
+        : liftUnknown(context)
+          ? 'How deep this pump can lift from is not known, so all water down to there is counted.'
+          : 'The pump reaches cut-in from there, taken at the weaker end of a generic pump’s band.',
+    ],
+    missing: [noStaticLevel(context), noBore(context, depth)],
   };
 };
+
+const DEEPEST_WORDS = {
+  intake: 'the intake',
+  'low-level cut-off': 'the low-level cut-off',
+  lift: 'the deepest level from which the pump reaches cut-in',
+} as const;
+
+const liftUnknown = ({ facts, system }: Context) =>
+  facts.house.rise === null || pumpBandOf(facts, system.water.density) === null;
+
+function workOf({ facts, solution, system }: Context): BoreAtWork {
+  return { facts, system, bore: solution.bore, band: pumpBandOf(facts, system.water.density) };
+}
 
 const NO_WATER = 'V_0';
 
@@ -108,7 +134,7 @@ export const chlorineDose: Explainer = (context) => {
     notes: [
       'Never mix bleach with another cleaner. Chlorine from water or air can hurt eyes and lungs: follow the label and the health department.',
     ],
-    missing: [noStaticLevel(context)],
+    missing: [noStaticLevel(context), noBore(context, facts.well.bottom)],
   };
 };
 
@@ -141,33 +167,49 @@ export const tankDrawdown: Explainer = (context) => {
 
 export const timeToBreakSuction: Explainer = (context) => {
   const { facts, values } = context;
-  const { pumping } = facts.water;
-  const wellYield = facts.well.yield ?? (pumping?.kind === 'test' ? pumping.flow : null);
-  const flow = values.operatingFlowAtCutIn;
-  const keepsUp = flow !== null && wellYield !== null && flow <= wellYield;
+  const { staticLevel } = facts.water;
+  const fall = staticLevel === null ? null : waterFall(workOf(context), staticLevel);
+  const [first, last] = [fall?.moments[0] ?? null, fall?.moments[fall.moments.length - 1] ?? null];
+  const lowest = lowestLevel(facts);
+  const keepsUp = facts.water.staticLevel !== null && facts.water.staticLevel < lowest.depth;
+  const knows = values.operatingFlowAtCutInMost !== null;
   return {
-    title: 'Time until the pump draws air',
+    title: lowest.by === 'intake' ? 'Time until the pump draws air' : 'Time until the cut-off stops the pump',
     symbol: 't',
     terms: [
-      term('V', 'water that the pump can take from the bore', values.usableStorage, 'readVolume'),
-      term('Q', 'flow of the pump at cut-in', flow, 'readFlow'),
-      term(
-        'Y',
-        facts.well.yield === null ? 'tested flow, taken as the yield' : 'yield of the well',
-        wellYield,
-        'readFlow',
-      ),
+      term('V', `water in the bore from rest down to the ${lowest.by}`, fall?.volume ?? null, 'readVolume'),
+      term('Q_0', 'flow of the pump at cut-in with the water at rest', first?.pumpFlow ?? null, 'readFlow'),
+      term('Q_1', `its flow with the water at the ${lowest.by}`, last?.pumpFlow ?? null, 'readFlow'),
+      term('Q', 'its flow on average over that time', fall?.meanPumpFlow ?? null, 'readFlow'),
+      term('Y', 'what flows in on average over that time', fall === null ? null : meanInflow(fall), 'readFlow'),
     ],
     steps: [step('t', 'V / (Q − Y)', values.timeToBreakSuction, 'minutes')],
     as: 'minutes',
-    range: within('steady flow and yield; the yield falls as the water rises and grows as it sinks', null),
+    formula:
+      't = sum of A × Δz / (Q(z) − Y(z)) from the water at rest down, which is V / (Q − Y) with the means of both',
+    range: within(
+      'the pump running on at cut-in; what flows in is that of the drawdown after the tested time, or the yield where it is less',
+      null,
+    ),
     source: 'conservation of volume',
+    notes: [
+      'The level is followed down step by step: the pump gives less and less as the water falls. A generic pump is taken at the stronger end of its band.',
+    ],
     missing: [
       noStaticLevel(context),
-      noYield(context),
+      noBore(context, lowest.depth),
       noPumpCurve(context),
-      ...(flow === null ? [noDrawdown(context), noLine(context), noDistance(context), noRise(context)] : []),
+      ...(knows ? [] : [noDrawdown(context), noYield(context), noLine(context), noDistance(context), noRise(context)]),
+      reason(
+        staticLevel !== null && staticLevel >= lowest.depth,
+        `water above the ${lowest.by}: none stands there even at rest`,
+      ),
       reason(keepsUp, 'a pump stronger than the well: this well keeps up, so nothing runs out'),
     ],
   };
 };
+
+/** What flows in on average: what is pumped, less what was stored. */
+function meanInflow({ meanPumpFlow, time, volume, moments }: LevelFall): number | null {
+  return time > 0 ? meanPumpFlow - volume / time : (moments[0]?.inflow ?? null);
+}

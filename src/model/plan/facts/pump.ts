@@ -1,8 +1,8 @@
 /** Pump and motor of a plan in SI. */
 import type { PumpFacts } from '../../facts.ts';
 import type { Watts } from '../../si.ts';
-import { motorCurrent, pumpMass } from '../../tables/motors.ts';
-import { horsepower, writeQuantity } from '../../units.ts';
+import { pumpMass, runningCurrent } from '../../tables/motors.ts';
+import { horsepower, parseQuantity, writeQuantity } from '../../units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
 import { read } from '../take.ts';
@@ -26,6 +26,7 @@ export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): Pum
     phase,
     wires: take.option('pump.wires', pump.wires, DEFAULTS.wires),
     voltage,
+    frequency: frequencyOf(pump, power, take),
     current: nameplateCurrent(pump, { power, phase, voltage }, take),
     curve:
       pump.curve.kind === 'generic'
@@ -52,7 +53,20 @@ export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): Pum
   };
 }
 
-/** The nameplate's; without one the code table stands in, which is told, but stays out of the facts. */
+/** Motors named in horsepower run on 60 Hz; of one named in kilowatts nobody knows. Only a generic curve asks for it. */
+function frequencyOf({ frequency, power: typed, curve }: PumpPlan, power: Watts | null, take: Take): 50 | 60 | null {
+  if (frequency !== undefined) return frequency === '50 Hz' ? 50 : 60;
+  if (power === null || typed === undefined || curve.kind === 'points') return null;
+  const parsed = parseQuantity(typed, 'power');
+  if (parsed.ok && parsed.unit === 'hp') {
+    take.assumed.push({ path: 'pump.frequency', value: '60 Hz' });
+    return 60;
+  }
+  take.unknown.push('pump.frequency');
+  return null;
+}
+
+/** The nameplate's; without one what such motors draw stands in, which is told, but stays out of the facts. */
 function nameplateCurrent(
   { current }: PumpPlan,
   supply: { power: Watts | null; phase: 1 | 3; voltage: number },
@@ -61,9 +75,9 @@ function nameplateCurrent(
   const said = take.maybe(current, 'current');
   const { power, phase, voltage } = supply;
   if (said !== null || power === null) return said;
-  const tabled = motorCurrent({ power, phase, voltage });
-  if (tabled === null) take.unknown.push('pump.current');
-  else take.assumed.push({ path: 'pump.current', value: writeQuantity(tabled, 'current', 'A') });
+  const usual = runningCurrent({ power, phase, voltage });
+  if (usual === null) take.unknown.push('pump.current');
+  else take.assumed.push({ path: 'pump.current', value: writeQuantity(usual, 'current', 'A') });
   return null;
 }
 

@@ -1,6 +1,6 @@
 /** Water levels of a plan in SI, from the ground. */
 import type { PumpingFacts, WaterFacts } from '../../facts.ts';
-import type { Metres } from '../../si.ts';
+import type { CubicMetresPerSecond, Metres } from '../../si.ts';
 import { writeQuantity } from '../../units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
@@ -10,8 +10,16 @@ import type { Take } from '../take.ts';
 type WaterPlan = Plan['water'];
 type PumpingPlan = NonNullable<WaterPlan['pumping']>;
 
-/** @param bore  diameter of the hole or, failing that, of the casing: half of it is the aquifer's radius if nobody said */
-export function waterFacts(water: WaterPlan, bore: Metres, units: Plan['units'], take: Take): WaterFacts {
+/** What a missing fact of the water is taken from. */
+export interface BesideWater {
+  /** Diameter of the hole or, failing that, of the casing: half of it is the aquifer's radius if nobody said. */
+  readonly bore: Metres;
+  /** What the house wants, as typed: the flow at which a level was measured if nobody said. */
+  readonly demand: string | undefined;
+  readonly units: Plan['units'];
+}
+
+export function waterFacts(water: WaterPlan, beside: BesideWater, take: Take): WaterFacts {
   const staticLevel = take.depthFact('water.staticLevel', water.staticLevel);
   const staticHighest = take.depthFact('water.staticHighest', water.staticHighest);
   const fall = take.maybe(water.dryFall, 'length');
@@ -23,7 +31,7 @@ export function waterFacts(water: WaterPlan, bore: Metres, units: Plan['units'],
     staticLevel,
     staticHighest,
     staticLowest,
-    pumping: water.pumping ? pumpingFacts(water.pumping, bore, units, take) : null,
+    pumping: water.pumping ? pumpingFacts(water.pumping, beside, take) : null,
     acidity: take.maybe(water.pH, 'ratio'),
     conductivity: take.maybe(water.conductivity, 'conductivity'),
     sand: water.sand ?? null,
@@ -31,7 +39,7 @@ export function waterFacts(water: WaterPlan, bore: Metres, units: Plan['units'],
   };
 }
 
-function pumpingFacts(pumping: PumpingPlan, bore: Metres, units: Plan['units'], take: Take): PumpingFacts | null {
+function pumpingFacts(pumping: PumpingPlan, { bore, demand, units }: BesideWater, take: Take): PumpingFacts | null {
   switch (pumping.kind) {
     case 'yield only':
       return pumping;
@@ -41,9 +49,7 @@ function pumpingFacts(pumping: PumpingPlan, bore: Metres, units: Plan['units'], 
       return { kind: 'steps', steps: pumping.steps.map((step) => stepFacts(step, take)) };
     case 'level': {
       const level = take.depth(pumping.level);
-      return level === null
-        ? null
-        : { kind: 'level', level, flow: take.fact('water.pumping.flow', pumping.flow, 'flow') };
+      return level === null ? null : { kind: 'level', level, flow: flowOfLevel(pumping.flow, demand, take) };
     }
     case 'aquifer': {
       const half = writeQuantity(
@@ -61,6 +67,19 @@ function pumpingFacts(pumping: PumpingPlan, bore: Metres, units: Plan['units'], 
       };
     }
   }
+}
+
+/** A level whose flow nobody wrote down is taken as measured at what the house wants: a level alone is no drawdown. */
+function flowOfLevel(typed: string | undefined, demand: string | undefined, take: Take): CubicMetresPerSecond | null {
+  const said = take.maybe(typed, 'flow');
+  if (said !== null && said > 0) return said;
+  const wanted = take.maybe(demand, 'flow');
+  if (wanted === null || demand === undefined || !(wanted > 0)) {
+    take.unknown.push('water.pumping.flow');
+    return null;
+  }
+  take.assumed.push({ path: 'water.pumping.flow', value: demand });
+  return wanted;
 }
 
 function stepFacts(

@@ -47,6 +47,9 @@ export const pump = group(
       choice([2, 3], 'Power wires', 'Conductors to the motor without the ground.', { default: DEFAULTS.wires }),
     ),
     voltage: z.optional(quantity('voltage', 'Voltage', 'Of the motor’s supply.', { default: DEFAULTS.voltage })),
+    frequency: z.optional(
+      choice(['50 Hz', '60 Hz'], 'Frequency', 'Of the supply: 60 Hz in North America, 50 Hz in most other countries.'),
+    ),
     current: z.optional(fact('current', 'Current', 'The highest on the motor’s nameplate.')),
     curve,
     diameter: z.optional(

@@ -1,6 +1,7 @@
 /** Peak against what well and pump give for hours: daily use, storage for a poor well. */
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
+import { provenYield } from '../../figures/provenYield.ts';
 import { noDemand, noYield } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
 import { figure, solvedAll } from '../figure.ts';
@@ -17,7 +18,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
   const { people } = context.solution.plan.house;
   const use = dailyUse(context);
   const stock = stockUse(context).reduce((sum, each) => sum + (each.use ?? 0), 0);
-  const wellYield = facts.well.yield ?? (facts.water.pumping?.kind === 'test' ? facts.water.pumping.flow : null);
+  const wellYield = provenYield(facts);
   const demand = facts.house.demand;
   const water = irrigation(context);
   const hours = stock > 0 ? 2 : 1;

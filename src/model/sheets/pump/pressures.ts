@@ -7,14 +7,14 @@ import { step, term } from '../../explain/sum.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
-import { curveOf } from './pumpAtWork.ts';
+import { pumpCurveOf } from '../../figures/curves.ts';
 
 export function pressureFigures(context: Context): SheetFigure[] {
   const { facts, values, waterWeight, suspension } = context;
-  const shutOff = curveOf(context)?.shutOffHead ?? null;
+  const shutOff = pumpCurveOf(facts, context.system.water.density, 'most')?.shutOffHead ?? null;
   const level = facts.water.staticLevel;
   const atTop = known([shutOff, level], (head, depth) => waterWeight * (head - depth + suspension));
-  const spare = known([values.shutOffPressureAtTank], (pressure) => pressure - facts.house.cutOut);
+  const spare = known([values.shutOffPressureAtTankLeast], (pressure) => pressure - facts.house.cutOut);
   const top = facts.top.kind === 'pitless' ? 'pitless adapter' : 'seal';
   return [
     solved(context, 'shutOffPressureAtPump'),
@@ -41,6 +41,7 @@ export function pressureFigures(context: Context): SheetFigure[] {
       }),
     ),
     solved(context, 'shutOffPressureAtTank'),
+    solved(context, 'shutOffPressureAtTankLeast'),
     figure(
       context,
       {
@@ -53,7 +54,7 @@ export function pressureFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('p_0', 'shut-off pressure at the tank', values.shutOffPressureAtTank, 'pressure'),
+          term('p_0', 'shut-off pressure at the tank, at the least', values.shutOffPressureAtTankLeast, 'pressure'),
           term('p_o', 'cut-out pressure', facts.house.cutOut, 'pressure'),
         ],
         steps: [step('Δp', 'p_0 − p_o', spare, 'pressure')],

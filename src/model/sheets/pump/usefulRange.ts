@@ -3,6 +3,7 @@ import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noPumpCurve } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
+import { unended } from '../../formulas/genericBand.ts';
 import { curveOf, bestFlow, dutyOf } from './pumpAtWork.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
@@ -18,7 +19,8 @@ export function rangeFigures(context: Context): SheetFigure[] {
   const last = lastPoint(context);
   const limit = best === null ? last : best * UPTHRUST_SHARE;
   const high = values.operatingFlowAtCutIn;
-  const open = dutyOf(context, curveOf(context), 0);
+  const curve = curveOf(context);
+  const open = dutyOf(context, curve === null ? null : unended(curve), 0);
   const share = (flow: number | null) => known([flow, limit], (q, most) => q / most);
   const what = best === null ? 'last point of the curve' : '1.3 times the rated flow';
   const account = (flow: number | null, meaning: string, value: number | null) => () => ({

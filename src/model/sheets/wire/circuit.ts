@@ -1,12 +1,12 @@
 /** The circuit of the plan: current, length, supply. */
 import type { Context } from '../../explain/context.ts';
 import type { Amperes, Metres } from '../../si.ts';
-import { lockedRotorCurrent, motorCurrent } from '../../tables/motors.ts';
+import { lockedRotorCurrent, motorCurrent, runningCurrent } from '../../tables/motors.ts';
 import { known } from '../known.ts';
 import type { Missing } from '../sheet.ts';
 
 export interface Circuit {
-  /** Full load: of the nameplate, else of the code's table. */
+  /** Of the nameplate, else what such a motor draws at its service factor. */
   readonly current: Amperes | null;
   /** Of the code's table: what sizes conductors. */
   readonly tabled: Amperes | null;
@@ -25,7 +25,7 @@ export function circuitOf({ facts, values }: Context): Circuit {
   const { phase, voltage } = pump;
   const tabled = known([pump.power], (power) => motorCurrent({ power, phase, voltage }));
   const starting = known([pump.power], (power) => lockedRotorCurrent({ power, phase, voltage }));
-  const current = pump.current ?? tabled;
+  const current = pump.current ?? known([pump.power], (power) => runningCurrent({ power, phase, voltage }));
   const run = wire.run ?? house.distance;
   const lead = string.splices[0] ?? 0;
   return {
