@@ -1,12 +1,13 @@
 /** A pump's curve in its well: where it works with the water held at a depth, and with the water falling as it flows. */
 import type { Facts } from '../facts.ts';
+import { fittingHead, velocityIn } from '../formulas/friction.ts';
 import { operatingPoint } from '../formulas/operatingPoint.ts';
 import type { PumpCurve } from '../formulas/pumpCurve.ts';
 import type { WellRelation } from '../formulas/wellRelation.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { CurvePoint, PumpInWell } from '../solution.ts';
-import { fittingFriction, pipeFriction, type Water } from './head.ts';
+import { dropPipeLoss, lineLoss, pipeFriction, type Water } from './head.ts';
 
 /** The water and the pipe that a pump works with. */
 export interface System {
@@ -28,12 +29,17 @@ export function pipesHead(facts: Facts, { water, dropPipeLength }: System, press
   const { line, distance, rise } = house;
   if (line === null || distance === null || rise === null) return null;
   const still = rise + pressure / (water.density * STANDARD_GRAVITY);
+  // Counted once: the search for an operating point asks for a dozen flows.
+  const [inDropPipe, inLine] = [dropPipeLoss(facts), lineLoss(facts)];
+  const fittings = (flow: CubicMetresPerSecond) =>
+    fittingHead(inDropPipe, velocityIn(flow, dropPipe.insideDiameter)) +
+    fittingHead(inLine, velocityIn(flow, line.insideDiameter));
   return (flow) =>
     flow > 0
       ? still +
         pipeFriction(dropPipe, flow, dropPipeLength, water) +
         pipeFriction(line, flow, distance, water) +
-        (fittingFriction(facts, flow) ?? 0)
+        fittings(flow)
       : still;
 }
 
