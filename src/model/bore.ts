@@ -35,7 +35,7 @@ export function boreOf({ well }: Facts): BoreStretch[] {
         insideRadius: pipe.casing.insideDiameter / 2,
         outsideRadius: pipe.casing.outsideDiameter / 2,
         casing: pipe.index,
-        known: casing?.bottom !== null,
+        known: casing?.bottom !== null && pipe.casing.insideKnown,
       };
     }
     // Between casing and screen, and below a screen, stands blank pipe of the screen's bore: the riser and the sump.

@@ -39,8 +39,11 @@ export interface Facts {
   readonly rope: RopeFacts | null;
   readonly disinfection: { readonly strength: Ratio; /** kg/m3: 100 mg/L is 0.1 */ readonly target: number };
   /** By plan path ("pump.setting"): only "to choose", and what is not listed, may be moved by a mend. */
-  readonly status: Readonly<Record<string, 'reported' | 'installed' | 'to choose'>>;
+  readonly status: Readonly<Record<string, Status>>;
 }
+
+/** How a value came into the plan: read in a report, measured today, standing there already, or still to choose. */
+export type Status = 'reported' | 'measured' | 'installed' | 'to choose';
 
 export interface Setback {
   readonly distance: Metres | null;
@@ -76,6 +79,8 @@ export interface CasingFacts {
   readonly nominalSize: string;
   readonly schedule: string;
   readonly insideDiameter: Metres;
+  /** False where it was neither measured nor is the size in a table: the diameters are then only for the drawing. */
+  readonly insideKnown: boolean;
   readonly outsideDiameter: Metres;
   /** Depth of its upper end: minus its height for the one that carries the cap, positive for a liner hung lower. */
   readonly top: Metres;
@@ -227,6 +232,8 @@ export interface PipeFacts {
   readonly outsideDiameter: Metres;
   /** SIDR, DR or schedule as printed ("SIDR 9", "schedule 80"); null when nobody knows the wall. */
   readonly wallClass: string | null;
+  /** False where rating and ratio leave the wall open: outside diameter and mass are then only for the drawing. */
+  readonly wallKnown: boolean;
   readonly resin: string | null;
   /** Printed or computed pressure rating at 23 degC; null for metal pipe. */
   readonly rating: Pascals | null;
@@ -272,7 +279,7 @@ export interface RopeFacts {
 /** A choice of the build that nobody made, with the value taken. */
 export interface Assumed {
   readonly path: string;
-  /** As one would type it: "50 degF". */
+  /** For people, as one would type it: "50 degF", "no", "4 ft, 40 ft", "none". */
   readonly value: string;
 }
 

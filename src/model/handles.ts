@@ -3,6 +3,8 @@
  * lies between them and is allowed, because a drawing that teaches must be able to show a mistake.
  */
 import type { Block, HandleName, PlainHandle } from './handleNames.ts';
+import { UNKNOWN } from './plan/defaults.ts';
+import { assumedPaths } from './rules/assumed.ts';
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
 import { feet, inches, parseQuantity } from './units.ts';
@@ -20,6 +22,8 @@ export interface Handle {
   /** Depth from the ground; a height is a negative depth. 0 when not known. */
   readonly depth: Metres;
   readonly known: boolean;
+  /** Nobody said it: the program put it in, or worked it out from what it put in. */
+  readonly assumed: boolean;
   /** Why it cannot be dragged; null when it can. */
   readonly locked: Block | null;
   readonly min: Metres;
@@ -39,15 +43,30 @@ const DEEPEST_DIG = feet(20);
 const DEEPEST_FROST = feet(12);
 const TALLEST_CASING = feet(10);
 
+/** All of a handle but what follows from its path. */
+type Placed = Omit<Handle, 'assumed'>;
+
 export function handlesOf(solution: Solution): Handle[] {
+  const assumed = assumedPaths(solution);
   return [
     ...topHandles(solution),
     ...waterHandles(solution),
     ...stringHandles(solution),
     ...wellHandles(solution),
     ...layerHandles(solution),
-  ];
+  ].map((handle) => ({ ...handle, assumed: handle.known && isPutIn(handle, assumed) }));
 }
+
+function isPutIn({ id, path }: Placed, assumed: ReadonlySet<string>): boolean {
+  const own = path.replace(/^well\.casings\.0\./, 'well.casing.');
+  // Heights of valves and splices are put in as a whole list.
+  return [own, own.replace(/\.\d+$/, ''), ...(RESTS_ON[id] ?? [])].some((each) => assumed.has(each));
+}
+
+/** Levels that are worked out from another choice than their own field. */
+const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
+  pumpingLevel: ['house.demand', 'water.pumping.flow'],
+};
 
 function named(variant: PlainHandle): HandleName {
   return { variant, numbers: NO_NUMBERS };
@@ -55,10 +74,10 @@ function named(variant: PlainHandle): HandleName {
 
 const NO_NUMBERS = {};
 
-function topHandles({ plan, facts, values }: Solution): Handle[] {
+function topHandles({ plan, facts, values }: Solution): Placed[] {
   const { well, top, pump } = facts;
   const discharge = pump.setting - pump.intakeToDischarge;
-  const handles: Handle[] = [
+  const handles: Placed[] = [
     {
       id: 'casingHeight',
       label: named('casingTop'),
@@ -104,7 +123,7 @@ function topHandles({ plan, facts, values }: Solution): Handle[] {
   return handles;
 }
 
-function waterHandles({ facts, levels, values }: Solution): Handle[] {
+function waterHandles({ facts, levels, values }: Solution): Placed[] {
   const { water, well, house } = facts;
   const { pumping } = water;
   const floor = well.bottom - ROOM;
@@ -156,14 +175,14 @@ function whyNoPumpingHandle(kind: string | null, still: Metres | null): Block {
   return 'notKnown';
 }
 
-function stringHandles({ plan, facts, parts }: Solution): Handle[] {
+function stringHandles({ plan, facts, parts }: Solution): Placed[] {
   const { pump, string, well } = facts;
   const valves = inTypedOrder(plan.string?.checkValves, string.checkValves);
   const splices = inTypedOrder(plan.string?.splices, string.splices);
   const pipe = parts.find((part) => part.key === 'dropPipe');
   const discharge = pump.setting - pump.intakeToDischarge;
   const pipeTop = pipe?.top ?? 0;
-  const alongPipe = (id: string, label: HandleName, path: string, height: Metres): Handle => ({
+  const alongPipe = (id: string, label: HandleName, path: string, height: Metres): Placed => ({
     id,
     label,
     path,
@@ -218,14 +237,14 @@ function inTypedOrder(typed: readonly string[] | undefined, heights: readonly Me
   });
 }
 
-function wellHandles({ plan, facts }: Solution): Handle[] {
+function wellHandles({ plan, facts }: Solution): Placed[] {
   const { well, pump } = facts;
   const last = well.casings[well.casings.length - 1];
   const screens = well.intake.screens;
   const motorBottom = pump.setting + pump.intakeToMotorBottom;
   const lowest = Math.max(motorBottom, last?.bottom ?? 0, ...screens.map((screen) => screen.bottom));
   const byMotor = lowest === motorBottom;
-  const handles: Handle[] = [
+  const handles: Placed[] = [
     {
       id: 'wellBottom',
       label: named('wellBottom'),
@@ -257,9 +276,13 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
       ink: 'casing',
     });
   }
+  // A screen with an end that nobody knows is in the plan and not in the facts.
+  const typedAt = (plan.well.intake.screens ?? []).flatMap(({ top, bottom }, i) =>
+    top === UNKNOWN || bottom === UNKNOWN ? [] : [i],
+  );
   screens.forEach((screen, i) => {
     const short = !hasScreenList(plan);
-    const base = short ? 'well.intake' : `well.intake.screens.${i}`;
+    const base = short ? 'well.intake' : `well.intake.screens.${typedAt[i] ?? i}`;
     const above = screens[i - 1]?.bottom ?? Math.max(last?.top ?? 0, 0) + feet(1);
     const below = screens[i + 1]?.top ?? well.bottom;
     const numbers = { index: i, count: screens.length };
@@ -295,9 +318,9 @@ function wellHandles({ plan, facts }: Solution): Handle[] {
   return handles;
 }
 
-function layerHandles({ facts }: Solution): Handle[] {
+function layerHandles({ facts }: Solution): Placed[] {
   const { layers } = facts.well;
-  return layers.map((layer, i): Handle => ({
+  return layers.map((layer, i): Placed => ({
     id: `layer/${i}`,
     label: { variant: 'layerFoot', numbers: { material: layer.material } },
     path: `well.layers.${i}.bottom`,

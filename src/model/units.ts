@@ -6,6 +6,7 @@ export {
   toGpm,
   toHorsepower,
   toInches,
+  toKilogramsForce,
   toPoundsForce,
   toPoundsMass,
   toPsi,

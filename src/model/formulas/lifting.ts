@@ -9,6 +9,8 @@ export const LIFT_ONE_PERSON: Newtons = poundsForce(51);
 export const LIFT_TWO_PEOPLE: Newtons = poundsForce(68);
 /** Beyond this a hoist, whatever the number of people. Common practice, no source. */
 export const HOIST_LOAD: Newtons = poundsForce(150);
+/** Beyond this no team of people holds what hangs. Common practice, no source. */
+export const NO_TEAM_LOAD: Newtons = poundsForce(300);
 
 export interface Lift {
   /** H, hands in front of the ankles: 25 to 63 cm. */

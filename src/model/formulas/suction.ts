@@ -1,6 +1,6 @@
 /** What the air's weight can hold and push: columns of water, and the pump's inlet. */
 import type { Celsius, CubicMetresPerSecond, Metres } from '../si.ts';
-import { inches, toGpm, toInches } from '../units.ts';
+import { gpm, inches } from '../units.ts';
 import { requireNotNegative, requirePositive } from './require.ts';
 import { atmosphericPressure, pressureAsHead, vapourPressure, waterDensity } from './water.ts';
 
@@ -47,6 +47,9 @@ export function netPositiveSuctionHead(input: {
   return columnHeldByAir(input) + input.submergence - input.inletLoss;
 }
 
+/** 0.574 of inches and gallons a minute, in SI [s/m^0.5]. */
+export const VORTEX_FACTOR = (0.574 * inches(1) ** 2.5) / gpm(1);
+
 /**
  * Submergence below which a vortex may reach the inlet.
  *
@@ -62,6 +65,5 @@ export function netPositiveSuctionHead(input: {
 export function vortexSubmergence(inletDiameter: Metres, flow: CubicMetresPerSecond): Metres {
   requirePositive('vortexSubmergence', 'inlet diameter', inletDiameter);
   requireNotNegative('vortexSubmergence', 'flow', flow);
-  const D = toInches(inletDiameter);
-  return inches(D + (0.574 * toGpm(flow)) / D ** 1.5);
+  return inletDiameter + (VORTEX_FACTOR * flow) / inletDiameter ** 1.5;
 }

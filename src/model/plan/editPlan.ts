@@ -1,7 +1,7 @@
 /** Changes one field of a plan and leaves every other as typed. Plans are never mutated. */
 import type { Metres } from '../si.ts';
 import { parseQuantity, writeQuantity } from '../units.ts';
-import { DEFAULTS, UNKNOWN } from './defaults.ts';
+import { UNKNOWN, defaultsIn } from './defaults.ts';
 import { casingPlans } from './facts/well.ts';
 import type { Plan } from './schema.ts';
 
@@ -19,7 +19,8 @@ export function valueAt(plan: Plan, path: string): unknown {
 export function withValue(plan: Plan, path: string, value: unknown): Plan {
   if (value === undefined && valueAt(plan, path) === undefined) return plan;
   const keys = keysOf(plan, path);
-  return setAt(opened(plan, keys), keys, value) as Plan;
+  const next = setAt(withKind(opened(plan, keys), keys), keys, value) as Plan;
+  return value === undefined ? withoutStatus(next, keys) : next;
 }
 
 /**
@@ -32,14 +33,14 @@ export function withDepth(plan: Plan, path: string, depth: Metres, step?: Metres
 
 /** The same for what has no datum: heights and differences. */
 export function withLength(plan: Plan, path: string, length: Metres, step?: Metres): Plan {
-  return withValue(plan, path, writeQuantity(length, 'length', unitFor(plan, valueAt(plan, path)), step));
+  return withValue(plan, path, writeQuantity(length, 'length', unitFor(plan, path), step));
 }
 
 /** Depth below ground at which the counting of a field begins [m]: minus the casing height, or 0. */
 export function datumOf(plan: Plan, path: string): Metres {
   if (plan.well.depthsFrom !== 'casing top' || !isCountedFromDatum(path)) return 0;
   const [outermost] = casingPlans(plan.well);
-  const parsed = parseQuantity(outermost?.casing.height ?? DEFAULTS.casingHeight, 'length');
+  const parsed = parseQuantity(outermost?.casing.height ?? defaultsIn(plan.units).casingHeight, 'length');
   return parsed.ok ? -parsed.si : 0;
 }
 
@@ -50,11 +51,16 @@ function isCountedFromDatum(path: string): boolean {
   return /(?:^|\.)(?:depth|soundedDepth|top|bottom|staticLevel|staticHighest|staticLowest|level)$/.test(path);
 }
 
+/** Told in hands, not in fathoms: by the trade and by the offices that ask for them. */
+const SHALLOW = new Set(['top.depth', 'site.frostDepth', 'site.frostMargin', 'site.casingHeightRequired']);
+
 /** The unit of what stands there, so that a drag does not turn metres into feet. */
-function unitFor(plan: Plan, typed: unknown): string {
+function unitFor(plan: Plan, path: string): string {
+  const typed = valueAt(plan, path);
   const parsed = typeof typed === 'string' && typed !== UNKNOWN ? parseQuantity(typed, 'length') : null;
   if (parsed?.ok) return parsed.unit;
-  return plan.units === 'metric' ? 'm' : 'ft';
+  const metric = plan.units === 'metric';
+  return SHALLOW.has(path) ? (metric ? 'cm' : 'in') : metric ? 'm' : 'ft';
 }
 
 /** The keys under which the plan itself has the field: a single casing or screen may be typed in its short form. */
@@ -79,15 +85,51 @@ function isShortScreenField(name: string | undefined): boolean {
   return name === 'top' || name === 'bottom';
 }
 
+/** What is no longer in the plan stands nowhere: its status goes too, and that of the items behind it in a list. */
+function withoutStatus(plan: Plan, keys: Keys): Plan {
+  if (plan.status === undefined || keys[0] === 'status') return plan;
+  const last = keys.at(-1) ?? '';
+  const owner = keys.slice(0, -1).join('.');
+  const gone = (path: string): boolean => {
+    const own = keysOf(plan, path);
+    if (own.length < keys.length || own.slice(0, keys.length - 1).join('.') !== owner) return false;
+    const key = own[keys.length - 1] ?? '';
+    return /^\d+$/.test(last) ? Number(key) >= Number(last) : key === last;
+  };
+  const kept = Object.entries(plan.status).filter(([path]) => !gone(path));
+  return setAt(plan, ['status'], kept.length > 0 ? Object.fromEntries(kept) : undefined) as Plan;
+}
+
+/** What a field is of, where the plan has not said it yet: a depth of the outlet is that of a pitless adapter. */
+const KIND_OF: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  top: { depth: 'pitless', protrusion: 'pitless', submergedUse: 'pitless', heated: 'seal', housed: 'seal' },
+  curve: { flow: 'generic', points: 'points' },
+};
+
+function withKind(plan: Plan, keys: Keys): Plan {
+  const owner = keys[0] === 'top' ? ['top'] : keys[0] === 'pump' && keys[1] === 'curve' ? ['pump', 'curve'] : null;
+  if (owner === null || valueAt(plan, owner.join('.')) !== undefined) return plan;
+  const kind = KIND_OF[owner.at(-1) ?? '']?.[keys[owner.length] ?? ''];
+  return kind === undefined ? plan : (setAt(plan, [...owner, 'kind'], kind) as Plan);
+}
+
 /** A short form is written out where the path asks for more than it can hold: a second casing, a screen's slot. */
 function opened(plan: Plan, keys: Keys): Plan {
   const { casing, ...well } = plan.well;
-  if (keys[1] === 'casings' && casing) return { ...plan, well: { ...well, casings: [casing] } };
+  if (keys[1] === 'casings' && casing) {
+    const { status } = plan;
+    const renamed = status && Object.fromEntries(Object.entries(status).map(([path, word]) => [longForm(path), word]));
+    return { ...plan, well: { ...well, casings: [casing] }, ...(renamed && { status: renamed }) };
+  }
   const { top, bottom, ...intake } = plan.well.intake;
   if (keys[1] === 'intake' && keys[2] === 'screens' && top !== undefined && bottom !== undefined) {
     return { ...plan, well: { ...plan.well, intake: { ...intake, screens: [{ top, bottom }] } } };
   }
   return plan;
+}
+
+function longForm(path: string): string {
+  return path.replace(/^well\.casing(?=\.|$)/, 'well.casings.0');
 }
 
 function setAt(container: unknown, keys: Keys, value: unknown): unknown {

@@ -2,12 +2,15 @@
  * A plan in SI: depths from the ground whatever they were typed from, defaults of the build filled in and listed, facts
  * of the place that nobody said listed as unknown. Total on every plan that readPlan lets through.
  */
-import type { Facts, FactsReading, Setback, SiteFacts, TopFacts, WireFacts } from '../facts.ts';
-import { DEFAULTS } from './defaults.ts';
+import type { Facts, FactsReading, Setback, SiteFacts, WireFacts } from '../facts.ts';
+import { DEFAULTS, UNKNOWN, defaultsIn } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
 import { houseFacts } from './facts/house.ts';
-import { pipeFacts } from './facts/pipe.ts';
+import { dropPipeFacts } from './facts/pipe.ts';
 import { pumpFacts } from './facts/pump.ts';
+import { usualSetting } from './facts/setting.ts';
 import { stringFacts } from './facts/string.ts';
+import { topFacts } from './facts/top.ts';
 import { waterFacts } from './facts/water.ts';
 import { casingPlans, wellFacts } from './facts/well.ts';
 import { notUsed } from './notUsed.ts';
@@ -21,35 +24,42 @@ import type { Take } from './take.ts';
 export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const [outermost] = casingPlans(plan.well);
   const typedHeight = outermost?.casing.height;
-  const casingHeight = read(typedHeight ?? DEFAULTS.casingHeight, 'length');
+  const usual = defaultsIn(plan.units);
+  const casingHeight = read(typedHeight ?? usual.casingHeight, 'length');
   const fromCasingTop = plan.well.depthsFrom === 'casing top';
-  const take = takeFrom(fromCasingTop ? -casingHeight : 0);
+  const shift = fromCasingTop ? -casingHeight : 0;
+  const take = takeFrom(shift);
   const units = take.option('units', plan.units, DEFAULTS.units);
   const depthsFrom = take.option('well.depthsFrom', plan.well.depthsFrom, DEFAULTS.depthsFrom);
   if (typedHeight === undefined) {
-    take.assumed.push({ path: `${outermost?.path ?? 'well.casing'}.height`, value: DEFAULTS.casingHeight });
+    take.assume(`${outermost?.path ?? 'well.casing'}.height`, usual.casingHeight);
   }
   /** Reads one part of the plan, with what it took for granted. */
   const part = <T>(key: string, from: readonly unknown[], make: (own: Take) => T): T => {
     const piece = recall(key, [fromCasingTop, casingHeight, units, ...from], () => {
-      const own = takeFrom(fromCasingTop ? -casingHeight : 0);
+      const own = takeFrom(shift);
       return { facts: make(own), assumed: own.assumed, unknown: own.unknown };
     });
     take.assumed.push(...piece.assumed);
     take.unknown.push(...piece.unknown);
     return piece.facts;
   };
-  const site = part('site', [plan.site], (own) => siteFacts(plan.site ?? {}, own));
+  const site = part('site', [plan.site], (own) => siteFacts(plan.site ?? {}, usual, own));
   const well = part('well', [plan.well], (own) => wellFacts(plan.well, casingHeight, own));
   const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
-  const { demand } = plan.house;
+  const house = part('house', [plan.house], (own) => houseFacts(plan.house ?? {}, usual, own));
+  const demand = house.demand === null ? undefined : (plan.house?.demand ?? usual.demand);
+  const water = part('water', [plan.water, bore, demand], (own) =>
+    waterFacts(plan.water, { bore, demand, units }, own),
+  );
   /** Moved far more often than exchanged: what it is, is read apart from where it hangs. */
-  const pumpPart = (): Facts['pump'] => {
-    const { setting, ...typed } = plan.pump;
-    const depth = take.depth(setting) ?? 0;
-    const build = part('pump', Object.entries(typed).flat(), (own) => pumpFacts(typed, units, own));
-    return recall('hung pump', [depth, build], () => ({ setting: depth, ...build }));
-  };
+  const { setting, ...typed } = plan.pump ?? {};
+  const build = part('pump', Object.entries(typed).flat(), (own) => pumpFacts(typed, units, own));
+  const said = take.depth(setting);
+  // An adapter that nobody set stays above a pump that somebody did.
+  const hangsAt = said === null || isSet(plan.top) ? null : said - build.intakeToDischarge;
+  const top = part('top', [plan.top, site, hangsAt], (own) => topFacts(plan.top, { site, units, hangsAt }, own));
+  const depth = said ?? usualSetting({ well, water, top, pump: build, units }, shift, take);
   const facts: Facts = {
     title: plan.title ?? '',
     notes: plan.notes ?? '',
@@ -58,15 +68,15 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
     depthsFrom,
     site,
     well,
-    water: part('water', [plan.water, bore, demand], (own) => waterFacts(plan.water, { bore, demand, units }, own)),
-    house: part('house', [plan.house], (own) => houseFacts(plan.house, own)),
-    top: part('top', [plan.top], (own) => topFacts(plan.top, own)),
-    pump: pumpPart(),
+    water,
+    house,
+    top,
+    pump: recall('hung pump', [depth, build], () => ({ setting: depth, ...build })),
     dropPipe: part('dropPipe', [plan.dropPipe], (own) => ({
-      ...pipeFacts('dropPipe', plan.dropPipe, own),
-      sectionLength: own.maybe(plan.dropPipe.sectionLength, 'length'),
+      ...dropPipeFacts(plan.dropPipe ?? {}, own),
+      sectionLength: own.maybe(plan.dropPipe?.sectionLength, 'length'),
     })),
-    string: part('string', [plan.string], (own) => stringFacts(plan.string ?? {}, own)),
+    string: part('string', [plan.string], (own) => stringFacts(plan.string ?? {}, usual, own)),
     wire: part('wire', [plan.wire, plan.house], (own) => wireFacts(plan, own)),
     rope: part('rope', [plan.rope], (own) => ropeFacts(plan.rope, own)),
     disinfection: part('disinfection', [plan.disinfection], (own) => ({
@@ -78,9 +88,14 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   return { facts, assumed: take.assumed, unknown: take.unknown, notUsed: notUsed(plan) };
 }
 
+/** Nothing is left to assume of where the pipe leaves. */
+function isSet(top: Plan['top']): boolean {
+  return top?.kind === 'seal' || top?.depth !== undefined;
+}
+
 type SitePlan = NonNullable<Plan['site']>;
 
-function siteFacts(site: SitePlan, take: Take): SiteFacts {
+function siteFacts(site: SitePlan, usual: Defaults, take: Take): SiteFacts {
   const { freezing } = site;
   return {
     // With freezing data the depth can be estimated, so it is not asked for.
@@ -100,9 +115,9 @@ function siteFacts(site: SitePlan, take: Take): SiteFacts {
       'site.waterTemperature',
       site.waterTemperature,
       'temperature',
-      DEFAULTS.waterTemperature,
+      usual.waterTemperature,
     ),
-    altitude: take.quantity('site.altitude', site.altitude, 'length', DEFAULTS.altitude),
+    altitude: take.quantity('site.altitude', site.altitude, 'length', usual.altitude),
     floodHeight: take.fact('site.floodHeight', site.floodHeight, 'length'),
     septicTank: setback('site.septicTank', site.septicTank, take),
     drainField: setback('site.drainField', site.drainField, take),
@@ -111,9 +126,9 @@ function siteFacts(site: SitePlan, take: Take): SiteFacts {
       'site.casingHeightRequired',
       site.casingHeightRequired,
       'length',
-      DEFAULTS.casingHeightRequired,
+      usual.casingHeightRequired,
     ),
-    frostMargin: take.quantity('site.frostMargin', site.frostMargin, 'length', DEFAULTS.frostMargin),
+    frostMargin: take.quantity('site.frostMargin', site.frostMargin, 'length', usual.frostMargin),
   };
 }
 
@@ -124,31 +139,13 @@ function setback(path: string, typed: SitePlan['septicTank'], take: Take): Setba
   };
 }
 
-function topFacts(top: Plan['top'], take: Take): TopFacts {
-  if (top.kind === 'seal') {
-    return {
-      kind: 'seal',
-      heated: take.option('top.heated', top.heated, false),
-      housed: take.option('top.housed', top.housed, false),
-    };
-  }
-  return {
-    kind: 'pitless',
-    depth: read(top.depth, 'length'),
-    protrusion: take.fact('top.protrusion', top.protrusion, 'length'),
-    submergedUse: top.submergedUse ?? null,
-  };
-}
-
 /** The cable's run from the panel is taken as long as the buried line where nobody measured it. */
-function wireFacts({ wire, house }: Plan, take: Take): WireFacts {
-  const said = take.maybe(wire.run, 'length');
-  const distance = take.maybe(house.distance, 'length');
-  if (said === null && distance !== null) take.assumed.push({ path: 'wire.run', value: house.distance ?? '' });
-  if (said === null && distance === null) take.unknown.push('wire.run');
+function wireFacts({ wire = {}, house }: Plan, take: Take): WireFacts {
+  const along = house?.distance;
+  const taken = wire.run === undefined && along !== undefined && along !== UNKNOWN;
   return {
-    gauge: read(wire.size, 'gauge'),
-    run: said ?? distance,
+    gauge: take.quantity('wire.size', wire.size, 'gauge', DEFAULTS.wireSize),
+    run: taken ? take.quantity('wire.run', undefined, 'length', along) : take.fact('wire.run', wire.run, 'length'),
     conduitDepth: take.maybe(wire.conduitDepth, 'length'),
   };
 }

@@ -19,11 +19,24 @@ export interface Take {
     typed: Value | undefined,
     otherwise: Value,
   ) => Value;
+  /** The same for a list of lengths. */
+  readonly lengths: (path: string, typed: readonly string[] | undefined, otherwise: readonly string[]) => number[];
+  /** Lists a value that was worked out as assumed. */
+  readonly assume: (path: string, value: Plain) => void;
   /** A yes or no of the place that the model asks for. */
   readonly flag: (path: string, typed: boolean | undefined) => boolean | null;
   /** The same for depths that the plan counts from its own datum; metres below ground come out. */
   readonly depth: (typed: string | undefined) => Metres | null;
   readonly depthFact: (path: string, typed: string | undefined) => Metres | null;
+}
+
+type Plain = string | number | boolean | readonly string[];
+
+/** How an assumed value is told, everywhere. */
+function assumedText(value: Plain): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'object') return value.length === 0 ? 'none' : value.join(', ');
+  return String(value);
 }
 
 /** @param shift  metres to add to a depth as typed, to have it from the ground */
@@ -32,6 +45,9 @@ export function takeFrom(shift: Metres): Take {
   const unknown: string[] = [];
   const maybe = (typed: string | undefined, kind: QuantityKind) =>
     typed === undefined || typed === UNKNOWN ? null : read(typed, kind);
+  const assume = (path: string, value: Plain) => {
+    assumed.push({ path, value: assumedText(value) });
+  };
   const listed = <Value>(path: string, value: Value | null) => {
     if (value === null) unknown.push(path);
     return value;
@@ -45,18 +61,23 @@ export function takeFrom(shift: Metres): Take {
     unknown,
     maybe,
     depth,
+    assume,
     fact: (path, typed, kind) => listed(path, maybe(typed, kind)),
     depthFact: (path, typed) => listed(path, depth(typed)),
     flag: (path, typed) => listed(path, typed ?? null),
     quantity(path, typed, kind, otherwise) {
       const said = maybe(typed, kind);
       if (said !== null) return said;
-      assumed.push({ path, value: otherwise });
+      assume(path, otherwise);
       return read(otherwise, kind);
+    },
+    lengths(path, typed, otherwise) {
+      if (typed === undefined) assume(path, otherwise);
+      return (typed ?? otherwise).map((text) => read(text, 'length'));
     },
     option(path, typed, otherwise) {
       if (typed !== undefined) return typed;
-      assumed.push({ path, value: String(otherwise) });
+      assume(path, otherwise);
       return otherwise;
     },
   };

@@ -1,6 +1,10 @@
-/** Pipe, casing and wire that no table here knows: without their dimensions nothing can be drawn or computed. */
+/**
+ * Pipe and wire that no table here knows: without their dimensions nothing can be drawn or computed. A casing may have a
+ * size that no table has; its bore is then unknown until it is measured.
+ */
 import type { CasingMaterial, PipeMaterial } from '../facts.ts';
 import { casingSchedules, casingSizes, findCasing } from '../tables/casings.ts';
+import { inchNumber } from '../tables/nominalSize.ts';
 import { CONDUCTORS } from '../tables/conductors.ts';
 import { findPipe, pipeClasses, pipeSizes, pipeStandards } from '../tables/pipes.ts';
 import { parseQuantity } from '../units.ts';
@@ -8,8 +12,13 @@ import { casingsOf } from './impossible/raw.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { isRecord } from './shape.ts';
+import { DEFAULTS } from './defaults.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
+
+/** Narrowest driven point and widest dug well that a size is believed of [in]; common practice, no source. */
+const LEAST_CASING = 1;
+const WIDEST_CASING = 240;
 
 export function unlisted(plan: Fields): Problem[] {
   const well = isRecord(plan['well']) ? plan['well'] : {};
@@ -22,18 +31,19 @@ export function unlisted(plan: Fields): Problem[] {
   ];
 }
 
-/** A measured inside diameter stands for itself; otherwise the table must know the casing. */
+/** A measured inside diameter stands for itself; a size in the tables must have the wall that is said of it. */
 function unlistedCasing(path: string, casing: Fields): Problem[] {
   const { material, size, schedule, insideDiameter } = casing;
   if (insideDiameter !== undefined || typeof size !== 'string' || !isCasing(material)) return [];
   const named = typeof schedule === 'string' ? schedule : undefined;
   if (findCasing({ material, size, schedule: named })) return [];
   const measured = 'insideDiameter as measured';
-  if (!findCasing({ material, size }) && casingSchedules(material, size).length === casingSchedules(material).length) {
-    const sizes = casingSizes(material);
-    const write = sizes.length > 0 ? `one of ${quoted(sizes)}, or add ${measured}` : `the ${measured} beside it`;
-    return [not(`${path}.size`, size, `not a size of ${material} casing in the tables`, write)];
+  const number = inchNumber(size, true);
+  if (number === null || number < LEAST_CASING || number > WIDEST_CASING) {
+    return [not(`${path}.size`, size, 'not the size of a casing', `its name in inches as "6 in", or add ${measured}`)];
   }
+  const listedSizes = casingSizes(material).map((name) => inchNumber(name, true));
+  if (!listedSizes.includes(number)) return [];
   return [
     not(
       `${path}.schedule`,
@@ -45,7 +55,7 @@ function unlistedCasing(path: string, casing: Fields): Problem[] {
 }
 
 function unlistedPipe(path: string, pipe: Fields): Problem[] {
-  const { material, size, standard, ratio } = pipe;
+  const { material = DEFAULTS.pipeMaterial, size = DEFAULTS.pipeSize, standard, ratio } = pipe;
   if (!isPipe(material) || typeof size !== 'string') return [];
   const query = { material, size, standard: text(standard), ratio: text(ratio) };
   if (findPipe(query)) return [];

@@ -50,7 +50,9 @@ export interface LevelTable {
   readonly lowest: LevelReading | null;
   /** Readings that are not at rest, by their code. */
   readonly excluded: readonly ExcludedStatus[];
-  /** Lines without a level. */
+  /** Lines without a level that say why: the well was dry. */
+  readonly dry: number;
+  /** Lines without a level that say nothing of the water. */
   readonly blank: number;
   /** Lines that cannot be read, and are left out. */
   readonly faults: readonly LineFault[];
@@ -68,6 +70,8 @@ export const STATUS_WORDS: Readonly<Record<string, string>> = {
   S: 'a well nearby was pumping',
   X: 'moved by a river or a lake',
 };
+
+const DRY = 'D';
 
 const NEEDED = ['lev_dt', 'lev_va', 'lev_status_cd'] as const;
 const WIDTH = /^\d+[sdn]$/;
@@ -121,7 +125,10 @@ function cellOf(line: Line, names: readonly string[], name: string): string | un
   return cellsOf(line)[names.indexOf(name)];
 }
 
-function readLine(line: Line, names: readonly string[]): LevelReading | LineFault | null {
+/** A line without a level: the well was dry, or nobody wrote one down. */
+type NoLevel = 'dry' | 'blank';
+
+function readLine(line: Line, names: readonly string[]): LevelReading | LineFault | NoLevel {
   const fault = (problem: string, write: string): LineFault => ({ line: line.number, problem, write });
   const [date, level, status] = NEEDED.map((name) => cellOf(line, names, name));
   // A line that was cut short may have lost the very code that says the pump was running.
@@ -131,7 +138,7 @@ function readLine(line: Line, names: readonly string[]): LevelReading | LineFaul
       `${names.length} fields parted by tabs, also where they are blank`,
     );
   }
-  if (level === '') return null;
+  if (level === '') return status.toUpperCase() === DRY ? 'dry' : 'blank';
   const depthFeet = Number(level);
   if (!NUMBER.test(level) || !Number.isFinite(depthFeet)) {
     return fault(`lev_va is "${level}"`, 'feet below the land surface, as in 31.20, or leave it blank');
@@ -142,9 +149,9 @@ function readLine(line: Line, names: readonly string[]): LevelReading | LineFaul
   return { line: line.number, date, time, depth: feet(depthFeet), status: status.toUpperCase() };
 }
 
-function summed(read: readonly (LevelReading | LineFault | null)[]): LevelTable {
-  const faults = read.filter((each) => each !== null && 'problem' in each);
-  const readings = read.filter((each) => each !== null && 'depth' in each);
+function summed(read: readonly (LevelReading | LineFault | NoLevel)[]): LevelTable {
+  const faults = read.filter((each) => typeof each !== 'string' && 'problem' in each);
+  const readings = read.filter((each) => typeof each !== 'string' && 'depth' in each);
   const statics = readings.filter(({ status }) => status === '');
   const best = (better: (one: LevelReading, than: LevelReading) => boolean): LevelReading | null =>
     statics.reduce<LevelReading | null>((found, each) => (found === null || better(each, found) ? each : found), null);
@@ -156,7 +163,8 @@ function summed(read: readonly (LevelReading | LineFault | null)[]): LevelTable 
     highest: best((one, than) => one.depth < than.depth),
     lowest: best((one, than) => one.depth > than.depth),
     excluded: excludedOf(readings),
-    blank: read.filter((each) => each === null).length,
+    dry: read.filter((each) => each === 'dry').length,
+    blank: read.filter((each) => each === 'blank').length,
     faults,
   };
 }

@@ -173,6 +173,7 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
     insideDiameter: pipe.insideDiameter,
     outsideDiameter: pipe.outsideDiameter,
     wallClass: wallClass === null ? null : `${standard.classWord} ${wallClass}`,
+    wallKnown: wallClass !== null,
     resin,
     rating: isPlastic(query.material)
       ? (query.rating ?? (wallClass === null ? null : computedRating(standard, row, wallClass, resin)))

@@ -1,6 +1,6 @@
 /** Single numbers in customary units to SI and back, for constants and for words. */
 import type { CubicMetres, CubicMetresPerSecond, Kilograms, Metres, Newtons, Pascals, Watts } from '../si.ts';
-import { FOOT, GALLON, HORSEPOWER, INCH, MINUTE, POUND, POUND_FORCE, SQUARE_INCH } from './table.ts';
+import { FOOT, GALLON, HORSEPOWER, INCH, KILOGRAM_FORCE, MINUTE, POUND, POUND_FORCE, SQUARE_INCH } from './table.ts';
 
 export const feet = (count: number): Metres => count * FOOT;
 export const inches = (count: number): Metres => count * INCH;
@@ -17,5 +17,6 @@ export const toGpm = (flow: CubicMetresPerSecond): number => (flow * MINUTE) / G
 export const toPsi = (pressure: Pascals): number => (pressure * SQUARE_INCH) / POUND_FORCE;
 export const toGallons = (volume: CubicMetres): number => volume / GALLON;
 export const toPoundsForce = (force: Newtons): number => force / POUND_FORCE;
+export const toKilogramsForce = (force: Newtons): number => force / KILOGRAM_FORCE;
 export const toPoundsMass = (mass: Kilograms): number => mass / POUND;
 export const toHorsepower = (power: Watts): number => power / HORSEPOWER;

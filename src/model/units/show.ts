@@ -14,7 +14,17 @@ import type {
   Volts,
   Watts,
 } from '../si.ts';
-import { toFeet, toGallons, toGpm, toHorsepower, toInches, toPoundsForce, toPoundsMass, toPsi } from './convert.ts';
+import {
+  toFeet,
+  toGallons,
+  toGpm,
+  toHorsepower,
+  toInches,
+  toKilogramsForce,
+  toPoundsForce,
+  toPoundsMass,
+  toPsi,
+} from './convert.ts';
 import { decimals } from './decimals.ts';
 import { DAY, HOUR, MINUTE } from './table.ts';
 
@@ -36,6 +46,8 @@ export interface Show {
   /** Of slow water, where the hundredths count. */
   readonly slow: (velocity: MetresPerSecond) => string;
   readonly force: (force: Newtons) => string;
+  /** What hangs on a hook or a rope, as a scale in the hook reads it: "72 lb", "33 kg". */
+  readonly hook: (load: Newtons) => string;
   readonly mass: (mass: Kilograms) => string;
   readonly volume: (volume: CubicMetres) => string;
   readonly temperature: (temperature: Celsius) => string;
@@ -70,6 +82,7 @@ const CUSTOMARY: Show = {
   velocity: (velocity) => `${decimals(toFeet(velocity), 1)} ft/s`,
   slow: (velocity) => `${decimals(toFeet(velocity), 2)} ft/s`,
   force: (force) => `${decimals(toPoundsForce(force), 0)} lb`,
+  hook: (load) => `${decimals(toPoundsForce(load), 0)} lb`,
   mass: (mass) => `${wholeFromTen(toPoundsMass(mass))} lb`,
   volume: (volume) => `${wholeFromTen(toGallons(volume))} gal`,
   temperature: (temperature) => `${decimals(temperature * 1.8 + 32, 0)} °F`,
@@ -89,6 +102,7 @@ const METRIC: Show = {
   velocity: (velocity) => `${decimals(velocity, 2)} m/s`,
   slow: (velocity) => `${decimals(velocity, 2)} m/s`,
   force: (force) => `${decimals(force, 0)} N`,
+  hook: (load) => `${wholeFromTen(toKilogramsForce(load))} kg`,
   mass: (mass) => `${wholeFromTen(mass)} kg`,
   volume: (volume) => `${wholeFromTen(volume * 1000)} L`,
   temperature: (temperature) => `${decimals(temperature, 0)} °C`,
@@ -119,6 +133,8 @@ function wholeFromTen(value: number): string {
   return decimals(value, Math.abs(value) < 9.95 ? 1 : 0);
 }
 
+/** A well that gives under a gallon a minute is told to the hundredth. */
 function threeFigures(value: number): string {
-  return decimals(value, Math.abs(value) < 99.95 ? 1 : 0);
+  const size = Math.abs(value);
+  return decimals(value, size < 0.995 ? 2 : size < 99.95 ? 1 : 0);
 }

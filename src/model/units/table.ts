@@ -5,7 +5,8 @@
  * Fahrenheit has no finite decimal factor, and a quotient of exact numbers is rounded once only.
  *
  * Source   NIST Special Publication 811 (2008), Guide for the Use of the SI, Appendix B.8: the exact definitions of the
- *          foot, inch, US gallon, pound, pound-force and horsepower (550 ft lbf/s), from which the others follow.
+ *          foot, inch, US gallon, pound, pound-force, kilogram-force and horsepower (550 ft lbf/s), from which the
+ *          others follow.
  */
 
 export type QuantityKind =
@@ -43,6 +44,8 @@ export const GALLON = 3.785411784e-3;
 export const POUND = 0.45359237;
 /** A pound in standard gravity, 9.80665 m/s2. */
 export const POUND_FORCE = 4.4482216152605;
+/** What a kilogram weighs in the same gravity. */
+export const KILOGRAM_FORCE = 9.80665;
 export const HORSEPOWER = 550 * FOOT * POUND_FORCE;
 export const MINUTE = 60;
 export const HOUR = 3600;
@@ -81,7 +84,12 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   ],
   mass: [unit('lb', POUND, ['lbs', 'pound', 'pounds']), unit('kg', 1)],
   // A breaking strength printed in "lb" is in pounds-force: a mass would make no sense there.
-  force: [unit('lbf', POUND_FORCE, ['lb', 'lbs', 'pound', 'pounds']), unit('N', 1)],
+  force: [
+    unit('lbf', POUND_FORCE, ['lb', 'lbs', 'pound', 'pounds']),
+    unit('N', 1),
+    unit('kN', 1000),
+    unit('kgf', KILOGRAM_FORCE, ['kg']),
+  ],
   voltage: [unit('V', 1, ['volt', 'volts'])],
   current: [unit('A', 1, ['amp', 'amps'])],
   power: [unit('hp', HORSEPOWER), unit('kW', 1000)],

@@ -58,7 +58,6 @@ describe('each fault is said with its path, what was read and what to write', ()
     ],
     ['top.kind', undefined, 'top.kind is missing; write it as "pitless" or "seal".'],
     ['water.staticLevel', undefined, 'water.staticLevel is missing; write it as "62 ft", "18.9 m" or "unknown".'],
-    ['house.demand', undefined, 'house.demand is missing; write it as "8 gpm", "30 L/min" or "unknown".'],
     [
       'string.checkValves',
       '0 ft',
@@ -123,16 +122,16 @@ describe('each fault is said with its path, what was read and what to write', ()
     Object.assign(plan['well']!, { depth: 220, colour: 'blue' });
     Object.assign(plan['house']!, { cutOut: '30 psi', rise: 'high' });
     Object.assign(plan['pump']!, { curve: {} });
-    delete plan['wire'];
+    delete plan['water'];
     const problems = readPlan(plan);
     const paths = problems.ok ? [] : problems.problems.map(({ path }) => path);
     expect(paths.sort()).toEqual([
       'house.cutOut',
       'house.rise',
       'pump.curve.kind',
+      'water',
       'well.colour',
       'well.depth',
-      'wire',
     ]);
   });
 });
@@ -161,7 +160,7 @@ describe('files that are no plan', () => {
   test('an empty object is told every part that a plan needs', () => {
     const reading = readPlan({});
     const paths = reading.ok ? [] : reading.problems.map(({ path }) => path);
-    expect(paths).toEqual(['format', 'well', 'water', 'house', 'top', 'pump', 'dropPipe', 'wire']);
+    expect(paths).toEqual(['format', 'well', 'water']);
   });
 });
 

@@ -1,43 +1,51 @@
 /** The house of a plan in SI. */
 import type { HouseFacts } from '../../facts.ts';
 import { parseQuantity, psi, writeQuantity } from '../../units.ts';
-import { DEFAULTS } from '../defaults.ts';
+import type { Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
 import type { Take } from '../take.ts';
-import { pipeFacts } from './pipe.ts';
+import { lineFacts } from './pipe.ts';
 
-type HousePlan = Plan['house'];
+type HousePlan = NonNullable<Plan['house']>;
 
-export function houseFacts(house: HousePlan, take: Take): HouseFacts {
-  const cutIn = take.quantity('house.cutIn', house.cutIn, 'pressure', DEFAULTS.cutIn);
+export function houseFacts(house: HousePlan, usual: Defaults, take: Take): HouseFacts {
+  const cutIn = take.quantity('house.cutIn', house.cutIn, 'pressure', usual.cutIn);
   if (!house.line) take.unknown.push('house.line');
   return {
-    demand: take.fact('house.demand', house.demand, 'flow'),
+    demand: demandOf(house, usual, take),
     cutIn,
-    cutOut: take.quantity('house.cutOut', house.cutOut, 'pressure', DEFAULTS.cutOut),
+    cutOut: take.quantity('house.cutOut', house.cutOut, 'pressure', usual.cutOut),
     tank: take.fact('house.tank', house.tank, 'volume'),
-    tankRating: take.quantity('house.tankRating', house.tankRating, 'pressure', DEFAULTS.tankRating),
+    tankRating: take.quantity('house.tankRating', house.tankRating, 'pressure', usual.tankRating),
     precharge: take.quantity(
       'house.precharge',
       house.precharge,
       'pressure',
-      usualPrecharge(house.cutIn ?? DEFAULTS.cutIn),
+      usualPrecharge(house.cutIn ?? usual.cutIn),
     ),
     reliefValve: take.flag('house.reliefValve', house.reliefValve),
     distance: take.fact('house.distance', house.distance, 'length'),
     rise: take.fact('house.rise', house.rise, 'length'),
-    line: house.line ? pipeFacts('house.line', house.line, take) : null,
-    kind: take.option('house.kind', house.kind, DEFAULTS.houseKind),
-    control: take.option('house.control', house.control, DEFAULTS.control),
+    line: house.line ? lineFacts(house.line, take) : null,
+    kind: take.option('house.kind', house.kind, usual.houseKind),
+    control: take.option('house.control', house.control, usual.control),
   };
 }
 
-/** 2 psi under cut-in, in the unit that cut-in was typed in. */
+/** What the house wants is a choice: assumed where it is left out, and not known only where that is typed. */
+function demandOf(house: HousePlan, usual: Defaults, take: Take) {
+  return house.demand === undefined
+    ? take.quantity('house.demand', undefined, 'flow', usual.demand)
+    : take.fact('house.demand', house.demand, 'flow');
+}
+
+/** How far the air cushion stands under cut-in, by the unit that cut-in was typed in: the same to a man with a gauge. */
+const UNDER_CUT_IN: Readonly<Record<string, number>> = { psi: psi(2), kPa: 15e3, bar: 0.15e5 };
+
 function usualPrecharge(cutIn: string): string {
   const parsed = parseQuantity(cutIn, 'pressure');
-  if (!parsed.ok) return DEFAULTS.cutIn;
-  const below = Math.max(0, parsed.si - psi(2));
-  return parsed.unit === 'psi'
-    ? writeQuantity(below, 'pressure', 'psi')
-    : writeQuantity(below, 'pressure', parsed.unit, 1000);
+  if (!parsed.ok)
+    throw new RangeError(`usualPrecharge: cut-in "${cutIn}" is no pressure; read the plan with readPlan first`);
+  const below = Math.max(0, parsed.si - (UNDER_CUT_IN[parsed.unit] ?? psi(2)));
+  return writeQuantity(below, 'pressure', parsed.unit);
 }

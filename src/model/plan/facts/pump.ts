@@ -3,12 +3,13 @@ import type { PumpFacts } from '../../facts.ts';
 import type { Watts } from '../../si.ts';
 import { pumpMass, runningCurrent } from '../../tables/motors.ts';
 import { horsepower, parseQuantity, writeQuantity } from '../../units.ts';
-import { DEFAULTS } from '../defaults.ts';
+import { defaultsIn } from '../defaults.ts';
+import type { Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
 import { read } from '../take.ts';
 import type { Take } from '../take.ts';
 
-type PumpPlan = Omit<Plan['pump'], 'setting'>;
+type PumpPlan = Omit<NonNullable<Plan['pump']>, 'setting'>;
 
 /** All of a pump but where it hangs. */
 type PumpBuild = Omit<PumpFacts, 'setting'>;
@@ -17,35 +18,30 @@ type PumpBuild = Omit<PumpFacts, 'setting'>;
 const LONG_MOTOR_ABOVE = horsepower(2.05);
 
 export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): PumpBuild {
+  const usual = defaultsIn(units);
   const power = take.fact('pump.power', pump.power, 'power');
-  const phase = take.option('pump.phase', pump.phase, DEFAULTS.phase);
-  const voltage = take.quantity('pump.voltage', pump.voltage, 'voltage', DEFAULTS.voltage);
-  const motorLength = power !== null && power > LONG_MOTOR_ABOVE ? DEFAULTS.longMotorLength : DEFAULTS.motorLength;
+  const phase = take.option('pump.phase', pump.phase, usual.phase);
+  const voltage = take.quantity('pump.voltage', pump.voltage, 'voltage', usual.voltage);
+  const motorLength = power !== null && power > LONG_MOTOR_ABOVE ? usual.longMotorLength : usual.motorLength;
   return {
     power,
     phase,
-    wires: take.option('pump.wires', pump.wires, DEFAULTS.wires),
+    wires: take.option('pump.wires', pump.wires, usual.wires),
     voltage,
     frequency: frequencyOf(pump, power, take),
     current: nameplateCurrent(pump, { power, phase, voltage }, take),
-    curve:
-      pump.curve.kind === 'generic'
-        ? { kind: 'generic', flow: read(pump.curve.flow, 'flow') }
-        : {
-            kind: 'points',
-            points: pump.curve.points.map(([flow, head]) => ({ flow: read(flow, 'flow'), head: read(head, 'length') })),
-          },
-    diameter: take.quantity('pump.diameter', pump.diameter, 'length', DEFAULTS.pumpDiameter),
-    motorDiameter: take.quantity('pump.motorDiameter', pump.motorDiameter, 'length', DEFAULTS.motorDiameter),
+    curve: curveOf(pump, usual, take),
+    diameter: take.quantity('pump.diameter', pump.diameter, 'length', usual.pumpDiameter),
+    motorDiameter: take.quantity('pump.motorDiameter', pump.motorDiameter, 'length', usual.motorDiameter),
     intakeToDischarge: take.quantity(
       'pump.intakeToDischarge',
       pump.intakeToDischarge,
       'length',
-      DEFAULTS.intakeToDischarge,
+      usual.intakeToDischarge,
     ),
     intakeToMotorBottom: take.quantity('pump.intakeToMotorBottom', pump.intakeToMotorBottom, 'length', motorLength),
     mass: massOf(pump, power, units, take),
-    outlet: take.option('pump.outlet', pump.outlet, DEFAULTS.outlet),
+    outlet: take.option('pump.outlet', pump.outlet, usual.outlet),
     checkValveInside: take.option('pump.checkValveInside', pump.checkValveInside, false),
     shroudDiameter: take.maybe(pump.shroudDiameter, 'length'),
     lowLevelCutOff: flagOr(pump.lowLevelCutOff, (typed) => take.maybe(typed, 'length')),
@@ -56,14 +52,27 @@ export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): Pum
 /** Motors named in horsepower run on 60 Hz; of one named in kilowatts nobody knows. Only a generic curve asks for it. */
 function frequencyOf({ frequency, power: typed, curve }: PumpPlan, power: Watts | null, take: Take): 50 | 60 | null {
   if (frequency !== undefined) return frequency === '50 Hz' ? 50 : 60;
-  if (power === null || typed === undefined || curve.kind === 'points') return null;
+  if (power === null || typed === undefined || curve?.kind === 'points') return null;
   const parsed = parseQuantity(typed, 'power');
   if (parsed.ok && parsed.unit === 'hp') {
-    take.assumed.push({ path: 'pump.frequency', value: '60 Hz' });
+    take.assume('pump.frequency', '60 Hz');
     return 60;
   }
   take.unknown.push('pump.frequency');
   return null;
+}
+
+function curveOf({ curve }: PumpPlan, usual: Defaults, take: Take): PumpFacts['curve'] {
+  if (curve?.kind === 'points') {
+    return {
+      kind: 'points',
+      points: curve.points.map(([flow, head]) => ({ flow: read(flow, 'flow'), head: read(head, 'length') })),
+    };
+  }
+  return {
+    kind: take.option('pump.curve.kind', curve?.kind, usual.curve),
+    flow: take.quantity('pump.curve.flow', curve?.flow, 'flow', usual.ratedFlow),
+  };
 }
 
 /** The nameplate's; without one what such motors draw stands in, which is told, but stays out of the facts. */
@@ -77,7 +86,7 @@ function nameplateCurrent(
   if (said !== null || power === null) return said;
   const usual = runningCurrent({ power, phase, voltage });
   if (usual === null) take.unknown.push('pump.current');
-  else take.assumed.push({ path: 'pump.current', value: writeQuantity(usual, 'current', 'A') });
+  else take.assume('pump.current', writeQuantity(usual, 'current', 'A'));
   return null;
 }
 
@@ -88,7 +97,7 @@ function massOf({ mass }: PumpPlan, power: Watts | null, units: Plan['units'], t
   if (usual === null) return null;
   const value =
     units === 'metric' ? writeQuantity(usual, 'mass', 'kg', 0.1) : writeQuantity(usual, 'mass', 'lb', 0.45359237);
-  take.assumed.push({ path: 'pump.mass', value });
+  take.assume('pump.mass', value);
   return usual;
 }
 

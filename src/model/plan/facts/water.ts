@@ -4,7 +4,6 @@ import type { CubicMetresPerSecond, Metres } from '../../si.ts';
 import { writeQuantity } from '../../units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
-import { read } from '../take.ts';
 import type { Take } from '../take.ts';
 
 type WaterPlan = Plan['water'];
@@ -39,29 +38,35 @@ export function waterFacts(water: WaterPlan, beside: BesideWater, take: Take): W
   };
 }
 
+/** Null while a number is missing without which the test says nothing of the drawdown; that number is listed. */
 function pumpingFacts(pumping: PumpingPlan, { bore, demand, units }: BesideWater, take: Take): PumpingFacts | null {
   switch (pumping.kind) {
     case 'yield only':
       return pumping;
-    case 'test':
-      return { kind: 'test', ...stepFacts(pumping, take) };
-    case 'steps':
-      return { kind: 'steps', steps: pumping.steps.map((step) => stepFacts(step, take)) };
+    case 'test': {
+      const step = stepFacts('water.pumping', pumping, take);
+      return step && { kind: 'test', ...step };
+    }
+    case 'steps': {
+      const steps = pumping.steps.map((step, i) => stepFacts(`water.pumping.steps.${i}`, step, take));
+      const known = steps.filter((step) => step !== null);
+      return known.length > 0 ? { kind: 'steps', steps: known } : null;
+    }
     case 'level': {
-      const level = take.depth(pumping.level);
-      return level === null ? null : { kind: 'level', level, flow: flowOfLevel(pumping.flow, demand, take) };
+      const level = take.depthFact('water.pumping.level', pumping.level);
+      const flow = flowOfLevel(pumping.flow, demand, take);
+      return level === null ? null : { kind: 'level', level, flow };
     }
     case 'aquifer': {
-      const half = writeQuantity(
-        bore / 2,
-        'length',
-        units === 'metric' ? 'mm' : 'in',
-        units === 'metric' ? 0.0001 : 0.000254,
-      );
+      const transmissivity = take.fact('water.pumping.transmissivity', pumping.transmissivity, 'transmissivity');
+      const storativity = take.fact('water.pumping.storativity', pumping.storativity, 'ratio');
+      if (transmissivity === null || storativity === null) return null;
+      // Exact, so that it reads back as half the bore in either system.
+      const half = writeQuantity(bore / 2, 'length', units === 'metric' ? 'mm' : 'in');
       return {
         kind: 'aquifer',
-        transmissivity: read(pumping.transmissivity, 'transmissivity'),
-        storativity: read(pumping.storativity, 'ratio'),
+        transmissivity,
+        storativity,
         radius: take.quantity('water.pumping.radius', pumping.radius, 'length', half),
         after: take.quantity('water.pumping.after', pumping.after, 'time', DEFAULTS.testDuration),
       };
@@ -78,13 +83,18 @@ function flowOfLevel(typed: string | undefined, demand: string | undefined, take
     take.unknown.push('water.pumping.flow');
     return null;
   }
-  take.assumed.push({ path: 'water.pumping.flow', value: demand });
+  take.assume('water.pumping.flow', demand);
   return wanted;
 }
 
-function stepFacts(
-  { flow, drawdown, after }: { flow: string; drawdown: string; after?: string | undefined },
-  take: Take,
-) {
-  return { flow: read(flow, 'flow'), drawdown: read(drawdown, 'length'), after: take.maybe(after, 'time') };
+interface StepPlan {
+  readonly flow: string;
+  readonly drawdown: string;
+  readonly after?: string | undefined;
+}
+
+function stepFacts(path: string, typed: StepPlan, take: Take) {
+  const flow = take.fact(`${path}.flow`, typed.flow, 'flow');
+  const drawdown = take.fact(`${path}.drawdown`, typed.drawdown, 'length');
+  return flow === null || drawdown === null ? null : { flow, drawdown, after: take.maybe(typed.after, 'time') };
 }

@@ -2,6 +2,7 @@
 import type { CasingFacts, ScreenFacts, WellFacts } from '../../facts.ts';
 import type { Metres } from '../../si.ts';
 import { findCasing } from '../../tables/casings.ts';
+import { inchNumber } from '../../tables/nominalSize.ts';
 import { inches } from '../../units.ts';
 import type { Plan } from '../schema.ts';
 import type { Take } from '../take.ts';
@@ -21,10 +22,7 @@ export function casingPlans(well: WellPlan): readonly { path: string; casing: Ca
 export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): WellFacts {
   const depth = take.depth(well.depth) ?? 0;
   const soundedDepth = take.depth(well.soundedDepth);
-  const bored = well.intake.kind === 'open hole' || well.intake.kind === 'dug';
-  const diameter = bored
-    ? take.fact('well.intake.diameter', well.intake.diameter, 'length')
-    : take.maybe(well.intake.diameter, 'length');
+  const diameter = take.fact('well.intake.diameter', well.intake.diameter, 'length');
   return {
     depth,
     soundedDepth,
@@ -44,21 +42,22 @@ export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): Wel
 }
 
 function casingFacts(path: string, casing: CasingPlan, casingHeight: Metres, take: Take): CasingFacts {
+  const { material, size, schedule } = casing;
   const measured = take.maybe(casing.insideDiameter, 'length');
-  const listed =
-    casing.size === undefined
-      ? null
-      : findCasing({ material: casing.material, size: casing.size, schedule: casing.schedule });
-  if (listed && casing.schedule === undefined && measured === null) {
-    take.assumed.push({ path: `${path}.schedule`, value: listed.schedule });
-  }
-  const insideDiameter = measured ?? listed?.insideDiameter ?? 0;
+  const listed = size === undefined || material === undefined ? null : findCasing({ material, size, schedule });
+  if (material === undefined) take.unknown.push(`${path}.material`);
+  const insideKnown = measured !== null || listed !== null;
+  if (!insideKnown && size === undefined) take.unknown.push(`${path}.size`);
+  else if (!insideKnown && material !== undefined) take.unknown.push(`${path}.insideDiameter`);
+  if (listed && schedule === undefined && measured === null) take.assume(`${path}.schedule`, listed.schedule);
+  const insideDiameter = measured ?? listed?.insideDiameter ?? drawnDiameter(size);
   const height = take.maybe(casing.height, 'length') ?? casingHeight;
   return {
-    material: casing.material,
-    nominalSize: casing.size ?? '',
-    schedule: casing.schedule ?? listed?.schedule ?? '',
+    material: material ?? 'other',
+    nominalSize: size ?? '',
+    schedule: schedule ?? listed?.schedule ?? '',
     insideDiameter,
+    insideKnown,
     // A bore measured wider than the table's outside says that it is another pipe than its name.
     outsideDiameter: Math.max(listed?.outsideDiameter ?? 0, insideDiameter + UNLISTED_WALL),
     top: take.depth(casing.top) ?? -height,
@@ -66,16 +65,22 @@ function casingFacts(path: string, casing: CasingPlan, casingHeight: Metres, tak
   };
 }
 
+/** Something to draw where nobody knows the bore: what the size is called, else the width of most wells. No figure rests on it. */
+function drawnDiameter(size: string | undefined): Metres {
+  return inches((size === undefined ? null : inchNumber(size, true)) ?? 6);
+}
+
 function screenFacts({ intake }: WellPlan, take: Take): ScreenFacts[] {
   if (intake.kind === 'open hole' || intake.kind === 'dug') return [];
   const typed = intake.screens ?? [];
   if (typed.length > 0) {
-    return typed.map((screen) => ({
-      top: take.depth(screen.top) ?? 0,
-      bottom: take.depth(screen.bottom) ?? 0,
-      slot: take.maybe(screen.slot, 'length'),
-      openArea: take.maybe(screen.openArea, 'ratio'),
-    }));
+    return typed.flatMap((screen, i) => {
+      const top = take.depthFact(`well.intake.screens.${i}.top`, screen.top);
+      const bottom = take.depthFact(`well.intake.screens.${i}.bottom`, screen.bottom);
+      const slot = take.maybe(screen.slot, 'length');
+      const openArea = take.maybe(screen.openArea, 'ratio');
+      return top === null || bottom === null ? [] : [{ top, bottom, slot, openArea }];
+    });
   }
   const top = take.depthFact('well.intake.top', intake.top);
   const bottom = take.depthFact('well.intake.bottom', intake.bottom);
@@ -88,7 +93,10 @@ function inflowFacts({ inflows, intake }: WellPlan, take: Take): WellFacts['infl
     return null;
   }
   return inflows
-    .map((inflow) => ({ depth: take.depth(inflow.depth) ?? 0, share: take.maybe(inflow.share, 'ratio') }))
+    .flatMap((inflow, i) => {
+      const depth = take.depthFact(`well.inflows.${i}.depth`, inflow.depth);
+      return depth === null ? [] : [{ depth, share: take.maybe(inflow.share, 'ratio') }];
+    })
     .sort((one, other) => one.depth - other.depth);
 }
 

@@ -48,12 +48,3 @@ export function eitherOr(well: Fields, water: Fields): Problem[] {
   }
   return problems;
 }
-
-/** What the house wants may be said in several ways, but it must be said. */
-export function demand(house: unknown): Problem[] {
-  if (!isRecord(house)) return [];
-  if (['demand', 'fixtures', 'people', 'stock', 'irrigation'].some((name) => house[name] !== undefined)) return [];
-  return [
-    { path: 'house.demand', read: '', problem: 'missing', write: '"8 gpm", "30 L/min" or "unknown"', kind: 'missing' },
-  ];
-}

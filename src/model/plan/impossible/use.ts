@@ -1,13 +1,13 @@
 /** What cannot be true of a house, its water and its pump. */
-import { DEFAULTS } from '../defaults.ts';
+import type { Defaults } from '../defaults.ts';
 import { shortJson } from '../problem.ts';
 import type { Problem } from '../problem.ts';
-import { GRACE, casingsOf, length, list, number, record, value } from './raw.ts';
+import { casingsOf, length, list, number, record, value } from './raw.ts';
 import type { Fields } from './raw.ts';
 
-export function pressures(house: Fields): Problem[] {
-  const cutIn = number(house['cutIn'] ?? DEFAULTS.cutIn, 'pressure');
-  const cutOut = number(house['cutOut'] ?? DEFAULTS.cutOut, 'pressure');
+export function pressures(house: Fields, usual: Defaults): Problem[] {
+  const cutIn = number(house['cutIn'] ?? usual.cutIn, 'pressure');
+  const cutOut = number(house['cutOut'] ?? usual.cutOut, 'pressure');
   if (cutIn === null || cutOut === null || cutOut > cutIn) return [];
   const path = house['cutOut'] === undefined ? 'house.cutIn' : 'house.cutOut';
   return path === 'house.cutOut'
@@ -15,7 +15,7 @@ export function pressures(house: Fields): Problem[] {
         value(
           path,
           house['cutOut'],
-          `not above cut-in (${shortJson(house['cutIn'] ?? DEFAULTS.cutIn)})`,
+          `not above cut-in (${shortJson(house['cutIn'] ?? usual.cutIn)})`,
           'a pressure above cut-in, usually by 20 psi',
         ),
       ]
@@ -23,25 +23,10 @@ export function pressures(house: Fields): Problem[] {
         value(
           path,
           house['cutIn'],
-          `not below cut-out ("${DEFAULTS.cutOut}", since house.cutOut is not said)`,
+          `not below cut-out ("${usual.cutOut}", since house.cutOut is not said)`,
           'house.cutOut as well',
         ),
       ];
-}
-
-export function pumpingLevel(water: Fields): Problem[] {
-  const pumping = record(water['pumping']);
-  const level = length(pumping['level']);
-  const atRest = length(water['staticLevel']);
-  if (pumping['kind'] !== 'level' || level === null || atRest === null || level >= atRest - GRACE) return [];
-  return [
-    value(
-      'water.pumping.level',
-      pumping['level'],
-      `above the level at rest (water.staticLevel is ${shortJson(water['staticLevel'])})`,
-      'a greater depth',
-    ),
-  ];
 }
 
 export function steps(water: Fields): Problem[] {
@@ -93,17 +78,22 @@ export function pumpCurve(pump: Fields): Problem[] {
 }
 
 /** The pump's discharge must hang below the place where the pipe leaves the well, or there is no drop pipe. */
-export function stringLength(plan: Record<string, unknown>, well: Fields): Problem[] {
+export function stringLength(plan: Record<string, unknown>, well: Fields, usual: Defaults): Problem[] {
   const pump = record(plan['pump']);
   const top = record(plan['top']);
   const setting = length(pump['setting']);
-  const body = length(pump['intakeToDischarge'] ?? DEFAULTS.intakeToDischarge);
-  const height = length(casingsOf(well)[0]?.fields['height'] ?? DEFAULTS.casingHeight);
-  const outlet = top['kind'] === 'pitless' ? length(top['depth']) : height === null ? null : -height;
+  const body = length(pump['intakeToDischarge'] ?? usual.intakeToDischarge);
+  const height = length(casingsOf(well)[0]?.fields['height'] ?? usual.casingHeight);
+  const pitless = top['kind'] === 'pitless';
+  const outlet = pitless ? length(top['depth'] ?? '0 ft') : height === null ? null : -height;
   if (setting === null || body === null || height === null || outlet === null) return [];
   const fromGround = well['depthsFrom'] === 'casing top' ? setting - height : setting;
   if (fromGround - body > outlet) return [];
-  const where = top['kind'] === 'pitless' ? `top.depth (${shortJson(top['depth'])})` : 'the top of the casing';
+  const where = !pitless
+    ? 'the top of the casing'
+    : top['depth'] === undefined
+      ? 'the ground, as an adapter is'
+      : `top.depth (${shortJson(top['depth'])})`;
   return [
     value(
       'pump.setting',

@@ -1,16 +1,16 @@
 /** What cannot be true of a hole and what lines it. */
-import { DEFAULTS } from '../defaults.ts';
+import type { Defaults } from '../defaults.ts';
 import { shortJson } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { GRACE, casingsOf, length, list, number, record, value, wellDepth } from './raw.ts';
 import type { Fields } from './raw.ts';
 
-export function casings(well: Fields): Problem[] {
-  const depth = wellDepth(well);
+/** A casing that is told to end below the well contradicts the record, which is no reason not to read it: a rule tells. */
+export function casings(well: Fields, usual: Defaults): Problem[] {
   return casingsOf(well).flatMap(({ path, fields }, index) => {
     const problems: Problem[] = [];
     const bottom = length(fields['bottom']);
-    const height = length(fields['height'] ?? DEFAULTS.casingHeight) ?? 0;
+    const height = length(fields['height'] ?? usual.casingHeight) ?? 0;
     const fromCasingTop = well['depthsFrom'] === 'casing top';
     const top = length(fields['top']) ?? (index === 0 && !fromCasingTop ? -height : 0);
     if (bottom !== null && bottom <= top) {
@@ -22,25 +22,6 @@ export function casings(well: Fields): Problem[] {
           'a greater depth',
         ),
       );
-    }
-    if (bottom !== null && depth !== null && bottom > depth + GRACE) {
-      problems.push(
-        value(
-          `${path}.bottom`,
-          fields['bottom'],
-          `below the bottom of the well (well.depth is ${shortJson(well['depth'])})`,
-          'a depth within the well',
-        ),
-      );
-    }
-    if (fields['size'] === undefined && fields['insideDiameter'] === undefined) {
-      problems.push({
-        path: `${path}.size`,
-        read: '',
-        problem: 'missing',
-        write: '"6 in", or the inside diameter if that is what you know',
-        kind: 'missing',
-      });
     }
     return problems;
   });

@@ -7,11 +7,11 @@ export const wire = group(
   'Wire',
   'The cable from the electric panel to the pump.',
   {
-    size: quantity(
-      'gauge',
-      'Size of the wire',
-      'The number printed on the cable; a smaller number is a thicker wire.',
-      { example: '"12 AWG"' },
+    size: z.optional(
+      quantity('gauge', 'Size of the wire', 'The number printed on the cable; a smaller number is a thicker wire.', {
+        example: '"12 AWG"',
+        default: DEFAULTS.wireSize,
+      }),
     ),
     run: z.optional(fact('length', 'Panel to well', 'Length of cable from the electric panel to the well.')),
     conduitDepth: z.optional(

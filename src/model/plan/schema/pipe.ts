@@ -3,12 +3,21 @@ import * as z from 'zod/mini';
 import { DEFAULTS } from '../defaults.ts';
 import { choice, fact, group, quantity, words } from '../field.ts';
 
-const pipe = {
-  material: choice(
+const material = (extra: { default?: string } = {}) =>
+  choice(
     ['PE', 'PVC', 'galvanized steel', 'stainless steel'],
     'Material of the pipe',
     'What the pipe is made of.',
-  ),
+    extra,
+  );
+
+const size = (extra: { default?: string } = {}) =>
+  words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in or 1-1/4 in.', {
+    example: '"1 in"',
+    ...extra,
+  });
+
+const pipe = {
   standard: z.optional(
     choice(
       ['ASTM D2239', 'ASTM D3035', 'ASTM D2737', 'ASTM D1785', 'ASME B36.10M', 'ASME B36.19M'],
@@ -16,9 +25,6 @@ const pipe = {
       'Printed on the pipe. PE is taken as ASTM D2239, made for insert fittings, if you do not say.',
     ),
   ),
-  size: words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in or 1-1/4 in.', {
-    example: '"1 in"',
-  }),
   rating: z.optional(fact('pressure', 'Pressure rating', 'Printed on the pipe, such as 200 psi.')),
   resin: z.optional(
     choice(['PE4710', 'PE3608', 'PE3408'], 'Resin', 'Printed on PE pipe.', { default: DEFAULTS.resin }),
@@ -26,12 +32,18 @@ const pipe = {
   ratio: z.optional(words('Wall ratio or schedule', 'SIDR, DR or schedule printed on the pipe, such as "SIDR 9".')),
 };
 
-export const line = group('Buried line', 'The pipe from the well to the house.', pipe);
+export const line = group('Buried line', 'The pipe from the well to the house.', {
+  material: material(),
+  size: size(),
+  ...pipe,
+});
 
 export const dropPipe = group(
   'Drop pipe',
   'The pipe that the pump hangs on.',
   {
+    material: z.optional(material({ default: DEFAULTS.pipeMaterial })),
+    size: z.optional(size({ default: DEFAULTS.pipeSize })),
     ...pipe,
     sectionLength: z.optional(
       quantity('length', 'Length of one section', 'Of rigid pipe that comes in lengths.', {

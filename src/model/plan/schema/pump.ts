@@ -6,9 +6,12 @@ import { choice, fact, flag, group, list, pair, quantity, quantityOrFlag, words 
 const curve = z.discriminatedUnion('kind', [
   group('A generic curve', 'A usual pump of that flow and power.', {
     kind: z.literal('generic'),
-    flow: quantity('flow', 'Rated flow', 'The flow in the pump’s name: a 10 gpm pump.', {
-      example: '"10 gpm" or "38 L/min"',
-    }),
+    flow: z.optional(
+      quantity('flow', 'Rated flow', 'The flow in the pump’s name: a 10 gpm pump.', {
+        example: '"10 gpm" or "38 L/min"',
+        default: DEFAULTS.ratedFlow,
+      }),
+    ),
   }),
   group('Your own points', 'From the maker’s sheet.', {
     kind: z.literal('points'),
@@ -35,11 +38,10 @@ export const pump = group(
   'Pump',
   'The pump and its motor.',
   {
-    setting: quantity(
-      'length',
-      'Pump setting',
-      'Depth of the intake. The pump stands above it, the motor hangs below.',
-      { example: '"180 ft" or "55 m"' },
+    setting: z.optional(
+      quantity('length', 'Pump setting', 'Depth of the intake. The pump stands above it, the motor hangs below.', {
+        example: '"180 ft" or "55 m"',
+      }),
     ),
     power: z.optional(fact('power', 'Power', 'Rated power of the motor.')),
     phase: z.optional(choice([1, 3], 'Phases', 'One in most houses.', { default: DEFAULTS.phase })),
@@ -51,7 +53,7 @@ export const pump = group(
       choice(['50 Hz', '60 Hz'], 'Frequency', 'Of the supply: 60 Hz in North America, 50 Hz in most other countries.'),
     ),
     current: z.optional(fact('current', 'Current', 'The highest on the motor’s nameplate.')),
-    curve,
+    curve: z.optional(curve),
     diameter: z.optional(
       quantity('length', 'Diameter of the pump', 'Over the cable guard, where it is thickest.', {
         from: '1 in',
@@ -92,7 +94,11 @@ export const pump = group(
       ),
     ),
     lowLevelCutOff: z.optional(
-      quantityOrFlag('length', 'Low-level cut-off', 'The depth at which it stops the pump, or yes if there is one.'),
+      quantityOrFlag(
+        'length',
+        'Dry-run protection (cut-off)',
+        'The depth of its probe, or yes where it works by current.',
+      ),
     ),
     flowLimiter: z.optional(
       quantityOrFlag('flow', 'Flow-limiting valve', 'The flow it holds, or yes if there is one.'),

@@ -5,11 +5,13 @@ import { fact, flag, group, quantity } from '../field.ts';
 export const top = z.discriminatedUnion('kind', [
   group('Pitless adapter', 'The pipe leaves through the side of the casing, below frost.', {
     kind: z.literal('pitless'),
-    depth: quantity(
-      'length',
-      'Depth of the pitless adapter',
-      'From the ground down to the top of the outlet pipe, which freezes first.',
-      { example: '"6 ft" or "1.8 m"' },
+    depth: z.optional(
+      quantity(
+        'length',
+        'Depth of the pitless adapter',
+        'From the ground down to the top of the outlet pipe, which freezes first.',
+        { example: '"6 ft" or "1.8 m"' },
+      ),
     ),
     protrusion: z.optional(
       fact(

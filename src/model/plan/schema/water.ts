@@ -6,8 +6,8 @@ import { fact, flag, group, list, quantity } from '../field.ts';
 const ABOVE_GROUND = { from: '-200 ft' } as const;
 
 const step = {
-  flow: quantity('flow', 'Flow of the test', 'What was pumped.'),
-  drawdown: quantity('length', 'Drawdown of the test', 'How far the water fell below its level at rest.', {
+  flow: fact('flow', 'Flow of the test', 'What was pumped.'),
+  drawdown: fact('length', 'Drawdown of the test', 'How far the water fell below its level at rest.', {
     example: '"42 ft" or "12.8 m"',
   }),
   after: z.optional(quantity('time', 'Pumped for', 'How long the pump had run.')),
@@ -17,7 +17,7 @@ const pumping = z.discriminatedUnion('kind', [
   group('A test', 'A flow and the drawdown it made.', { kind: z.literal('test'), ...step }),
   group('A measured level', 'The level while a pump ran.', {
     kind: z.literal('level'),
-    level: quantity('length', 'Pumping level', 'Depth of the water while pumping.', {
+    level: fact('length', 'Pumping level', 'Depth of the water while pumping.', {
       ...ABOVE_GROUND,
       example: '"104 ft" or "31.7 m"',
     }),
@@ -29,8 +29,8 @@ const pumping = z.discriminatedUnion('kind', [
   }),
   group('The aquifer', 'Its properties, from somebody who worked them out.', {
     kind: z.literal('aquifer'),
-    transmissivity: quantity('transmissivity', 'Transmissivity', 'How easily the layer passes water.'),
-    storativity: quantity('ratio', 'Storativity', 'How much water the layer lets go.', {
+    transmissivity: fact('transmissivity', 'Transmissivity', 'How easily the layer passes water.'),
+    storativity: fact('ratio', 'Storativity', 'How much water the layer lets go.', {
       above: true,
       example: '"0.0001"',
     }),
@@ -67,8 +67,8 @@ export const water = group(
     ),
     pH: z.optional(fact('ratio', 'pH', 'Below 7 the water is acid and eats metal.', { from: '0', to: '14' })),
     conductivity: z.optional(fact('conductivity', 'Conductivity', 'How much salt is in the water.')),
-    sand: z.optional(flag('Sand', 'Whether the well gives sand.', { later: true })),
-    gas: z.optional(flag('Gas', 'Whether gas comes with the water.', { later: true })),
+    sand: z.optional(flag('Sand', 'Whether the well gives sand.')),
+    gas: z.optional(flag('Gas', 'Whether gas comes with the water.')),
     pumping: z.optional(pumping),
   },
   { example: '{ "staticLevel": "62 ft" }' },

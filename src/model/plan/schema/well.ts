@@ -7,17 +7,19 @@ const casing = group(
   'Casing',
   'The pipe that lines the hole.',
   {
-    material: choice(
-      ['steel', 'PVC', 'stainless steel', 'concrete', 'other'],
-      'Material of the casing',
-      'What the casing is made of.',
+    material: z.optional(
+      choice(
+        ['steel', 'PVC', 'stainless steel', 'concrete', 'other'],
+        'Material of the casing',
+        'What the casing is made of.',
+      ),
     ),
     size: z.optional(words('Size of the casing', 'The nominal size in the report, such as 6 in.')),
     schedule: z.optional(
       words('Wall of the casing', 'Schedule, SDR or wall thickness, such as "schedule 40" or "SDR 21".'),
     ),
     insideDiameter: z.optional(
-      quantity('length', 'Inside diameter', 'The true bore, if somebody measured it.', { from: '1 in', to: '20 ft' }),
+      fact('length', 'Inside diameter', 'The true bore, if somebody measured it.', { from: '1 in', to: '20 ft' }),
     ),
     top: z.optional(
       quantity(
@@ -45,8 +47,8 @@ const screenTop = (label: string) => fact('length', label, 'Depth of its upper e
 const screenBottom = (label: string) => fact('length', label, 'Depth of its lower end.', { from: '-20 ft' });
 
 const screen = group('Screen', 'Slotted pipe that lets water in and keeps sand out.', {
-  top: quantity('length', 'Top of the screen', 'Depth of its upper end.', { from: '-20 ft' }),
-  bottom: quantity('length', 'Bottom of the screen', 'Depth of its lower end.', { from: '-20 ft' }),
+  top: fact('length', 'Top of the screen', 'Depth of its upper end.', { from: '-20 ft' }),
+  bottom: fact('length', 'Bottom of the screen', 'Depth of its lower end.', { from: '-20 ft' }),
   slot: z.optional(fact('length', 'Slot', 'Width of the slots.', { above: true, to: '1 in' })),
   openArea: z.optional(fact('ratio', 'Open share', 'Share of the screen’s surface that is open.')),
 });
@@ -108,7 +110,7 @@ export const well = group(
         'Inflows',
         'Depths at which water enters: fractures or zones in the report.',
         group('Inflow', 'A fracture or zone.', {
-          depth: quantity('length', 'Depth of the inflow', 'Where water enters.', { from: '-20 ft' }),
+          depth: fact('length', 'Depth of the inflow', 'Where water enters.', { from: '-20 ft' }),
           share: z.optional(fact('ratio', 'Share of the water', 'How much of all the water enters here.')),
         }),
         { to: 40 },
