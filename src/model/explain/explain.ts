@@ -11,7 +11,7 @@ import type { ExplainedSymbol, Explanation } from './explanation.ts';
 import { measureOf } from './measure.ts';
 import type { UnitSystem } from './measure.ts';
 import { resultText, significant } from './numberText.ts';
-import { formulaOf, workStep } from './sum.ts';
+import { formulaOf, withUnit, workStep } from './sum.ts';
 import type { Term } from './sum.ts';
 
 export type { ExplainedRange, ExplainedSymbol, Explanation, Missing } from './explanation.ts';
@@ -57,7 +57,7 @@ function symbolOf({ symbol, meaning, value, as }: Term, units: UnitSystem): Expl
 
 function workedOf({ terms, steps, as }: Draft, value: number, units: UnitSystem): string {
   const known = new Map(terms.map((each) => [each.symbol, each]));
-  const lines = steps.map((each) => workStep(each, known, units));
+  const lines = steps.map((each, i) => workStep(each, known, units, i === steps.length - 1 ? as : null));
   const last = steps[steps.length - 1];
   const { read } = measureOf(as, units);
   const converted = last !== undefined && measureOf(last.as, units).sum.name !== read.name;
@@ -68,5 +68,3 @@ function readText({ as }: Draft, value: number, units: UnitSystem): string {
   const { read } = measureOf(as, units);
   return withUnit(resultText(read.from(value), read.decimals), read.name);
 }
-
-const withUnit = (number: string, unit: string) => (unit === '' ? number : `${number} ${unit}`);

@@ -2,7 +2,18 @@
  * Units of a sum. Within one sum lengths, times and forces are in one unit each (feet, seconds, pounds; or metres,
  * seconds, newtons), so that the numbers can be keyed in as they stand; beside it stands the unit the reader uses.
  */
-import { toFeet, toGallons, toGpm, toHorsepower, toInches, toPoundsForce, toPsi } from '../units.ts';
+import {
+  gpm,
+  inches,
+  toFeet,
+  toGallons,
+  toGpm,
+  toHorsepower,
+  toInches,
+  toKilogramsForce,
+  toPoundsForce,
+  toPsi,
+} from '../units.ts';
 
 export type UnitSystem = 'us' | 'metric';
 
@@ -90,7 +101,7 @@ const METRIC: Record<keyof typeof US, Measure> = {
   weightPerVolume: same(unit('N/m³', (n) => n, 1)),
   weightPerLength: same(unit('N/m', (n) => n, 4)),
   area: { sum: unit('m²', (n) => n, 8), read: unit('mm²', times(1e6), 1) },
-  force: same(unit('N', (n) => n, 0)),
+  force: { sum: unit('N', (n) => n, 0), read: unit('kg', toKilogramsForce, 1) },
   modulus: { sum: pascals, read: unit('MPa', times(1e-6), 1) },
   viscosity: same(squareMetresPerSecond),
   volume: { sum: unit('m³', (n) => n, 5), read: unit('L', times(1000), 1) },
@@ -119,6 +130,10 @@ const ALIKE = {
   latentHeat: same(unit('J/m³', (n) => n, 0)),
   secondsPerDay: same(unit('s/d', (n) => n, 0)),
   metres: same(unit('m', (n) => n, 3)),
+  /** Of formulas that hold in inches and gallons a minute alone, whatever the reader's units. */
+  inches: same(unit('in', toInches, 2)),
+  gallonsPerMinute: same(gallonsPerMinute),
+  vortexFactor: same(unit('in^2.5/gpm', times(gpm(1) / inches(1) ** 2.5), 3)),
 } as const;
 
 export type MeasureName = keyof typeof US | keyof typeof ALIKE;

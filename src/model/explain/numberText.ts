@@ -14,6 +14,13 @@ export function significant(value: number, digits: number): string {
   return value < 0 ? `−${text}` : text;
 }
 
+/** A part of a sum: with the decimals that its unit is worth, since a sum is no finer than they are. */
+export function partText(value: number, decimals: number): string {
+  const rounded = Number(value.toFixed(Math.min(decimals, 20)));
+  // What would vanish in the decimals keeps two digits.
+  return rounded === 0 && value !== 0 ? significant(value, 2) : significant(rounded, 15);
+}
+
 /** A result for the reader: four digits, and never finer than so many decimals. */
 export function resultText(value: number, decimals: number): string {
   const size = Math.abs(value);

@@ -1,5 +1,5 @@
 /** A formula written once in symbols, and the same text with the numbers put in. */
-import { OPERAND_DIGITS, significant } from './numberText.ts';
+import { OPERAND_DIGITS, partText, resultText, significant } from './numberText.ts';
 import { measureOf } from './measure.ts';
 import type { MeasureName, UnitSystem } from './measure.ts';
 
@@ -38,15 +38,26 @@ export const step = (left: string, right: string, value: number | null, as: Meas
 });
 
 const WORD = /\p{L}[\p{L}\p{Nd}_′]*/gu;
+/** Nothing but symbols added and taken away. */
+const SUM = /^[\p{L}\p{Nd}_′ ]+(?:[+−][\p{L}\p{Nd}_′ ]+)+$/u;
 const RAISED = /^[²³⁴^]/u;
 
-/** Replaces each symbol by its number with unit. */
-export function putIn(expression: string, terms: ReadonlyMap<string, Term>, units: UnitSystem): string {
+/**
+ * Replaces each symbol by its number with unit.
+ *
+ * @param decimals  of numbers that are only added and taken away; null: the digits count
+ */
+export function putIn(
+  expression: string,
+  terms: ReadonlyMap<string, Term>,
+  units: UnitSystem,
+  decimals: number | null = null,
+): string {
   return expression.replace(WORD, (symbol, at: number) => {
     const found = terms.get(symbol);
     if (found === undefined) return symbol;
     if (found.value === null) return 'unknown';
-    const { text, compound, ratio } = quantity(found.value, found.as, units);
+    const { text, compound, ratio } = quantity(found.value, found.as, units, decimals);
     const before = expression.slice(0, at).trimEnd().slice(-1);
     const raised = RAISED.test(expression.slice(at + symbol.length));
     // "÷ 0.5 ft/s" would read as two divisions, "(−3)" after a sign as one number too few, "10 ft²" as an area.
@@ -66,28 +77,48 @@ interface Quantity {
   readonly ratio: boolean;
 }
 
-/** A number with its unit as it stands in a sum. */
-export function quantity(value: number, as: MeasureName, units: UnitSystem): Quantity {
+/** A number with its unit as it stands in a sum, with so many decimals, or with all the digits that count. */
+function quantity(value: number, as: MeasureName, units: UnitSystem, decimals: number | null): Quantity {
   const { name, from } = measureOf(as, units).sum;
-  const number = significant(from(value), OPERAND_DIGITS);
+  const number = decimals === null ? significant(from(value), OPERAND_DIGITS) : partText(from(value), decimals);
   return {
-    text: name === '' ? number : `${number} ${name}`,
+    text: withUnit(number, name),
     compound: number.includes('×') || number.startsWith('−'),
     ratio: /[/·]/.test(name),
   };
 }
 
-/** "H = 96 ft + 10 ft = 106 ft", or both sides of an equation whose root was searched for. */
+/**
+ * "H = 96 ft + 10 ft = 106 ft", or both sides of an equation whose root was searched for.
+ *
+ * @param told  of the last step: the measure in which the figure itself is told
+ */
 export function workStep(
   { left, right, value, as }: Step,
   terms: ReadonlyMap<string, Term>,
   units: UnitSystem,
+  told: MeasureName | null,
 ): string {
-  const found = value === null ? 'unknown' : quantity(value, as, units).text;
-  const put = putIn(right, terms, units);
-  if (isSymbol(left)) return put === found ? `${left} = ${found}` : `${left} = ${put} = ${found}`;
-  return `${putIn(left, terms, units)} = ${found}, and ${put} = ${found}`;
+  const { sum } = measureOf(as, units);
+  const read = measureOf(told ?? as, units).read;
+  // The reader's unit may be a finer one, which the sum is then worth.
+  const decimals = !SUM.test(right) ? null : sum.name === read.name ? sum.decimals : sum.decimals + 2;
+  const put = putIn(right, terms, units, decimals);
+  if (!isSymbol(left)) {
+    const both = value === null ? 'unknown' : quantity(value, as, units, null).text;
+    return `${putIn(left, terms, units)} = ${both}, and ${put} = ${both}`;
+  }
+  const found =
+    value === null
+      ? 'unknown'
+      : told !== null && sum.name === read.name
+        ? withUnit(resultText(sum.from(value), read.decimals), sum.name)
+        : // What is turned into another unit keeps its digits.
+          quantity(value, as, units, told === null ? decimals : null).text;
+  return put === found ? `${left} = ${found}` : `${left} = ${put} = ${found}`;
 }
+
+export const withUnit = (number: string, unit: string): string => (unit === '' ? number : `${number} ${unit}`);
 
 /** "H = z + r, with z = h_s + s": the last step first, the others as what it rests on. */
 export function formulaOf(steps: readonly Step[]): string {

@@ -1,10 +1,10 @@
 /** The pump's curves against what well and pipes ask for. */
 import type { Facts } from '../facts.ts';
-import type { PumpBand } from '../formulas/genericBand.ts';
+import { unended, type PumpBand } from '../formulas/genericBand.ts';
 import type { PumpCurve } from '../formulas/pumpCurve.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
-import { kinematicViscosity, waterDensity } from '../formulas/water.ts';
-import type { Metres, Pascals } from '../si.ts';
+import { kinematicViscosity, STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { CurvePoint, Curves, PumpInWell, SampledCurves, Solved } from '../solution.ts';
 import { suspensionDepth } from '../string/topWorks.ts';
 import { lowestLevel } from './lowestLevel.ts';
@@ -103,6 +103,45 @@ export function pumpFromLevel(facts: Facts, { end, tank }: PointAsked, start: Me
   const curve = pumpCurveOf(facts, system.water.density, end);
   const pipes = pipesHead(facts, system, tankPressure(facts, tank));
   return curve === null || pipes === null ? null : pointInWell(curve, pipes, wellFrom(facts, start));
+}
+
+/**
+ * The deepest water from which the pump still gives a flow; below it it gives less.
+ *
+ * @returns  depth [m]; null while pump, line, distance or rise is unknown, or where the pump gives so much from no depth
+ */
+export function levelAtFlow(facts: Facts, { end, tank }: PointAsked, flow: CubicMetresPerSecond): Metres | null {
+  const system = systemOf(facts, suspensionDepth(facts));
+  const curve = pumpCurveOf(facts, system.water.density, end);
+  const pipes = pipesHead(facts, system, tankPressure(facts, tank));
+  if (curve === null || pipes === null || flow > (curve.endFlow ?? curve.runOutFlow)) return null;
+  return curve.headAt(flow) - pipes(flow);
+}
+
+/** The deepest water that the pump still lifts into the tank; null while pump or rise is unknown. */
+export function levelAtNoFlow(facts: Facts, { end, tank }: PointAsked): Metres | null {
+  const { density } = systemOf(facts, suspensionDepth(facts)).water;
+  const curve = pumpCurveOf(facts, density, end);
+  const { rise } = facts.house;
+  if (curve === null || rise === null) return null;
+  return curve.shutOffHead - rise - tankPressure(facts, tank) / (density * STANDARD_GRAVITY);
+}
+
+/** What the stronger pump takes at cut-in if nothing ends the water's fall: for the depth that it would need; null while unknown. */
+export function flowAsFarAsItFalls(facts: Facts, start: Metres): CubicMetresPerSecond | null {
+  const system = systemOf(facts, suspensionDepth(facts));
+  const curve = pumpCurveOf(facts, system.water.density, 'most');
+  const pipes = pipesHead(facts, system, tankPressure(facts, 'cutIn'));
+  if (curve === null || pipes === null) return null;
+  return pointInWell(curve, pipes, { ...wellFrom(facts, start), lowest: Infinity, most: null })?.flow ?? null;
+}
+
+/** Where the weaker pump would work at cut-in were its curve not ended: past its range or within it. */
+export function unendedFromLevel(facts: Facts, start: Metres): PumpInWell | null {
+  const system = systemOf(facts, suspensionDepth(facts));
+  const curve = pumpCurveOf(facts, system.water.density);
+  const pipes = pipesHead(facts, system, tankPressure(facts, 'cutIn'));
+  return curve === null || pipes === null ? null : pointInWell(unended(curve), pipes, wellFrom(facts, start));
 }
 
 /** The curves point by point, from no flow to the most that the pump gives: for a plot, so not part of every solution. */

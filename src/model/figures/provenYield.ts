@@ -11,28 +11,24 @@ export function provenYield({ well, water }: Facts): CubicMetresPerSecond | null
   return pumping?.kind === 'test' || pumping?.kind === 'steps' ? testedFlow(pumping) : null;
 }
 
-/** A test says something of flows up to so many times its own. Common practice, no source. */
-export const BEYOND_THE_TEST: Ratio = 1.5;
-
 /**
  * The most that the well is held to give however far its water falls, where its drawdown is known [m³/s]; null: no more
  * is said than the drawdown says.
  *
  * A reported yield under the tested flow is that most. One at the tested flow or over it is mostly the rate at which the
- * driller pumped, which the well stood: then 1.5 times the tested flow is still believed.
+ * driller pumped, which the well stood: what lies beyond it is for the drawdown to tell, and for a rule to doubt.
  */
 export function mostYield({ well, water }: Facts): CubicMetresPerSecond | null {
   if (well.yield === null) return null;
   const tested = testedFlow(water.pumping);
-  return tested === null || well.yield < tested * (1 - SAME_FLOW)
-    ? well.yield
-    : Math.max(well.yield, BEYOND_THE_TEST * tested);
+  return tested === null || well.yield < tested * (1 - SAME_FLOW) ? well.yield : null;
 }
 
 /** Two flows that differ by less than this share are one, written in two units. */
 const SAME_FLOW: Ratio = 0.01;
 
-function testedFlow(pumping: PumpingFacts | null): CubicMetresPerSecond | null {
+/** Flow at which a level was measured while pumping; the largest of a step test; null where nobody pumped and measured. */
+export function testedFlow(pumping: PumpingFacts | null): CubicMetresPerSecond | null {
   switch (pumping?.kind) {
     case 'test':
     case 'level':

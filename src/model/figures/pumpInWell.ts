@@ -65,7 +65,7 @@ export interface WellForPump {
  * Where the well cannot keep up there is no such point: the flow falls from its value at the start to its value with
  * the water at the lowest level, and that last one is told, as `outpumped`. The well cannot keep up when the drawdown
  * would take the water below the lowest level, or when more than it gives at the most is pumped even with the water
- * there. With the water below the lowest level from the start, nothing flows.
+ * there. Where it gives less than the drawdown says, the water falls on to where the pump takes just that much. With the water below the lowest level from the start, nothing flows.
  *
  * @returns  null where neither the drawdown is known nor the yield says that the well cannot keep up
  */
@@ -84,6 +84,9 @@ export function pointInWell(curve: PumpCurve, pipes: HeadOf, well: WellForPump):
   if (most !== null && moving.flow > most) {
     const there = held();
     if (there.flow > most) return there;
+    // The water goes on falling until the pump takes no more than the well gives.
+    const head = curve.headAt(most);
+    return { flow: most, head, waterLevel: Math.min(head - pipes(most), lowest), outpumped: false };
   }
   return { ...moving, waterLevel, outpumped: false };
 }

@@ -12,7 +12,9 @@ import { STANDARD_GRAVITY, atmosphericPressure } from '../formulas/water.ts';
 import { wellVolume } from '../formulas/wellStorage.ts';
 import { voltageDrop } from '../formulas/wire.ts';
 import type { Metres } from '../si.ts';
-import type { BoreStretch, Curves, Values } from '../solution.ts';
+import type { BoreStretch, Curves, LowestPumping, Values } from '../solution.ts';
+import { lengthToCut } from '../string/pipeRun.ts';
+import type { PipeRun } from '../string/pipeRun.ts';
 import { runningCurrent } from '../tables/motors.ts';
 import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from './allowances.ts';
 import type { System } from './curves.ts';
@@ -26,9 +28,11 @@ export interface Worked {
   readonly levels: LevelFigures;
   readonly bore: readonly BoreStretch[];
   readonly suspension: Metres;
+  readonly run: PipeRun;
   readonly system: System;
   readonly curves: Curves;
   readonly band: PumpBand | null;
+  readonly lowest: LowestPumping | null;
   readonly frostDepth: Metres | null;
 }
 
@@ -48,6 +52,7 @@ export function valuesOf(worked: Worked): Values {
     drawdown: levels.drawdown,
     pumpingWaterLevel: levels.pumping,
     pumpingWaterLevelDry: levels.pumpingDry,
+    lowestPumpingWaterLevel: worked.lowest?.depth ?? null,
     submergenceDry: levels.pumpingDry === null ? null : intakeDepth - levels.pumpingDry,
     intakeDepth,
     pumpDischargeDepth,
@@ -131,7 +136,7 @@ function velocityPastMotor({ facts, bore }: Worked): number | null {
     : null;
 }
 
-function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metres) {
+function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, discharge: Metres) {
   const { house, pump, rope, string, top, well, wire } = facts;
   const dropPipeCutLength = discharge - suspension;
   const spliceHeight = string.splices[0] ?? 0;
@@ -156,6 +161,7 @@ function lengthsAndLoads({ facts, levels, suspension }: Worked, discharge: Metre
     rope === null ? 0 : stretch === null ? null : discharge + well.casingHeight + ROPE_TIES + stretch + ROPE_SLACK;
   return {
     dropPipeCutLength,
+    dropPipeToCut: lengthToCut(pipe),
     liftPipeLength: top.kind === 'pitless' ? well.casingHeight + top.depth + LIFT_PIPE_ABOVE_CASING : null,
     wireLength,
     ropeLength,

@@ -5,7 +5,7 @@ import type { ExplainedRange, Missing } from '../explain/explanation.ts';
 import { measureOf } from '../explain/measure.ts';
 import type { MeasureName } from '../explain/measure.ts';
 import { resultText, significant } from '../explain/numberText.ts';
-import { formulaOf, workStep } from '../explain/sum.ts';
+import { formulaOf, withUnit, workStep } from '../explain/sum.ts';
 import type { Step, Term } from '../explain/sum.ts';
 import type { ValueName } from '../solution.ts';
 import type { SheetExplanation, SheetFigure } from './sheet.ts';
@@ -93,13 +93,20 @@ function opened(
     worked:
       value === null
         ? null
-        : steps.map((each) => workStep(each, known, units)).join('; ') + converted(context, head, steps),
+        : steps
+            .map((each, i) => workStep(each, known, units, i === steps.length - 1 ? toldIn(head, each) : null))
+            .join('; ') + converted(context, head, steps),
     result: value === null ? null : readText(context, head, value),
     range,
     source,
     notes,
     unknown,
   };
+}
+
+/** A figure with a text of its own ends its sum in the sum's unit. */
+function toldIn({ as, text }: FigureHead, last: Step): MeasureName {
+  return text === undefined ? as : last.as;
 }
 
 /** What the last step gives, once more in the unit the reader knows. */
@@ -115,5 +122,5 @@ function readText({ units }: Context, { as, text }: FigureHead, value: number): 
   if (text !== undefined) return text(value);
   const { read } = measureOf(as, units);
   const number = resultText(read.from(value), read.decimals);
-  return read.name === '' ? number : `${number} ${read.name}`;
+  return withUnit(number, read.name);
 }

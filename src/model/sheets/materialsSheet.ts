@@ -1,4 +1,4 @@
-/** Materials: unlike metals, fittings against size systems, lead, drinking-water certification. */
+/** Materials: dissimilar metals, fittings against size systems, lead, drinking-water certification. */
 import { contextOf } from '../explain/context.ts';
 import type { Context } from '../explain/context.ts';
 import { within } from '../explain/draft.ts';

@@ -29,6 +29,7 @@ export function pipeSheet(solution: Solution | Solved, units: UnitSystem): Sheet
       ]),
       ...solvedAll(
         context,
+        'dropPipeToCut',
         'dropPipeCutLength',
         'frictionDropPipe',
         'frictionDropPipeHazenWilliams',
@@ -68,6 +69,7 @@ function dropPipeAtWork(context: Context): PipeAtWork {
   const { facts, values } = context;
   return {
     key: 'dropPipe',
+    place: 'dropPipe',
     name: 'drop pipe',
     pipe: facts.dropPipe,
     length: context.hangingLength,
@@ -85,6 +87,7 @@ function lineAtWork(context: Context): PipeAtWork | null {
   if (line === null) return null;
   return {
     key: 'line',
+    place: 'house.line',
     name: 'buried line',
     pipe: line,
     length: facts.house.distance,

@@ -3,55 +3,38 @@ import { cableDisplacedArea } from '../formulas/wire.ts';
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
-import { inches } from '../units.ts';
 import { clampsOver } from './clamps.ts';
-import {
-  ARRESTOR,
-  CHECK_VALVE,
-  COUPLING,
-  FITTING_BARB,
-  FITTING_SHOWING,
-  GUARD,
-  RIGID_SECTION,
-  SPLICE,
-  TIE,
-} from './lengths.ts';
-import { VALVE_AT_PUMP } from './pumpEnd.ts';
+import { ARRESTOR, COUPLING, FITTING_BARB, GUARD, RIGID_SECTION, SPLICE } from './lengths.ts';
+import { valveInPipe, valvesInPipe } from './pipeRun.ts';
+import type { PipeRun } from './pipeRun.ts';
+import { placeTies } from './ties.ts';
 
-interface Span {
-  readonly pipeTop: Metres;
-  readonly pipeBottom: Metres;
-  readonly discharge: Metres;
-}
-
-export function placeAlongPipe(facts: Facts, span: Span, boreRadiusAt: (depth: Metres) => Metres): PlacedPart[] {
+export function placeAlongPipe(
+  facts: Facts,
+  run: PipeRun,
+  discharge: Metres,
+  boreRadiusAt: (depth: Metres) => Metres,
+): PlacedPart[] {
   const { dropPipe, string } = facts;
-  const { pipeTop, pipeBottom, discharge } = span;
-  const pipeRadius = dropPipe.outsideDiameter / 2;
   const parts: PlacedPart[] = [
     {
       key: 'dropPipe',
       kind: 'dropPipe',
-      top: pipeTop,
-      bottom: pipeBottom,
-      radius: pipeRadius,
+      top: run.top,
+      bottom: run.bottom,
+      radius: dropPipe.outsideDiameter / 2,
       insideRadius: dropPipe.insideDiameter / 2,
     },
   ];
-  string.checkValves
-    .filter((height) => height > VALVE_AT_PUMP)
-    .forEach((height, i) =>
-      parts.push(
-        ...valveInPipe(
-          facts,
-          discharge - height,
-          string.checkValves.length === 1 ? 'checkValve' : `checkValve/${i + 2}`,
-        ),
-      ),
-    );
+  valvesInPipe(facts).forEach((height, i) =>
+    parts.push(
+      ...placeValve(facts, discharge - height, string.checkValves.length === 1 ? 'checkValve' : `checkValve/${i + 2}`),
+    ),
+  );
+  const round: PlacedPart[] = [];
   if (string.torqueArrestor !== null) {
     const centre = discharge - string.torqueArrestor;
-    parts.push({
+    round.push({
       key: 'torqueArrestor',
       kind: 'torqueArrestor',
       top: centre - ARRESTOR / 2,
@@ -62,7 +45,7 @@ export function placeAlongPipe(facts: Facts, span: Span, boreRadiusAt: (depth: M
   string.splices.forEach((height, i) => {
     const centre = discharge - height;
     const radius = Math.sqrt(cableDisplacedArea(facts.wire.gauge, facts.pump.wires) / Math.PI) * 1.6;
-    parts.push({
+    round.push({
       key: i === 0 ? 'splice' : `splice/${i + 1}`,
       kind: 'splice',
       top: centre - SPLICE / 2,
@@ -70,72 +53,49 @@ export function placeAlongPipe(facts: Facts, span: Span, boreRadiusAt: (depth: M
       radius,
     });
   });
-  parts.push(...ties(facts, span), ...guards(facts, span, boreRadiusAt), ...couplings(facts, span));
-  return parts;
+  const guards = placeGuards(facts, run, discharge, boreRadiusAt);
+  const ties = placeTies(facts, run, discharge, [...round, ...guards]);
+  return [...parts, ...round, ...ties, ...guards, ...couplings(facts, run)];
 }
 
 /** A valve cut into the pipe: on PE it brings an insert fitting and clamps at both ends. */
-function valveInPipe({ dropPipe, string }: Facts, centre: Metres, key: string): PlacedPart[] {
+function placeValve(facts: Facts, centre: Metres, key: string): PlacedPart[] {
+  const { dropPipe, string } = facts;
   const pipeRadius = dropPipe.outsideDiameter / 2;
   const bore = dropPipe.insideDiameter / 2;
-  const top = centre - CHECK_VALVE / 2;
-  const bottom = centre + CHECK_VALVE / 2;
-  const valve: PlacedPart = { key, kind: 'checkValve', top, bottom, radius: pipeRadius * 1.5, insideRadius: bore };
+  const { body, gap } = valveInPipe(facts, centre);
+  const valve: PlacedPart = { key, kind: 'checkValve', ...body, radius: pipeRadius * 1.5, insideRadius: bore };
   if (dropPipe.material !== 'PE') return [valve];
   return [
     valve,
     {
       key: `insertFitting/${key}/above`,
       kind: 'insertFitting',
-      top: top - FITTING_SHOWING - FITTING_BARB,
-      bottom: top,
+      top: gap.top - FITTING_BARB,
+      bottom: body.top,
       radius: bore,
     },
-    ...clampsOver(`${key}/above`, top - FITTING_SHOWING, -1, string.clampsPerJoint, pipeRadius),
+    ...clampsOver(`${key}/above`, gap.top, -1, string.clampsPerJoint, pipeRadius),
     {
       key: `insertFitting/${key}/below`,
       kind: 'insertFitting',
-      top: bottom,
-      bottom: bottom + FITTING_SHOWING + FITTING_BARB,
+      top: body.bottom,
+      bottom: gap.bottom + FITTING_BARB,
       radius: bore,
     },
-    ...clampsOver(`${key}/below`, bottom + FITTING_SHOWING, 1, string.clampsPerJoint, pipeRadius),
+    ...clampsOver(`${key}/below`, gap.bottom, 1, string.clampsPerJoint, pipeRadius),
   ];
 }
 
-/** Ties at the planned spacing, and one above and below each splice; none over a part that is in the way. */
-function ties({ dropPipe, string }: Facts, { pipeTop, pipeBottom, discharge }: Span): PlacedPart[] {
-  const depths: Metres[] = [];
-  const last = pipeTop + inches(6);
-  if (string.ties > 0) for (let depth = discharge - string.ties; depth > last; depth -= string.ties) depths.push(depth);
-  for (const height of string.splices) {
-    for (const side of [-1, 1]) depths.push(discharge - height + side * (SPLICE / 2 + inches(2)));
-  }
-  const inTheWay = (depth: Metres) =>
-    depth > pipeBottom - inches(3) ||
-    depth < last ||
-    string.splices.some((height) => Math.abs(depth - (discharge - height)) < SPLICE / 2) ||
-    (string.torqueArrestor !== null && Math.abs(depth - (discharge - string.torqueArrestor)) < ARRESTOR / 2);
-  return depths
-    .filter((depth) => !inTheWay(depth))
-    .sort((a, b) => b - a)
-    .map((depth, i) => ({
-      key: `tie/${i + 1}`,
-      kind: 'tie',
-      top: depth - TIE / 2,
-      bottom: depth + TIE / 2,
-      radius: dropPipe.outsideDiameter / 2,
-    }));
-}
-
-function guards(
+function placeGuards(
   { string }: Facts,
-  { pipeTop, discharge }: Span,
+  { top }: PipeRun,
+  discharge: Metres,
   boreRadiusAt: (depth: Metres) => Metres,
 ): PlacedPart[] {
   if (string.guards === null || !(string.guards > 0)) return [];
   const parts: PlacedPart[] = [];
-  for (let depth = discharge - string.guards, i = 1; depth > pipeTop + GUARD; depth -= string.guards, i++) {
+  for (let depth = discharge - string.guards, i = 1; depth > top + GUARD; depth -= string.guards, i++) {
     parts.push({
       key: `guard/${i}`,
       kind: 'guard',
@@ -148,11 +108,11 @@ function guards(
 }
 
 /** Rigid pipe comes in sections: a coupling at each joint, counted from the pump up. */
-function couplings({ dropPipe }: Facts, { pipeTop, pipeBottom }: Span): PlacedPart[] {
+function couplings({ dropPipe }: Facts, { top, bottom }: PipeRun): PlacedPart[] {
   if (dropPipe.material === 'PE') return [];
   const section = dropPipe.sectionLength ?? RIGID_SECTION;
   const parts: PlacedPart[] = [];
-  for (let depth = pipeBottom - section, i = 1; depth > pipeTop + COUPLING && i <= 200; depth -= section, i++) {
+  for (let depth = bottom - section, i = 1; depth > top + COUPLING && i <= 200; depth -= section, i++) {
     parts.push({
       key: `coupling/${i}`,
       kind: 'coupling',

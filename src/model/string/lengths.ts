@@ -13,6 +13,8 @@ export const CLAMP_GAP = inches(0.5);
 export const ARRESTOR = inches(12);
 export const SPLICE = inches(8);
 export const TIE = inches(1);
+/** From the middle of a tie to what it keeps off. */
+export const TIE_CLEAR = inches(2);
 export const GUARD = inches(4);
 export const CAP = inches(4);
 export const SEAL = inches(3);

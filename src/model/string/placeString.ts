@@ -6,16 +6,28 @@ import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
 import { placeAlongPipe } from './alongPipe.ts';
 import { placeHouseEnd } from './houseEnd.ts';
+import { runBetween } from './pipeRun.ts';
+import type { PipeRun } from './pipeRun.ts';
 import { placePumpEnd } from './pumpEnd.ts';
 import { placeTopWorks } from './topWorks.ts';
 
+export interface PlacedString {
+  readonly parts: readonly PlacedPart[];
+  readonly run: PipeRun;
+}
+
 /** @param boreRadiusAt  inside radius of what lines the hole at a depth [m] */
-export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metres): PlacedPart[] {
+export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metres): PlacedString {
   const end = placePumpEnd(facts);
   const top = placeTopWorks(facts);
-  const span = { pipeTop: top.pipeTop, pipeBottom: Math.max(end.pipeBottom, top.pipeTop), discharge: end.discharge };
+  const run = runBetween(facts, top.pipeTop, end);
   const casingTop = -facts.well.casingHeight;
-  const parts = [...end.parts, ...placeAlongPipe(facts, span, boreRadiusAt), ...top.parts, ...placeHouseEnd(facts)];
+  const parts = [
+    ...end.parts,
+    ...placeAlongPipe(facts, run, end.discharge, boreRadiusAt),
+    ...top.parts,
+    ...placeHouseEnd(facts),
+  ];
   const cableRadius = Math.sqrt(cableDisplacedArea(facts.wire.gauge, facts.pump.wires) / Math.PI);
   parts.push({
     key: 'cable',
@@ -33,5 +45,5 @@ export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metre
       radius: (facts.rope.diameter ?? inches(0.25)) / 2,
     });
   }
-  return parts;
+  return { parts, run };
 }

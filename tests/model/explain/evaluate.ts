@@ -62,6 +62,8 @@ const UNITS: Readonly<Record<string, readonly [number, Dimension]>> = {
   'm/(L/min)³': [60_000 ** 3, d(-8, 3)],
   lb: [LB, newton],
   N: [1, newton],
+  // What hangs on a hook is read in kilograms: 1 kgf = 9.80665 N exactly (NIST SP 811, B.8).
+  kg: [9.80665, newton],
   'lb/ft': [LB / FT, d(-1, 0, 1)],
   'N/m': [1, d(-1, 0, 1)],
   'lb/ft²': [LB / FT ** 2, d(-2, 0, 1)],
@@ -85,6 +87,7 @@ const UNITS: Readonly<Record<string, readonly [number, Dimension]>> = {
   's/d': [1 / 86_400, NONE],
   'W/(m·K)': [1, [0, -1, 1, 0, 0, -1]],
   'J/m³': [1, d(-2, 0, 1)],
+  'in^2.5/gpm': [IN ** 2.5 / GPM, d(-0.5, 1)],
   's^1.852/ft^0.685': [FT ** -0.685, d(-0.685, 1.852)],
   's^1.852/m^0.685': [1, d(-0.685, 1.852)],
 };
@@ -100,9 +103,16 @@ export function evaluate(text: string): Found {
   return found;
 }
 
+/** Numbers that are only added or taken away: "138.44 ft + 7.17 ft". */
+const SUM = /^\(?−?[\d.]+ ?[^\d+−]*(?: [+−] \(?−?[\d.]+ ?[^\d+−]*)+$/u;
+
 class Reader {
   private at = 0;
-  constructor(private readonly text: string) {}
+  /** Parts of a sum are rounded to what their unit is worth, however few digits that leaves. */
+  private readonly summed: boolean;
+  constructor(private readonly text: string) {
+    this.summed = SUM.test(text.trim().replace(/ × 10⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/gu, ''));
+  }
 
   rest(): string {
     return this.text.slice(this.at).trim();
@@ -185,7 +195,9 @@ class Reader {
     const decimals = mantissa.split('.')[1]?.length ?? 0;
     // A short number is exact (a pipe of 1.38 in, 4 in a formula); a long one was cut at its last digit.
     const digits = mantissa.replace('.', '').replace(/^0+/, '').length;
-    const error = digits >= 6 ? 0.5 * 10 ** -decimals * scale * factor : 0;
+    const cut = digits >= 6 ? 0.5 * 10 ** -decimals * scale * factor : 0;
+    // "20 lb" in a sum is 20.0 lb with its zero left out.
+    const error = this.summed ? Math.max(cut, lastPlace(decimals, unit) * scale * factor) : cut;
     return { value: Number(mantissa) * scale * factor, error, dimension };
   }
 
@@ -211,6 +223,14 @@ class Reader {
     while (this.text[this.at] === ' ') this.at += 1;
   }
 }
+
+/** The last place that a part of a sum is written to. */
+function lastPlace(decimals: number, unit: string | null): number {
+  if (decimals > 0) return 10 ** -decimals;
+  return WHOLE.includes(unit ?? '') ? 1 : unit === 'lb' ? 0.1 : 0.01;
+}
+
+const WHOLE = ['N', 'Pa', 's'];
 
 function exponentOf(power: string): number {
   const digits = [...power].filter((sign) => SUPERSCRIPTS.includes(sign)).map((sign) => SUPERSCRIPTS.indexOf(sign));

@@ -240,7 +240,8 @@ test('the friction factor and the operating flow stand put back into both sides 
   const told = explain(solution, 'operatingFlowAtCutOut').worked!;
   const heads = [...told.matchAll(/H_(?:pump|system) = .*? = ([\d.]+) ft(?:;|$)/g)].map(([, head]) => Number(head));
   expect(heads).toHaveLength(2);
-  expect(Math.abs(heads[0]! - heads[1]!)).toBeLessThan(0.001);
+  // The sum of heads is told to a hundredth of a foot.
+  expect(Math.abs(heads[0]! - heads[1]!)).toBeLessThan(0.0051);
 });
 
 test('an unknown figure names the fields that are missing', () => {

@@ -33,6 +33,28 @@ test('held at the level to which it draws the water, the pump gives the same', (
   expect(held.head).toBeCloseTo(head, 6);
 });
 
+test('where the well gives less than its drawdown says, the water falls until the pump takes just the yield', () => {
+  // Balance of volumes: the level stands still only where as much flows in as is pumped.
+  fc.assert(
+    fc.property(fc.double({ min: 3, max: 8, noNaN: true }), (most) => {
+      const level = { staticLevel: '40 ft', pumping: { kind: 'test', flow: '20 gpm', drawdown: '10 ft' } };
+      const deep = { depth: '900 ft', casing: { material: 'steel', size: '6 in', bottom: '200 ft' } };
+      const { facts } = solve(
+        rockWell({
+          well: { ...deep, intake: { kind: 'open hole', diameter: '6 in' }, yield: `${most} gpm`, yieldFrom: 'pump' },
+          water: level,
+          pump: { setting: '800 ft', power: '3/4 hp' },
+        }),
+      );
+      const point = pumpFromLevel(facts, CUT_IN, feet(40))!;
+      expect(point.outpumped).toBe(false);
+      expect(toGpm(point.flow)).toBeCloseTo(most, 6);
+      expect(pumpAtLevel(facts, CUT_IN, point.waterLevel)!.flow).toBeCloseTo(point.flow, 9);
+    }),
+    SEED,
+  );
+});
+
 test('from a lower level at rest it gives less', () => {
   const { facts } = solve(rockWell());
   const flows = [40, 50, 60, 70].map((depth) => pumpFromLevel(facts, CUT_IN, feet(depth))!.flow);
@@ -53,14 +75,13 @@ const yields = (reported: string | undefined, pumping: object) => {
 const tested = { kind: 'test', flow: '10 gpm', drawdown: '60 ft' };
 const steps = [3, 6].map((flow) => ({ flow: `${flow} gpm`, drawdown: `${4 * flow} ft` }));
 
-// One and a half times the tested flow: common practice, no source.
 test.each([
   ['a reported yield', '4 gpm', { kind: 'yield only' }, [4, 4]],
   ['a test', undefined, tested, [10, null]],
   ['a step test, by its largest flow', undefined, { kind: 'steps', steps }, [6, null]],
   ['a yield under the tested flow', '8 gpm', tested, [8, 8]],
-  ['a yield that is the tested flow', '10 gpm', tested, [10, 15]],
-  ['a yield far over the tested flow', '20 gpm', tested, [20, 20]],
+  ['a yield that is the tested flow', '10 gpm', tested, [10, null]],
+  ['a yield far over the tested flow', '20 gpm', tested, [20, null]],
   ['an aquifer', undefined, { kind: 'aquifer', transmissivity: '5 m2/d', storativity: '0.0001' }, [null, null]],
 ] as const)('%s: what was proven, and the most that is believed', (_what, reported, pumping, found) => {
   expect(yields(reported, pumping)).toEqual(found);

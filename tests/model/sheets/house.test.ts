@@ -58,6 +58,12 @@ test('four people and two horses use 330 gal a day', () => {
   );
 });
 
+// Ontario prints 15 imperial gallons a day for a cow with her calf; an imperial gallon is 4.54609 L exactly (1.20095 US gallons).
+test('ten cows with their calves drink 180 US gallons a day: the printed gallons are imperial', () => {
+  const use = toGallons(valueOf(sheetOf(house({ stock: { 'cow-calf pairs': 10 } }), 'house'), 'dailyUse'));
+  expect(use).toBeCloseTo(180.14, 2);
+});
+
 // Boyle's law for 44 gal, 30/50 psi, pre-charge 28 psi at sea level (14.696 psi): 12.99 gal.
 test('a 44 gal tank on 30/50 gives 13 gal', () => {
   const sheet = sheetOf(house({ cutIn: '30 psi', cutOut: '50 psi' }), 'house');

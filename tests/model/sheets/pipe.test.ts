@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { solve } from '../../../src/model/solve.ts';
 import { feet, psi, toFeet, toPsi } from '../../../src/model/units.ts';
 import { rockWell } from '../../plans/build.ts';
@@ -53,6 +53,32 @@ test('SIDR 9 is 160 psi of PE3608 and 200 psi of PE4710', () => {
   expect(of('PE4710').mark).toBe('this plan');
 });
 
+// ASTM D1785, appendix, rounded to 10 psi: 1-1/4 in PVC bears 520 psi of schedule 80 and 370 psi of schedule 40; threads leave half of it,
+// and schedule 40 is not to be threaded (from memory). A buried line is glued.
+describe('PVC that is screwed together in the well', () => {
+  const pipe = { material: 'PVC', size: '1-1/4 in', ratio: 'schedule 80' };
+  const plan = tenGallons({
+    dropPipe: pipe,
+    house: { demand: '10 gpm', distance: '120 ft', rise: '10 ft', line: { ...pipe, ratio: 'schedule 40' } },
+  });
+  const sheet = sheetOf(plan, 'pipe');
+  test('is rated half on the sheet, as its rule has it, and the glued line in full', () => {
+    expect(toPsi(valueOf(sheet, 'dropPipeRating'))).toBeCloseTo(260, -1);
+    expect(toPsi(valueOf(sheet, 'lineRating'))).toBeCloseTo(370, -1);
+    const { holding } = solve(plan);
+    const held = holding.find(({ rule }) => rule === 'PR-18')?.numbers as { rating: number } | undefined;
+    expect(held?.rating).toBeCloseTo(valueOf(sheet, 'dropPipeRating'), 6);
+  });
+  test('stands so in the tables of ratings and sizes, and schedule 40 does not do', () => {
+    const ratings = tableOf(sheet, 'dropPipeRatings');
+    expect(toPsi(numberAt(ratings, rowOf(ratings, 'schedule 80'), 'warm')!)).toBeCloseTo(260, 0);
+    expect(rowOf(ratings, 'schedule 40').cells.at(-1)).toBe('too thin for threads');
+    const sizes = tableOf(sheet, 'dropPipeSizes');
+    expect(toPsi(numberAt(sizes, rowOf(sizes, '1-1/4 in'), 'rating')!)).toBeCloseTo(260, 0);
+    expect(rowOf(tableOf(sheet, 'lineRatings'), 'schedule 40').cells.at(-1)).toBe('does');
+  });
+});
+
 // AWWA Manual M55 (2006), p. 47: 11.3 psi for each ft/s in the 100 psi pipe, which is DR 17, that is SIDR 15 of PE3408.
 test('a foot a second stopped at once is 11.3 psi in pipe of DR 17', () => {
   const sheet = sheetOf(
@@ -75,13 +101,14 @@ test.each([
   expect(toFeet(valueOf(sheetOf(plan, 'pipe'), 'columnHeldByAir'))).toBeCloseTo(held, 1);
 });
 
-test('above some 7,500 ft the air, not the habit of 25 ft, bounds the check valve', () => {
+// The same table: at 5,000 ft the air holds 5.7 ft less than at sea level, and the habit of 25 ft gives way by as much.
+test('thin air lowers the highest place of an upper check valve, as its rule has it', () => {
   const at = (altitude: string) => {
-    const plan = rockWell({ site: { frostDepth: '36 in', altitude } });
-    return toFeet(solve(plan).values.pumpingWaterLevel! - valueOf(sheetOf(plan, 'pipe'), 'highestCheckValve'));
+    const plan = rockWell({ site: { frostDepth: '36 in', waterTemperature: '15 degC', altitude } });
+    return toFeet(solve(plan).values.lowestPumpingWaterLevel! - valueOf(sheetOf(plan, 'pipe'), 'highestCheckValve'));
   };
   expect(at('0 ft')).toBeCloseTo(25, 6);
-  expect(at('9000 ft')).toBeLessThan(25);
+  expect(at('5000 ft')).toBeCloseTo(25 - 5.7, 1);
 });
 
 test('wider pipe is slower and loses less, by both methods', () => {

@@ -81,7 +81,7 @@ describe('one time to break suction: figure, account and level against time', ()
     return time;
   };
   test('of the deep sample of a low yield', () => {
-    expect(agree(planOf(sample('slate-hollow')))).toBeGreaterThan(3600);
+    expect(agree(planOf(sample('slate-hollow')))).toBeGreaterThan(1800);
   });
   test('of a well tested at 3 gpm', () => {
     const pumping = { kind: 'test', flow: '3 gpm', drawdown: '60 ft', after: '4 h' };
@@ -103,7 +103,7 @@ describe('one time to break suction: figure, account and level against time', ()
     };
     fc.assert(
       fc.property(anyPlan, (json) => each(planOf(json))),
-      { ...SEED, numRuns: 400 },
+      { ...SEED, numRuns: 600 },
     );
     expect(compared).toBeGreaterThan(10);
   });

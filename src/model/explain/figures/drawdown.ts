@@ -13,10 +13,10 @@ export const demandFlow: Explainer = (context) => {
   return {
     title: 'Flow that the house wants',
     symbol: 'Q',
-    terms: [term('Q', 'demand', demand, 'readFlow')],
+    terms: [term('Q', 'peak flow needed', demand, 'readFlow')],
     steps: [step('Q', 'Q', demand, 'readFlow')],
     as: 'readFlow',
-    formula: 'Q = the demand of the plan',
+    formula: 'Q = the peak flow needed',
     range: within('the largest flow wanted at once', null),
     source: 'the plan',
     missing: [noDemand(context)],
@@ -71,7 +71,7 @@ function testedPoint({ facts, solution }: Context) {
 /** What is said of the flow that belongs to a measured level. */
 const flowOfLevel = ({ assumed }: Context['solution']) =>
   assumed.some(({ path }) => path === 'water.pumping.flow')
-    ? 'flow of the pumping level, which nobody wrote down: assumed to be the demand'
+    ? 'flow of the pumping level, which nobody wrote down: assumed to be the peak flow needed'
     : 'flow of the pumping level';
 
 const levelTerms = (level: number, staticLevel: number | null) => [
@@ -83,7 +83,7 @@ export const drawdown: Explainer = (context) => {
   const { facts, values } = context;
   const { pumping } = facts.water;
   return {
-    title: 'Drawdown at the demand',
+    title: 'Drawdown at the peak flow needed',
     symbol: 's',
     as: 'length',
     missing: [noDrawdown(context), noDemand(context), noStaticLevel(context)],
@@ -100,7 +100,7 @@ function drawdownAccount(
   flow: number | null,
   result: number | null,
 ): Account {
-  const demand = term('Q', 'demand', flow, 'readFlow');
+  const demand = term('Q', 'peak flow needed', flow, 'readFlow');
   switch (pumping?.kind) {
     case 'level': {
       const terms = levelTerms(pumping.level, facts.water.staticLevel);
@@ -130,7 +130,7 @@ function drawdownAccount(
       const u = theisArgument({ transmissivity, storativity, radius, time: after });
       return {
         terms: [
-          term('Q', 'demand', flow, 'flow'),
+          term('Q', 'peak flow needed', flow, 'flow'),
           term('T', 'transmissivity', transmissivity, 'transmissivity'),
           term('S', 'storativity', storativity, 'number'),
           term('r', 'radius of the well', radius, 'bore'),

@@ -71,7 +71,7 @@ function friction({ facts, system, waterInRange }: Context, run: PipeRun): Draft
     title: run.title,
     symbol: run.symbol,
     terms: [
-      term('Q', 'demand', flow, 'flow'),
+      term('Q', 'peak flow needed', flow, 'flow'),
       term('L', run.lengthIs, length, 'length'),
       term('d', 'bore of the pipe', pipe?.insideDiameter ?? null, 'bore'),
       term('e', 'roughness of its wall', pipe?.roughness ?? null, 'roughness'),
@@ -135,7 +135,7 @@ function hazenWilliams({ facts, values }: Context, run: PipeRun): Draft {
         'hazenWilliams',
       ),
       term('L', run.lengthIs, length, 'length'),
-      term('Q', 'demand', facts.house.demand, 'flow'),
+      term('Q', 'peak flow needed', facts.house.demand, 'flow'),
       term('C', 'coefficient of the pipe', pipe?.hazenWilliams ?? null, 'number'),
       term('d', 'bore of the pipe', pipe?.insideDiameter ?? null, 'bore'),
     ],

@@ -58,7 +58,7 @@ export const frictionFittings: Explainer = (context) => {
     title: 'Loss in valves and fittings',
     symbol: 'h_f',
     terms: [
-      term('Q', 'demand', flow, 'flow'),
+      term('Q', 'peak flow needed', flow, 'flow'),
       term('d_d', 'bore of the drop pipe', dropPipe.insideDiameter, 'bore'),
       term('d_l', 'bore of the line', line?.insideDiameter ?? null, 'bore'),
       term('K_d', dropPipeFittings(context), dropPipeLoss(facts), 'number'),
@@ -117,7 +117,7 @@ export const totalDynamicHead: Explainer = (context) => ({
   terms: HEADS.map(([symbol, meaning, name]): Term => term(symbol, meaning, context.values[name], 'length')),
   steps: [step('H', HEADS.map(([symbol]) => symbol).join(' + '), context.values.totalDynamicHead, 'length')],
   as: 'length',
-  range: within('at the demand, with the tank at cut-out', null),
+  range: within('at the peak flow needed, with the tank at cut-out', null),
   source: `${GEOMETRY} and the sum of the losses (EPANET 2.2 User Manual, ch. 3)`,
   notes: ['What the pump must reach at this flow; it runs where its curve meets what well and pipes ask for.'],
   missing: [

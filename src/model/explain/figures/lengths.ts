@@ -1,4 +1,4 @@
-/** What to cut: drop pipe, lift pipe, wire, rope. */
+/** Lengths: drop pipe, lift-out pipe, wire, rope. */
 import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from '../../figures/allowances.ts';
 import { fiftyYearStretch, hangingString } from '../../figures/hanging.ts';
 import { apparentModulus, FIFTY_YEARS } from '../../formulas/stretch.ts';
@@ -8,6 +8,7 @@ import type { Context } from '../context.ts';
 import { everywhere, GEOMETRY, within } from '../draft.ts';
 import type { Draft, Explainer } from '../draft.ts';
 import { noPumpMass, noStaticLevel, reason } from '../missing.ts';
+import { lengthToCut, pipeRun } from '../../string/pipeRun.ts';
 import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
 import { hangingTerms } from './hanging.ts';
@@ -23,7 +24,7 @@ export const dropPipeCutLength: Explainer = (context) => {
   const { facts, suspension, values } = context;
   const pitless = facts.top.kind === 'pitless';
   return {
-    title: 'Length of the drop pipe',
+    title: 'Hanging length of the drop pipe',
     symbol: 'L_d',
     terms: [
       discharge(context),
@@ -33,7 +34,34 @@ export const dropPipeCutLength: Explainer = (context) => {
     as: 'length',
     range: everywhere,
     source: GEOMETRY,
-    notes: ['Fittings at both ends take up some of it: the parts list says how much.'],
+    notes: ['Not the length to cut: fittings and valves take up some of it.'],
+    missing: [],
+  };
+};
+
+export const dropPipeToCut: Explainer = ({ facts, suspension, values }) => {
+  const run = pipeRun(facts);
+  const below = (values.pumpDischargeDepth ?? 0) - run.bottom;
+  const threaded = facts.dropPipe.material !== 'PE';
+  return {
+    title: 'Length of drop pipe to cut',
+    symbol: 'L_c',
+    terms: [
+      term('L_d', 'hanging length of the drop pipe', values.dropPipeCutLength, 'length'),
+      term('t', 'from where it hangs to the upper end of the pipe', run.top - suspension, 'length'),
+      term('b', 'from the lower end of the pipe to the pump', below, 'length'),
+      term('v', 'taken by valves in the pipe', run.bottom - run.top - lengthToCut(run), 'length'),
+    ],
+    steps: [step('L_c', 'L_d − t − b − v', values.dropPipeToCut, 'length')],
+    as: 'length',
+    range: within('fittings and valves of usual length; measure those in hand before cutting', null),
+    source: 'geometry; lengths of fittings are common practice, no source',
+    notes: [
+      'All pieces together.',
+      threaded
+        ? 'Add the thread that turns into valve or adapter, about 3/4 in (2 cm) at each end.'
+        : 'Pipe that goes over the barbs is in it.',
+    ],
     missing: [],
   };
 };

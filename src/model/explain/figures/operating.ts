@@ -1,4 +1,5 @@
 /** Where the pump's curve meets what well and pipes ask for: the found flow put back into both. */
+import type { Facts } from '../../facts.ts';
 import { fittingFriction, pipeFriction } from '../../figures/head.ts';
 import { lowestLevel } from '../../figures/lowestLevel.ts';
 import type { BandEnd } from '../../figures/pumpBand.ts';
@@ -38,11 +39,25 @@ function pointOf({ solution }: Context, { tank, end }: Asked): PumpInWell | null
   return tank === 'cutOut' ? atCutOut : end === 'most' ? atCutInMost : atCutIn;
 }
 
+/** The water stands deeper than its drawdown at that flow: at the lowest level, or where the pump takes just the yield. */
+function isHeld(facts: Facts, { flow, waterLevel, outpumped }: PumpInWell): boolean {
+  return outpumped || takesTheYield(facts, { flow, waterLevel });
+}
+
+function takesTheYield(facts: Facts, { flow, waterLevel }: Pick<PumpInWell, 'flow' | 'waterLevel'>): boolean {
+  const { pumping, staticLevel } = facts.water;
+  const relation = wellRelation(pumping, staticLevel);
+  if (relation === null || staticLevel === null) return false;
+  return flow > 0 && waterLevel > staticLevel + relation.drawdownAt(flow) + MILLIMETRE;
+}
+
+const MILLIMETRE = 0.001;
+
 function operating(context: Context, asked: Asked, what: 'flow' | 'head'): Draft {
   const { facts } = context;
   const point = pointOf(context, asked);
   const most = asked.end === 'most' ? ', at the most' : '';
-  const held = point?.outpumped === true;
+  const held = point !== null && isHeld(facts, point);
   return {
     title: `${what === 'flow' ? 'Flow' : 'Head'} of the pump at ${wordsOf(asked)}${most}`,
     symbol: what === 'flow' ? 'Q' : 'H',
@@ -65,8 +80,15 @@ function stillTerms(context: Context, asked: Asked): Term[] {
   const { facts, waterWeight } = context;
   const point = pointOf(context, asked);
   const water =
-    point !== null && point.outpumped
-      ? term('h_w', `depth of the water, drawn down to the ${lowestLevel(facts).by}`, point.waterLevel, 'length')
+    point !== null && isHeld(facts, point)
+      ? term(
+          'h_w',
+          point.outpumped
+            ? `depth of the water, drawn down to the ${lowestLevel(facts).by}`
+            : 'depth of the water, drawn down until the pump takes no more than the well gives',
+          point.waterLevel,
+          'length',
+        )
       : term('h_s', 'depth of the water at rest', facts.water.staticLevel, 'length');
   return [
     water,
@@ -85,6 +107,9 @@ type Account = Pick<Draft, 'terms' | 'steps' | 'source' | 'notes'>;
 const OUTPUMPED =
   'The well cannot keep up: the flow falls from what it is with the water at rest to this, with the water drawn down as far as the pump can.';
 
+const TAKES_THE_YIELD =
+  'The well gives less than its drawdown says: the water falls until the pump takes no more than the well gives.';
+
 function account(context: Context, asked: Asked, point: PumpInWell, what: 'flow' | 'head'): Account {
   const { facts, system } = context;
   const { flow, head, outpumped, waterLevel } = point;
@@ -98,7 +123,7 @@ function account(context: Context, asked: Asked, point: PumpInWell, what: 'flow'
   if (flow === 0) return noFlow(context, asked, point, { found, last, still: waterLevel + pipes(0) });
   const pump = pumpHeadAt(context, flow, asked.end);
   if (pump === null) return { terms: found, steps: last, source: GENERIC_SOURCE };
-  const heldBack = outpumped ? [OUTPUMPED] : [];
+  const heldBack = outpumped ? [OUTPUMPED] : takesTheYield(facts, point) ? [TAKES_THE_YIELD] : [];
   if (head === 0 || flow === pump.curve.endFlow) {
     return {
       terms: [...found, ...pump.terms],
@@ -132,7 +157,8 @@ const endWords = ({ facts }: Context, flow: number) =>
     ? 'The flow-limiting valve holds the pump to this; well and pipes ask for less head than it gives here.'
     : 'Well and pipes ask for less head than the pump gives here; no more than 1.4 times the rated flow is promised.';
 
-function systemTerms(context: Context, asked: Asked, { flow, outpumped }: PumpInWell): Term[] {
+function systemTerms(context: Context, asked: Asked, point: PumpInWell): Term[] {
+  const { flow } = point;
   const { facts, system } = context;
   const { dropPipe, house, water } = facts;
   const line =
@@ -140,7 +166,7 @@ function systemTerms(context: Context, asked: Asked, { flow, outpumped }: PumpIn
   const fall = wellRelation(water.pumping, water.staticLevel)?.drawdownAt(flow) ?? 0;
   return [
     ...stillTerms(context, asked),
-    ...(outpumped ? [] : [term('s', 'drawdown at that flow', fall, 'length')]),
+    ...(isHeld(facts, point) ? [] : [term('s', 'drawdown at that flow', fall, 'length')]),
     term(
       'h_d',
       'friction in the drop pipe at that flow',
@@ -165,7 +191,7 @@ function noFlow(context: Context, asked: Asked, { outpumped }: PumpInWell, { fou
   const ownSteps = pump?.steps ?? [];
   const ownNotes = pump ? [pump.note] : [];
   if (outpumped) {
-    const words = 'No water stands over the intake or the cut-off, even at rest: nothing flows.';
+    const words = 'No water stands over the intake or the dry-run protection, even at rest: nothing flows.';
     return { terms: ownTerms, steps: [...ownSteps, ...last], source, notes: [words, ...ownNotes] };
   }
   const terms = stillTerms(context, asked);

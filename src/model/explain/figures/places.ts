@@ -1,4 +1,5 @@
 /** Depths of pump and water, and what lies between them. */
+import { lowestStatic } from '../../figures/lowestPumping.ts';
 import { everywhere, GEOMETRY, within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { noDemand, noDrawdown, noDryLevel, noStaticLevel, reason } from '../missing.ts';
@@ -71,7 +72,7 @@ export const pumpingWaterLevel: Explainer = (context) => ({
   symbol: 'h_w',
   terms: [
     term('h_s', 'depth of the water at rest', context.facts.water.staticLevel, 'length'),
-    term('s', 'drawdown at the demand', context.values.drawdown, 'length'),
+    term('s', 'drawdown at the peak flow needed', context.values.drawdown, 'length'),
   ],
   steps: [step('h_w', 'h_s + s', context.values.pumpingWaterLevel, 'length')],
   as: 'length',
@@ -85,7 +86,7 @@ export const pumpingWaterLevelDry: Explainer = (context) => ({
   symbol: 'h_dry',
   terms: [
     term('h_low', 'depth of the water at rest at its lowest', context.facts.water.staticLowest, 'length'),
-    term('s', 'drawdown at the demand', context.values.drawdown, 'length'),
+    term('s', 'drawdown at the peak flow needed', context.values.drawdown, 'length'),
   ],
   steps: [step('h_dry', 'h_low + s', context.values.pumpingWaterLevelDry, 'length')],
   as: 'length',
@@ -96,6 +97,38 @@ export const pumpingWaterLevelDry: Explainer = (context) => ({
   source: GEOMETRY,
   missing: [noDryLevel(context), noDrawdown(context), noDemand(context), noStaticLevel(context)],
 });
+
+/** From the lowest level at rest, at the largest flow that may be drawn; or where the intake or a cut-off ends the fall. */
+export const lowestPumpingWaterLevel: Explainer = (context) => {
+  const { facts, values, solution } = context;
+  const { lowest } = solution;
+  const rest = lowestStatic(facts);
+  const ended = lowest?.by === 'intake' || lowest?.by === 'cutOff';
+  const fall = lowest === null || rest === null ? null : lowest.depth - rest;
+  return {
+    title: 'Lowest water level while pumping',
+    symbol: 'h_min',
+    terms: ended
+      ? [
+          term(
+            'z_e',
+            lowest.by === 'intake' ? 'depth of the intake' : 'depth of the dry-run protection',
+            lowest.depth,
+            'length',
+          ),
+        ]
+      : [
+          term('h_low', 'depth of the water at rest at its lowest', rest, 'length'),
+          term('s', 'drawdown at the larger of the peak flow needed and the pump’s largest flow', fall, 'length'),
+        ],
+    steps: [step('h_min', ended ? 'z_e' : 'h_low + s', values.lowestPumpingWaterLevel, 'length')],
+    as: 'length',
+    range: within('as far as the drawdown holds', null),
+    source: GEOMETRY,
+    notes: ended ? ['The pump takes more than the well gives: the fall ends there.'] : [],
+    missing: [noStaticLevel(context), noDrawdown(context), noDemand(context)],
+  };
+};
 
 export const submergence: Explainer = (context) => ({
   title: 'Submergence of the intake while pumping',

@@ -12,7 +12,7 @@ export const velocityDropPipe: Explainer = (context) => {
     title: 'Velocity in the drop pipe',
     symbol: 'v',
     terms: [
-      term('Q', 'demand', facts.house.demand, 'flow'),
+      term('Q', 'peak flow needed', facts.house.demand, 'flow'),
       term('d', 'bore of the drop pipe', facts.dropPipe.insideDiameter, 'bore'),
     ],
     steps: [step('v', '4 × Q / (π × d²)', values.velocityDropPipe, 'velocity')],
@@ -31,7 +31,7 @@ export const velocityPastMotor: Explainer = (context) => {
     title: 'Velocity past the motor',
     symbol: 'v_m',
     terms: [
-      term('Q', 'demand', facts.house.demand, 'flow'),
+      term('Q', 'peak flow needed', facts.house.demand, 'flow'),
       term('D', around?.what ?? 'bore of casing or hole round the motor', around?.diameter ?? null, 'bore'),
       term('d_m', 'diameter of the motor', facts.pump.motorDiameter, 'bore'),
     ],

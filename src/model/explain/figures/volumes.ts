@@ -80,7 +80,7 @@ export const usableStorage: Explainer = (context) => {
 
 const DEEPEST_WORDS = {
   intake: 'the intake',
-  'low-level cut-off': 'the low-level cut-off',
+  'low-level cut-off': 'the probe of the dry-run protection',
   lift: 'the deepest level from which the pump reaches cut-in',
 } as const;
 
@@ -174,12 +174,13 @@ export const timeToBreakSuction: Explainer = (context) => {
   const keepsUp = facts.water.staticLevel !== null && facts.water.staticLevel < lowest.depth;
   const knows = values.operatingFlowAtCutInMost !== null;
   return {
-    title: lowest.by === 'intake' ? 'Time until the pump draws air' : 'Time until the cut-off stops the pump',
+    title:
+      lowest.by === 'intake' ? 'Time until the pump draws air' : 'Time until the dry-run protection stops the pump',
     symbol: 't',
     terms: [
-      term('V', `water in the bore from rest down to the ${lowest.by}`, fall?.volume ?? null, 'readVolume'),
+      term('V', `water in the bore from rest down to ${DEEPEST_WORDS[lowest.by]}`, fall?.volume ?? null, 'readVolume'),
       term('Q_0', 'flow of the pump at cut-in with the water at rest', first?.pumpFlow ?? null, 'readFlow'),
-      term('Q_1', `its flow with the water at the ${lowest.by}`, last?.pumpFlow ?? null, 'readFlow'),
+      term('Q_1', `its flow with the water at ${DEEPEST_WORDS[lowest.by]}`, last?.pumpFlow ?? null, 'readFlow'),
       term('Q', 'its flow on average over that time', fall?.meanPumpFlow ?? null, 'readFlow'),
       term('Y', 'what flows in on average over that time', fall === null ? null : meanInflow(fall), 'readFlow'),
     ],
@@ -202,7 +203,7 @@ export const timeToBreakSuction: Explainer = (context) => {
       ...(knows ? [] : [noDrawdown(context), noYield(context), noLine(context), noDistance(context), noRise(context)]),
       reason(
         staticLevel !== null && staticLevel >= lowest.depth,
-        `water above the ${lowest.by}: none stands there even at rest`,
+        `water above ${DEEPEST_WORDS[lowest.by]}: none stands there even at rest`,
       ),
       reason(keepsUp, 'a pump stronger than the well: this well keeps up, so nothing runs out'),
     ],

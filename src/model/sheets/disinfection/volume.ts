@@ -70,7 +70,7 @@ export function volumeFigures(context: Context): SheetFigure[] {
         terms: [
           term('V', 'water in well, line and tank', all, 'readVolume'),
           term('C', 'chlorine wanted', target, 'milligramsPerLitre'),
-          term('ρ', 'mass of product taken for granted', 1000, 'milligramsPerLitre'),
+          term('ρ', 'mass of product, assumed', 1000, 'milligramsPerLitre'),
           term('P', 'strength on the label', strength, 'percent'),
         ],
         steps: [step('V_c', 'V × C / (ρ × P)', dose, 'readVolume')],

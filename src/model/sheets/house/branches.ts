@@ -11,7 +11,7 @@ import { cell, columns, row } from '../table.ts';
 
 export function branchTable(context: Context): SheetTable | null {
   const { facts, solution, show, system, waterWeight } = context;
-  const { branches } = solution.plan.house;
+  const branches = solution.plan.house?.branches;
   if (branches === undefined || branches.length === 0) return null;
   return {
     key: 'branches',

@@ -50,7 +50,7 @@ export interface Fixtures {
 
 /** Null where the plan names none. */
 export function fixturesOf({ solution }: Context): Fixtures | null {
-  const typed = Object.entries(solution.plan.house.fixtures ?? {});
+  const typed = Object.entries(solution.plan.house?.fixtures ?? {});
   if (typed.length === 0) return null;
   const counts: Partial<Record<Fixture, number>> = {};
   const strange: string[] = [];

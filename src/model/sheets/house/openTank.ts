@@ -90,7 +90,7 @@ export function speedFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'speedAtDemand',
-        title: 'Speed that holds the cut-out pressure at the demand',
+        title: 'Speed that holds the cut-out pressure at the peak flow',
         symbol: 'r',
         value: atDemand,
         as: 'percent',
@@ -100,7 +100,7 @@ export function speedFigures(context: Context): SheetFigure[] {
         terms: [
           term(
             'H',
-            'head that well and pipes ask for at the demand',
+            'head that well and pipes ask for at the peak flow',
             demand === null ? null : (asked?.(demand) ?? null),
             'length',
           ),

@@ -1,13 +1,14 @@
-/** Peak against what well and pump give for hours: daily use, storage for a poor well. */
+/** Peak against what well and pump give for hours: daily use, storage for a low-yield well. */
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
+import { PERSON_A_DAY } from '../../figures/dailyUse.ts';
 import { provenYield } from '../../figures/provenYield.ts';
 import { noDemand, noYield } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
 import { figure, solvedAll } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
-import { dailyUse, irrigation, PEOPLE_MISSING, PERSON_A_DAY, stockUse } from './use.ts';
+import { dailyUse, irrigation, PEOPLE_MISSING, stockUse } from './use.ts';
 
 const HOUR = 3600;
 const DAY = 86_400;
@@ -15,7 +16,7 @@ const NO_DUTY: Missing = { path: null, words: 'the point at which the pump works
 
 export function supplyFigures(context: Context): SheetFigure[] {
   const { facts, values } = context;
-  const { people } = context.solution.plan.house;
+  const people = context.solution.plan.house?.people;
   const use = dailyUse(context);
   const stock = stockUse(context).reduce((sum, each) => sum + (each.use ?? 0), 0);
   const wellYield = provenYield(facts);
@@ -73,7 +74,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'peakShareOfPump',
-        title: 'Peak demand as a share of the pump’s flow at cut-in',
+        title: 'Peak flow needed, as a share of the pump’s flow at cut-in',
         symbol: 'r_p',
         value: peakShare,
         as: 'percent',
@@ -81,7 +82,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('D', 'demand', demand, 'readFlow'),
+          term('D', 'peak flow needed', demand, 'readFlow'),
           term('Q', 'flow of the pump at cut-in', values.operatingFlowAtCutIn, 'readFlow'),
         ],
         steps: [step('r_p', 'D / Q', peakShare, 'percent')],
@@ -102,7 +103,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('D', 'demand', demand, 'flow'),
+          term('D', 'peak flow needed', demand, 'flow'),
           term('Q_w', 'watering at the same time', water ?? 0, 'flow'),
           term('Y', 'yield of the well', wellYield, 'flow'),
           term('t', 'length of the peak', hours * HOUR, 'seconds'),
@@ -139,7 +140,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
         formula: 'V_m = V_n − V_b − V_t, nothing where bore and tank are enough',
         range: within('full at the start of the peak', null),
         source: 'arithmetic',
-        notes: ['A low-level cut-off keeps the pump from drawing air while the bore empties.'],
+        notes: ['Dry-run protection keeps the pump from drawing air while the bore empties.'],
       }),
     ),
     figure(

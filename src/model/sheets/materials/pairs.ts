@@ -151,6 +151,6 @@ export function metalTable(context: Context): SheetTable {
     }),
     source:
       'galvanic series in flowing sea water, of the kind ASTM G82 describes; classes 0.15 and 0.25 V: common practice; area rule MIL-STD-1250A, 5.6',
-    note: `${unlike.length === 0 ? 'This plan has no unlike metals. ' : ''}The series ranks metals; it gives no rate, and fresh water is far milder. Pump and motor are taken as stainless steel. The ground wire joins motor, metal casing and house earth, whatever pipe hangs between.`,
+    note: `${unlike.length === 0 ? 'This plan has no dissimilar metals. ' : ''}The series ranks metals; it gives no rate, and fresh water is far milder. Pump and motor are taken as stainless steel. The ground wire joins motor, metal casing and house earth, whatever pipe hangs between.`,
   };
 }

@@ -7,7 +7,7 @@ import { step, term } from '../../explain/sum.ts';
 import { columnHeldByAir } from '../../formulas/suction.ts';
 import { atmosphericPressure, vapourPressure } from '../../formulas/water.ts';
 import type { Pascals } from '../../si.ts';
-import { VALVE_ABOVE_WATER } from '../../rules/checkValve.ts';
+import { valveAboveWaterLimit } from '../../rules/checkValve.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
@@ -25,8 +25,8 @@ export function valveFigures(context: Context): SheetFigure[] {
   const { facts, values, show } = context;
   const { altitude, waterTemperature: temperature } = facts.site;
   const held = known([altitude], (height) => columnHeldByAir({ altitude: height, temperature }));
-  const least = known([held], (column) => Math.min(column, VALVE_ABOVE_WATER));
-  const highest = known([values.pumpingWaterLevel, least], (level, most) => level - most);
+  const most = valveAboveWaterLimit(context);
+  const highest = known([values.lowestPumpingWaterLevel], (level) => level - most);
   const low = lineLowPressure(context);
   return [
     figure(
@@ -62,7 +62,7 @@ export function valveFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'highestCheckValve',
-        title: 'Highest place of the lowest check valve, as a depth',
+        title: 'Highest place of an upper check valve, as a depth',
         symbol: 'z_c',
         value: highest,
         as: 'length',
@@ -70,13 +70,8 @@ export function valveFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('h_p', 'pumping level', values.pumpingWaterLevel, 'length'),
-          term(
-            'h_m',
-            'most above it: 25 ft (7.6 m), or the column that the air holds if that is less',
-            least,
-            'length',
-          ),
+          term('h_p', 'lowest pumping level', values.lowestPumpingWaterLevel, 'length'),
+          term('h_m', 'most above it: 25 ft (7.6 m), less by what thin air holds up less', most, 'length'),
         ],
         steps: [step('z_c', 'h_p − h_m', highest, 'length')],
         range: within('the first valve stands on the pump or in it; this bounds the next', null),

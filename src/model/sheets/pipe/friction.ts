@@ -41,7 +41,7 @@ export function frictionFigures(context: Context, key: string, name: string, pip
         missing,
       },
       () => ({
-        terms: [term('Q', 'demand', demand, 'flow'), term('d', 'bore', bore, 'bore')],
+        terms: [term('Q', 'peak flow needed', demand, 'flow'), term('d', 'bore', bore, 'bore')],
         steps: [step('v', '4 × Q / (π × d²)', velocity, 'velocity')],
         range: within(
           'up to 5.6 ft/s (1.7 m/s), which is about 15 gpm in 1 in and 25 gpm in 1-1/4 in pipe',
@@ -96,7 +96,7 @@ export function frictionFigures(context: Context, key: string, name: string, pip
         terms: [
           term('k', 'constant of the method', HAZEN_WILLIAMS, 'hazenWilliams'),
           term('L', per, hundred, 'length'),
-          term('Q', 'demand', demand, 'flow'),
+          term('Q', 'peak flow needed', demand, 'flow'),
           term('C', 'coefficient of the pipe', pipe.hazenWilliams, 'number'),
           term('d', 'bore', bore, 'bore'),
         ],
@@ -148,7 +148,7 @@ export function fittingTable(context: Context): SheetTable {
   const { demand } = facts.house;
   return {
     key: 'fittings',
-    title: 'Lost in each fitting, at the demand',
+    title: 'Lost in each fitting, at the peak flow',
     columns: columns(
       ['fitting', 'Fitting'],
       ['where', 'Where'],

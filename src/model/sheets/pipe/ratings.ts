@@ -1,41 +1,42 @@
 /** Rating of a plastic pipe by wall ratio, resin and temperature. */
 import type { Context } from '../../explain/context.ts';
-import type { PipeFacts } from '../../facts.ts';
 import { deratingFactor } from '../../formulas/pipeStrength.ts';
-import type { Pascals } from '../../si.ts';
-import { warmRating } from '../../rules/pipe.ts';
+import { bornePressure, isThreaded, isTooThinForThreads } from '../../rules/pipeRating.ts';
 import { findPipe, pipeClasses } from '../../tables/pipes.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import { wallOf } from './strength.ts';
+import type { PipeAtWork } from './strength.ts';
 
 const RESINS = ['PE3608', 'PE4710'] as const;
 
 /** Null for metal pipe, which bears no printed rating. */
 export function ratingTable(
   context: Context,
-  { key, name, pipe, pressure }: { key: string; name: string; pipe: PipeFacts; pressure: Pascals | null },
+  { key, place, name, pipe, pressure }: Pick<PipeAtWork, 'key' | 'place' | 'name' | 'pipe' | 'pressure'>,
 ): SheetTable | null {
   const { material, standard, nominalSize } = pipe;
   if (material !== 'PE' && material !== 'PVC') return null;
   const { show, facts } = context;
   const temperature = facts.site.waterTemperature;
   const factor = deratingFactor(material, temperature);
+  const threaded = isThreaded(pipe, place);
   const resins = material === 'PE' ? RESINS : [null];
   const rows = pipeClasses(standard).flatMap((ratio) =>
     resins.map((resin) => {
       const found = findPipe({ material, standard, size: nominalSize, ratio, resin });
-      const warm = found === null ? null : warmRating(found, facts);
+      const borne = found === null ? null : bornePressure(found, place, facts);
       const own = ratio === pipe.wallClass && resin === pipe.resin;
-      const weak = warm !== null && pressure !== null && warm < pressure;
+      const thin = threaded && found !== null && isTooThinForThreads(found);
+      const weak = borne !== null && pressure !== null && borne < pressure;
       return row(
-        own ? 'this plan' : weak ? 'does not do' : null,
+        own ? 'this plan' : thin || weak ? 'does not do' : null,
         ratio,
         resin ?? 'PVC 1120',
         cell(found === null ? null : wallOf(found), show.bore),
         cell(found?.rating ?? null, show.pressure),
-        cell(warm, show.pressure),
-        pressure === null || warm === null ? '–' : weak ? 'too weak' : 'does',
+        cell(borne, show.pressure),
+        thin ? 'too thin for threads' : pressure === null || borne === null ? '–' : weak ? 'too weak' : 'does',
       );
     }),
   );
@@ -47,7 +48,7 @@ export function ratingTable(
       ['resin', 'Resin'],
       ['wall', 'Thickness'],
       ['cold', 'Rating at 73 °F (23 °C)'],
-      ['warm', `Rating at ${show.temperature(temperature)}`],
+      ['warm', `Rating at ${show.temperature(temperature)}${threaded ? ', threaded' : ''}`],
       ['verdict', 'Does it do?'],
     ),
     rows,
@@ -55,6 +56,6 @@ export function ratingTable(
     note:
       factor === null
         ? 'No rating is printed for plastic this warm.'
-        : 'A pressure without wall and resin names no pipe: ask for both. Threaded PVC is rated half.',
+        : 'A pressure without wall and resin names no pipe: ask for both. Threaded PVC bears half of its rating.',
   };
 }

@@ -1,28 +1,19 @@
 /** Which nominal sizes would do in place of a pipe. */
-import type { PipeFacts } from '../../facts.ts';
 import type { Context } from '../../explain/context.ts';
 import { pipeFriction, pipeFrictionHazenWilliams } from '../../figures/head.ts';
 import { velocityIn } from '../../formulas/friction.ts';
-import type { Metres, Pascals } from '../../si.ts';
 import { findPipe, pipeSizes } from '../../tables/pipes.ts';
-import { warmRating } from '../../rules/pipe.ts';
 import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
+import { bornePressure, isThreaded, isTooThinForThreads } from '../../rules/pipeRating.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
+import type { PipeAtWork } from './strength.ts';
 
-export function sizeTable(
-  context: Context,
-  {
-    key,
-    name,
-    pipe,
-    length,
-    pressure,
-  }: { key: string; name: string; pipe: PipeFacts; length: Metres | null; pressure: Pascals | null },
-): SheetTable {
+export function sizeTable(context: Context, { key, place, name, pipe, length, pressure }: PipeAtWork): SheetTable {
   const { facts, show, system } = context;
   const { demand } = facts.house;
+  const threaded = isThreaded(pipe, place);
   const rows = pipeSizes(pipe.standard).map((size) => {
     const { material, standard, wallClass, resin } = pipe;
     const other =
@@ -34,11 +25,20 @@ export function sizeTable(
     const hazen = known([demand, length], (flow, l) =>
       other === null ? null : pipeFrictionHazenWilliams(other, flow, l),
     );
-    const rating = other === null ? null : warmRating(other, facts);
+    const rating = other === null ? null : bornePressure(other, place, facts);
     const fast = velocity !== null && velocity > MOST_VELOCITY;
+    const thin = threaded && other !== null && isTooThinForThreads(other);
     const weak = rating !== null && pressure !== null && rating < pressure;
-    const word = fast ? 'too fast' : weak ? 'too weak' : velocity === null ? 'demand unknown' : 'does';
-    const mark = size === pipe.nominalSize ? 'this plan' : fast || weak ? 'does not do' : null;
+    const word = fast
+      ? 'too fast'
+      : thin
+        ? 'too thin for threads'
+        : weak
+          ? 'too weak'
+          : velocity === null
+            ? 'flow unknown'
+            : 'does';
+    const mark = size === pipe.nominalSize ? 'this plan' : fast || thin || weak ? 'does not do' : null;
     return row(
       mark,
       size,
@@ -59,7 +59,7 @@ export function sizeTable(
       ['velocity', 'Velocity'],
       ['darcy', 'Friction, Darcy-Weisbach'],
       ['hazen', 'Friction, Hazen-Williams'],
-      ['rating', 'Rating'],
+      ['rating', threaded ? 'Rating, threaded' : 'Rating'],
       ['verdict', 'Does it do?'],
     ),
     rows,
@@ -67,6 +67,6 @@ export function sizeTable(
     note:
       length === null
         ? 'The length is unknown, and with it the friction.'
-        : `Over ${show.length(length)}, at the demand.`,
+        : `Over ${show.length(length)}, at the peak flow.`,
   };
 }

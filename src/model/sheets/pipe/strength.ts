@@ -5,7 +5,8 @@ import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
 import { deratingFactor, WORKING_SHARE_WITHOUT_SURGE } from '../../formulas/pipeStrength.ts';
 import { surgePressure, suddenWithin, WALL_MODULUS, waveSpeed } from '../../formulas/waterHammer.ts';
-import { warmRating } from '../../rules/pipe.ts';
+import type { PipePlace } from '../../rules/otherPipe.ts';
+import { bornePressure, isThreaded, isTooThinForThreads, THREADED_SHARE } from '../../rules/pipeRating.ts';
 import type { MetresPerSecond, Metres, Pascals } from '../../si.ts';
 import { feet, psi } from '../../units.ts';
 import { figure } from '../figure.ts';
@@ -15,6 +16,7 @@ import type { Missing, SheetFigure } from '../sheet.ts';
 export interface PipeAtWork {
   /** "dropPipe" or "line" */
   readonly key: string;
+  readonly place: PipePlace;
   /** "drop pipe" */
   readonly name: string;
   readonly pipe: PipeFacts;
@@ -39,11 +41,12 @@ function modulusOf({ material }: PipeFacts): Pascals {
 
 export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure[] {
   const { facts, show } = context;
-  const { key, name, pipe } = work;
+  const { key, place, name, pipe } = work;
   const temperature = facts.site.waterTemperature;
   const material = plastic(pipe);
   const factor = material === null ? null : deratingFactor(material, temperature);
-  const rating = warmRating(pipe, facts);
+  const threaded = isThreaded(pipe, place);
+  const rating = bornePressure(pipe, place, facts);
   const working = known([rating], (pressure) => pressure * WORKING_SHARE_WITHOUT_SURGE);
   const wall = wallOf(pipe);
   const density = context.system.water.density;
@@ -59,7 +62,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
     material === null
       ? { path: null, words: 'a printed rating: metal pipe of these sizes has none, and holds far more' }
       : pipe.rating === null
-        ? { path: `${key}.rating`, words: `the rating printed on the ${name}` }
+        ? { path: `${place}.rating`, words: `the rating printed on the ${name}` }
         : factor === null
           ? { path: 'site.waterTemperature', words: 'cooler water: no rating is printed for plastic this warm' }
           : null;
@@ -94,7 +97,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
       context,
       {
         key: `${key}Rating`,
-        title: `Rating of the ${name} in water of ${show.temperature(temperature)}`,
+        title: `Rating of the ${threaded ? 'threaded ' : ''}${name} in water of ${show.temperature(temperature)}`,
         symbol: 'p_r',
         value: rating,
         as: 'readPressure',
@@ -109,10 +112,13 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
             'readPressure',
           ),
           term('f', 'share that is left at this temperature', factor, 'percent'),
+          ...(threaded ? [term('f_t', 'share that threads leave', THREADED_SHARE, 'percent')] : []),
         ],
-        steps: [step('p_r', 'f × p_1', rating, 'readPressure')],
-        range: within('plain pipe; threaded PVC is rated half', null),
-        source: `${pipe.standard}, appendix; temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
+        steps: [step('p_r', threaded ? 'f × f_t × p_1' : 'f × p_1', rating, 'readPressure')],
+        range: threaded
+          ? within('threads cut into schedule 80; schedule 40 is too thin for them', !isTooThinForThreads(pipe))
+          : within('pipe without threads', null),
+        source: `${pipe.standard}, appendix${threaded ? ', threads from memory' : ''}; temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
       }),
     ),
     figure(

@@ -1,15 +1,11 @@
 /** Water past the motor: where it comes from and how fast it goes by. */
 import { widestBetween } from '../../bore.ts';
+import { screenEntrance } from '../../figures/screenEntrance.ts';
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noDemand } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
-import {
-  flowForMotorVelocity,
-  screenEntranceVelocity,
-  velocityPastMotor,
-  widestShroud,
-} from '../../formulas/flowPast.ts';
+import { flowForMotorVelocity, velocityPastMotor, widestShroud } from '../../formulas/flowPast.ts';
 import type { Metres, MetresPerSecond } from '../../si.ts';
 import { LARGE_MOTOR, LEAST_VELOCITY, LEAST_VELOCITY_LARGE } from '../../rules/cooling.ts';
 import { ENTRANCE_VELOCITY } from '../../rules/screen.ts';
@@ -45,7 +41,7 @@ export function coolingFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('d_m', 'diameter of the motor', motorDiameter, 'bore'),
-          term('Q', 'demand', demand, 'flow'),
+          term('Q', 'peak flow needed', demand, 'flow'),
           term('v', 'least velocity', least, 'velocity'),
         ],
         steps: [step('D', '√(d_m² + 4 × Q / (π × v))', shroud, 'bore')],
@@ -90,16 +86,9 @@ function shareFromBelow({ facts }: Context): number | null {
 }
 
 function screenFigure(context: Context): SheetFigure[] {
-  const { facts } = context;
-  const { screens, diameter } = facts.well.intake;
-  const [screen] = screens;
-  if (screen === undefined) return [];
-  const length = screens.reduce((sum, { top, bottom }) => sum + bottom - top, 0);
-  const share = screen.openArea === null ? null : screen.openArea / 2;
-  const { demand } = facts.house;
-  const velocity = known([demand, diameter, share], (flow, width, openArea) =>
-    screenEntranceVelocity({ flow, diameter: width, length, openArea }),
-  );
+  const entrance = screenEntrance(context.solution);
+  if (entrance === null) return [];
+  const { flow, diameter, length, openShare, velocity } = entrance;
   return [
     figure(
       context,
@@ -110,19 +99,19 @@ function screenFigure(context: Context): SheetFigure[] {
         value: velocity,
         as: 'velocity',
         missing: [
-          noDemand(context),
+          flow === null ? noDemand(context) : null,
           diameter === null ? { path: 'well.intake.diameter', words: 'the diameter of the screen' } : null,
-          share === null
+          openShare === null
             ? { path: 'well.intake.screens.0.openArea', words: 'the open share of the screen’s surface' }
             : null,
         ],
       },
       () => ({
         terms: [
-          term('Q', 'demand', demand, 'flow'),
+          term('Q', 'peak flow needed, or what the pump gives at cut-in where that is more', flow, 'flow'),
           term('D', 'diameter of the screen', diameter, 'bore'),
           term('L', 'length of the screen', length, 'length'),
-          term('a', 'open share of the surface, half of it counted', share, 'percent'),
+          term('a', 'open share of the surface, half of it counted', openShare, 'percent'),
         ],
         steps: [step('v_s', 'Q / (π × D × L × a)', velocity, 'velocity')],
         range: within('0.1 ft/s (3 cm/s) is the usual most', velocity === null ? null : velocity <= ENTRANCE_VELOCITY),
@@ -156,7 +145,7 @@ export function coolingTable(context: Context): SheetTable {
     columns: columns(
       ['place', 'Place'],
       ['bore', 'Bore'],
-      ['velocity', 'Velocity at the demand'],
+      ['velocity', 'Velocity at the peak flow'],
       ['flow', 'Flow for enough'],
     ),
     rows: places.map(({ what, diameter, here }) => {
@@ -175,7 +164,7 @@ export function coolingTable(context: Context): SheetTable {
       );
     }),
     source: PRACTICE,
-    note: `Enough is ${show.slow(least)}, all of it from below the motor. A dash: the motor does not fit, or the demand is unknown.`,
+    note: `Enough is ${show.slow(least)}, all of it from below the motor. A dash: the motor does not fit, or the peak flow is unknown.`,
   };
 }
 

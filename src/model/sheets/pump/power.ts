@@ -54,7 +54,10 @@ export function powerFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'pumpEfficiency',
-        title: rated === null ? 'Efficiency of the pump end' : 'Efficiency of the pump end at cut-out, generic',
+        title:
+          rated === null
+            ? 'Efficiency of the pump without its motor'
+            : 'Efficiency of the pump without its motor at cut-out, generic',
         symbol: 'η',
         value: efficiency,
         as: 'percent',
@@ -138,7 +141,7 @@ export function powerFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('P_w', 'power that the water gains', hydraulic, 'power'),
-          term('η', 'efficiency of the pump end', efficiency, 'percent'),
+          term('η', 'efficiency of the pump without its motor', efficiency, 'percent'),
         ],
         steps: [step('P', 'P_w / η', shaft, 'power')],
         range: within('as the efficiency', null),

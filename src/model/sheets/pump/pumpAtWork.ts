@@ -15,7 +15,7 @@ export function bestFlow({ facts }: Context): CubicMetresPerSecond | null {
 }
 
 /**
- * Efficiency of the generic pump end away from its rated flow.
+ * Efficiency of the generic pump, its motor left out, away from its rated flow.
  *
  *     η = η_r (2 q − q²),   q = Q/Q_r
  *

@@ -59,7 +59,7 @@ export function startFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'mostStartsAnHour',
-        title: 'Most starts an hour, at the worst steady demand',
+        title: 'Most starts an hour, at the worst steady draw',
         symbol: 'n',
         value: worst,
         as: 'number',
@@ -85,7 +85,7 @@ export function startFigures(context: Context): SheetFigure[] {
           worst === null ? null : worst * HOUR <= limit + 1e-9,
         ),
         source: STARTS_SOURCE,
-        notes: ['The worst demand is half of the pump’s flow.'],
+        notes: ['The worst draw is half of the pump’s flow.'],
       }),
     ),
     figure(

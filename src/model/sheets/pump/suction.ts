@@ -4,9 +4,8 @@ import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noDemand, noDrawdown, noStaticLevel } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
-import { columnHeldByAir, netPositiveSuctionHead, vortexSubmergence } from '../../formulas/suction.ts';
+import { columnHeldByAir, netPositiveSuctionHead, VORTEX_FACTOR, vortexSubmergence } from '../../formulas/suction.ts';
 import { atmosphericPressure, vapourPressure } from '../../formulas/water.ts';
-import { toGpm, toInches } from '../../units.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
@@ -35,16 +34,16 @@ export function suctionFigures(context: Context): SheetFigure[] {
         title: 'Water over the intake that keeps a vortex off',
         symbol: 'S',
         value: vortex,
-        as: 'number',
-        text: show.small,
+        as: 'small',
         missing: [noDemand(context)],
       },
       () => ({
         terms: [
-          term('D', 'diameter of the inlet, taken as the motor’s, in inches', toInches(inlet), 'number'),
-          term('Q', 'demand, in gpm', known([demand], toGpm), 'number'),
+          term('D', 'diameter of the inlet, taken as the motor’s', inlet, 'inches'),
+          term('k', 'factor of the formula', VORTEX_FACTOR, 'vortexFactor'),
+          term('Q', 'peak flow needed', demand, 'gallonsPerMinute'),
         ],
-        steps: [step('S', 'D + 0.574 × Q / D^1.5', known([vortex], toInches), 'number')],
+        steps: [step('S', 'D + k × Q / D^1.5', vortex, 'inches')],
         formula: 'S = D + 0.574 × Q / D^1.5, inches and gallons a minute',
         range: within('a single inlet in still water', null),
         source: 'ANSI/HI 9.8, Pump Intake Design, from memory',

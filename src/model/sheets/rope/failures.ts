@@ -106,7 +106,7 @@ export function failureTable(context: Context): SheetTable {
       return row(
         word === 'parts' ? 'does not do' : null,
         what,
-        cell(load, show.force),
+        cell(load, show.hook),
         cell(factor, times),
         cell(aged, times),
         word,
@@ -245,7 +245,7 @@ export function ropeFigures(context: Context): SheetFigure[] {
         range: within('why nobody should lift a string by its rope', null),
         source: 'Cordage Institute CI 1401-06',
         notes: [
-          `The strongest rope in the table holds ${context.show.force(poundsForce(ROPES.polypropylene.at(-1)?.breakingPounds ?? 0))}.`,
+          `The strongest rope in the table holds ${context.show.hook(poundsForce(ROPES.polypropylene.at(-1)?.breakingPounds ?? 0))}.`,
         ],
       }),
     ),

@@ -69,7 +69,7 @@ export function pullFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('n', 'T / T_1', people, 'number')],
         range: within(
-          'two together 68 lb (302 N), three 76 lb (340 N), above 150 lb (667 N) a hoist; threaded pipe always a hoist',
+          'two together 68 lb (31 kg), three 76 lb (34 kg), above 150 lb (68 kg) a hoist; threaded pipe always a hoist',
           null,
         ),
         source: 'NIOSH Applications Manual, DHHS 94-110 (51 lb); team shares and 150 lb: from memory, common practice',
@@ -97,8 +97,8 @@ export function pullTable(context: Context): SheetTable {
         null,
         cell(out, show.depth),
         cell(left, show.depth),
-        cell(full, show.force),
-        cell(pull(false), show.force),
+        cell(full, show.hook),
+        cell(pull(false), show.hook),
         full === null ? '–' : whoLifts(full, rigid),
       ),
     );
