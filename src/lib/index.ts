@@ -1,9 +1,24 @@
 /** What others may import: read a plan, solve it, say what was found, draw it. */
 export * from '../model/index.ts';
+export { fixesOf } from '../model/fixes/fixesOf.ts';
+export type { Offered } from '../model/fixes/fixesOf.ts';
+export { lackingIn } from '../model/rules/lacking.ts';
+export type { Lacking } from '../model/rules/lacking.ts';
 export { en } from '../words/en/index.ts';
 export { sayEnd } from '../words/sayEnd.ts';
 export { changeInFindings, countFindings } from '../words/sayFindings.ts';
-export { sayAdvice, sayFinding, sayFix, sayHolding, sayNotJudged, sayShort } from '../words/sayJudgement.ts';
+export {
+  sayAdvice,
+  sayFinding,
+  sayFix,
+  sayHolding,
+  sayLacking,
+  sayMeasure,
+  sayShort,
+  sayTurning,
+} from '../words/sayJudgement.ts';
+export { sayAssumed } from '../words/en/plan/assumed.ts';
+export { nameOfPath } from '../words/en/plan/paths.ts';
 export { nameLevel, sayBlock, sayHandle, sayReading } from '../words/sayLevel.ts';
 export type { LongLanguage, ShortLanguage, Words } from '../words/words.ts';
 export { draw, toSvg } from '../draw/index.ts';

@@ -11,6 +11,7 @@ export type ValueName =
   | 'drawdown'
   | 'pumpingWaterLevel'
   | 'pumpingWaterLevelDry'
+  | 'lowestPumpingWaterLevel'
   | 'submergenceDry'
   | 'intakeDepth'
   | 'pumpDischargeDepth'
@@ -38,6 +39,7 @@ export type ValueName =
   | 'velocityDropPipe'
   | 'velocityPastMotor'
   | 'dropPipeCutLength'
+  | 'dropPipeToCut'
   | 'liftPipeLength'
   | 'wireLength'
   | 'ropeLength'
@@ -151,6 +153,13 @@ export interface PumpInWell extends CurvePoint {
   readonly outpumped: boolean;
 }
 
+/** How deep the water falls at the worst that the plan knows of, and what sets that depth. */
+export interface LowestPumping {
+  readonly depth: Metres;
+  /** The level of today or of the dry season while pumping, or where the fall ends: at the intake, or at a cut-off above it. */
+  readonly by: 'level' | 'dryLevel' | 'intake' | 'cutOff';
+}
+
 /** Operating points from the level at rest; a generic pump is a band, and the first two lie on its weaker end. */
 export interface Curves {
   readonly generic: boolean;
@@ -183,13 +192,16 @@ export interface Solved {
   /** Null where nothing is known of the drawdown. */
   readonly cone: readonly ConePoint[] | null;
   readonly curves: Curves;
+  /** Null where the level at rest or the fall from it is unknown. */
+  readonly lowest: LowestPumping | null;
 }
 
 /** What a figure of a finding measures, in SI. */
 export type Quantity = 'length' | 'flow' | 'pressure' | 'velocity' | 'force' | 'ratio' | 'count' | 'current' | 'time';
 
 export type Severity = 'danger' | 'warning' | 'note';
-export type Verdict = 'ok' | Severity | 'not judged';
+/** `depends`: at one end of what a fact can be that nobody said it holds, at the other it does not. */
+export type Verdict = 'ok' | 'depends' | Severity | 'not judged';
 
 /** One change of a plan: the path and what to write there. */
 export interface Change {
@@ -215,6 +227,27 @@ export interface Finding {
   /** Which of the rule's sentences fits, and the numbers that it is said with. */
   readonly variant: string;
   readonly numbers: object;
+  /** Where it turns on a fact that nobody said: the field that takes it, and the value at which the first rule turns, SI. */
+  readonly turn: Turn | null;
+  /** The rules that turn on that fact, told together. */
+  readonly together: readonly Turning[];
+  /** Choices it rests on that nobody made: paths of the plan. */
+  readonly assumed: readonly string[];
+}
+
+export interface Turn {
+  readonly field: string;
+  readonly at: number;
+}
+
+/** One rule that holds on one side of a value and not on the other. */
+export interface Turning {
+  readonly rule: string;
+  readonly variant: string;
+  readonly numbers: object;
+  readonly turn: Turn;
+  /** How bad it is on the bad side. */
+  readonly bad: Severity;
 }
 
 /** A rule that was judged and holds. */
@@ -222,6 +255,8 @@ export interface Holding {
   readonly rule: string;
   readonly variant: string;
   readonly numbers: object;
+  /** Choices it rests on that nobody made: paths of the plan. It holds if they are as assumed. */
+  readonly assumed: readonly string[];
 }
 
 /** A rule that cannot be judged from this plan. */
@@ -238,6 +273,8 @@ export type BandSetting = 'pump.setting' | 'top.depth';
 /** Where a part may go so that no rule that limits it is danger or warning; ends are rounded inward. */
 export interface Band {
   readonly setting: BandSetting;
+  /** `unknown`: nobody knows how far the water falls, so that no depth in it can be called right. */
+  readonly kind: 'allowed' | 'unknown';
   /** Null when no stretch meets every rule; then `clash` names the rules that exclude each other. */
   readonly from: Metres | null;
   readonly to: Metres | null;
@@ -254,7 +291,9 @@ export type OwnEnd =
   | 'motorOnBottom'
   | 'atGround'
   | 'asDeepAsOneDigs'
-  | 'endOfCasing';
+  | 'endOfCasing'
+  | 'aboveLiner'
+  | 'abovePump';
 
 /** What ends a band: a rule's limit, said by its variant and numbers, or the thing itself. */
 export interface EndName {
@@ -271,6 +310,8 @@ export interface Advice {
 export interface Solution extends Solved {
   /** Dangers first, then warnings, then notes; a finding's number in the list is its index + 1. */
   readonly findings: readonly Finding[];
+  /** Notes on how the work is done that stand back behind other findings. */
+  readonly atWork: readonly Finding[];
   readonly holding: readonly Holding[];
   /** Every rule number. */
   readonly verdicts: Readonly<Record<string, Verdict>>;

@@ -6,6 +6,7 @@ import { boreOf, boreRadiusAt } from './bore.ts';
 import type { Facts, FactsReading } from './facts.ts';
 import { curvesOf, systemOf } from './figures/curves.ts';
 import { levelsOf } from './figures/levels.ts';
+import { lowestPumping } from './figures/lowestPumping.ts';
 import { frostDepthOf } from './figures/frostDepth.ts';
 import { valuesOf } from './figures/values.ts';
 import { coneDepths } from './formulas/drawdown.ts';
@@ -56,18 +57,21 @@ export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = m
   const system = systemOf(facts, suspension);
   const { band, ...curves } = curvesOf(facts, system);
   const frost = recall('frost', [site, units], () => frostDepthOf(facts));
+  const lowest = lowestPumping(facts, curves);
+  const { parts, run } = placeString(facts, (depth) => boreRadiusAt(bore, depth));
   return {
     plan,
     facts,
     assumed: frost.assumed ? [...reading.assumed, frost.assumed] : reading.assumed,
     unknown: reading.unknown,
     notUsed: reading.notUsed,
-    values: valuesOf({ facts, levels, bore, suspension, system, curves, band, frostDepth: frost.depth }),
+    values: valuesOf({ facts, levels, bore, suspension, run, system, curves, band, lowest, frostDepth: frost.depth }),
     levels,
     bore,
-    parts: placeString(facts, (depth) => boreRadiusAt(bore, depth)),
+    parts,
     cone: recall('cone', [water, house, levels, bore], () => coneOf(facts, levels.drawdown, bore)),
     curves,
+    lowest,
   };
 }
 

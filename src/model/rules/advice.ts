@@ -1,6 +1,6 @@
 /** Rules that no plan can decide: they stand as advice, in the words of a language. */
 import type { Facts } from '../facts.ts';
-import type { Advice } from '../solution.ts';
+import type { Advice, Solved } from '../solution.ts';
 
 const always = () => true;
 const pitless = ({ top }: Facts) => top.kind === 'pitless';
@@ -28,6 +28,6 @@ export type AdviceNumber = keyof typeof ADVICE;
 
 export const ADVICE_NUMBERS = Object.keys(ADVICE) as readonly AdviceNumber[];
 
-export function adviceFor(facts: Facts): Advice[] {
+export function adviceFor({ facts }: Pick<Solved, 'facts'>): Advice[] {
   return ADVICE_NUMBERS.filter((number) => ADVICE[number](facts)).map((rule) => ({ rule }));
 }

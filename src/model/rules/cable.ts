@@ -1,11 +1,13 @@
 /** What keeps pipe and cable in their place: torque arrestor, ties, guards, splice. */
-import type { Metres } from '../si.ts';
 import type { PlacedPart, Solved } from '../solution.ts';
-import { feet } from '../units.ts';
+import { ARRESTOR, SPLICE } from '../string/lengths.ts';
+import { feet, horsepower } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, changeOr, heightText, words } from './fix.ts';
+import { freeHeight, freeSpacing } from './freePlaces.ts';
 import { placed } from './placed.ts';
-import { breaks, defineRule, holds } from './rule.ts';
+import { ratedUnder } from './ratedUnder.ts';
+import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 
 /** The arrestor stands more than the first and at most the second above the discharge. */
 export const ARRESTOR_ABOVE = feet(0.5);
@@ -14,18 +16,37 @@ export const TIES_AT_MOST = feet(20);
 export const TIES_AT_LEAST = feet(5);
 const TIES_USUAL = feet(10);
 export const GUARDS_AT_MOST = feet(50);
+/** A string of up to so much pipe hangs without guards often enough. Common practice, no source. */
+export const GUARDS_FROM = feet(300);
 export const SPLICE_BELOW = feet(5);
-/** Half of arrestor and splice together: nearer than this their bodies overlap (12 in and 8 in, common practice). */
-const APART = feet(10 / 12);
+/** Smaller motors hang on polyethylene pipe without an arrestor. Common practice, no source. */
+export const ARRESTOR_FROM_POWER = horsepower(1);
+
+/** Where an arrestor or a splice may go, the usual height first: as one would type it. */
+const ARRESTOR_HEIGHTS = {
+  us: ['2 ft', '2.5 ft', '3 ft', '3.5 ft', '1.5 ft', '4 ft'],
+  metric: ['0.6 m', '0.75 m', '0.9 m', '1.05 m', '0.45 m', '1.2 m'],
+} as const;
+const SPLICE_HEIGHTS = {
+  us: ['4 ft', '4.5 ft', '5 ft', '3.5 ft', '3 ft', '2.5 ft', '2 ft', '1.5 ft'],
+  metric: ['1.2 m', '1.35 m', '1.5 m', '1.05 m', '0.9 m', '0.75 m', '0.6 m', '0.45 m'],
+} as const;
+const TIE_SPACINGS = {
+  us: ['10 ft', '9 ft', '8 ft', '11 ft', '12 ft', '7 ft'],
+  metric: ['3 m', '2.8 m', '2.5 m', '3.3 m', '3.6 m', '2.2 m'],
+} as const;
 
 export const torqueArrestor = defineRule({
   number: 'PR-12',
   part: 'torqueArrestor',
+  asks: { over: ARRESTOR_ABOVE, upTo: ARRESTOR_BELOW, from: ARRESTOR_FROM_POWER },
   judge({ solved, facts }) {
     const height = facts.string.torqueArrestor;
     const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
     const { material } = facts.dropPipe;
     if (height === null) {
+      if (material === 'PE' && ratedUnder(facts, ARRESTOR_FROM_POWER) === true)
+        return holds('smallPump', { below: ARRESTOR_FROM_POWER });
       const plastic = material === 'PE' || material === 'PVC';
       const at = { depth: discharge, part: 'dropPipe', partKind: 'dropPipe' } as const;
       return breaks('none', plastic ? 'warning' : 'note', { material }, at);
@@ -48,9 +69,11 @@ export const torqueArrestor = defineRule({
       ? breaks('tooLow', 'warning', numbers, at)
       : breaks('justTooLow', 'warning', numbers, at);
   },
-  fixes({ facts }, { variant }) {
-    const height = heightText(facts, 2, 0.6);
-    const changes = [{ path: 'string.torqueArrestor', to: height }];
+  fixes({ solved, facts }, { variant }) {
+    const place = freeHeight(solved, 'torqueArrestor', ARRESTOR, ARRESTOR_HEIGHTS[facts.units]);
+    if (place === null) return [words('clearOfTheRest', {})];
+    const changes = [{ path: 'string.torqueArrestor', to: place.text }];
+    const { height } = place;
     return [
       variant === 'none'
         ? changeOr(change(facts, changes, 'addOne', { height }), words('add', {}))
@@ -62,6 +85,7 @@ export const torqueArrestor = defineRule({
 export const cableTies = defineRule({
   number: 'PR-13',
   part: 'tie',
+  asks: { least: TIES_AT_LEAST, most: TIES_AT_MOST },
   judge({ facts }) {
     const { ties } = facts.string;
     const depth = facts.pump.setting - facts.pump.intakeToDischarge - ties;
@@ -79,38 +103,45 @@ export const cableTies = defineRule({
     }
     return holds('tied', { ties, least, most });
   },
-  fixes({ facts }) {
-    const every = heightText(facts, 10, 3);
-    return [change(facts, [{ path: 'string.ties', to: every }], 'tieEvery', { every })];
+  fixes({ solved, facts }) {
+    const free = freeSpacing(solved, TIE_SPACINGS[facts.units]);
+    if (free === null) return [words('tieBetween', {})];
+    return [change(facts, [{ path: 'string.ties', to: free.text }], 'tieEvery', { every: free.spacing })];
   },
 });
 
 export const cableGuards = defineRule({
   number: 'PR-14',
   part: 'guard',
+  asks: { from: GUARDS_FROM, most: GUARDS_AT_MOST },
   judge({ facts, values }) {
     const { guards } = facts.string;
     const length = values.dropPipeCutLength ?? 0;
+    const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
+    const on = { part: 'cable', partKind: 'cable', quantity: 'length' } as const;
+    if (guards === null) {
+      const from = GUARDS_FROM;
+      const margin = from - length;
+      if (meets(margin, 'length')) return doesNotApply;
+      const at = { measured: length, limit: from, margin, depth: discharge - GUARDS_AT_MOST, ...on } as const;
+      return breaks('none', 'note', { length, from, most: GUARDS_AT_MOST }, at);
+    }
     const most = GUARDS_AT_MOST;
-    const measured = guards ?? length;
-    const margin = most - measured;
-    if (meets(margin, 'length'))
-      return guards === null ? holds('shortString', { length }) : holds('guarded', { guards });
-    const depth = facts.pump.setting - facts.pump.intakeToDischarge - Math.min(guards ?? most, length);
-    const at = { measured, limit: most, margin, quantity: 'length', depth, part: 'cable', partKind: 'cable' } as const;
-    return guards === null
-      ? breaks('none', 'note', { length, most }, at)
-      : breaks('tooFar', 'note', { guards, margin, most }, at);
+    const margin = most - guards;
+    if (meets(margin, 'length')) return holds('guarded', { guards });
+    const at = { measured: guards, limit: most, margin, depth: discharge - Math.min(guards, length), ...on } as const;
+    return breaks('tooFar', 'note', { guards, margin, most }, at);
   },
   fixes({ facts }) {
-    const every = heightText(facts, 40, 12);
-    return [change(facts, [{ path: 'string.guards', to: every }], 'addOneEvery', { every })];
+    const changes = [{ path: 'string.guards', to: heightText(facts, 40, 12) }];
+    return [change(facts, changes, 'addOneEvery', { every: facts.units === 'us' ? feet(40) : 12 })];
   },
 });
 
 export const splice = defineRule({
   number: 'PR-15',
   part: 'splice',
+  asks: { within: SPLICE_BELOW },
   judge({ solved, facts }) {
     const { splices } = facts.string;
     const only = splices[0];
@@ -120,25 +151,26 @@ export const splice = defineRule({
     if (splices.length === 1 && wrong === undefined && !arms) return holds('justAbove', { height: only });
     const height = wrong ?? splices[1] ?? only;
     const within = SPLICE_BELOW;
-    const margin = within - height;
+    const low = wrong !== undefined && !exceeds(wrong, 'length');
+    const limit = low ? 0 : within;
     const at = {
       measured: height,
-      limit: within,
-      margin: wrong === undefined ? null : margin,
+      limit,
+      margin: wrong === undefined ? null : low ? height - limit : limit - height,
       quantity: 'length',
       depth: facts.pump.setting - facts.pump.intakeToDischarge - height,
       part: spliceAt(splices.indexOf(height)),
     } as const;
     if (arms) return breaks('inArms', 'warning', {}, at);
     if (splices.length > 1) return breaks('several', 'warning', { count: splices.length, within }, at);
-    return height > 0
-      ? breaks('tooHigh', 'warning', { height, margin, within }, at)
-      : breaks('tooLow', 'warning', { height, within }, at);
+    return low
+      ? breaks('tooLow', 'warning', { within }, at)
+      : breaks('tooHigh', 'warning', { height, margin: within - height, within }, at);
   },
-  fixes({ facts }) {
-    const count = clearHeight(facts.string.torqueArrestor);
-    const height = facts.units === 'us' ? `${count} ft` : `${Math.floor(feet(count) * 10) / 10} m`;
-    return [change(facts, [{ path: 'string.splices', to: [height] }], 'oneSplice', { height })];
+  fixes({ solved, facts }) {
+    const place = freeHeight(solved, 'splice', SPLICE, SPLICE_HEIGHTS[facts.units]);
+    if (place === null) return [words('clearOfTheRest', {})];
+    return [change(facts, [{ path: 'string.splices', to: [place.text] }], 'oneSplice', { height: place.height })];
   },
 });
 
@@ -154,11 +186,6 @@ function insideArms(solved: Solved): boolean {
 
 function overlap(one: PlacedPart, other: PlacedPart): boolean {
   return exceeds(Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top), 'length');
-}
-
-/** Feet above the pump, clear of the arrestor; 4 ft where that is free. */
-function clearHeight(arrestor: Metres | null): number {
-  return [4, 4.5, 5, 3, 2, 1].find((count) => arrestor === null || Math.abs(feet(count) - arrestor) > 2 * APART) ?? 4;
 }
 
 export const cableRules = [splice, torqueArrestor, cableTies, cableGuards] as const;

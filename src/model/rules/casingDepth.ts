@@ -1,11 +1,13 @@
 /** How deep casing and seal reach, and where the casing's foot stands. Codes differ: at most a note. */
 import type { Facts } from '../facts.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
 import type { Metres } from '../si.ts';
 import { feet } from '../units.ts';
 import { meets } from './grace.ts';
 import { isFirmRock } from './ground.ts';
+import { atLowestLevel } from './atLowestLevel.ts';
 import { words } from './fix.ts';
-import { drawdownMissing, lowestPumpingLevel } from './pumpDepth.ts';
+import { isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -15,10 +17,13 @@ export const LEAST_SEALED = feet(20);
 /** Into firm rock, or below the pumping level in sand and gravel. */
 export const FOOT_BEYOND = feet(5);
 
-/** The deepest foot of the casings that begin at the top; null where nobody said how deep they reach. */
+/**
+ * The deepest foot of the casings that begin at the top, since a liner hung lower seals nothing; null where nobody said
+ * how deep they reach.
+ */
 function casingFoot({ well }: Facts): Metres | null {
   return well.casings.reduce<Metres | null>(
-    (deepest, { bottom }) => (bottom === null ? deepest : Math.max(deepest ?? bottom, bottom)),
+    (deepest, { top, bottom }) => (bottom === null || top > 0 ? deepest : Math.max(deepest ?? bottom, bottom)),
     null,
   );
 }
@@ -26,6 +31,7 @@ function casingFoot({ well }: Facts): Metres | null {
 export const sealedDeepEnough = defineRule({
   number: 'PR-35',
   part: 'casing',
+  asks: { usual: LEAST_SEALED, least: LEAST_SEALED_ANYWHERE },
   judge({ facts }) {
     const foot = casingFoot(facts);
     if (foot === null) return missing('casingBottom');
@@ -35,9 +41,10 @@ export const sealedDeepEnough = defineRule({
     const measured = groutEnds ? grout : foot;
     const usual = LEAST_SEALED;
     const margin = measured - usual;
+    // What nobody said of the seal does not hold: then the casing alone is told.
     if (meets(margin, 'length'))
       return grout === null
-        ? holds('groutUnknown', { measured, margin })
+        ? holds('casingOnly', { measured, margin, usual })
         : holds('deepEnough', { by, measured, margin, usual });
     return breaks(
       'shallow',
@@ -52,13 +59,14 @@ export const sealedDeepEnough = defineRule({
 export const casingSeated = defineRule({
   number: 'PR-36',
   part: 'casing',
+  asks: { beyond: FOOT_BEYOND },
   judge(given) {
     const { intake } = given.facts.well;
     // A driven pipe and its point are one; a dug well's rings stand in loose ground.
     if (intake.kind === 'dug' || intake.kind === 'driven point') return doesNotApply;
     const foot = casingFoot(given.facts);
     if (foot === null) return missing('casingBottom');
-    return intake.kind === 'open hole' ? seatedInRock(foot, given) : belowPumpingLevel(foot, given);
+    return isOpenRock(given.facts) ? seatedInRock(foot, given) : belowPumpingLevel(foot, given);
   },
   fixes(_given, { variant }) {
     const rock = variant === 'barelySeated' || variant === 'notInRock';
@@ -93,16 +101,28 @@ function topOfRock({ well }: Facts, at: number): Metres {
 }
 
 /** In sand and gravel: below the water while it is pumped. */
-function belowPumpingLevel(foot: Metres, { solved }: Given) {
-  const level = lowestPumpingLevel(solved);
-  if (level === null) return missing(drawdownMissing(solved));
-  const measured = foot - level.depth;
+function belowPumpingLevel(foot: Metres, given: Given) {
   const usual = FOOT_BEYOND;
-  const margin = measured - usual;
-  const numbers = { measured, margin, usual };
-  if (meets(margin, 'length')) return holds('belowLevel', numbers);
-  const at = { measured, limit: usual, margin, quantity: 'length', depth: foot } as const;
-  return measured < 0 ? breaks('aboveLevel', 'note', numbers, at) : breaks('nearLevel', 'note', numbers, at);
+  return atLowestLevel(
+    given,
+    (level, by) => {
+      // Where nobody knows the level and it breaks at either end, the water at rest is too deep already.
+      const water = by === 'open' ? (lowestStatic(given.facts) ?? level) : level;
+      const margin = foot - level - usual;
+      if (meets(margin, 'length'))
+        return by === 'open'
+          ? holds('belowFloor', { foot, floor: level, margin, usual }, margin)
+          : holds('belowLevel', { measured: foot - level, margin, usual }, margin);
+      const measured = foot - water;
+      const short = measured - usual;
+      const at = { measured, limit: usual, margin: short, quantity: 'length', depth: foot } as const;
+      if (by === 'open') return breaks('nearRest', 'note', { foot, rest: water, margin: short, usual }, at);
+      const numbers = { measured, margin: short, usual };
+      return measured < 0 ? breaks('aboveLevel', 'note', numbers, at) : breaks('nearLevel', 'note', numbers, at);
+    },
+    (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, foot, usual } }),
+    () => foot - usual,
+  );
 }
 
 export const casingDepthRules = [sealedDeepEnough, casingSeated] as const;

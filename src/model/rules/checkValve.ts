@@ -1,40 +1,42 @@
 /** Check valves: the first near the pump, none too high above the water, none beyond the well, arrow up. */
 import { columnHeldByAir } from '../formulas/suction.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { valueAt } from '../plan/editPlan.ts';
 import type { Metres } from '../si.ts';
 import type { PlacedPart, Solved } from '../solution.ts';
-import { feet } from '../units.ts';
+import { feet, parseQuantity } from '../units.ts';
+import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, heightText, words } from './fix.ts';
 import { placed } from './placed.ts';
-import { lowestPumpingLevel } from './pumpDepth.ts';
-import { breaks, defineRule, holds, limit } from './rule.ts';
+import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
+import type { Given } from './rule.ts';
 
 export const FIRST_VALVE_WITHIN = feet(25);
+/** How much pipe a single valve may hold full before it is said. Common practice, no source. */
+export const MOST_ON_ONE_VALVE = feet(300);
+/** How often a valve stands where a string has several. */
 export const VALVE_SPACING = feet(200);
-/** Highest place of a valve above the pumping level at sea level. */
+/** Highest place of a valve above the pumping level at sea level, where the air would hold some 33 ft. */
 export const VALVE_ABOVE_WATER = feet(25);
 const HELD_AT_SEA_LEVEL: Metres = columnHeldByAir({ altitude: 0, temperature: 15 });
 
 /** 25 ft at sea level leaves about 8 ft for cold and weather; the same is kept where thin air holds up less. */
-export function valveAboveWaterLimit({ facts }: Solved): Metres {
+export function valveAboveWaterLimit({ facts }: Pick<Solved, 'facts'>): Metres {
   const { altitude, waterTemperature } = facts.site;
   const lost = HELD_AT_SEA_LEVEL - columnHeldByAir({ altitude, temperature: waterTemperature });
   return Math.min(VALVE_ABOVE_WATER, VALVE_ABOVE_WATER - lost);
 }
 
 /** Heights of all valves above the discharge, rising; the one in the pump is at its discharge. */
-function valveHeights({ facts }: Solved): readonly Metres[] {
+function valveHeights({ facts }: Pick<Solved, 'facts'>): readonly Metres[] {
   const { checkValves } = facts.string;
   return facts.pump.checkValveInside ? [0, ...checkValves] : checkValves;
 }
 
-/** Height of the highest valve above the lowest pumping level; null without valve or level. */
-function highestAboveWater(solved: Solved, heights: readonly Metres[]): Metres | null {
-  const level = lowestPumpingLevel(solved);
-  const highest = heights[heights.length - 1];
-  if (level === null || highest === undefined) return null;
-  const { pump } = solved.facts;
-  return level.depth - (pump.setting - pump.intakeToDischarge - highest);
+/** Depth of a valve at a height above the discharge. */
+function depthAt({ facts }: Pick<Solved, 'facts'>, height: Metres): Metres {
+  return facts.pump.setting - facts.pump.intakeToDischarge - height;
 }
 
 /** The longest stretch of drop pipe above a valve, up to the next one or the top. */
@@ -49,55 +51,94 @@ function longestStretch({ values }: Solved, heights: readonly Metres[]): Metres 
 export const firstCheckValve = defineRule({
   number: 'PR-09',
   part: 'checkValve',
-  judge({ solved, facts }) {
+  asks: { within: FIRST_VALVE_WITHIN, aboveWater: VALVE_ABOVE_WATER, stretch: MOST_ON_ONE_VALVE },
+  judge(given) {
+    const { solved } = given;
     const heights = valveHeights(solved);
-    const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
     const lowest = heights[0];
-    if (lowest === undefined) {
-      const at = { measured: 0, limit: 1, margin: -1, quantity: 'count', depth: discharge } as const;
+    const highest = heights[heights.length - 1];
+    if (lowest === undefined || highest === undefined) {
+      const at = { measured: 0, limit: 1, margin: -1, quantity: 'count', depth: depthAt(solved, 0) } as const;
       return breaks('none', 'danger', {}, { ...at, part: 'nipple', partKind: 'nipple' });
     }
     const within = FIRST_VALVE_WITHIN;
     if (!meets(within - lowest, 'length')) {
       const margin = within - lowest;
-      const at = { measured: lowest, limit: within, margin, quantity: 'length', depth: discharge - lowest } as const;
+      const depth = depthAt(solved, lowest);
+      const at = { measured: lowest, limit: within, margin, quantity: 'length', depth } as const;
       return breaks('lowestTooHigh', 'warning', { height: lowest, margin, within }, at);
     }
-    const above = highestAboveWater(solved, heights);
     const most = valveAboveWaterLimit(solved);
-    if (heights.length > 1 && above !== null && !meets(most - above, 'length')) {
-      const margin = most - above;
-      const depth = discharge - (heights[heights.length - 1] ?? 0);
-      const at = { measured: above, limit: most, margin, quantity: 'length', depth } as const;
-      return breaks('upperTooHigh', 'warning', { above, margin, most }, { ...at, part: highestValve(solved) });
-    }
-    const stretch = longestStretch(solved, heights);
-    const usual = VALVE_SPACING;
-    if (!meets(usual - stretch, 'length')) {
-      const margin = usual - stretch;
-      const at = { measured: stretch, limit: usual, margin, quantity: 'length', depth: discharge - lowest } as const;
-      return breaks('longStretch', 'note', { stretch, margin, usual }, at);
-    }
-    return exceeds(lowest, 'length') ? holds('nearPump', { height: lowest }) : holds('atPump', {});
+    // Water falls to the intake at most, so valves near the pump stand low enough whatever the level is.
+    const mostAbove = highest + solved.facts.pump.intakeToDischarge;
+    if (heights.length < 2 || meets(most - mostAbove, 'length')) return pipeOnValves(solved, heights);
+    return atLowestLevel(
+      given,
+      (level, by) => upperTooHigh(solved, highest, level, by) ?? pipeOnValves(solved, heights),
+      (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, most } }),
+      () => depthAt(solved, highest) + most,
+    );
   },
   limits(solved) {
     const heights = valveHeights(solved);
-    const level = lowestPumpingLevel(solved);
+    const { lowest } = solved;
     const highest = heights[heights.length - 1];
-    if (level === null || highest === undefined || heights.length < 2) return [];
-    const from = level.depth - valveAboveWaterLimit(solved) + highest + solved.facts.pump.intakeToDischarge;
+    // Water that is drawn down to the intake goes wherever the pump goes, and the valve with it.
+    if (lowest === null || lowest.by === 'intake' || highest === undefined || heights.length < 2) return [];
+    const from = lowest.depth - valveAboveWaterLimit(solved) + highest + solved.facts.pump.intakeToDischarge;
     const to = { from, givesWay: true, answeredBy: 'string.checkValves' };
     return [limit('pump.setting', to, 'upperNearWater', {})];
   },
-  fixes({ solved, facts }, { variant }) {
-    if (variant === 'longStretch') return [words('askForSecond', {})];
+  fixes(given, { variant }) {
+    const { facts } = given;
     const path = 'string.checkValves';
-    if (variant === 'upperTooHigh')
-      return [change(facts, [{ path, to: lowerOnes(solved, valveAboveWaterLimit(solved)) }], 'leaveUpperOut', {})];
-    const changes = [{ path, to: [heightText(facts, 0, 0)] }];
-    return [variant === 'none' ? change(facts, changes, 'add', {}) : change(facts, changes, 'putAtPump', {})];
+    const atPump = heightText(facts, 0, 0);
+    if (variant === 'longStretch') return [words('askForSecond', {})];
+    if (variant === 'none') return [change(facts, [{ path, to: [atPump] }], 'add', {})];
+    if (variant === 'lowestTooHigh') {
+      const [, ...others] = typedValves(given.solved);
+      const only = change(facts, [{ path, to: [atPump] }], 'putAtPump', {});
+      if (others.length === 0) return [only];
+      const to = [atPump, ...others.map(({ text }) => text)];
+      return [change(facts, [{ path, to }], 'lowestToPump', {}), only];
+    }
+    const kept = keptValves(given);
+    const removed = facts.string.checkValves.length - kept.length;
+    return kept.length === 0 && !facts.pump.checkValveInside
+      ? [change(facts, [{ path, to: [atPump] }], 'oneAtPump', {})]
+      : [change(facts, [{ path, to: kept }], 'leaveUpperOut', { removed })];
   },
 });
+
+/** Null where the valve is near enough to the water. */
+function upperTooHigh(solved: Solved, highest: Metres, level: Metres, by: SetBy) {
+  const most = valveAboveWaterLimit(solved);
+  const depth = depthAt(solved, highest);
+  const above = level - depth;
+  const margin = most - above;
+  if (meets(margin, 'length')) return null;
+  const thin = exceeds(VALVE_ABOVE_WATER - most, 'length');
+  const at = { limit: most, quantity: 'length', depth, part: highestValve(solved) } as const;
+  if (by !== 'open')
+    return breaks('upperTooHigh', 'warning', { above, margin, most, thin }, { ...at, measured: above, margin });
+  // At both ends too high: then already above the water at rest.
+  const aboveRest = (lowestStatic(solved.facts) ?? level) - depth;
+  const numbers = { above: aboveRest, margin: most - aboveRest, most, thin };
+  return breaks('upperTooHighAtRest', 'warning', numbers, { ...at, measured: aboveRest, margin: most - aboveRest });
+}
+
+/** What the valves hold full between them. */
+function pipeOnValves(solved: Solved, heights: readonly Metres[]) {
+  const [lowest = 0] = heights;
+  const stretch = longestStretch(solved, heights);
+  const most = MOST_ON_ONE_VALVE;
+  const margin = most - stretch;
+  if (!meets(margin, 'length')) {
+    const at = { measured: stretch, limit: most, margin, quantity: 'length', depth: depthAt(solved, lowest) } as const;
+    return breaks('longStretch', 'note', { stretch, margin, most, usual: VALVE_SPACING }, at);
+  }
+  return exceeds(lowest, 'length') ? holds('nearPump', { height: lowest }) : holds('atPump', {});
+}
 
 /** Key of the valve that hangs highest. */
 function highestValve({ parts }: Solved): string {
@@ -108,18 +149,25 @@ function highestValve({ parts }: Solved): string {
   return highest?.key ?? 'nipple';
 }
 
-/** The valves as typed that stay within the air's reach, with one at the pump. */
-function lowerOnes(solved: Solved, limit: Metres): string[] {
-  const { facts } = solved;
-  const kept = facts.string.checkValves.filter((height) =>
-    meets(limit - (highestAboveWater(solved, [height]) ?? 0), 'length'),
-  );
-  if (kept.length === 0 && !facts.pump.checkValveInside) return [heightText(facts, 0, 0)];
-  return kept.map((height) => (facts.units === 'us' ? `${round(height / feet(1))} ft` : `${round(height)} m`));
+/** The valves as they are typed, from the pump up. */
+function typedValves({ plan }: Pick<Solved, 'plan'>): readonly { readonly text: string; readonly height: Metres }[] {
+  const typed = valueAt(plan, 'string.checkValves');
+  const texts: readonly unknown[] = Array.isArray(typed) ? typed : [];
+  return texts
+    .flatMap((text) => {
+      const read = typeof text === 'string' ? parseQuantity(text, 'length') : null;
+      return typeof text === 'string' && read?.ok === true ? [{ text, height: read.si }] : [];
+    })
+    .sort((one, other) => one.height - other.height);
 }
 
-function round(value: number): number {
-  return Math.round(value * 100) / 100;
+/** Those near enough to the lowest water that is known, else to the water at rest: one of them is, where a valve is too high. */
+function keptValves({ solved }: Given): readonly string[] {
+  const level = solved.lowest?.depth ?? lowestStatic(solved.facts) ?? 0;
+  const highestPlace = level - valveAboveWaterLimit(solved);
+  return typedValves(solved)
+    .filter(({ height }) => meets(depthAt(solved, height) - highestPlace, 'length'))
+    .map(({ text }) => text);
 }
 
 export const noValveBeyondTop = defineRule({
@@ -137,6 +185,8 @@ export const arrowUp = defineRule({
   number: 'PR-11',
   part: 'checkValve',
   judge({ solved, facts }) {
+    // A valve that is built into the pump cannot be turned.
+    if (facts.string.checkValves.length === 0) return doesNotApply;
     if (facts.string.arrow === 'up') return holds('up', {});
     const depth = placed(solved, 'checkValve')?.bottom ?? facts.pump.setting - facts.pump.intakeToDischarge;
     return breaks('down', 'danger', {}, { depth });

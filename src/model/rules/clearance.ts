@@ -1,58 +1,131 @@
-/** Whether the pump passes the casing. */
+/** Whether the pump passes what lines the hole on its way down. */
+import type { Metres } from '../si.ts';
 import type { BoreStretch, Solved } from '../solution.ts';
 import { inches } from '../units.ts';
 import { meets } from './grace.ts';
-import { moveIntoBand, words } from './fix.ts';
+import { isAssumed } from './assumed.ts';
+import { words } from './fix.ts';
+import type { MissingFact } from './missing.ts';
+import { movePump } from './movePump.ts';
 import { breaks, defineRule, holds, limit, missing } from './rule.ts';
 
 export const TOO_TIGHT = inches(0.1);
 export const TIGHT_FIT = inches(0.25);
 
-function widestPart({ facts }: Solved): number {
+/** What stands round the pump there. */
+export type BoreName = 'casing' | 'liner' | 'screen' | 'blankPipe' | 'hole';
+
+function nameOf({ kind, casing }: BoreStretch): BoreName {
+  if (kind === 'openHole') return 'hole';
+  if (kind === 'screen') return 'screen';
+  return casing === undefined ? 'blankPipe' : casing === 0 ? 'casing' : 'liner';
+}
+
+function widestPart({ facts }: Pick<Solved, 'facts'>): Metres {
   return Math.max(facts.pump.diameter, facts.pump.shroudDiameter ?? 0);
 }
 
-/** The narrowest known stretch that the motor's lower end passes on its way down. */
-function narrowest(solved: Solved): BoreStretch | null {
+/** The least that it can be: where nobody said the pump, its motor alone. */
+function slimmestPart(solved: Solved): Metres {
   const { pump } = solved.facts;
-  const down = pump.setting + pump.intakeToMotorBottom;
-  let found: BoreStretch | null = null;
-  for (const stretch of solved.bore) {
-    if (stretch.known && stretch.top < down && (found === null || stretch.insideRadius < found.insideRadius))
-      found = stretch;
+  if (!isAssumed(solved, 'pump.diameter')) return widestPart(solved);
+  return Math.min(Math.max(pump.motorDiameter, pump.shroudDiameter ?? 0), widestPart(solved));
+}
+
+/** The bore of a stretch as far as it is said: a casing's is known where nobody knows how deep it reaches. */
+function boreOf({ facts }: Pick<Solved, 'facts'>, stretch: BoreStretch): Metres | null {
+  const casing = stretch.casing === undefined ? undefined : facts.well.casings[stretch.casing];
+  const known = casing === undefined ? stretch.known : casing.insideKnown;
+  return known ? 2 * stretch.insideRadius : null;
+}
+
+/** Those that the motor's lower end enters on its way down. */
+function passed({ facts, bore }: Pick<Solved, 'facts' | 'bore'>): readonly BoreStretch[] {
+  const down = facts.pump.setting + facts.pump.intakeToMotorBottom;
+  return bore.filter(({ top }) => top < down);
+}
+
+/** What nobody said of the stretches that the pump passes; null where all of them are known. */
+function unknownOf(solved: Solved): MissingFact | null {
+  const { facts } = solved;
+  for (const stretch of passed(solved)) {
+    if (boreOf(solved, stretch) === null) return stretch.casing === undefined ? 'holeWidth' : 'casingBore';
+    const casing = stretch.casing === undefined ? undefined : facts.well.casings[stretch.casing];
+    if (casing === undefined || casing.bottom !== null) continue;
+    // It may end above the pump: then the hole counts.
+    const hole = facts.well.intake.diameter;
+    if (hole === null) return 'holeWidth';
+    if (!meets(hole - widestPart(solved) - TIGHT_FIT, 'length')) return 'casingBottom';
   }
-  return found;
+  return null;
+}
+
+/** 0: the pump passes; 1: hardly; 2: it does not, or may not come up again. */
+function tightness(bore: Metres | null, widest: Metres): 0 | 1 | 2 {
+  if (bore === null || meets(bore - widest - TIGHT_FIT, 'length')) return 0;
+  return meets(bore - widest - TOO_TIGHT, 'length') ? 1 : 2;
+}
+
+/**
+ * Where it first gets tighter than it is right from the top. What is as tight from there on no depth avoids: another pump
+ * does.
+ */
+function firstTighter(solved: Solved): BoreStretch | undefined {
+  const [highest] = solved.bore;
+  if (highest === undefined) return undefined;
+  const widest = slimmestPart(solved);
+  const fromTheTop = tightness(boreOf(solved, highest), widest);
+  return solved.bore.find((stretch) => tightness(boreOf(solved, stretch), widest) > fromTheTop);
+}
+
+/** The deepest intake with which the motor stays above it. */
+function deepestAbove({ top }: BoreStretch, { facts }: Pick<Solved, 'facts'>): Metres {
+  return top - facts.pump.intakeToMotorBottom;
 }
 
 export const pumpPassesCasing = defineRule({
   number: 'PR-17',
   part: 'pump',
+  asks: { least: TIGHT_FIT },
   judge({ solved, facts }) {
-    const stretch = narrowest(solved);
-    if (stretch === null) return missing('casingBore');
-    const where = stretch.kind;
-    const bore = 2 * stretch.insideRadius;
     const widest = widestPart(solved);
+    let narrowest: { readonly stretch: BoreStretch; readonly bore: Metres } | null = null;
+    for (const stretch of passed(solved)) {
+      const bore = boreOf(solved, stretch);
+      if (bore !== null && (narrowest === null || bore < narrowest.bore)) narrowest = { stretch, bore };
+    }
+    if (narrowest === null) return missing('casingBore');
+    const { stretch, bore } = narrowest;
+    const where = nameOf(stretch);
     const measured = bore - widest;
     const margin = measured - TIGHT_FIT;
-    if (meets(margin, 'length')) return holds('passes', { where, bore, widest, measured });
+    const tight = tightness(bore, widest);
+    if (tight === 0) {
+      const unknown = unknownOf(solved);
+      return unknown === null ? holds('passes', { where, bore, widest, measured }) : missing(unknown);
+    }
+    // A usual pump would be tight, and nobody said which pump: its motor alone would pass.
+    if (tightness(bore, slimmestPart(solved)) === 0) return missing('pumpDiameter');
     const depth = Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge);
     const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth } as const;
     const numbers = { where, bore, widest, margin };
-    return meets(measured - TOO_TIGHT, 'length')
-      ? breaks('hardlyPasses', 'warning', numbers, at)
-      : breaks('tooWide', 'danger', numbers, at);
+    return tight === 1 ? breaks('hardlyPasses', 'warning', numbers, at) : breaks('tooWide', 'danger', numbers, at);
   },
   limits(solved) {
-    const widest = widestPart(solved);
-    const tight = solved.bore.find(
-      (stretch) => stretch.known && !meets(2 * stretch.insideRadius - widest - TIGHT_FIT, 'length'),
-    );
-    // Where it is tight from the top, no depth helps: another pump does.
-    if (tight === undefined || tight === solved.bore[0]) return [];
-    return [limit('pump.setting', { to: tight.top - solved.facts.pump.intakeToMotorBottom }, 'aboveNarrowPart', {})];
+    const tighter = firstTighter(solved);
+    if (tighter === undefined) return [];
+    const to = deepestAbove(tighter, solved);
+    return [limit('pump.setting', { to }, 'aboveNarrowPart', { where: nameOf(tighter) })];
   },
-  fixes: (given) => [moveIntoBand(given, 'PR-17', 'pump.setting', words('slimmerPump', {}))],
+  fixes(given) {
+    const { solved, facts } = given;
+    const otherwise = words('slimmerPump', {});
+    const tighter = firstTighter(solved);
+    if (tighter === undefined || meets(deepestAbove(tighter, solved) - facts.pump.setting, 'length'))
+      return [otherwise];
+    const move = movePump(given, 'PR-17', otherwise);
+    return move.changes === null ? [otherwise] : [move, otherwise];
+  },
 });
 
 export const clearanceRules = [pumpPassesCasing] as const;

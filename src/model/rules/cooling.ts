@@ -2,86 +2,121 @@
 import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, horsepower, inches } from '../units.ts';
-import { drawdownMissing, screenTop } from './pumpDepth.ts';
 import { meets } from './grace.ts';
-import { moveIntoBand, words } from './fix.ts';
+import { change, changeOr, depthWritten, words, writtenInside } from './fix.ts';
+import { withItsProbe } from './movePump.ts';
+import { isOpenRock } from './openRock.ts';
+import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, holds, limit, missing } from './rule.ts';
+import type { Given } from './rule.ts';
 
-/** From this power on a motor in open rock wants a shroud. */
+/** Smaller motors usually do without a sleeve, wherever the water comes from. Common practice, no source. */
 export const SHROUD_POWER = horsepower(3);
 /** Least velocity past a motor for 4 in wells, and for 6 in and larger. */
 export const LEAST_VELOCITY = feet(0.25);
 export const LEAST_VELOCITY_LARGE = feet(0.5);
 export const LARGE_MOTOR = inches(5);
 
-/** The lowest place where water enters: a screen's bottom, a fracture, or all of the hole under the casing. */
-function deepestInflow(solved: Solved): Metres | null {
-  const { intake, inflows, casings, bottom } = solved.facts.well;
-  if (screenTop(solved) !== null)
-    return intake.screens.reduce((most, screen) => Math.max(most, screen.bottom), -Infinity);
-  if (inflows !== null && inflows.length > 0)
-    return inflows.reduce((most, { depth }) => Math.max(most, depth), -Infinity);
-  const casingBottom = casings[casings.length - 1]?.bottom ?? null;
-  const motorBottom = solved.facts.pump.setting + solved.facts.pump.intakeToMotorBottom;
-  // A motor inside the casing gets all of its water from below, wherever the hole gives it.
-  return casingBottom !== null && casingBottom < bottom && motorBottom <= casingBottom ? casingBottom : null;
+/** The lowest place where water is said to enter: a fracture, or the lower end of a screen; null where nobody said. */
+function lowestInflow({ facts }: Solved): Metres | null {
+  const { intake, inflows } = facts.well;
+  const { screens } = intake;
+  if (screens.length > 0 && !isOpenRock(facts)) return screens.reduce((most, { bottom }) => Math.max(most, bottom), 0);
+  if (inflows === null || inflows.length === 0) return null;
+  return inflows.reduce((most, { depth }) => Math.max(most, depth), -Infinity);
 }
 
-function severityWithoutShroud(solved: Solved): 'note' | 'warning' {
-  const { power } = solved.facts.pump;
-  const openRock = solved.facts.well.intake.kind === 'open hole';
-  return openRock && power !== null && power < SHROUD_POWER ? 'note' : 'warning';
+/** Above it no water enters, wherever it does: the end of the casing, or where the liner's openings begin; null where unknown. */
+function allEntersBelow({ facts }: Solved): Metres | null {
+  const { casings, intake, bottom } = facts.well;
+  const end = casings[casings.length - 1]?.bottom ?? null;
+  const openings = intake.screens.reduce<Metres | null>((least, { top }) => Math.min(least ?? top, top), null);
+  const first = openings ?? end;
+  return first !== null && first < bottom ? first : null;
 }
 
 export const inflowFromBelow = defineRule({
   number: 'PR-05',
   part: 'motor',
+  asks: { from: SHROUD_POWER },
   judge({ solved, facts }) {
-    const { pump, water } = facts;
+    const { pump, well } = facts;
     if (pump.shroudDiameter !== null) return holds('shroud', {});
-    const inflow = deepestInflow(solved);
-    if (inflow === null) return missing('inflows');
-    if (water.pumping?.kind === 'yield only') return missing(drawdownMissing(solved));
     const motor = pump.setting + pump.intakeToMotorBottom;
+    const inflow = lowestInflow(solved);
+    const small = ratedUnder(facts, SHROUD_POWER) === true;
+    const under = SHROUD_POWER;
+    if (inflow === null) {
+      const first = allEntersBelow(solved);
+      if (first !== null && meets(first - motor, 'length')) return holds('allFromBelow', { motor, first });
+      if (small) return holds('smallMotorAnywhere', { under });
+      return missing(well.intake.kind === 'screen' && well.intake.screens.length === 0 ? 'screenEnds' : 'inflows');
+    }
     const margin = inflow - motor;
     if (meets(margin, 'length')) return holds('fromBelow', { motor, inflow, margin });
+    if (small) return holds('smallMotor', { inflow, under });
     return breaks(
       'fromAbove',
-      severityWithoutShroud(solved),
+      'warning',
       { motor, inflow, margin },
       { measured: motor, limit: inflow, margin, quantity: 'length', depth: motor },
     );
   },
   limits(solved) {
-    const { pump, well } = solved.facts;
-    const named = screenTop(solved) !== null || (well.inflows !== null && well.inflows.length > 0);
-    if (!named || pump.shroudDiameter !== null || severityWithoutShroud(solved) === 'note') return [];
-    const inflow = deepestInflow(solved);
-    if (inflow === null || solved.facts.water.pumping?.kind === 'yield only') return [];
-    const to = inflow - pump.intakeToMotorBottom;
-    return [limit('pump.setting', { to, givesWay: true }, 'aboveLowestInflow', {})];
+    const to = settingAboveInflow(solved);
+    return to === null ? [] : [limit('pump.setting', { to, givesWay: true }, 'aboveLowestInflow', {})];
   },
-  fixes(given, { severity }) {
-    return [
-      severity === 'note'
-        ? words('shroudLeads', {})
-        : moveIntoBand(given, 'PR-05', 'pump.setting', words('fitShroud', {})),
-    ];
-  },
+  fixes: (given) => [raiseAboveInflow(given), words('fitShroud', {})],
 });
+
+/** The deepest setting at which the motor ends above the lowest inflow; null where the motor does not need it, or nobody can tell. */
+function settingAboveInflow(solved: Solved): Metres | null {
+  const { facts } = solved;
+  const inflow = lowestInflow(solved);
+  if (inflow === null || facts.pump.shroudDiameter !== null || ratedUnder(facts, SHROUD_POWER) === true) return null;
+  return inflow - facts.pump.intakeToMotorBottom;
+}
+
+/** Up past the lowest inflow, and not just to the deepest place that the other rules allow. */
+function raiseAboveInflow(given: Given) {
+  const { solved, facts, ranges } = given;
+  const { firm } = ranges['pump.setting'];
+  const most = settingAboveInflow(solved);
+  const otherwise = words('fitShroud', {});
+  if (firm === null || most === null) return otherwise;
+  const ends = { from: firm.from, to: Math.min(firm.to, most) };
+  if (!meets(ends.to - ends.from, 'length')) return otherwise;
+  const written = writtenInside(given, 'pump.setting', 'to', ends);
+  const to = depthWritten(given, 'pump.setting', written);
+  const move = change(facts, [{ path: 'pump.setting', to: written }], 'raiseTo', { to, setting: 'pump.setting' });
+  return changeOr(withItsProbe(given, move), otherwise);
+}
 
 export const coolingVelocity = defineRule({
   number: 'PR-06',
   part: 'motor',
+  asks: { from: SHROUD_POWER, least: LEAST_VELOCITY, large: LARGE_MOTOR, leastLarge: LEAST_VELOCITY_LARGE },
   judge({ facts, values }) {
     const measured = values.velocityPastMotor;
-    if (measured === null) return missing(facts.house.demand === null ? 'demand' : 'holeWidth');
+    const ratedSmall = ratedUnder(facts, SHROUD_POWER);
+    const small = ratedSmall === true;
+    const under = SHROUD_POWER;
+    if (measured === null) {
+      if (small) return holds('smallMotorAnyway', { under });
+      return missing(facts.house.demand === null ? 'demand' : 'holeWidth');
+    }
     const least = facts.pump.motorDiameter > LARGE_MOTOR ? LEAST_VELOCITY_LARGE : LEAST_VELOCITY;
     const margin = measured - least;
-    const numbers = { measured, margin, least };
-    if (meets(margin, 'velocity')) return holds('fastEnough', numbers);
+    if (meets(margin, 'velocity')) return holds('fastEnough', { measured, margin, least });
+    if (small) return holds('slowButSmall', { measured, under });
+    if (ratedSmall === null) return missing('power');
     const depth = facts.pump.setting + facts.pump.intakeToMotorBottom;
-    return breaks('slow', 'note', numbers, { measured, limit: least, margin, quantity: 'velocity', depth });
+    return breaks(
+      'slow',
+      'note',
+      { measured, margin, least },
+      { measured, limit: least, margin, quantity: 'velocity', depth },
+    );
   },
   fixes: () => [words('shroudSpeedsUp', {})],
 });

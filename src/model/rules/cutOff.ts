@@ -2,9 +2,9 @@
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
-import { feet, inches, writeQuantity } from '../units.ts';
+import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
-import { unitAt } from './fix.ts';
+import { change, unitAt } from './fix.ts';
 import { floorTo } from './rounding.ts';
 
 /** A low-level cut-off stops the pump this far above its intake: 1 to 2 ft or more. Common practice, no source. */
@@ -16,22 +16,43 @@ export function hasCutOff({ facts }: Solved): boolean {
   return typeof lowLevelCutOff === 'number' ? exceeds(setting - lowLevelCutOff, 'length') : lowLevelCutOff === true;
 }
 
+/** Depth of a probe that hangs above the intake; null where none is planned there. */
+export function probeOf({ facts }: Pick<Solved, 'facts'>): Metres | null {
+  const { lowLevelCutOff, setting } = facts.pump;
+  return typeof lowLevelCutOff === 'number' && exceeds(setting - lowLevelCutOff, 'length') ? lowLevelCutOff : null;
+}
+
 /** How far a probe hangs above the intake; null where no depth of it is planned. */
 export function probeAboveIntake({ pump }: Facts): Metres | null {
   return typeof pump.lowLevelCutOff === 'number' ? pump.setting - pump.lowLevelCutOff : null;
 }
 
-/** A cut-off that holds the water up where the well gives less than the pump takes: for a pump that hangs below it. */
-export function cutOffLevel({ facts }: Solved, pumpingLevel: Metres): Metres | null {
-  const { lowLevelCutOff } = facts.pump;
-  return typeof lowLevelCutOff === 'number' && exceeds(pumpingLevel - lowLevelCutOff, 'length') ? lowLevelCutOff : null;
-}
-
-/** A probe at its distance above an intake, typed as the field was, else in the plan's units. It counts from the ground. */
-export function probeAbove({ facts, plan }: Solved, intake: Metres): Change | null {
-  const depth = intake - CUT_OFF_ABOVE_INTAKE;
+/** A probe at a distance above an intake, typed as the field was, else in the plan's units. It counts from the ground. */
+export function probeAbove(
+  { facts, plan }: Solved,
+  intake: Metres,
+  above: Metres = CUT_OFF_ABOVE_INTAKE,
+): Change | null {
+  const depth = intake - above;
   if (!meets(depth, 'length')) return null;
   const unit = unitAt(plan, 'pump.lowLevelCutOff', facts.units === 'us' ? 'ft' : 'm');
   const step = unit === 'ft' ? feet(0.5) : unit === 'm' ? 0.1 : unit === 'cm' || unit === 'mm' ? 0.01 : inches(1);
   return { path: 'pump.lowLevelCutOff', to: writeQuantity(floorTo(depth, step), 'length', unit, step) };
+}
+
+/** The depth that a change writes for the probe: what a button says is what it sets. */
+export function probeWritten({ to }: Change, instead: Metres): Metres {
+  const read = typeof to === 'string' ? parseQuantity(to, 'length') : null;
+  return read?.ok === true ? read.si : instead;
+}
+
+/** Dry-run protection with a probe just above the intake, or by current where there is no room for one. */
+export function addCutOff(solved: Solved) {
+  const { facts } = solved;
+  const probe = probeAbove(solved, facts.pump.setting);
+  return probe === null
+    ? change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'protectByCurrent', {})
+    : change(facts, [probe], 'protectByProbe', {
+        depth: probeWritten(probe, facts.pump.setting - CUT_OFF_ABOVE_INTAKE),
+      });
 }

@@ -1,6 +1,7 @@
 /** Changes that may fix a finding: the smallest, only of choices of the build, never of the well, its water or its site. */
 import type { Facts } from '../facts.ts';
-import { valueAt } from '../plan/editPlan.ts';
+import { valueAt, withValue } from '../plan/editPlan.ts';
+import { readFacts } from '../plan/readFacts.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Metres } from '../si.ts';
 import type { BandSetting, Change, EndName } from '../solution.ts';
@@ -38,7 +39,7 @@ export function mayMove(facts: Facts, path: string): boolean {
 }
 
 /** The word that counts for a path: its own, else its group's, else it is still to choose. */
-export function statusAt({ status }: Facts, path: string): 'reported' | 'installed' | 'to choose' {
+export function statusAt({ status }: Facts, path: string): Facts['status'][string] {
   for (let end = path.length; end > 0; end = path.lastIndexOf('.', end - 1)) {
     const said = status[path.slice(0, end)];
     if (said !== undefined) return said;
@@ -48,7 +49,12 @@ export function statusAt({ status }: Facts, path: string): 'reported' | 'install
 
 /** Said by every rule that moves a part: their words stand once. */
 export type SharedFix =
-  Fix<'lowerTo' | 'raiseTo', { to: string }> | Fix<'noDepthMeetsBoth', { from: EndName; to: EndName }>;
+  | Fix<'lowerTo', { to: Metres; setting: BandSetting }>
+  | Fix<'raiseTo', { to: Metres; setting: BandSetting }>
+  | Fix<'protectByProbe', { depth: Metres }>
+  | Fix<'protectByCurrent', object>
+  | Fix<'callContractorFirst', object>
+  | Fix<'noDepthMeetsBoth', { from: EndName; to: EndName }>;
 
 /**
  * Moves the pump or the adapter as little as fixes the rule: to the near end of where the firm limits let it stand. A
@@ -75,15 +81,24 @@ export function moveIntoBand<Instead extends Fix>(
   const ends = outside(range.firm) ? range.firm : range.ends;
   if (!outside(ends)) return instead;
   const down = now < ends.from;
-  const to = writtenInside(given, setting, down ? 'from' : 'to', ends);
-  const changes = [{ path: setting, to }];
+  const written = writtenInside(given, setting, down ? 'from' : 'to', ends);
+  const changes = [{ path: setting, to: written }];
+  const to = depthWritten(given, setting, written);
   return changeOr(
-    down ? change(given.facts, changes, 'lowerTo', { to }) : change(given.facts, changes, 'raiseTo', { to }),
+    down
+      ? change(given.facts, changes, 'lowerTo', { to, setting })
+      : change(given.facts, changes, 'raiseTo', { to, setting }),
     instead,
   );
 }
 
 type Ends = NonNullable<Range['ends']>;
+
+/** The depth from the ground that a text means in a field. */
+export function depthWritten({ solved }: Pick<Given, 'solved'>, setting: BandSetting, text: string): Metres {
+  const { facts } = readFacts(withValue(solved.plan, setting, text));
+  return setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : 0;
+}
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */
 export function writtenInside(

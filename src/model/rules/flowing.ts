@@ -1,6 +1,6 @@
 import { exceeds } from './grace.ts';
 import { words } from './fix.ts';
-import { highestStaticLevel } from './pitless.ts';
+import { highestStaticLevel } from './highestStatic.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
 export const flowingWell = defineRule({

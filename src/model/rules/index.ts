@@ -1,45 +1,82 @@
 /** Judges a solved plan by every rule: what is wrong, what holds, what cannot be judged, and where parts may go. */
 import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
-import { DECIDED_BY } from './missing.ts';
+import { assumedPaths, comparesAssumed, restsOn } from './assumed.ts';
 import { placed } from './placed.ts';
+import { quiet } from './quiet.ts';
+import { toldTogether, type Depending } from './together.ts';
 import { RULES } from './list.ts';
 import { bandOf, rangesOf } from './ranges.ts';
 import type { Breaks, Fix, Given, Rule } from './rule.ts';
 
-export type Judgement = Pick<Solution, 'findings' | 'holding' | 'verdicts' | 'notJudged' | 'bands' | 'advice'>;
+export type Judgement = Pick<
+  Solution,
+  'findings' | 'atWork' | 'holding' | 'verdicts' | 'notJudged' | 'bands' | 'advice'
+>;
 
 export function judge(solved: Solved): Judgement {
   const given = givenBy(solved);
-  const found: Record<Severity, Finding[]> = { danger: [], warning: [], note: [] };
+  const assumed = assumedPaths(solved);
+  const findings: Finding[] = [];
+  const turning: Depending[] = [];
   const holding: Holding[] = [];
   const notJudged: NotJudged[] = [];
   const verdicts: Record<string, Verdict> = { ...NOT_JUDGED };
   for (const rule of RULES) {
     const outcome = rule.judge(given);
-    if (outcome.kind === 'holds') {
-      verdicts[rule.number] = 'ok';
-      holding.push({ rule: rule.number, variant: outcome.variant, numbers: outcome.numbers });
-    } else if (outcome.kind === 'breaks') {
-      verdicts[rule.number] = outcome.severity;
-      found[outcome.severity].push(findingOf(rule, outcome, solved));
-    } else if (outcome.kind === 'missing') {
-      const { fact, numbers } = outcome;
-      notJudged.push({ rule: rule.number, fact, numbers, fields: DECIDED_BY[fact] });
+    // What nobody chose is not held against what nobody chose; a fact that is missing is missed all the same.
+    if (outcome.kind !== 'missing' && comparesAssumed(rule.number, assumed)) continue;
+    switch (outcome.kind) {
+      case 'holds':
+        verdicts[rule.number] = 'ok';
+        holding.push({
+          rule: rule.number,
+          variant: outcome.variant,
+          numbers: outcome.numbers,
+          assumed: restsOn(rule.number, assumed),
+        });
+        break;
+      case 'breaks':
+        verdicts[rule.number] = outcome.severity;
+        findings.push(findingOf(rule, outcome, solved, restsOn(rule.number, assumed)));
+        break;
+      case 'depends':
+        verdicts[rule.number] = 'depends';
+        turning.push({ rule, outcome });
+        break;
+      case 'missing': {
+        const { fact, numbers, fields } = outcome;
+        notJudged.push({ rule: rule.number, fact, numbers, fields });
+        break;
+      }
+      case 'doesNotApply':
+        break;
     }
   }
+  const told = toldTogether(turning, findings, given, assumed);
+  for (const finding of told) if (verdicts[finding.rule] !== 'depends') verdicts[finding.rule] = finding.severity;
   const bands: Band[] = [];
-  for (const range of [given.ranges['pump.setting'], given.ranges['top.depth']]) {
-    if (range !== null && range.known) bands.push(bandOf(range));
-  }
+  const { 'pump.setting': pump, 'top.depth': top } = given.ranges;
+  // Where even the level at rest is unknown there is nothing to draw.
+  if (solved.levels.static !== null) bands.push(bandOf(pump));
+  if (top?.known === true) bands.push(bandOf(top));
   return {
-    findings: [...found.danger, ...found.warning, ...found.note],
+    ...quiet(inOrder(told)),
     holding,
     verdicts,
     notJudged,
     bands,
-    advice: adviceFor(solved.facts),
+    advice: adviceFor(solved),
   };
+}
+
+const SEVERITIES: readonly Severity[] = ['danger', 'warning', 'note'];
+const PLACE = new Map(RULES.map(({ number }, index) => [number as string, index]));
+
+/** Dangers first; within a severity the most important rule first. */
+function inOrder(findings: readonly Finding[]): Finding[] {
+  const place = ({ severity, rule }: Finding) => SEVERITIES.indexOf(severity) * RULES.length + (PLACE.get(rule) ?? 0);
+  return findings.toSorted((one, other) => place(one) - place(other));
 }
 
 export function givenBy(solved: Solved): Given {
@@ -51,17 +88,17 @@ export function givenBy(solved: Solved): Given {
 export function candidatesFor({ rule }: Pick<Finding, 'rule'>, given: Given): readonly Fix[] {
   const found = RULES.find(({ number }) => number === rule);
   const outcome = found?.judge(given);
-  return found === undefined || outcome?.kind !== 'breaks' ? [] : found.fixes(given, outcome);
+  // What turns on an unknown fact is fixed as it is at its worst.
+  const broken = outcome?.kind === 'depends' ? outcome.worst : outcome;
+  return found === undefined || broken?.kind !== 'breaks' ? [] : found.fixes(given, broken);
 }
 
 /** Every rule number in order, as a plan that says nothing would be judged. */
 const NOT_JUDGED: Readonly<Record<string, Verdict>> = Object.fromEntries(
-  [...RULES.map(({ number }) => number), ...ADVICE_NUMBERS]
-    .sort()
-    .map((number) => [number, 'not judged' as const]),
+  [...RULES.map(({ number }) => number), ...ADVICE_NUMBERS].sort().map((number) => [number, 'not judged' as const]),
 );
 
-function findingOf(rule: Rule, outcome: Breaks, solved: Solved): Finding {
+function findingOf(rule: Rule, outcome: Breaks, solved: Solved, assumed: readonly string[]): Finding {
   const partKind = outcome.partKind ?? rule.part;
   return {
     rule: rule.number,
@@ -75,5 +112,8 @@ function findingOf(rule: Rule, outcome: Breaks, solved: Solved): Finding {
     quantity: outcome.quantity,
     variant: outcome.variant,
     numbers: outcome.numbers,
+    turn: null,
+    together: [],
+    assumed,
   };
 }

@@ -1,51 +1,41 @@
-/** What hangs on the hook: hands, more hands, or a hoist. */
-import { HOIST_LOAD, LIFT_TWO_PEOPLE } from '../formulas/lifting.ts';
-import { feet } from '../units.ts';
+/** What hangs on the hook: hands, a wheel, a hoist, or a machine. */
+import { HOIST_LOAD, LIFT_TWO_PEOPLE, NO_TEAM_LOAD } from '../formulas/lifting.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
-import { hangLimit } from './hangLimit.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
-/** What self-installers pull by hand at most. */
-export const HAND_DEPTH = feet(300);
-
+/** Judged with water round the string, as it hangs; what it can be at the most stands in the table of the weights. */
 export const hookLoad = defineRule({
   number: 'PR-51',
   part: 'dropPipe',
+  asks: { two: LIFT_TWO_PEOPLE, hoist: HOIST_LOAD, machine: NO_TEAM_LOAD },
   judge({ facts, values }) {
-    const load = values.hangLoadDry;
-    const depth = facts.top.kind === 'pitless' ? facts.top.depth : -facts.well.casingHeight;
-    if (facts.dropPipe.material !== 'PE')
-      return breaks('threaded', 'warning', { load }, { measured: load, quantity: 'force', depth });
-    if (load === null) return missing('weightOrPower');
-    const margin = LIFT_TWO_PEOPLE - load;
+    const load = values.hangLoadAtRest;
+    // The hook holds the string over the casing's top.
+    const on = { quantity: 'force', depth: -facts.well.casingHeight } as const;
+    if (load !== null && !meets(NO_TEAM_LOAD - load, 'force')) {
+      const most = NO_TEAM_LOAD;
+      return breaks(
+        'needsMachine',
+        'warning',
+        { load, most },
+        { measured: load, limit: most, margin: most - load, ...on },
+      );
+    }
+    if (facts.dropPipe.material !== 'PE') return breaks('threaded', 'note', { load }, { measured: load, ...on });
+    if (load === null) return missing(facts.pump.mass === null ? 'weightOrPower' : 'staticLevel');
     if (!meets(HOIST_LOAD - load, 'force')) {
       const most = HOIST_LOAD;
-      const at = { measured: load, limit: most, margin: most - load, quantity: 'force', depth } as const;
-      return breaks('needsHoist', 'warning', { load, most }, at);
+      return breaks('needsHoist', 'note', { load, most }, { measured: load, limit: most, margin: most - load, ...on });
     }
-    if (!meets(margin, 'force')) {
-      const most = LIFT_TWO_PEOPLE;
-      const at = { measured: load, limit: most, margin, quantity: 'force', depth } as const;
-      return breaks('tooHeavyForTwo', 'warning', { load, most }, at);
-    }
-    const { setting } = facts.pump;
-    const room = HAND_DEPTH - setting;
-    if (!meets(room, 'length')) {
-      const most = HAND_DEPTH;
-      const at = { measured: setting, limit: most, margin: room, quantity: 'length', depth } as const;
-      return breaks('deepByHand', 'note', { setting, most, margin: room }, at);
-    }
-    return holds('twoCanHold', { load, margin });
-  },
-  limits(solved) {
-    if (solved.facts.dropPipe.material !== 'PE') return [];
-    return hangLimit(solved, LIFT_TWO_PEOPLE, 'twoPeople', { most: LIFT_TWO_PEOPLE });
+    const most = LIFT_TWO_PEOPLE;
+    const margin = most - load;
+    if (meets(margin, 'force')) return holds('twoCanHold', { load, margin, most });
+    return breaks('needsWheel', 'note', { load, most }, { measured: load, limit: most, margin, ...on });
   },
   fixes(_given, { variant }) {
-    if (variant === 'threaded') return [words('hoistAndHolders', {})];
-    if (variant === 'needsHoist') return [words('ratedHoist', {})];
-    return [variant === 'tooHeavyForTwo' ? words('morePeople', {}) : words('hoistIsEasier', {})];
+    if (variant === 'needsMachine') return [words('machine', {})];
+    return [variant === 'needsWheel' ? words('wheelOrHoist', {}) : words('hoistAndHolders', {})];
   },
 });
 

@@ -1,4 +1,4 @@
-/** Which unlike metals of a plan touch under water, and how bad that is. */
+/** Which dissimilar metals of a plan touch under water, and how bad that is. */
 import type { Facts } from '../facts.ts';
 import { pairVerdict, waterClass } from '../formulas/corrosion.ts';
 import type { AreaSituation, PairVerdict, WaterClass } from '../formulas/corrosion.ts';
@@ -12,7 +12,7 @@ interface MetalPair<Mending extends Fix> {
   readonly met: (facts: Facts) => boolean;
   readonly metals: readonly [Metal, Metal];
   readonly areas: AreaSituation;
-  /** Where it is; a joint of the drop pipe where nothing is said. */
+  /** Where it is; a joint of the drop pipe where nothing is said: then it is the fittings that touch. */
   readonly at?: 'motor';
   readonly fix: (facts: Facts) => Mending;
 }
@@ -81,12 +81,16 @@ export interface WorstPair {
   readonly severity: Severity | 'ok';
 }
 
-/** The worst pair that the plan has, in its water; null where no unlike metals touch. */
-export function worstPair(facts: Facts): WorstPair | null {
+/**
+ * The worst pair that the plan has, in its water; null where no dissimilar metals touch.
+ *
+ * @param fittingsSaid  whether anybody chose the fittings: assumed ones are held against nothing
+ */
+export function worstPair(facts: Facts, fittingsSaid: boolean): WorstPair | null {
   const water = waterUnknown(facts) ? 'mild' : waterOf(facts);
   let worst: WorstPair | null = null;
   for (const pair of PAIRS) {
-    if (!pair.met(facts)) continue;
+    if (!pair.met(facts) || (pair.at === undefined && !fittingsSaid)) continue;
     const [first, second] = pair.metals;
     const severity = SEVERITY[pairVerdict({ first, second, areas: pair.areas, water })];
     if (worst === null || ORDER.indexOf(severity) < ORDER.indexOf(worst.severity)) worst = { pair, severity };

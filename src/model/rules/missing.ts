@@ -9,11 +9,13 @@ export const DECIDED_BY = {
   flowAtCutIn: ['water.pumping', 'house.line', 'house.distance', 'house.rise', 'pump.power'],
   operatingPoint: ['water.pumping', 'house.line', 'house.distance', 'house.rise', 'pump.power'],
   flowOfPump: ['house.demand'],
+  power: ['pump.power'],
   powerOrCurve: ['pump.power', 'pump.curve'],
   powerOrCurrent: ['pump.power', 'pump.current'],
   currentOrPower: ['pump.current', 'pump.power'],
   weightOrPower: ['pump.mass', 'pump.power'],
   rise: ['house.rise'],
+  wayToTank: ['house.line', 'house.distance', 'house.rise'],
   reliefValve: ['house.reliefValve'],
   ratingOfDropPipe: ['dropPipe.rating'],
   ratingSoWarm: ['dropPipe.rating'],
@@ -26,7 +28,10 @@ export const DECIDED_BY = {
   firmRock: ['well.layers'],
   inflows: ['well.inflows'],
   screenEnds: ['well.intake.top', 'well.intake.bottom'],
-  openArea: ['well.intake.screens'],
+  /** Of the first screen that does not say it. */
+  openArea: ['well.intake.screens.0.openArea', 'well.intake.diameter'],
+  screenWidth: ['well.intake.diameter'],
+  pumpDiameter: ['pump.diameter'],
   holeWidth: ['well.intake.diameter'],
   wireRun: ['wire.run', 'house.distance'],
   /** numbers: { gauge } */
@@ -38,9 +43,9 @@ export const DECIDED_BY = {
   tank: ['house.tank'],
   line: ['house.line'],
   ratingOfLine: ['house.line.rating'],
-  pumpFlow: ['pump.curve'],
   sandAndGas: ['water.sand', 'water.gas'],
   pumpingTest: ['water.pumping'],
+  /** A test in steps lacks it in the first that does not say it. */
   testDuration: ['water.pumping.after'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 

@@ -1,13 +1,16 @@
 /**
  * Facts that nobody said and that physics holds between two ends. A rule that reads one of them is judged at both.
  *
- * Only these four: were every unknown held between ends, every well would be warned about.
+ * Only these: were every unknown held between ends, every well would be warned about.
  */
-import type { Metres } from '../si.ts';
+import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { siteFrostEstimate } from '../formulas/frost.ts';
+import type { Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
-import { inches } from '../units.ts';
+import { feet, inches } from '../units.ts';
 
-export type OpenFact = 'pumpingLevel' | 'yield' | 'frostDepth' | 'protrusion';
+export type OpenFact = 'pumpingLevel' | 'yield' | 'frostDepth' | 'protrusion' | 'cutOffDepth';
 
 export interface Open {
   readonly fact: OpenFact;
@@ -18,18 +21,54 @@ export interface Open {
   readonly bad: number;
 }
 
-/** How far adapters stand into their casing. Common practice, no source. */
-export const REACHES: readonly [Metres, Metres] = [inches(0.5), inches(1.25)];
+/** Facts that one measurement decides are told together. */
+export type Measurement = 'pumpingTest' | 'frostDepth' | 'protrusion' | 'cutOffDepth';
 
-/** What is told together, since one measurement decides it: a pumping test tells level and yield. */
-export const DECIDED_TOGETHER: Readonly<Record<OpenFact, 'pumpingTest' | 'frostDepth' | 'protrusion'>> = {
+export const DECIDED_TOGETHER: Readonly<Record<OpenFact, Measurement>> = {
   pumpingLevel: 'pumpingTest',
   yield: 'pumpingTest',
   frostDepth: 'frostDepth',
   protrusion: 'protrusion',
+  cutOffDepth: 'cutOffDepth',
 };
+
+/** How far adapters stand into their casing. Common practice, no source. */
+export const REACHES: readonly [Metres, Metres] = [inches(0.5), inches(1.25)];
+/** A well that was blown with air gives at least this share of what came out. Common practice, no source. */
+export const BLOWN_SHARE: Ratio = 0.5;
+
+/** Where nobody knows how far the water falls: from the lowest level at rest to the intake, or a cut-off above it. */
+export function openPumpingLevel({ facts, lowest }: Solved): Open | null {
+  const rest = lowestStatic(facts);
+  if (rest === null || lowest !== null) return null;
+  return { fact: 'pumpingLevel', field: 'water.pumping', good: rest, bad: lowestLevel(facts).depth };
+}
+
+/** What a well gives that was only blown with air. */
+export function openYield({ facts }: Solved): Open | null {
+  const { pumping } = facts.water;
+  const blown = pumping?.kind === 'yield only' || (pumping === null && facts.well.yieldFrom === 'air lift');
+  const all = facts.well.yield;
+  if (!blown || all === null) return null;
+  return { fact: 'yield', field: 'water.pumping', good: all, bad: BLOWN_SHARE * all };
+}
+
+/** Frost that nobody entered, at a place whose climate is said: from none to the deepest that its estimate allows. */
+export function openFrost({ facts: { site } }: Solved): Open | null {
+  if (site.frostDepth !== null || site.freezing === null) return null;
+  const estimate = siteFrostEstimate(site.freezing);
+  return 'reason' in estimate ? null : { fact: 'frostDepth', field: 'site.frostDepth', good: 0, bad: estimate.high };
+}
 
 export function openProtrusion({ facts: { top } }: Solved): Open | null {
   if (top.kind !== 'pitless' || top.protrusion !== null) return null;
   return { fact: 'protrusion', field: 'top.protrusion', good: REACHES[0], bad: REACHES[1] };
 }
+
+/** How deep a cut-off acts of which only is said that one is planned. */
+export function openCutOffDepth({ facts: { pump } }: Pick<Solved, 'facts'>): Open {
+  return { fact: 'cutOffDepth', field: 'pump.lowLevelCutOff', good: pump.setting - CUT_OFF_SPAN, bad: pump.setting };
+}
+
+/** A cut-off by current or by a probe acts no higher than this over the intake. Common practice, no source. */
+export const CUT_OFF_SPAN = feet(10);

@@ -1,29 +1,26 @@
 /** Drop pipe and line: rating and joints, running pressure, velocity. */
 import { velocityIn } from '../formulas/friction.ts';
-import { deratingFactor, WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
-import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
-import type { Facts, PipeFacts } from '../facts.ts';
-import type { Pascals } from '../si.ts';
-import { gpm, psi } from '../units.ts';
+import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
+import type { Facts } from '../facts.ts';
+import { gpm } from '../units.ts';
+import { words } from './fix.ts';
 import { meets } from './grace.ts';
-import { jointChanges, jointFixes, worstJoint } from './joints.ts';
-import { MOST_VELOCITY, strongerPipe, widerPipes } from './otherPipe.ts';
+import { CLAMPS_PER_JOINT, jointChanges, jointFixes, worstJoint } from './joints.ts';
+import { MOST_VELOCITY, orWords, strongerPipe, widerPipes } from './otherPipe.ts';
+import { dropPipeNeed, runningPressureAtCutOut } from './pipeNeeds.ts';
+import {
+  bornePressure,
+  isPlastic,
+  isThreaded,
+  isTooThinForThreads,
+  LEAST_RATING,
+  METAL_BEARS,
+  overLeast,
+  THREADED_SHARE,
+} from './pipeRating.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
-import type { Given } from './rule.ts';
 
-/** Least printed rating of plastic drop pipe. */
-export const LEAST_RATING: Pascals = psi(160);
-
-/** The rating in water of this temperature; null for metal, or where nobody knows the rating or the heat is too much. */
-export function warmRating(pipe: PipeFacts, { site }: Facts): Pascals | null {
-  if (pipe.rating === null || (pipe.material !== 'PE' && pipe.material !== 'PVC')) return null;
-  const factor = deratingFactor(pipe.material, site.waterTemperature);
-  return factor === null ? null : pipe.rating * factor;
-}
-
-export function isPlastic({ material }: PipeFacts): boolean {
-  return material === 'PE' || material === 'PVC';
-}
+export { warmRating } from './pipeRating.ts';
 
 /** Where the pipe bears most: at the pump's discharge. */
 function dischargeDepth({ pump }: Facts) {
@@ -33,65 +30,87 @@ function dischargeDepth({ pump }: Facts) {
 export const dropPipeHolds = defineRule({
   number: 'PR-18',
   part: 'dropPipe',
+  asks: { least: LEAST_RATING, threaded: THREADED_SHARE, clamps: CLAMPS_PER_JOINT },
   judge({ facts, values }) {
     const pipe = facts.dropPipe;
     const depth = dischargeDepth(facts);
     const shutOff = values.shutOffPressureAtPump;
-    const rating = warmRating(pipe, facts);
-    if (isPlastic(pipe) && rating !== null && shutOff !== null && !meets(rating - shutOff, 'pressure')) {
-      const margin = rating - shutOff;
-      const at = { measured: rating, limit: shutOff, margin, quantity: 'pressure', depth } as const;
-      return breaks('weakerThanPump', 'danger', { shutOff, rating, margin }, at);
+    if (!isPlastic(pipe)) {
+      if (shutOff === null) return missing('powerOrCurve');
+      // What metal pipe bears beyond that is a matter of its wall and its threads as they are: nothing is said of it.
+      if (!meets(METAL_BEARS - shutOff, 'pressure')) return doesNotApply;
+      return holds('metal', { material: pipe.material, shutOff, bears: METAL_BEARS });
+    }
+    const threaded = isThreaded(pipe, 'dropPipe');
+    if (threaded && isTooThinForThreads(pipe)) return breaks('threadedSchedule40', 'danger', {}, { depth });
+    const borne = bornePressure(pipe, 'dropPipe', facts);
+    if (borne !== null && shutOff !== null && !meets(borne - shutOff, 'pressure')) {
+      const margin = borne - shutOff;
+      const at = { measured: borne, limit: shutOff, margin, quantity: 'pressure', depth } as const;
+      const numbers = { shutOff, rating: borne, margin };
+      return threaded
+        ? breaks('threadsWeakerThanPump', 'danger', numbers, at)
+        : breaks('weakerThanPump', 'danger', numbers, at);
     }
     const joint = worstJoint(facts);
     if (joint !== null) return joint;
-    if (!isPlastic(pipe)) return holds('metal', { material: pipe.material });
     if (pipe.rating === null) return missing('ratingOfDropPipe');
-    if (!meets(pipe.rating - LEAST_RATING, 'pressure')) {
-      const least = LEAST_RATING;
-      const margin = pipe.rating - least;
-      const at = { measured: pipe.rating, limit: least, margin, quantity: 'pressure', depth } as const;
-      return breaks('belowUsualRating', 'warning', { rating: pipe.rating, least, margin }, at);
+    const rated = threaded ? pipe.rating * THREADED_SHARE : pipe.rating;
+    const margin = overLeast(rated, facts);
+    if (!meets(margin, 'pressure')) {
+      const least = LEAST_RATING[facts.units];
+      const at = { measured: rated, limit: least, margin, quantity: 'pressure', depth } as const;
+      const numbers = { rating: rated, least, margin };
+      return threaded
+        ? breaks('threadsBelowUsualRating', 'warning', numbers, at)
+        : breaks('belowUsualRating', 'warning', numbers, at);
     }
     if (shutOff === null) return missing('powerOrCurve');
-    if (rating === null) return missing('ratingSoWarm');
-    return holds('carriesPump', { rating, shutOff, margin: rating - shutOff });
+    if (borne === null) return missing('ratingSoWarm');
+    const numbers = { rating: borne, shutOff, margin: borne - shutOff };
+    return threaded ? holds('threadsCarryPump', numbers) : holds('carriesPump', numbers);
   },
-  fixes({ solved, facts, values }, { variant }) {
-    if (variant !== 'weakerThanPump' && variant !== 'belowUsualRating') return jointFixes(facts);
-    const least = Math.max(values.shutOffPressureAtPump ?? 0, LEAST_RATING);
-    return [strongerPipe(solved, 'dropPipe', least, jointChanges(facts))];
+  fixes({ solved, facts }, { variant }) {
+    switch (variant) {
+      case 'weakFittings':
+      case 'tooFewClamps':
+      case 'rustingScrews':
+        return jointFixes(facts);
+      case 'threadedSchedule40':
+      case 'threadsWeakerThanPump':
+      case 'threadsBelowUsualRating':
+        return orWords(strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), []), words('unthreadedPipe', {}));
+      default:
+        return orWords(
+          strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), jointChanges(facts)),
+          words('higherRating', {}),
+        );
+    }
   },
 });
-
-/** Pressure in the drop pipe at cut-out; null where nobody knows the operating point. */
-function pressureAtCutOut({ facts, values }: Given): Pascals | null {
-  const head = values.operatingHeadAtCutOut;
-  return head === null ? null : head * waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY;
-}
 
 export const runningPressure = defineRule({
   number: 'PR-48',
   part: 'dropPipe',
-  judge(given) {
-    const { facts } = given;
-    if (!isPlastic(facts.dropPipe)) return doesNotApply;
-    if (facts.dropPipe.rating === null) return missing('ratingOfDropPipe');
-    const rating = warmRating(facts.dropPipe, facts);
-    if (rating === null) return missing('ratingSoWarm');
-    const pressure = pressureAtCutOut(given);
+  asks: { share: WORKING_SHARE_WITHOUT_SURGE },
+  judge({ facts }) {
+    const pipe = facts.dropPipe;
+    if (!isPlastic(pipe)) return doesNotApply;
+    if (pipe.rating === null) return missing('ratingOfDropPipe');
+    const borne = bornePressure(pipe, 'dropPipe', facts);
+    if (borne === null) return missing('ratingSoWarm');
+    const pressure = runningPressureAtCutOut(facts);
     if (pressure === null) return missing('operatingPoint');
     const share = WORKING_SHARE_WITHOUT_SURGE;
-    const most = rating * share;
+    const most = borne * share;
     const margin = most - pressure;
-    if (meets(margin, 'pressure')) return holds('roomForShocks', { pressure, share, most, margin });
+    const numbers = { pressure, share, most, margin, threaded: isThreaded(pipe, 'dropPipe') };
+    if (meets(margin, 'pressure')) return holds('roomForShocks', numbers);
     const at = { measured: pressure, limit: most, margin, quantity: 'pressure', depth: dischargeDepth(facts) } as const;
-    return breaks('nearRating', 'warning', { pressure, share, most, margin }, at);
+    return breaks('nearRating', 'warning', numbers, at);
   },
-  fixes(given) {
-    const pressure = pressureAtCutOut(given);
-    if (pressure === null) return [];
-    return [strongerPipe(given.solved, 'dropPipe', pressure / WORKING_SHARE_WITHOUT_SURGE, [])];
+  fixes({ solved }) {
+    return orWords(strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), []), words('higherRating', {}));
   },
 });
 
@@ -101,6 +120,7 @@ const USUAL_FLOWS = { inOneInch: gpm(15), inOneAndAQuarter: gpm(25) } as const;
 export const pipeWideEnough = defineRule({
   number: 'PR-47',
   part: 'dropPipe',
+  asks: { most: MOST_VELOCITY },
   judge({ facts }) {
     const { dropPipe, house } = facts;
     const flow = house.demand;
@@ -111,8 +131,11 @@ export const pipeWideEnough = defineRule({
     const velocity = Math.max(inDrop, inLine);
     const margin = MOST_VELOCITY - velocity;
     const numbers = { flow, velocity, margin, ...USUAL_FLOWS } as const;
-    if (meets(margin, 'velocity'))
+    if (meets(margin, 'velocity')) {
+      // Of a line that nobody named nothing is said.
+      if (house.line === null) return holds('dropPipeAloneWideEnough', numbers);
       return lineFaster ? holds('lineWideEnough', numbers) : holds('dropPipeWideEnough', numbers);
+    }
     const depth = facts.top.kind === 'pitless' ? facts.top.depth : 0;
     const at = { measured: velocity, limit: MOST_VELOCITY, margin, quantity: 'velocity', depth } as const;
     return lineFaster
@@ -121,8 +144,9 @@ export const pipeWideEnough = defineRule({
   },
   fixes({ solved, facts }, { variant }) {
     const flow = facts.house.demand;
-    if (flow === null) return [];
-    return [widerPipes(solved, flow, variant === 'lineTooSmall' ? 'house.line' : 'dropPipe')];
+    const otherwise = words('widerOrLessFlow', {});
+    if (flow === null) return [otherwise];
+    return orWords(widerPipes(solved, flow, variant === 'lineTooSmall' ? 'house.line' : 'dropPipe'), otherwise);
   },
 });
 

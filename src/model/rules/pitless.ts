@@ -1,42 +1,66 @@
 /** The pitless adapter: below the frost, above the water, clear of the bore. */
+import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
-import type { Solved } from '../solution.ts';
 import { boreRadiusAt } from '../bore.ts';
+import { atBothEnds } from './bothEnds.ts';
 import { TIGHT_FIT, TOO_TIGHT } from './clearance.ts';
 import { moveIntoBand, words } from './fix.ts';
-import { meets, past } from './grace.ts';
+import { exceeds, meets, past } from './grace.ts';
+import { highestStaticLevel } from './highestStatic.ts';
+import { openFrost, openProtrusion } from './openFacts.ts';
+import { usualIn } from './usual.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 
-/** Highest level the water is known to stand at while the pump rests. */
-export function highestStaticLevel({ levels }: Solved): Metres | null {
-  if (levels.static === null) return levels.staticHighest;
-  return levels.staticHighest === null ? levels.static : Math.min(levels.static, levels.staticHighest);
+/** How far below the frost the adapter must stand: nowhere where it does not freeze. */
+function marginBelow(frost: Metres, { site }: Facts): Metres {
+  return exceeds(frost, 'length') ? site.frostMargin : 0;
 }
 
 export const pitlessBelowFrost = defineRule({
   number: 'PR-19',
   part: 'pitlessAdapter',
-  judge({ facts, values }) {
-    if (facts.top.kind !== 'pitless') return doesNotApply;
-    const frost = values.frostDepth;
-    if (frost === null) return missing('frostDepth');
-    const outlet = facts.top.depth;
-    const measured = outlet - frost;
-    const asked = facts.site.frostMargin;
-    const margin = measured - asked;
-    if (meets(margin, 'length'))
-      return holds('belowFrost', { outlet, measured, estimated: facts.site.frostDepth === null });
-    const at = { measured, limit: asked, margin, quantity: 'length', depth: outlet } as const;
-    return meets(measured, 'length')
-      ? breaks('closeToFrost', 'warning', { measured, asked, margin }, at)
-      : breaks('inFrost', 'danger', { outlet, frost, measured, asked }, at);
+  asks: { margin: usualIn('frostMargin') },
+  judge({ solved, facts }) {
+    const { top, site } = facts;
+    if (top.kind !== 'pitless') return doesNotApply;
+    const outlet = top.depth;
+    const judgeAt = (frost: Metres) => {
+      const measured = outlet - frost;
+      const asked = marginBelow(frost, facts);
+      const margin = measured - asked;
+      if (meets(margin, 'length')) {
+        if (!exceeds(frost, 'length')) return holds('noFrost', { outlet });
+        return site.frostDepth === null
+          ? holds('belowEstimate', { outlet, measured, frost })
+          : holds('belowFrost', { outlet, measured, frost, from: site.frostFrom });
+      }
+      const at = { measured, limit: asked, margin, quantity: 'length', depth: outlet } as const;
+      return meets(measured, 'length')
+        ? breaks('closeToFrost', 'warning', { measured, asked, margin }, at)
+        : breaks('inFrost', 'danger', { outlet, frost, measured, asked }, at);
+    };
+    if (site.frostDepth !== null) return judgeAt(site.frostDepth);
+    const open = openFrost(solved);
+    if (open === null) return missing('frostDepth');
+    const asked = site.frostMargin;
+    return atBothEnds(
+      open,
+      judgeAt,
+      (turn) => ({ variant: 'dependsOnFrost' as const, numbers: { outlet, turn, asked, deepest: open.bad } }),
+      () => Math.max(outlet - asked, 0),
+    );
   },
-  limits({ facts, values }) {
-    if (values.frostDepth === null) return [];
+  limits(solved) {
+    const { facts } = solved;
+    const frost = facts.site.frostDepth ?? openFrost(solved)?.bad ?? null;
+    if (frost === null || !exceeds(frost, 'length')) return [];
     const asked = facts.site.frostMargin;
-    return [limit('top.depth', { from: values.frostDepth + asked }, 'belowFrost', { asked })];
+    return [limit('top.depth', { from: frost + asked }, 'belowFrost', { asked })];
   },
-  fixes: (given) => [moveIntoBand(given, 'PR-19', 'top.depth', words('lowerOrHeat', {}))],
+  fixes(given) {
+    const move = moveIntoBand(given, 'PR-19', 'top.depth', words('lowerOrHeat', {}));
+    return given.facts.site.frostDepth === null ? [move, words('askFrost', {})] : [move, words('lowerOrHeat', {})];
+  },
 });
 
 export const pitlessAboveWater = defineRule({
@@ -48,11 +72,12 @@ export const pitlessAboveWater = defineRule({
     if (water === null) return missing('staticLevel');
     const outlet = facts.top.depth;
     const margin = water - outlet;
-    if (meets(margin - past('length'), 'length')) return holds('aboveWater', { outlet, water, margin });
+    const numbers = { outlet, water, margin, highest: solved.levels.staticHighest !== null };
+    if (meets(margin - past('length'), 'length')) return holds('aboveWater', numbers);
     const at = { measured: outlet, limit: water, margin, quantity: 'length', depth: outlet } as const;
     return facts.top.submergedUse === true
       ? breaks('madeForWater', 'note', { margin }, at)
-      : breaks('underWater', 'danger', { outlet, water, margin }, at);
+      : breaks('underWater', 'danger', numbers, at);
   },
   limits(solved) {
     const { top } = solved.facts;
@@ -61,32 +86,45 @@ export const pitlessAboveWater = defineRule({
     return [limit('top.depth', { to: level - 2 * past('length') }, 'aboveStaticLevel', {})];
   },
   fixes(given, { variant }) {
-    return [
-      variant === 'madeForWater'
-        ? words('askCode', {})
-        : moveIntoBand(given, 'PR-20', 'top.depth', words('otherAdapterOrTop', {})),
-    ];
+    if (variant === 'madeForWater') return [words('askCode', {})];
+    const otherwise = words('otherAdapterOrTop', {});
+    const move = moveIntoBand(given, 'PR-20', 'top.depth', otherwise);
+    return move.changes === null ? [otherwise] : [move, otherwise];
   },
 });
 
 export const pitlessLetsPumpPass = defineRule({
   number: 'PR-21',
   part: 'pitlessAdapter',
+  asks: { least: TIGHT_FIT },
   judge({ solved, facts }) {
-    if (facts.top.kind !== 'pitless') return doesNotApply;
-    const { protrusion, depth } = facts.top;
-    if (protrusion === null) return missing('protrusion');
-    const free = 2 * boreRadiusAt(solved.bore, depth) - protrusion;
-    const widest = Math.max(facts.pump.diameter, facts.pump.shroudDiameter ?? 0);
-    const measured = free - widest;
-    const margin = measured - TIGHT_FIT;
-    if (meets(margin, 'length')) return holds('passes', { free, widest, measured });
-    const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth } as const;
-    return meets(measured - TOO_TIGHT, 'length')
-      ? breaks('hardlyPasses', 'warning', { free, widest, margin }, at)
-      : breaks('doesNotPass', 'danger', { free, widest, margin }, at);
+    const { top, pump } = facts;
+    if (top.kind !== 'pitless') return doesNotApply;
+    if (facts.well.casings[0]?.insideKnown !== true) return missing('casingBore');
+    const bore = 2 * boreRadiusAt(solved.bore, top.depth);
+    const widest = Math.max(pump.diameter, pump.shroudDiameter ?? 0);
+    const judgeAt = (reach: Metres) => {
+      const free = bore - reach;
+      const measured = free - widest;
+      const margin = measured - TIGHT_FIT;
+      const numbers = { free, widest, reach, measured, margin, said: top.protrusion !== null };
+      if (meets(margin, 'length')) return holds('passes', numbers, margin);
+      const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth: top.depth } as const;
+      return meets(measured - TOO_TIGHT, 'length')
+        ? breaks('hardlyPasses', 'warning', numbers, at)
+        : breaks('doesNotPass', 'danger', numbers, at);
+    };
+    if (top.protrusion !== null) return judgeAt(top.protrusion);
+    const open = openProtrusion(solved);
+    if (open === null) return missing('protrusion');
+    return atBothEnds(open, judgeAt, (turn) => ({
+      variant: 'dependsOnReach' as const,
+      numbers: { turn, bore, widest, least: open.good, most: open.bad },
+    }));
   },
-  fixes: () => [words('otherAdapterOrPump', {})],
+  fixes: ({ facts: { top } }) => [
+    top.kind === 'pitless' && top.protrusion === null ? words('measureReach', {}) : words('otherAdapterOrPump', {}),
+  ],
 });
 
 export const pitlessRules = [pitlessBelowFrost, pitlessAboveWater, pitlessLetsPumpPass] as const;

@@ -4,36 +4,32 @@ import { withValue } from '../plan/editPlan.ts';
 import { readFacts } from '../plan/readFacts.ts';
 import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
-import { CUT_OFF_ABOVE_INTAKE, cutOffLevel, hasCutOff, probeAbove } from './cutOff.ts';
+import { flowAsFarAsItFalls } from '../figures/curves.ts';
+import { largestFlow, lowestStatic } from '../figures/lowestPumping.ts';
+import { mostYield } from '../figures/provenYield.ts';
+import { wellRelation } from '../formulas/wellRelation.ts';
+import { atBothEnds } from './bothEnds.ts';
+import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
+import { addCutOff, CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeOf, probeWritten } from './cutOff.ts';
+import { openCutOffDepth } from './openFacts.ts';
 import { exceeds, meets } from './grace.ts';
-import { change, changeOr, moveIntoBand, words, writtenInside } from './fix.ts';
-import type { MissingFact } from './missing.ts';
+import { change, changeOr, words, writtenInside } from './fix.ts';
+import { movePump } from './movePump.ts';
+import { isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
-import { largestPumpFlow, provenYield } from './yield.ts';
 
 export const CLEAR_OF_BOTTOM = feet(10);
 export const BURIED_SOON = feet(5);
 export const LEAST_SUBMERGENCE = feet(10);
 export const LEAST_SUBMERGENCE_WITHOUT_CUT_OFF = feet(5);
 
-/** Top of the uppermost screen; null in a well without one. */
+/** Top of the uppermost screen; null in a well without one, and where a perforated liner stands in rock. */
 export function screenTop({ facts }: Solved): Metres | null {
   const { screens } = facts.well.intake;
-  return screens.length === 0 ? null : screens.reduce((least, { top }) => Math.min(least, top), Infinity);
-}
-
-/** The lowest water while pumping: in the dry season where the plan says how far it falls, else as it is now. */
-export function lowestPumpingLevel({ levels }: Solved): { readonly depth: Metres; readonly dry: boolean } | null {
-  if (levels.pumpingDry !== null) return { depth: levels.pumpingDry, dry: true };
-  return levels.pumping === null ? null : { depth: levels.pumping, dry: false };
-}
-
-/** What is missing where nothing is known of the drawdown. */
-export function drawdownMissing({ facts }: Solved): MissingFact {
-  if (facts.water.staticLevel === null) return 'staticLevel';
-  if (facts.water.pumping === null || facts.water.pumping.kind === 'yield only') return 'pumpingLevel';
-  return 'demand';
+  return screens.length === 0 || isOpenRock(facts)
+    ? null
+    : screens.reduce((least, { top }) => Math.min(least, top), Infinity);
 }
 
 /** Depth of the motor's lower end. */
@@ -44,6 +40,7 @@ function motorBottomOf({ facts }: Pick<Given, 'facts'>): Metres {
 export const offTheBottom = defineRule({
   number: 'PR-01',
   part: 'motor',
+  asks: { least: CLEAR_OF_BOTTOM },
   judge(given) {
     const { solved, facts } = given;
     const motorBottom = motorBottomOf(given);
@@ -67,51 +64,165 @@ export const offTheBottom = defineRule({
     return [limit('pump.setting', { to }, 'offTheBottom', { least: CLEAR_OF_BOTTOM })];
   },
   fixes(given, { severity }) {
-    return [
-      severity === 'note'
-        ? words('leaveIt', {})
-        : moveIntoBand(given, 'PR-01', 'pump.setting', words('raiseOrCleanOut', {})),
-    ];
+    return [severity === 'note' ? words('leaveIt', {}) : movePump(given, 'PR-01', words('raiseOrCleanOut', {}))];
   },
 });
 
 export const intakeUnderWater = defineRule({
   number: 'PR-02',
   part: 'intake',
-  judge({ solved, facts }) {
-    const level = lowestPumpingLevel(solved);
-    if (level === null) return missing(drawdownMissing(solved));
+  asks: { least: LEAST_SUBMERGENCE, underCutOff: CUT_OFF_ABOVE_INTAKE },
+  judge(given) {
+    const { facts } = given;
     const intake = facts.pump.setting;
-    // A probe below the intake holds nothing up.
-    const held = hasCutOff(solved) ? cutOffLevel(solved, level.depth) : null;
-    const usual = held === null ? LEAST_SUBMERGENCE : CUT_OFF_ABOVE_INTAKE;
-    const water = held ?? level.depth;
-    const measured = intake - water;
-    const margin = measured - usual;
-    const by = held !== null ? 'cutOff' : level.dry ? 'dryLevel' : 'level';
-    if (meets(margin, 'length')) return holds('covered', { by, measured, margin, usual });
-    const bare = held === null && !hasCutOff(solved) && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
-    const dry = !exceeds(measured, 'length');
-    const at = { measured, limit: usual, margin, quantity: 'length', depth: intake } as const;
-    return dry
-      ? breaks('runsDry', 'danger', { water, intake, margin }, at)
-      : breaks('barelyCovered', bare ? 'danger' : 'warning', { by, measured, margin, usual }, at);
+    const rest = lowestStatic(facts);
+    if (rest === null) return missing('staticLevel');
+    // The level at rest alone decides what hangs above it, whatever else is unknown.
+    if (!exceeds(intake - rest, 'length')) return aboveTheWater(given, rest);
+    const probe = probeOf(given.solved);
+    if (probe !== null && !exceeds(probe - rest, 'length')) return neverStarts(given, probe, rest);
+    if (facts.pump.lowLevelCutOff === true) return withCutOffSomewhere(given);
+    return atLowestLevel(
+      given,
+      (level, by) => covered(given, level, by),
+      (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, intake } }),
+      () => intake - LEAST_SUBMERGENCE,
+    );
   },
   limits(solved) {
-    const level = lowestPumpingLevel(solved);
+    const { facts, lowest } = solved;
+    const held = probeOf(solved);
+    if (lowest === null) return [];
+    const underProbe = held === null ? null : held + CUT_OFF_ABOVE_INTAKE;
+    const guard = (from: Metres) => limit('pump.setting', { from }, 'underCutOff', { least: CUT_OFF_ABOVE_INTAKE });
+    if (lowest.by === 'cutOff' && underProbe !== null) return [guard(underProbe)];
+    // Dry-run protection of which nobody said the depth can be hung over any intake.
+    const guarded = lowest.by === 'intake' && facts.pump.lowLevelCutOff === true;
+    const level = guarded ? lowestStatic(facts) : (deepestFall(solved) ?? lowest.depth);
     if (level === null) return [];
-    const held = cutOffLevel(solved, level.depth);
-    if (held !== null) {
-      const least = CUT_OFF_ABOVE_INTAKE;
-      return [limit('pump.setting', { from: held + least }, 'underCutOff', { least })];
-    }
+    const dry = (facts.water.staticLowest ?? -Infinity) > (facts.water.staticLevel ?? 0);
     const least = LEAST_SUBMERGENCE;
-    return [limit('pump.setting', { from: level.depth + least }, level.dry ? 'underDryLevel' : 'underLevel', { least })];
+    // A probe so far above the intake holds the water there, however far it falls.
+    if (underProbe !== null && underProbe < level + least) return [guard(underProbe)];
+    return [limit('pump.setting', { from: level + least }, dry ? 'underDryLevel' : 'underLevel', { least })];
   },
-  fixes(given) {
-    return [drawDownToCutOff(given) ?? moveIntoBand(given, 'PR-02', 'pump.setting', words('pumpLess', {}))];
+  fixes(given, { variant }) {
+    if (variant === 'neverStarts') {
+      const { setting } = given.facts.pump;
+      const lower = probeAbove(given.solved, setting);
+      const depth = lower === null ? setting : probeWritten(lower, setting - CUT_OFF_ABOVE_INTAKE);
+      const inWords = words('lowerProbeOrPump', {});
+      return [lower === null ? inWords : changeOr(change(given.facts, [lower], 'lowerProbe', { depth }), inWords)];
+    }
+    if (variant === 'aboveWater' || variant === 'wellDry') return [words('notWithThisWell', {})];
+    const move = movePump(given, 'PR-02', words('pumpLess', {}));
+    if (hasCutOff(given.solved) || given.solved.curves.atCutInMost?.outpumped !== true)
+      return [move, words('pumpLess', {})];
+    const deep = drawDownToCutOff(given);
+    const protect = addCutOff(given.solved);
+    return deep === null ? [move, protect, words('pumpLess', {})] : [move, deep, protect, words('pumpLess', {})];
   },
 });
+
+/** Where water at rest does not reach the intake; a dry well has none above its bottom. */
+function aboveTheWater({ facts }: Given, rest: Metres) {
+  const intake = facts.pump.setting;
+  const { bottom } = facts.well;
+  const measured = intake - rest;
+  const margin = measured - LEAST_SUBMERGENCE;
+  const at = { measured, limit: LEAST_SUBMERGENCE, margin, quantity: 'length', depth: intake } as const;
+  return rest >= bottom
+    ? breaks('wellDry', 'danger', { rest, bottom }, at)
+    : breaks('aboveWater', 'danger', { rest, intake, above: rest - intake }, at);
+}
+
+/** The probe hangs above the water at rest: it never lets the pump start. */
+function neverStarts({ facts }: Given, probe: Metres, rest: Metres) {
+  const margin = probe - rest;
+  const at = { measured: probe, limit: rest, margin, quantity: 'length', depth: probe } as const;
+  return breaks('neverStarts', 'danger', { probe, rest, intake: facts.pump.setting }, at);
+}
+
+/** With the water at a depth, which a cut-off may hold there. */
+function covered({ solved, facts }: Given, level: Metres, by: SetBy) {
+  const intake = facts.pump.setting;
+  const probe = probeOf(solved);
+  const held = by === 'cutOff' || (by === 'open' && probe !== null && level >= probe);
+  const measured = intake - level;
+  // Wherever the water stands above it, a probe far enough over the intake ends its fall in time.
+  const guarded = probe !== null && level < probe && meets(intake - probe - CUT_OFF_ABOVE_INTAKE, 'length');
+  const usual = held || (guarded && measured < LEAST_SUBMERGENCE) ? CUT_OFF_ABOVE_INTAKE : LEAST_SUBMERGENCE;
+  const margin = measured - usual;
+  const atRest = by === 'open' && level === lowestStatic(facts);
+  const spoken = held
+    ? ('cutOff' as const)
+    : by === 'dryLevel'
+      ? ('dryLevel' as const)
+      : atRest
+        ? ('rest' as const)
+        : ('level' as const);
+  if (meets(margin, 'length')) return holds('covered', { by: spoken, measured, margin, usual }, margin);
+  const bare = !held && !hasCutOff(solved) && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
+  const at = { measured, limit: usual, margin, quantity: 'length', depth: intake } as const;
+  if (exceeds(measured, 'length'))
+    return breaks('barelyCovered', bare ? 'danger' : 'warning', { by: spoken, measured, margin, usual }, at);
+  // A generic pump is a band: where its weaker end would do, what its stronger end can do is told as such.
+  const { atCutIn, atCutInMost } = solved.curves;
+  return atCutInMost?.outpumped === true && atCutIn?.outpumped === false
+    ? breaks('mayRunDry', 'danger', { intake, margin }, at)
+    : breaks('runsDry', 'danger', { intake, margin }, at);
+}
+
+/** A cut-off is planned and nobody said how deep: it turns on that where the water may come near the intake. */
+function withCutOffSomewhere(given: Given) {
+  const { solved, facts } = given;
+  const intake = facts.pump.setting;
+  const { lowest } = solved;
+  if (lowest !== null && meets(intake - lowest.depth - LEAST_SUBMERGENCE, 'length'))
+    return covered(given, lowest.depth, lowest.by);
+  const open = openCutOffDepth(solved);
+  return atBothEnds(
+    open,
+    (probe) => {
+      const measured = intake - probe;
+      const usual = CUT_OFF_ABOVE_INTAKE;
+      const margin = measured - usual;
+      const at = { measured, limit: usual, margin, quantity: 'length', depth: intake } as const;
+      return meets(margin, 'length')
+        ? holds('covered', { by: 'cutOff', measured, margin, usual }, margin)
+        : breaks('runsDry', 'danger', { intake, margin }, at);
+    },
+    (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn, above: intake - turn } }),
+  );
+}
+
+/**
+ * Where the water falls to if no intake ends it, the deeper of two: for the pump where it hangs and for one at the end of
+ * its band, since a longer pipe lets a little less through. Null where the drawdown is unknown.
+ */
+function deepestFall({ facts, lowest, curves }: Solved): Metres | null {
+  const rest = lowestStatic(facts);
+  const { pumping, staticLevel } = facts.water;
+  const relation = wellRelation(pumping, staticLevel);
+  if (rest === null || staticLevel === null) return null;
+  // Nothing is known but that the pump takes more than flows in: so it would at any depth.
+  if (relation === null) return lowest?.by === 'intake' ? Math.max(facts.well.bottom, rest) : null;
+  const most = mostYield(facts) ?? Infinity;
+  const { atCutInMost } = curves;
+  const fallAt = (setting: Metres): Metres | null => {
+    const hung = setting === facts.pump.setting && atCutInMost?.outpumped === false;
+    const flow = largestFlow(
+      facts,
+      hung ? atCutInMost.flow : flowAsFarAsItFalls({ ...facts, pump: { ...facts.pump, setting } }, staticLevel),
+    );
+    if (flow === null) return null;
+    // More than the well gives at the most empties it, however deep the pump hangs.
+    return flow > most ? Math.max(facts.well.bottom, rest) : rest + relation.drawdownAt(flow);
+  };
+  const here = fallAt(facts.pump.setting);
+  const there = here === null ? null : fallAt(here + LEAST_SUBMERGENCE);
+  return here === null || there === null ? null : Math.max(here, there);
+}
 
 /**
  * Where no depth meets the rules since the well gives less than the pump takes, the pump hangs as deep as it may and a
@@ -120,21 +231,20 @@ export const intakeUnderWater = defineRule({
 function drawDownToCutOff(given: Given) {
   const { solved, facts } = given;
   const range = given.ranges['pump.setting'];
-  const flow = largestPumpFlow(solved) ?? facts.house.demand;
-  const gives = provenYield(solved);
-  if (range.firm !== null || flow === null || gives === null || meets(gives - flow, 'flow')) return null;
-  const least = Math.max(solved.levels.static ?? 0, 0) + LEAST_SUBMERGENCE;
+  if (range.firm !== null || solved.curves.atCutInMost?.outpumped !== true) return null;
+  const least = Math.max(lowestStatic(facts) ?? 0, 0) + LEAST_SUBMERGENCE;
   const deepest = range.to.depth;
-  if (!meets(deepest - least, 'length')) return null;
+  // A pump that hangs deeper is not raised to suit it: the store below it would be lost.
+  if (!meets(deepest - least, 'length') || facts.pump.setting > deepest) return null;
   const to = writtenInside(given, 'pump.setting', 'to', { from: least, to: deepest });
   const intake = readFacts(withValue(solved.plan, 'pump.setting', to)).facts.pump.setting;
-  const level = lowestPumpingLevel(solved);
-  // Water that would not fall to the probe is not held up by it.
-  if (level === null || !exceeds(level.depth - intake + CUT_OFF_ABOVE_INTAKE, 'length')) return null;
   const probe = probeAbove(solved, intake);
   if (probe === null) return null;
   return changeOr(
-    change(facts, [{ path: 'pump.setting', to }, probe], 'lowerWithCutOff', { to, probe: String(probe.to) }),
+    change(facts, [{ path: 'pump.setting', to }, probe], 'hangWithCutOff', {
+      intake,
+      probe: probeWritten(probe, intake - CUT_OFF_ABOVE_INTAKE),
+    }),
     words('asDeepAsAllowed', {}),
   );
 }
@@ -145,7 +255,8 @@ export const motorAboveScreen = defineRule({
   judge(given) {
     const { solved, facts } = given;
     const screen = screenTop(solved);
-    if (screen === null) return facts.well.intake.kind === 'screen' ? missing('screenEnds') : doesNotApply;
+    if (screen === null)
+      return facts.well.intake.kind === 'screen' && !isOpenRock(facts) ? missing('screenEnds') : doesNotApply;
     const motor = motorBottomOf(given);
     const margin = screen - motor;
     if (meets(margin, 'length')) return holds('above', { motor, screen, margin });
@@ -162,7 +273,14 @@ export const motorAboveScreen = defineRule({
     if (top === null) return [];
     return [limit('pump.setting', { to: top - solved.facts.pump.intakeToMotorBottom }, 'aboveScreen', {})];
   },
-  fixes: (given) => [moveIntoBand(given, 'PR-03', 'pump.setting', words('raiseOrShroud', {}))],
+  fixes: (given) => [movePump(given, 'PR-03', words('raiseOrShroud', {}))],
 });
 
 export const pumpDepthRules = [intakeUnderWater, offTheBottom, motorAboveScreen] as const;
+
+export function lowestPumpingLevel(solved: Solved) {
+  return solved.lowest === null ? null : { depth: solved.lowest.depth, dry: false };
+}
+export function drawdownMissing(): 'pumpingLevel' {
+  return 'pumpingLevel';
+}

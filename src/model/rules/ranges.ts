@@ -2,6 +2,9 @@
 import { feet, inches } from '../units.ts';
 import type { Metres } from '../si.ts';
 import type { Band, BandSetting, EndName, OwnEnd, Solved } from '../solution.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { wellRelation } from '../formulas/wellRelation.ts';
+import { adapterRoom } from './adapterRoom.ts';
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
@@ -21,6 +24,7 @@ export function bandOf(range: Range): Band {
   const { setting, ends, from, to } = range;
   return {
     setting,
+    kind: range.known ? 'allowed' : 'unknown',
     from: ends?.from ?? null,
     to: ends?.to ?? null,
     fromEnd: from.name,
@@ -52,40 +56,40 @@ interface Room {
 /** Between the top works and the pump some pipe is left for the fittings. */
 const LEAST_PIPE = feet(1);
 
-/** An adapter is fitted from a hole dug beside the casing. Common practice, no source. */
-const DEEPEST_DIG = feet(20);
-
 /** The pump hangs under the top works and the standing water, and its motor above the bottom. */
-function pumpRoom({ facts, levels }: Solved): Room {
-  const { pump, top, well } = facts;
+function pumpRoom({ facts, levels, lowest }: Solved): Room {
+  const { pump, top, water, well } = facts;
   const underTop = (top.kind === 'pitless' ? top.depth : -well.casingHeight) + LEAST_PIPE + pump.intakeToDischarge;
   const underWater = levels.static !== null && levels.static > underTop;
   return {
     from: {
       depth: underWater && levels.static !== null ? levels.static : underTop,
-      name: ownEnd(
-        !underWater ? 'underWellTop' : levels.pumping === null ? 'pumpingLevelUnknown' : 'underStaticLevel',
-      ),
+      name: ownEnd(!underWater ? 'underWellTop' : lowest === null ? 'pumpingLevelUnknown' : 'underStaticLevel'),
     },
     to: { depth: well.bottom - pump.intakeToMotorBottom, name: ownEnd('motorOnBottom') },
-    known: levels.static !== null,
+    // With the intake above the water its lowest level is known; that of a deeper pump need not be.
+    known:
+      lowest !== null &&
+      (lowest.depth > (lowestStatic(facts) ?? 0) || wellRelation(water.pumping, water.staticLevel) !== null),
   };
 }
 
-/** The adapter sits in the casing, between the ground and the casing's end, above the pump. */
+/** The adapter sits in the outer casing, between the ground and what ends its room. */
 function pitlessRoom({ facts, values }: Solved): Room {
-  const { pump, well } = facts;
-  const casingBottom = well.casings[0]?.bottom ?? well.bottom;
-  const aboveThePump = pump.setting - pump.intakeToDischarge - LEAST_PIPE;
+  const { deepest, by } = adapterRoom(facts);
   return {
     from: { depth: 0, name: ownEnd('atGround') },
-    to: {
-      depth: Math.min(casingBottom, aboveThePump, DEEPEST_DIG),
-      name: ownEnd(Math.min(casingBottom, aboveThePump) > DEEPEST_DIG ? 'asDeepAsOneDigs' : 'endOfCasing'),
-    },
+    to: { depth: deepest, name: ownEnd(ADAPTER_END[by]) },
     known: values.frostDepth !== null,
   };
 }
+
+const ADAPTER_END = {
+  digging: 'asDeepAsOneDigs',
+  casing: 'endOfCasing',
+  liner: 'aboveLiner',
+  pump: 'abovePump',
+} as const satisfies Readonly<Record<ReturnType<typeof adapterRoom>['by'], OwnEnd>>;
 
 /**
  * A firm limit always counts: where no depth meets it there is no band, and the rules at its two ends are named. One that

@@ -1,9 +1,7 @@
 /** The safety rope, where one hangs in the well. */
 import { KNOT_EFFICIENCY } from '../formulas/rope.ts';
-import type { Newtons } from '../si.ts';
 import { change, words } from './fix.ts';
 import { meets } from './grace.ts';
-import { hangLimit } from './hangLimit.ts';
 import { breaks, defineRule, holds } from './rule.ts';
 
 /** Knotted strength over the load that comes on the rope when the top joint fails. */
@@ -12,6 +10,7 @@ export const ROPE_FACTOR = 1.5;
 export const rope = defineRule({
   number: 'PR-16',
   part: 'rope',
+  asks: { times: ROPE_FACTOR },
   judge({ facts, values }) {
     const line = facts.rope;
     if (line === null) return holds('noRope', {});
@@ -31,12 +30,6 @@ export const rope = defineRule({
       { knotted, margin, load, factor: ROPE_FACTOR },
       { depth, measured: knotted, limit, margin, quantity: 'force' },
     );
-  },
-  limits(solved) {
-    const line = solved.facts.rope;
-    if (line === null || line.breakingStrength === null) return [];
-    const most: Newtons = (line.breakingStrength * KNOT_EFFICIENCY) / ROPE_FACTOR;
-    return hangLimit(solved, most, 'strengthOfRope', {});
   },
   fixes: ({ facts }, { limit }) => [
     limit === null

@@ -8,6 +8,7 @@
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import type { BandSetting, Change, EndName, PartKind, Quantity, Severity, Solved, Values } from '../solution.ts';
+import { DECIDED_BY } from './missing.ts';
 import type { MissingFact } from './missing.ts';
 import type { Open } from './openFacts.ts';
 
@@ -19,11 +20,17 @@ export interface Rule<
   Out extends Outcome = Outcome,
   Lim extends Limit = Limit,
   Mending extends Fix = Fix,
+  Asked extends Numbers = Numbers,
 > {
   /** "PR-19": as told to others, in findings and verdicts. */
   readonly number: Number;
   /** What it looks at. */
   readonly part: PartKind;
+  /**
+   * Its limits by name, in SI, from the constants that it judges by: what it asks is told with them. A limit that each
+   * country rounds for itself stands under both.
+   */
+  readonly asks: Asked;
   readonly judge: (given: Given) => Out;
   /** What it allows of the settings that can be dragged, from the same constants as the judgement. */
   readonly limits: (solved: Solved) => readonly Lim[];
@@ -87,8 +94,8 @@ export interface Depends<Variant extends string = string, Said extends Numbers =
   readonly open: Open;
   /** The value of the open fact at which the verdict turns, SI. */
   readonly turn: number;
-  /** How bad the bad end is. */
-  readonly bad: Severity;
+  /** How it breaks at the bad end. */
+  readonly worst: Breaks;
 }
 
 /** A change of the plan that may fix a finding, or words in its place. */
@@ -97,11 +104,12 @@ export interface Fix<Variant extends string = string, Said extends Numbers = Num
   readonly changes: readonly Change[] | null;
 }
 
-/** The rule cannot be judged; `fact` is what nobody told. */
+/** The rule cannot be judged; `fact` is what nobody told, `fields` what would tell it. */
 export interface Missing {
   readonly kind: 'missing';
   readonly fact: MissingFact;
   readonly numbers: Numbers;
+  readonly fields: readonly string[];
 }
 
 /** The thing that the rule looks at is not there: no screen, no seal, an open tank. */
@@ -152,7 +160,9 @@ interface RuleParts<
   Out extends Outcome,
   Limits extends readonly Limit[],
   Fixes extends readonly Fix[],
+  Asked extends Numbers,
 > extends Pick<Rule<Number, Out>, 'number' | 'part' | 'judge'> {
+  readonly asks?: Asked;
   readonly limits?: (solved: Solved) => Limits;
   readonly fixes?: (given: Given, broken: Breaks) => Fixes;
 }
@@ -162,12 +172,21 @@ export function defineRule<
   Out extends Outcome,
   Limits extends readonly Limit[] = readonly never[],
   Fixes extends readonly Fix[] = readonly never[],
->(rule: RuleParts<Number, Out, Limits, Fixes>): Rule<Number, Out, Limits[number], Fixes[number]> {
-  return { limits: () => [], fixes: () => [], ...rule };
+  Asked extends Numbers = Numbers,
+>(rule: RuleParts<Number, Out, Limits, Fixes, Asked>): Rule<Number, Out, Limits[number], Fixes[number], Asked> {
+  return { asks: NOTHING as Asked, limits: () => [], fixes: () => [], ...rule };
 }
 
-export function missing(fact: MissingFact, numbers: Numbers = {}): Missing {
-  return { kind: 'missing', fact, numbers };
+/** What a rule without limits asks with. */
+const NOTHING: Numbers = {};
+
+/** @param fields  of the plan, where they are others than usual */
+export function missing(
+  fact: MissingFact,
+  numbers: Numbers = {},
+  fields: readonly string[] = DECIDED_BY[fact],
+): Missing {
+  return { kind: 'missing', fact, numbers, fields };
 }
 
 export function holds<const Variant extends string, const Said extends Numbers>(

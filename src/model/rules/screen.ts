@@ -1,35 +1,42 @@
+import { screenEntrance } from '../figures/screenEntrance.ts';
+import type { Solved } from '../solution.ts';
+import { UNKNOWN } from '../plan/defaults.ts';
 import { feet } from '../units.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
+import { isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
-import { largestPumpFlow } from './yield.ts';
 
 export const ENTRANCE_VELOCITY = feet(0.1);
 
-export const screenEntrance = defineRule({
+export const screenVelocity = defineRule({
   number: 'PR-37',
   part: 'screen',
+  asks: { most: ENTRANCE_VELOCITY },
   judge({ solved, facts }) {
-    const { screens, diameter } = facts.well.intake;
-    if (screens.length === 0) return doesNotApply;
-    const flow = largestPumpFlow(solved) ?? facts.house.demand;
-    const across = diameter ?? facts.well.casings[facts.well.casings.length - 1]?.outsideDiameter ?? null;
+    const entrance = screenEntrance(solved);
+    // Rock gives no sand to drag through the openings of a liner.
+    if (entrance === null || isOpenRock(facts)) return doesNotApply;
+    const { flow, velocity, openShare } = entrance;
     if (flow === null) return missing('flowOfPump');
-    if (across === null || screens.some(({ openArea }) => openArea === null)) return missing('openArea');
-    const open = screens.reduce(
-      (sum, { top, bottom, openArea }) => sum + Math.PI * across * (bottom - top) * (openArea ?? 0),
-      0,
-    );
-    if (!(open > 0)) return missing('openArea');
-    const measured = flow / open;
+    if (openShare === null) return missing('openArea', {}, openAreaFields(solved));
+    if (velocity === null) return missing('screenWidth');
     const most = ENTRANCE_VELOCITY;
-    const margin = most - measured;
-    const numbers = { flow, measured, most, margin };
+    const margin = most - velocity;
+    const numbers = { flow, measured: velocity, most, margin };
     if (meets(margin, 'velocity')) return holds('slow', numbers);
-    const depth = screens[0]?.top ?? null;
-    return breaks('fast', 'warning', numbers, { measured, limit: most, margin, quantity: 'velocity', depth });
+    const depth = facts.well.intake.screens[0]?.top ?? null;
+    return breaks('fast', 'warning', numbers, { measured: velocity, limit: most, margin, quantity: 'velocity', depth });
   },
   fixes: () => [words('pumpLess', {})],
 });
 
-export const screenRules = [screenEntrance] as const;
+/** The first screen that does not say how open it is, and the width where that is unknown too. */
+function openAreaFields({ plan, facts }: Solved): string[] {
+  const typed = plan.well.intake.screens ?? [];
+  const at = typed.findIndex(({ openArea }) => openArea === undefined || openArea === UNKNOWN);
+  const width = facts.well.intake.diameter === null ? ['well.intake.diameter'] : [];
+  return [`well.intake.screens.${Math.max(at, 0)}.openArea`, ...width];
+}
+
+export const screenRules = [screenVelocity] as const;

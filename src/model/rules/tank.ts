@@ -1,17 +1,27 @@
 /** Tank, switch and relief against what the pump can reach. */
+import { levelAtNoFlow, pumpFromLevel } from '../figures/curves.ts';
+import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
 import { valueAt } from '../plan/editPlan.ts';
-import type { Pascals } from '../si.ts';
+import type { Metres, Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { psi, writeQuantity } from '../units.ts';
+import { isAssumed } from './assumed.ts';
+import { atLowestLevel } from './atLowestLevel.ts';
+import { hasCutOff, probeAboveIntake } from './cutOff.ts';
 import { change, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import type { MissingFact } from './missing.ts';
 import { floorTo } from './rounding.ts';
-import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
+import type { Given } from './rule.ts';
 
 /** Shut-off pressure at the tank over the cut-out pressure, to be sure that the switch opens. */
 export const CUT_OUT_SPARE: Pascals = psi(10);
-const LEAST_CUT_IN: Pascals = psi(20);
+const LEAST_CUT_IN: Pascals = psi(30);
+/** The tank's air is set so far under cut-in, tank empty. Common practice, no source. */
+const AIR_UNDER_CUT_IN: Pascals = psi(2);
 /** A switch is set no finer. */
 const KILOPASCAL: Pascals = 1000;
 
@@ -32,13 +42,12 @@ export const tankHolds = defineRule({
     const margin = rating - reach;
     if (meets(margin, 'pressure')) return holds('strongEnough', { reach, rating, margin });
     if (house.reliefValve === true) return holds('relieved', {});
-    if (house.reliefValve === null) return missing('reliefValve');
-    return breaks(
-      'noRelief',
-      'danger',
-      { reach, rating, margin },
-      { measured: reach, limit: rating, margin, quantity: 'pressure', depth: null },
-    );
+    const at = { measured: reach, limit: rating, margin, quantity: 'pressure', depth: null } as const;
+    if (house.reliefValve === false) return breaks('noRelief', 'danger', { reach, rating, margin }, at);
+    // Whose rating and whose relief nobody said may be in order.
+    return isAssumed(solved, 'house.tankRating')
+      ? missing('reliefValve')
+      : breaks('reliefUnknown', 'warning', { reach, rating, margin }, at);
   },
   fixes: ({ facts }) => [change(facts, [{ path: 'house.reliefValve', to: true }], 'addReliefValve', {})],
 });
@@ -46,45 +55,104 @@ export const tankHolds = defineRule({
 export const pumpReachesCutOut = defineRule({
   number: 'PR-46',
   part: 'switch',
-  judge({ solved, facts, values }) {
+  asks: { spare: CUT_OUT_SPARE },
+  judge(given) {
+    const { solved, facts } = given;
     const { house } = facts;
     if (house.kind === 'open tank') return doesNotApply;
-    const reach = values.shutOffPressureAtTank;
-    if (reach === null) return missing(shutOffMissing(solved));
+    // A pump that hangs above the water, or that its cut-off never lets start, is told as such.
+    if ((lowestStatic(facts) ?? -Infinity) >= lowestLevel(facts).depth) return doesNotApply;
+    if (reachAt(solved, 0) === null) return missing(shutOffMissing(solved));
     const { cutOut } = house;
-    const spare = reach - cutOut;
-    const margin = spare - CUT_OUT_SPARE;
-    const numbers = { reach, cutOut, spare };
-    if (meets(margin, 'pressure')) return holds('reaches', numbers);
-    const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
-    return meets(spare, 'pressure')
-      ? breaks('barelyReaches', 'warning', numbers, at)
-      : breaks('neverReaches', 'danger', numbers, at);
+    return atLowestLevel(
+      given,
+      (level) => {
+        const reach = reachAt(solved, level) ?? 0;
+        const spare = reach - cutOut;
+        const margin = spare - CUT_OUT_SPARE;
+        const numbers = { reach, cutOut, spare, level };
+        if (meets(margin, 'pressure')) return holds('reaches', numbers, margin);
+        if (servesWhileHigh(solved) && meets(reach - house.cutIn, 'pressure')) {
+          const turn = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? level;
+          return holds('reachesWhileHigh', { cutOut, turn, level }, margin);
+        }
+        const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
+        if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', numbers, at);
+        // With the drawdown known the water comes back as the flow falls off: late is not never.
+        const late = solved.lowest !== null && switchOpensAtRest(given);
+        return late ? breaks('reachesLate', 'warning', numbers, at) : breaks('neverReaches', 'danger', numbers, at);
+      },
+      (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, cutOut, spare: CUT_OUT_SPARE } }),
+    );
   },
-  fixes: ({ solved }) => [lowerSwitch(solved)],
+  // Where the water may fall to the pump, it hangs no deeper than it lifts from with the water at its lowest.
+  limits(solved) {
+    const { facts, curves, lowest } = solved;
+    if (facts.house.kind === 'open tank') return [];
+    if (lowest !== null && curves.atCutInMost?.outpumped !== true) return [];
+    const guarded = servesWhileHigh(solved);
+    const lifts = levelAtNoFlow(facts, { end: 'least', tank: guarded ? 'cutIn' : 'cutOut' });
+    if (lifts === null) return [];
+    const spare = guarded ? 0 : CUT_OUT_SPARE / (waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY);
+    return [limit('pump.setting', { to: lifts - spare + Math.max(probeAboveIntake(facts) ?? 0, 0) }, 'pumpLifts', {})];
+  },
+  fixes: (given) => [lowerSwitch(given.solved), words('strongerPump', {})],
 });
 
-/** Both settings of the switch down by the same steps of 5 psi, while the house keeps 20 psi. */
-function lowerSwitch({ facts, plan, values }: Solved) {
+/**
+ * A well that is drawn down on purpose: with the water high the switch opens, and with it low the dry-run protection
+ * stops the pump before it runs on in vain.
+ */
+function servesWhileHigh(solved: Solved): boolean {
+  const rest = lowestStatic(solved.facts);
+  if (rest === null || !hasCutOff(solved) || solved.curves.atCutInMost?.outpumped !== true) return false;
+  const reach = reachAt(solved, rest);
+  return reach !== null && meets(reach - solved.facts.house.cutOut - CUT_OUT_SPARE, 'pressure');
+}
+
+/**
+ * Whether the switch opens once the taps are shut: from rest the pump reaches cut-out with all that is asked to spare, and
+ * at cut-out it still gives something, with its own drawdown.
+ */
+function switchOpensAtRest({ solved, facts }: Given): boolean {
+  const rest = lowestStatic(facts);
+  const reach = rest === null ? null : reachAt(solved, rest);
+  if (rest === null || reach === null || !meets(reach - facts.house.cutOut - CUT_OUT_SPARE, 'pressure')) return false;
+  const point = pumpFromLevel(facts, { end: 'least', tank: 'cutOut' }, rest);
+  return point !== null && !point.outpumped && point.flow > 0;
+}
+
+/** Pressure at the tank at no flow with the water at a depth, on the weaker end of the pump's band; null while unknown. */
+function reachAt({ facts, values }: Pick<Solved, 'facts' | 'values'>, level: Metres): Pascals | null {
+  const atRest = values.shutOffPressureAtTankLeast;
+  const { staticLevel } = facts.water;
+  if (atRest === null || staticLevel === null) return null;
+  return atRest - (level - staticLevel) * waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY;
+}
+
+/** Both settings of the switch down by the same steps of 5 psi, while the house keeps 30 psi, and the tank's air with them. */
+function lowerSwitch(solved: Solved) {
+  const { facts, plan, lowest } = solved;
   const { cutIn, cutOut } = facts.house;
-  const reach = values.shutOffPressureAtTank ?? 0;
+  const reach = reachAt(solved, lowest?.depth ?? lowestLevel(facts).depth) ?? 0;
   const steps = Math.ceil((cutOut + CUT_OUT_SPARE - reach - 1) / psi(5));
   const down = steps * psi(5);
-  const typedPrecharge = valueAt(plan, 'house.precharge') !== undefined;
-  if (!Number.isFinite(steps) || typedPrecharge || cutIn - down < LEAST_CUT_IN - 1)
+  if (!Number.isFinite(steps) || steps < 1 || cutIn - down < LEAST_CUT_IN - 1)
     return words('strongerPumpOrLowerCutOut', {});
   const unit = unitAt(plan, 'house.cutOut', facts.units === 'us' ? 'psi' : 'kPa', 'pressure');
   const step = unit === 'psi' ? psi(1) : KILOPASCAL;
   const write = (pressure: Pascals) => writeQuantity(floorTo(pressure, step, 1), 'pressure', unit, step);
-  const written = { cutIn: write(cutIn - down), cutOut: write(cutOut - down) };
+  const air = Math.max(cutIn - down - AIR_UNDER_CUT_IN, 0);
+  const airTyped = valueAt(plan, 'house.precharge') !== undefined;
   return change(
     facts,
     [
-      { path: 'house.cutOut', to: written.cutOut },
-      { path: 'house.cutIn', to: written.cutIn },
+      { path: 'house.cutOut', to: write(cutOut - down) },
+      { path: 'house.cutIn', to: write(cutIn - down) },
+      ...(airTyped ? [{ path: 'house.precharge', to: write(air) }] : []),
     ],
     'setSwitch',
-    written,
+    { cutIn: cutIn - down, cutOut: cutOut - down, air },
   );
 }
 

@@ -1,9 +1,12 @@
 /** The top of the well: height, flood, pit, distances, frost on a seal. */
 import type { Metres } from '../si.ts';
 import { feet, inches } from '../units.ts';
+import { atBothEnds } from './bothEnds.ts';
 import { change, changeOr, words } from './fix.ts';
 import { exceeds, meets } from './grace.ts';
+import { openFrost } from './openFacts.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import { usualIn } from './usual.ts';
 
 export const ABOVE_FLOOD = feet(2);
 export const SEPTIC_TANK_AWAY = feet(50);
@@ -15,6 +18,7 @@ export const LIGHT_FROST = inches(6);
 export const casingHighEnough = defineRule({
   number: 'PR-23',
   part: 'casing',
+  asks: { usual: usualIn('casingHeightRequired') },
   judge({ facts }) {
     const measured = facts.well.casingHeight;
     const asked = facts.site.casingHeightRequired;
@@ -30,6 +34,7 @@ export const casingHighEnough = defineRule({
 export const casingAboveFlood = defineRule({
   number: 'PR-24',
   part: 'casing',
+  asks: { above: ABOVE_FLOOD },
   judge({ facts }) {
     const flood = facts.site.floodHeight;
     if (flood === null) return missing('flood');
@@ -40,7 +45,9 @@ export const casingAboveFlood = defineRule({
     if (meets(margin, 'length')) return holds('aboveFlood', numbers);
     const depth = -facts.well.casingHeight;
     const at = { measured, limit: asked, margin, quantity: 'length', depth } as const;
-    return measured > 0 ? breaks('closeToFlood', 'danger', numbers, at) : breaks('underFlood', 'danger', numbers, at);
+    return exceeds(measured, 'length')
+      ? breaks('closeToFlood', 'danger', numbers, at)
+      : breaks('underFlood', 'danger', numbers, at);
   },
   fixes: () => [words('lengthenCasingOrRaiseGround', {})],
 });
@@ -61,6 +68,7 @@ export type SourceOfDirt = 'septicTank' | 'drainField' | 'building';
 export const farFromSources = defineRule({
   number: 'PR-40',
   part: 'well',
+  asks: { septicTank: SEPTIC_TANK_AWAY, drainField: DRAIN_FIELD_AWAY, building: BUILDING_AWAY },
   judge({ facts }) {
     const { septicTank, drainField, building } = facts.site;
     const all = [
@@ -69,15 +77,22 @@ export const farFromSources = defineRule({
       { source: 'building', setback: building, usual: BUILDING_AWAY },
     ] as const;
     let worst: { source: SourceOfDirt; distance: Metres; asked: Metres; margin: Metres } | null = null;
+    const said: SourceOfDirt[] = [];
+    const unsaid: SourceOfDirt[] = [];
     for (const { source, setback, usual } of all) {
-      if (setback.distance === null) continue;
+      if (setback.distance === null) {
+        unsaid.push(source);
+        continue;
+      }
+      said.push(source);
       const asked = setback.required ?? usual;
       const margin = setback.distance - asked;
       if (worst === null || margin < worst.margin) worst = { source, distance: setback.distance, asked, margin };
     }
     if (worst === null) return missing('distances');
     const { distance, asked, margin } = worst;
-    if (meets(margin, 'length')) return holds('farEnough', worst);
+    if (meets(margin, 'length'))
+      return unsaid.length === 0 ? holds('farEnough', worst) : holds('farEnoughAsTold', { ...worst, said, unsaid });
     const at = { measured: distance, limit: asked, margin, quantity: 'length', depth: 0 } as const;
     return breaks('tooNear', 'warning', worst, at);
   },
@@ -87,19 +102,31 @@ export const farFromSources = defineRule({
 export const sealInFrost = defineRule({
   number: 'PR-43',
   part: 'seal',
-  judge({ facts, values }) {
-    const { top } = facts;
+  judge({ solved, facts }) {
+    const { top, site } = facts;
     if (top.kind !== 'seal') return doesNotApply;
-    const frost = values.frostDepth;
-    if (frost === null) return missing('frostDepth');
-    if (!exceeds(frost, 'length')) return holds('noFrost', {});
-    const depth = -facts.well.casingHeight;
-    const at = { measured: frost, limit: 0, margin: -frost, quantity: 'length', depth } as const;
-    if (top.heated) return breaks('heated', 'note', { frost }, at);
-    if (top.housed) return breaks('housed', 'note', { frost }, at);
-    return breaks('bare', meets(LIGHT_FROST - frost, 'length') ? 'warning' : 'danger', { frost }, at);
+    const judgeAt = (frost: Metres) => {
+      if (!exceeds(frost, 'length'))
+        return site.frostDepth === null ? holds('noneEstimated', {}) : holds('noFrost', {});
+      const depth = -facts.well.casingHeight;
+      const at = { measured: frost, limit: 0, margin: -frost, quantity: 'length', depth } as const;
+      if (top.heated) return breaks('heated', 'note', { frost }, at);
+      if (top.housed) return breaks('housed', 'note', { frost }, at);
+      return breaks('bare', meets(LIGHT_FROST - frost, 'length') ? 'warning' : 'danger', { frost }, at);
+    };
+    if (site.frostDepth !== null) return judgeAt(site.frostDepth);
+    const open = openFrost(solved);
+    if (open === null) return missing('frostDepth');
+    const shelter = top.heated || top.housed;
+    return atBothEnds(
+      open,
+      judgeAt,
+      () => ({ variant: 'dependsOnFrost' as const, numbers: { deepest: open.bad, shelter } }),
+      () => 0,
+    );
   },
   fixes({ facts }, { severity }) {
+    if (facts.site.frostDepth === null) return [words('askFrost', {})];
     if (severity === 'note') return [words('lookAfterHeat', {})];
     if (severity === 'danger') return [words('pitlessOrWellHouse', {})];
     const heat = change(facts, [{ path: 'top.heated', to: true }], 'heatTop', {});

@@ -1,134 +1,196 @@
-/** What the well gives against what the pump takes. */
-import type { CubicMetresPerSecond } from '../si.ts';
+/** What the well gives against what the pump takes, and what guards the pump where it takes more. */
+import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
+import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { provenYield, testedFlow } from '../figures/provenYield.ts';
+import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
-import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake } from './cutOff.ts';
+import { atBothEnds } from './bothEnds.ts';
+import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
+import { addCutOff, CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake, probeWritten } from './cutOff.ts';
 import { change, changeOr, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
+import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
 import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
-/** With less water than this over the intake a low-level cut-off is worth its price. */
+/** With less water than this over the intake dry-run protection is worth its price. */
 export const SUBMERGENCE_WITHOUT_CUT_OFF = feet(20);
+/** A test is believed up to so many times its flow, while this much water stays over the intake. Common practice, no source. */
+export const BEYOND_THE_TEST: Ratio = 1.5;
+export const LEFT_OVER_INTAKE = feet(10);
 
-/** Flow that a test has proven: the reported yield, else the flow of the pumping test. */
-export function provenYield({ facts }: Solved): CubicMetresPerSecond | null {
-  const { pumping } = facts.water;
-  if (facts.well.yield !== null) return facts.well.yield;
-  if (pumping?.kind === 'test') return pumping.flow;
-  if (pumping?.kind === 'steps') return pumping.steps.reduce((most, { flow }) => Math.max(most, flow), 0) || null;
-  return null;
+/** What the strongest pump of that name takes at cut-in; a flow-limiting valve holds it to its own flow. */
+export function largestPumpFlow({ values }: Pick<Solved, 'values'>): CubicMetresPerSecond | null {
+  return values.operatingFlowAtCutInMost;
 }
 
-/** What the pump takes at cut-in, when it takes most; a flow-limiting valve holds it to its own flow. */
-export function largestPumpFlow({ facts, values }: Solved): CubicMetresPerSecond | null {
-  const { flowLimiter } = facts.pump;
-  const flow = values.operatingFlowAtCutIn;
-  if (typeof flowLimiter === 'number') return flow === null ? flowLimiter : Math.min(flow, flowLimiter);
-  return flow;
-}
+const MOST_AT_CUT_IN = { end: 'most', tank: 'cutIn' } as const;
 
 export const pumpWithinYield = defineRule({
   number: 'PR-07',
   part: 'pump',
-  judge({ solved, facts }) {
-    const flow = largestPumpFlow(solved);
-    const gives = provenYield(solved);
+  asks: { times: BEYOND_THE_TEST, left: LEFT_OVER_INTAKE },
+  judge(given) {
+    const { solved, facts } = given;
+    const gives = provenYield(facts);
     if (gives === null) return missing('yield');
+    const level = openPumpingLevel(solved);
+    // With the level unknown the pump takes most where the water stands highest.
+    const flow =
+      largestPumpFlow(solved) ??
+      (level === null ? null : (pumpAtLevel(facts, MOST_AT_CUT_IN, level.good)?.flow ?? null));
     if (flow === null) return missing('flowAtCutIn');
-    const margin = gives - flow;
-    if (meets(margin, 'flow')) return holds('givesEnough', { flow, gives, margin });
-    const guarded = hasCutOff(solved) || facts.pump.flowLimiter === true;
-    return breaks(
-      'takesTooMuch',
-      guarded ? 'note' : 'warning',
-      { flow, gives, margin },
-      { measured: flow, limit: gives, margin, quantity: 'flow', depth: facts.pump.setting },
+    const blown = openYield(solved);
+    if (blown !== null) {
+      return atBothEnds(
+        blown,
+        (yielded) => judgedOn(given, flow, yielded),
+        (turn) => ({ variant: 'dependsOnYield' as const, numbers: { flow, turn, blown: gives } }),
+      );
+    }
+    if (level === null) return judgedOn(given, flow, gives);
+    return atBothEnds(
+      { ...level, good: level.bad, bad: level.good },
+      (depth) => judgedOn(given, pumpAtLevel(facts, MOST_AT_CUT_IN, depth)?.flow ?? 0, gives),
+      (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { gives, turn } }),
+      () => levelAtFlow(facts, MOST_AT_CUT_IN, gives),
     );
   },
-  fixes: ({ solved }, { severity, limit }) => [
-    severity === 'note' || limit === null ? words('checkTheGuard', {}) : limitFlow(solved, limit),
-  ],
+  fixes: ({ solved }, { severity, limit }) =>
+    severity === 'note' || limit === null
+      ? [words('checkTheGuard', {})]
+      : [...limitFlow(solved, limit), addCutOff(solved), words('lessFlow', {})],
 });
 
-/** A valve for the yield where the house gets along with it, else a cut-off, so that the bore's storage can be used. */
+function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, gives: CubicMetresPerSecond) {
+  const margin = gives - flow;
+  const numbers = { flow, gives, margin };
+  if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
+  const tested = testedFlow(facts.water.pumping);
+  const { lowest } = solved;
+  const left = lowest === null ? null : facts.pump.setting - lowest.depth;
+  if (tested !== null && left !== null && meets(BEYOND_THE_TEST * tested - flow, 'flow')) {
+    if (meets(left - LEFT_OVER_INTAKE, 'length')) return holds('withinTest', { flow, tested, left }, margin);
+  }
+  const guarded = hasCutOff(solved) || facts.pump.flowLimiter === true;
+  const { demand } = facts.house;
+  // That the house wants more than the well gives is told by a rule of its own.
+  if (guarded && demand !== null && !meets(gives - demand, 'flow')) return holds('guarded', numbers, margin);
+  return breaks('takesTooMuch', guarded ? 'note' : 'warning', numbers, {
+    measured: flow,
+    limit: gives,
+    margin,
+    quantity: 'flow',
+    depth: facts.pump.setting,
+  });
+}
+
+/** A valve for the yield where the house gets along with it: else the bore's storage has to be used. */
 function limitFlow({ facts, plan }: Solved, gives: CubicMetresPerSecond) {
   const { demand } = facts.house;
   const unit = unitAt(plan, 'house.demand', facts.units === 'us' ? 'gpm' : 'L/min', 'flow');
   const step = unit === 'gpm' ? gpm(0.5) : 1 / 60000;
   const held = floorTo(gives, step, step * 1e-6);
-  if (held <= 0 || (demand !== null && !meets(held - demand, 'flow'))) return addCutOff({ facts });
-  const to = writeQuantity(held, 'flow', unit, step);
-  return change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { to });
-}
-
-function addCutOff({ facts }: Pick<Given, 'facts'>) {
-  return change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'addCutOff', {});
+  if (held <= 0 || (demand !== null && !meets(held - demand, 'flow'))) return [];
+  const to = writeQuantity(held, 'flow', unit, unit === 'gpm' || unit === 'L/min' ? step : undefined);
+  const read = unit === 'gpm' || unit === 'L/min' ? held : floorTo(held, 1e-6, 1e-9);
+  return [change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { flow: read })];
 }
 
 export const lowLevelCutOff = defineRule({
   number: 'PR-08',
   part: 'pump',
-  judge({ solved, facts, values }) {
-    const depth = facts.pump.setting;
+  asks: { advisedBelow: SUBMERGENCE_WITHOUT_CUT_OFF, above: CUT_OFF_ABOVE_INTAKE },
+  judge(given) {
+    const { solved, facts } = given;
+    const intake = facts.pump.setting;
+    // Of a pump above the water, or that its probe never lets start, another rule tells.
+    if ((lowestStatic(facts) ?? -Infinity) >= lowestLevel(facts).depth) return doesNotApply;
     const probe = probeAboveIntake(facts);
     if (probe !== null && !meets(probe - CUT_OFF_ABOVE_INTAKE, 'length')) {
       const usual = CUT_OFF_ABOVE_INTAKE;
       const margin = probe - usual;
-      const at = { measured: probe, limit: usual, margin, quantity: 'length', depth: depth - probe } as const;
+      const at = { measured: probe, limit: usual, margin, quantity: 'length', depth: intake - probe } as const;
       return breaks('probeTooLow', 'note', { probe, usual, margin }, at);
     }
-    if (hasCutOff(solved)) return holds('fitted', {});
-    const submergence = values.submergenceDry ?? values.submergence;
-    const advisedBelow = SUBMERGENCE_WITHOUT_CUT_OFF;
-    if (submergence !== null && !meets(submergence - advisedBelow, 'length')) {
-      const margin = submergence - advisedBelow;
-      const at = { measured: submergence, limit: advisedBelow, margin, quantity: 'length', depth } as const;
-      return submergence > 0
-        ? breaks('littleWater', 'note', { submergence }, at)
-        : breaks('fallsBelowIntake', 'note', {}, at);
+    if (probe !== null) return holds('fitted', {});
+    const { lowest } = solved;
+    if (hasCutOff(solved)) {
+      if (lowest !== null && meets(intake - lowest.depth - LEFT_OVER_INTAKE, 'length')) return holds('fitted', {});
+      return atBothEnds(
+        openCutOffDepth(solved),
+        (depth) => {
+          const above = intake - depth;
+          const usual = CUT_OFF_ABOVE_INTAKE;
+          const margin = above - usual;
+          const at = { measured: above, limit: usual, margin, quantity: 'length', depth } as const;
+          return meets(margin, 'length')
+            ? holds('fitted', {}, margin)
+            : breaks('probeTooLow', 'note', { probe: above, usual, margin }, at);
+        },
+        (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn, above: intake - turn } }),
+      );
     }
-    const flow = largestPumpFlow(solved);
-    const gives = provenYield(solved);
-    if (flow !== null && gives !== null && !meets(gives - flow, 'flow')) {
-      const at = { measured: flow, limit: gives, margin: gives - flow, quantity: 'flow', depth } as const;
-      return breaks('takesTooMuch', 'note', { flow, gives }, at);
-    }
-    if (submergence === null) return missing('levelWhilePumping');
-    return holds('enoughWater', { submergence, advisedBelow });
+    return atLowestLevel(
+      given,
+      (level, by) => unguarded(given, level, by),
+      (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn } }),
+    );
   },
-  fixes(given, { variant }) {
-    if (variant !== 'probeTooLow') return [addCutOff(given)];
-    const { solved, facts } = given;
+  fixes({ solved, facts }, { variant }) {
+    if (variant !== 'probeTooLow') return [addCutOff(solved)];
     const probe = probeAbove(solved, facts.pump.setting);
     const otherwise = words('hangProbeHigher', {});
-    return [
-      probe === null ? otherwise : changeOr(change(facts, [probe], 'setProbe', { to: String(probe.to) }), otherwise),
-    ];
+    if (probe === null) return [otherwise];
+    const depth = probeWritten(probe, facts.pump.setting - CUT_OFF_ABOVE_INTAKE);
+    return [changeOr(change(facts, [probe], 'setProbe', { depth }), otherwise)];
   },
 });
 
-export const yieldFromAirLift = defineRule({
+/** Nothing stops the pump: how much water that leaves over its intake, or how much more it takes than flows in. */
+function unguarded({ solved, facts }: Given, level: Metres, by: SetBy) {
+  const intake = facts.pump.setting;
+  const submergence = intake - level;
+  const advisedBelow = SUBMERGENCE_WITHOUT_CUT_OFF;
+  const margin = submergence - advisedBelow;
+  if (!meets(margin, 'length')) {
+    const at = { measured: submergence, limit: advisedBelow, margin, quantity: 'length', depth: intake } as const;
+    return by === 'intake' || submergence <= 0
+      ? breaks('fallsToIntake', 'note', {}, at)
+      : breaks('littleWater', 'note', { submergence }, at);
+  }
+  const flow = largestPumpFlow(solved);
+  const gives = provenYield(facts);
+  if (by !== 'open' && flow !== null && gives !== null) {
+    const judged = judgedOn({ solved, facts } as Given, flow, gives);
+    const at = { measured: flow, limit: gives, margin: gives - flow, quantity: 'flow', depth: intake } as const;
+    if (judged.kind === 'breaks') return breaks('takesTooMuch', 'note', { flow, gives }, at);
+  }
+  return holds('enoughWater', { submergence, advisedBelow }, margin);
+}
+
+export const pumpingLevelKnown = defineRule({
   number: 'PR-53',
   part: 'pumpingLevel',
   judge({ solved, facts }) {
-    const { pumping } = facts.water;
-    const blown = pumping?.kind === 'yield only' || (pumping === null && facts.well.yieldFrom === 'air lift');
-    if (!blown) {
-      if (pumping === null) return doesNotApply;
-      return pumping.kind === 'aquifer' ? holds('fromAquifer', {}) : holds('measured', {});
+    const { pumping, staticLevel } = facts.water;
+    const { lowest } = solved;
+    if (staticLevel === null) return missing('staticLevel');
+    if (openPumpingLevel(solved) === null) {
+      if (pumping?.kind === 'aquifer') return holds('fromAquifer', {});
+      if (pumping !== null && pumping.kind !== 'yield only') return holds('measured', {});
+      return lowest?.by === 'cutOff' ? holds('drawnToCutOff', { depth: lowest.depth }) : doesNotApply;
     }
-    const gives = provenYield(solved);
-    const depth = facts.water.staticLevel;
-    return gives === null
-      ? breaks('noDrawdown', 'note', {}, { depth })
-      : breaks('noDrawdownButYield', 'note', { gives }, { depth });
+    const depth = staticLevel;
+    const gives = facts.well.yield;
+    if (openYield(solved) !== null && gives !== null) return breaks('blown', 'note', { gives }, { depth });
+    return breaks('notTested', 'note', {}, { depth });
   },
-  fixes(given) {
-    if (hasCutOff(given.solved)) return [words('runTest', {})];
-    return [changeOr(addCutOff(given), words('runTestAndGuard', {}))];
-  },
+  fixes: ({ solved }) =>
+    hasCutOff(solved) ? [words('runTest', {})] : [addCutOff(solved), words('runTestAndGuard', {})],
 });
 
-export const yieldRules = [pumpWithinYield, yieldFromAirLift, lowLevelCutOff] as const;
+export const yieldRules = [pumpWithinYield, pumpingLevelKnown, lowLevelCutOff] as const;

@@ -1,5 +1,6 @@
 /** How long the well was pumped before its level was read. */
 import type { PumpingFacts } from '../facts.ts';
+import type { Plan } from '../plan/schema.ts';
 import type { Seconds } from '../si.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
@@ -17,15 +18,24 @@ function timePumped(pumping: PumpingFacts): Seconds | null {
   );
 }
 
+/** Field of the first duration that nobody said. */
+function durationField({ water }: Plan): string {
+  if (water.pumping?.kind !== 'steps') return 'water.pumping.after';
+  const at = water.pumping.steps.findIndex(({ after }) => after === undefined);
+  return `water.pumping.steps.${Math.max(at, 0)}.after`;
+}
+
 export const testedLongEnough = defineRule({
   number: 'PR-42',
   part: 'pumpingLevel',
+  asks: { least: LEAST_TEST },
   judge({ solved, facts }) {
     const { pumping } = facts.water;
-    if (pumping?.kind === 'aquifer') return doesNotApply;
+    // What was told of the aquifer was tested elsewhere, and a level is written down without its hours.
+    if (pumping?.kind === 'aquifer' || pumping?.kind === 'level') return doesNotApply;
     if (pumping === null || pumping.kind === 'yield only') return missing('pumpingTest');
     const measured = timePumped(pumping);
-    if (measured === null) return missing('testDuration');
+    if (measured === null) return missing('testDuration', {}, [durationField(solved.plan)]);
     const least = LEAST_TEST;
     const margin = measured - least;
     if (meets(margin, 'time')) return holds('longEnough', { measured, least });

@@ -1,0 +1,32 @@
+/** Choices that nobody made, and what rests on them. */
+import type { Solved } from '../solution.ts';
+import { COMPARES, RESTS_ON } from './restsOn.ts';
+
+export function isAssumed({ assumed }: Pick<Solved, 'assumed'>, path: string): boolean {
+  return assumed.some((each) => each.path === path);
+}
+
+/** The paths of all that was assumed, the first casing under one name wherever it was typed. */
+export function assumedPaths({ assumed }: Pick<Solved, 'assumed'>): ReadonlySet<string> {
+  return new Set(
+    assumed.map(({ path }) =>
+      path.startsWith(FIRST_CASING) ? `well.casing.${path.slice(FIRST_CASING.length)}` : path,
+    ),
+  );
+}
+
+const FIRST_CASING = 'well.casings.0.';
+
+/** What of the assumed a rule's verdict may rest on. */
+export function restsOn(rule: string, assumed: ReadonlySet<string>): readonly string[] {
+  const paths = RESTS_ON[rule];
+  return paths === undefined ? NOTHING : paths.filter((path) => assumed.has(path));
+}
+
+const NOTHING: readonly string[] = [];
+
+/** Whether a rule would hold one assumed value against another. */
+export function comparesAssumed(rule: string, assumed: ReadonlySet<string>): boolean {
+  const groups = COMPARES[rule];
+  return groups !== undefined && groups.some((group) => group.every((path) => assumed.has(path)));
+}

@@ -1,0 +1,132 @@
+/**
+ * Choices of the build that a rule's verdict may rest on, by rule: where nobody made them, the verdict says so.
+ *
+ * A test changes every choice of a plan in turn and fails for a verdict that moves with one that is not named here.
+ */
+export const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
+  'PR-01': ['pump.setting'],
+  'PR-02': ['house.cutIn', 'house.demand', 'pump.curve.flow', 'pump.setting', 'top.depth', 'water.pumping.flow'],
+  'PR-03': ['pump.setting'],
+  'PR-04': ['house.cutIn', 'house.demand', 'pump.curve.flow', 'pump.setting', 'water.pumping.flow'],
+  'PR-05': ['pump.setting'],
+  'PR-06': ['house.demand', 'pump.setting', 'well.casing.schedule'],
+  'PR-07': ['pump.setting', 'house.cutIn', 'house.demand', 'pump.curve.flow'],
+  'PR-08': ['house.cutIn', 'house.demand', 'pump.curve.flow', 'pump.setting', 'water.pumping.flow'],
+  'PR-09': ['pump.checkValveInside', 'pump.setting', 'string.checkValves'],
+  'PR-10': ['string.valveBetweenTopAndTank'],
+  'PR-11': ['string.arrow', 'string.checkValves'],
+  'PR-12': ['dropPipe.material', 'string.splices', 'string.torqueArrestor'],
+  'PR-13': ['string.ties'],
+  'PR-14': ['pump.setting', 'top.depth'],
+  'PR-15': ['string.splices', 'string.torqueArrestor'],
+  'PR-16': [
+    'dropPipe.material',
+    'dropPipe.rating',
+    'dropPipe.size',
+    'pump.mass',
+    'pump.setting',
+    'pump.wires',
+    'rope.tied',
+    'top.depth',
+    'top.kind',
+    'wire.size',
+  ],
+  'PR-17': ['pump.diameter', 'pump.motorDiameter', 'pump.setting', 'well.casing.schedule'],
+  'PR-18': [
+    'dropPipe.material',
+    'dropPipe.rating',
+    'dropPipe.size',
+    'pump.curve.flow',
+    'string.clampsPerJoint',
+    'string.fittings',
+  ],
+  'PR-19': ['site.frostMargin', 'top.depth', 'top.kind'],
+  'PR-20': ['top.depth', 'top.kind'],
+  'PR-21': ['pump.diameter', 'top.depth', 'top.kind', 'well.casing.schedule'],
+  'PR-23': ['site.casingHeightRequired', 'well.casing.height'],
+  'PR-24': ['well.casing.height'],
+  'PR-36': ['house.demand', 'water.pumping.flow'],
+  'PR-37': ['house.cutIn', 'house.demand', 'pump.curve.flow'],
+  'PR-43': ['top.heated', 'top.housed', 'top.kind'],
+  'PR-44': ['house.tankRating', 'pump.curve.flow'],
+  'PR-46': ['house.cutIn', 'house.cutOut', 'house.demand', 'pump.curve.flow', 'pump.setting'],
+  'PR-47': ['dropPipe.material', 'dropPipe.rating', 'dropPipe.size', 'house.demand'],
+  'PR-48': ['pump.setting', 'dropPipe.material', 'dropPipe.rating', 'dropPipe.size', 'house.cutOut', 'pump.curve.flow'],
+  'PR-49': ['pump.current', 'pump.phase', 'pump.setting', 'pump.voltage', 'wire.run', 'wire.size'],
+  'PR-50': ['pump.current', 'pump.phase', 'pump.voltage', 'wire.size'],
+  'PR-51': [
+    'dropPipe.material',
+    'dropPipe.rating',
+    'dropPipe.size',
+    'pump.mass',
+    'pump.setting',
+    'pump.wires',
+    'top.depth',
+    'top.kind',
+    'wire.size',
+  ],
+  'PR-52': ['dropPipe.standard', 'string.fittings'],
+  'PR-53': [
+    'house.cutOut',
+    'house.cutIn',
+    'house.demand',
+    'pump.curve.flow',
+    'pump.setting',
+    'string.checkValves',
+    'top.depth',
+    'water.pumping.flow',
+  ],
+  'PR-54': [
+    'dropPipe.material',
+    'dropPipe.rating',
+    'dropPipe.size',
+    'house.cutIn',
+    'house.demand',
+    'pump.curve.flow',
+    'pump.setting',
+  ],
+  'PR-55': ['house.cutIn', 'house.demand', 'pump.curve.flow', 'pump.setting'],
+  'PR-56': ['house.cutIn', 'house.cutOut', 'house.precharge', 'pump.curve.flow'],
+  'PR-57': ['house.cutIn', 'house.cutOut', 'house.precharge'],
+  'PR-58': ['pump.setting', 'house.cutIn', 'pump.curve.flow'],
+  'PR-59': ['pump.phase', 'pump.voltage', 'pump.wires'],
+  'PR-60': ['pump.setting'],
+  'PR-61': ['house.cutOut', 'pump.curve.flow', 'top.depth'],
+  'PR-62': ['pump.setting', 'top.depth'],
+  'PR-64': ['top.depth', 'top.kind'],
+};
+
+/**
+ * Taken for granted without a word: harmless facts, the lengths of the pump's own body, that a house has a pressure tank
+ * with a switch, that pipe is of the usual standard and a motor named in horsepower runs on 60 Hz, and what adds a little
+ * friction. A plan that differs there says so.
+ */
+export const HARMLESS: readonly string[] = [
+  'site.waterTemperature',
+  'site.altitude',
+  'house.kind',
+  'house.control',
+  'pump.motorDiameter',
+  'pump.intakeToDischarge',
+  'pump.intakeToMotorBottom',
+  'pump.frequency',
+  'dropPipe.standard',
+  'string.valveBetweenTopAndTank',
+  'house.line.standard',
+  'water.pumping.radius',
+  'water.pumping.after',
+];
+
+/**
+ * What a rule holds against each other, in groups: where nobody said any of a group, the rule has nothing to say. A top
+ * that nobody chose is a group of its own.
+ */
+export const COMPARES: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  'PR-12': [['string.torqueArrestor', 'string.splices']],
+  'PR-19': [['top.kind']],
+  'PR-20': [['top.kind']],
+  'PR-21': [['top.kind']],
+  'PR-23': [['well.casing.height', 'site.casingHeightRequired']],
+  'PR-43': [['top.kind']],
+  'PR-64': [['top.kind']],
+};

@@ -1,0 +1,77 @@
+/** Whether the well gives what the house wants, and what its store does for it where it does not. */
+import { dayNeed } from '../figures/dayNeed.ts';
+import { levelAtFlow } from '../figures/curves.ts';
+import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { provenYield } from '../figures/provenYield.ts';
+import { usableStorage } from '../formulas/wellStorage.ts';
+import type { CubicMetres, CubicMetresPerSecond, Seconds } from '../si.ts';
+import { atBothEnds } from './bothEnds.ts';
+import { addCutOff, hasCutOff } from './cutOff.ts';
+import { LEAST_SHARE } from './delivery.ts';
+import { words } from './fix.ts';
+import { meets } from './grace.ts';
+import { openYield } from './openFacts.ts';
+import { breaks, defineRule, holds, missing } from './rule.ts';
+import type { Given } from './rule.ts';
+
+const DAY: Seconds = 86_400;
+
+export const wellGivesEnough = defineRule({
+  number: 'PR-55',
+  part: 'pumpingLevel',
+  judge(given) {
+    const { solved, facts } = given;
+    const wanted = facts.house.demand;
+    if (wanted === null) return missing('demand');
+    const gives = provenYield(facts);
+    if (gives === null) return missing('yield');
+    const open = openYield(solved);
+    if (open === null) return judgedOn(given, wanted, gives);
+    return atBothEnds(
+      open,
+      (yielded) => judgedOn(given, wanted, yielded),
+      (turn) => ({ variant: 'dependsOnYield' as const, numbers: { wanted, turn, blown: gives } }),
+    );
+  },
+  fixes({ solved }, { variant }) {
+    if (variant === 'carriedUnguarded') return [addCutOff(solved)];
+    if (variant === 'carried') return [words('fillsAgain', {})];
+    return hasCutOff(solved) ? [words('storage', {})] : [words('storageAndCutOff', {})];
+  },
+});
+
+function judgedOn(given: Given, wanted: CubicMetresPerSecond, gives: CubicMetresPerSecond) {
+  const { solved, values } = given;
+  const margin = gives - wanted;
+  const numbers = { wanted, gives, aDay: gives * DAY };
+  if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
+  const { need, peak } = dayNeed(solved);
+  const stored = storedForPeak(given, wanted);
+  const asked = (wanted - gives) * peak;
+  const at = { measured: gives, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
+  const carried = stored !== null && stored + (values.tankDrawdown ?? 0) >= asked;
+  if (carried && hasCutOff(solved)) return breaks('carried', 'note', { ...numbers, stored, peak }, at);
+  if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak }, at);
+  const dayMet = gives * DAY >= need;
+  // A bore of unknown width or level has a store of which nobody can tell whether it lasts.
+  if (dayMet && values.usableStorage === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
+  const short = { ...numbers, stored, asked, peak, need };
+  return dayMet ? breaks('peakNotCarried', 'warning', short, at) : breaks('dayNotMet', 'danger', short, at);
+}
+
+/** Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is wanted. Null in an unknown bore. */
+function storedForPeak({ solved, facts, values }: Given, wanted: CubicMetresPerSecond): CubicMetres | null {
+  const rest = lowestStatic(facts);
+  if (rest === null || values.usableStorage === null) return null;
+  const reached = levelAtFlow(facts, { end: 'least', tank: 'cutIn' }, LEAST_SHARE * wanted);
+  const end = Math.min(lowestLevel(facts).depth, reached ?? -Infinity);
+  return usableStorage({
+    bore: solved.bore,
+    staticLevel: rest,
+    intakeDepth: Math.max(end, rest),
+    dropPipeOutsideDiameter: facts.dropPipe.outsideDiameter,
+  });
+}
+
+export const shortageRules = [wellGivesEnough] as const;

@@ -1,0 +1,26 @@
+/** Water too warm to cool the motor. */
+import type { Celsius } from '../si.ts';
+import { isAssumed } from './assumed.ts';
+import { words } from './fix.ts';
+import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
+
+/** 86 °F. Common practice, no source; the motor's own sheet overrules it. */
+export const WARMEST: Celsius = 30;
+/** What conversions from other degrees leave. */
+const SLIVER = 1e-6;
+
+export const waterCoolsMotor = defineRule({
+  number: 'PR-63',
+  part: 'motor',
+  asks: { most: WARMEST },
+  judge({ solved, facts }) {
+    if (isAssumed(solved, 'site.waterTemperature')) return doesNotApply;
+    const temperature = facts.site.waterTemperature;
+    const numbers = { temperature, most: WARMEST };
+    if (temperature <= WARMEST + SLIVER) return holds('cool', numbers);
+    return breaks('warm', 'warning', numbers, { depth: facts.pump.setting + facts.pump.intakeToMotorBottom });
+  },
+  fixes: () => [words('motorForWarmth', {})],
+});
+
+export const warmWaterRules = [waterCoolsMotor] as const;
