@@ -1,0 +1,58 @@
+/**
+ * What may be offered against each finding. A change is offered only after it was tried: its rule must then stand
+ * better, and no other may stand worse.
+ */
+import { withValue } from '../plan/editPlan.ts';
+import type { Plan } from '../plan/schema.ts';
+import { words } from '../rules/fix.ts';
+import { candidatesFor, givenBy } from '../rules/index.ts';
+import type { Fix } from '../rules/rule.ts';
+import type { Change, Finding, Solution } from '../solution.ts';
+import { solve } from '../solve.ts';
+import { isBetter, worsened } from './standing.ts';
+
+const FLOWING = 'PR-38';
+
+/** Each costs a solution of its own. */
+const MOST_TRIED = 3;
+
+export interface Offered {
+  /** A change that was tried and is better; null where none is. */
+  readonly button: Fix | null;
+  /** What to do where there is no button; null where there is one, or nothing to say. */
+  readonly words: Fix | null;
+}
+
+/**
+ * @param plan      as typed
+ * @param solution  what `solve` says of it
+ * @returns  for each finding, in their order
+ */
+export function fixesOf(plan: Plan, solution: Solution): readonly Offered[] {
+  const given = givenBy(solution);
+  // Nothing is done to a flowing well before it is in hand.
+  if (solution.findings.some(({ rule }) => rule === FLOWING)) {
+    const first: Offered = { button: null, words: words('callContractorFirst', {}) };
+    return solution.findings.map((finding) =>
+      finding.rule === FLOWING ? offered(plan, solution, finding, candidatesFor(finding, given)) : first,
+    );
+  }
+  return solution.findings.map((finding) => offered(plan, solution, finding, candidatesFor(finding, given)));
+}
+
+function offered(plan: Plan, solution: Solution, finding: Finding, candidates: readonly Fix[]): Offered {
+  const tried = candidates.filter(({ changes }) => changes !== null).slice(0, MOST_TRIED);
+  const button = tried.find(({ changes }) => helps(plan, solution, finding.rule, changes ?? [])) ?? null;
+  if (button !== null) return { button, words: null };
+  const last = candidates.find(({ changes }) => changes === null) ?? candidates[candidates.length - 1];
+  return { button: null, words: last === undefined ? null : { ...last, changes: null } };
+}
+
+function helps(plan: Plan, before: Solution, rule: string, changes: readonly Change[]): boolean {
+  const after = solve(changed(plan, changes));
+  return isBetter(rule, before, after) && worsened(before, after).length === 0;
+}
+
+export function changed(plan: Plan, changes: readonly Change[]): Plan {
+  return changes.reduce((made, { path, to }) => withValue(made, path, to), plan);
+}

@@ -1,0 +1,58 @@
+/** How a plan stands by its verdicts, to tell whether a change makes anything worse. */
+import type { Quantity, Solution, Verdict } from '../solution.ts';
+
+type Judged = Pick<Solution, 'verdicts' | 'findings'>;
+
+/** 0 holds or was not judged, 1 note, 2 warning, 3 danger. What depends stands as its finding does. */
+function standing({ verdicts, findings }: Judged, rule: string): number {
+  const verdict = verdicts[rule] ?? 'not judged';
+  if (verdict !== 'depends') return STANDING[verdict];
+  const told = findings.find((each) => each.together.some((one) => one.rule === rule));
+  return told === undefined ? STANDING.note : STANDING[told.severity];
+}
+
+const STANDING: Readonly<Record<Exclude<Verdict, 'depends'>, number>> = {
+  ok: 0,
+  'not judged': 0,
+  note: 1,
+  warning: 2,
+  danger: 3,
+};
+
+/** Worse than this is worse: a note more is no harm. */
+const WORSE_FROM = 2;
+
+/**
+ * Rules that a change makes worse, from warning on, or takes out of sight: judged before, and not any more.
+ *
+ * @param before  the plan as it is
+ * @param after   the same plan changed
+ */
+export function worsened(before: Judged, after: Judged): string[] {
+  return Object.keys(after.verdicts).filter((rule) => {
+    const is = standing(after, rule);
+    const was = standing(before, rule);
+    if (is >= WORSE_FROM && (is > was || (is === was && grows(rule, before, after)))) return true;
+    return after.verdicts[rule] === 'not judged' && was > 0;
+  });
+}
+
+/** Whether what a rule is short of grows by more than a hair: longer pipe and wire cost a little of everything. */
+function grows(rule: string, before: Judged, after: Judged): boolean {
+  const was = shortOf(rule, before);
+  const is = shortOf(rule, after);
+  return was !== null && is !== null && was.quantity === is.quantity && is.by > HAIR * was.by;
+}
+
+const HAIR = 1.25;
+
+function shortOf(rule: string, { findings }: Judged): { readonly quantity: Quantity; readonly by: number } | null {
+  const found = findings.find((each) => each.rule === rule);
+  if (found === undefined || found.margin === null || found.quantity === null) return null;
+  return { quantity: found.quantity, by: Math.max(-found.margin, 0) };
+}
+
+/** Whether the rule stands better than before. */
+export function isBetter(rule: string, before: Judged, after: Judged): boolean {
+  return standing(after, rule) < standing(before, rule) && after.verdicts[rule] !== 'not judged';
+}
