@@ -1,12 +1,22 @@
 import { RULES } from '../rules/list.ts';
 import { rangesOf } from '../rules/ranges.ts';
 import type { Range } from '../rules/rule.ts';
-import type { Solution } from '../solution.ts';
+import type { EndName, Solution } from '../solution.ts';
 import type { Clash, WayOut } from './told.ts';
 
 export function clashesOf(solution: Solution): Clash[] {
   const ranges = rangesOf(solution, RULES);
-  return [ranges['pump.setting'], ranges['top.depth']].flatMap(clashOf);
+  return [ranges['pump.setting'], ranges['top.depth']]
+    .flatMap(clashOf)
+    .filter(({ rules }) => rules.some((rule) => isBroken(solution, rule)));
+}
+
+/** Where water is held on purpose nothing is broken, though no depth meets what is asked without it. */
+function isBroken({ findings }: Solution, rule: string): boolean {
+  return findings.some(
+    (finding) =>
+      finding.severity !== 'note' && (finding.rule === rule || finding.together.some((each) => each.rule === rule)),
+  );
 }
 
 function clashOf(range: Range | null): Clash[] {
@@ -21,8 +31,19 @@ function clashOf(range: Range | null): Clash[] {
 
 /** The first that fits, by the rule at the range's deeper end. */
 function wayOut({ setting, from: { name: from }, to: { name: to } }: Range): WayOut {
-  if (setting === 'top.depth') return to.rule === 'PR-20' ? 'adapterUnderWater' : 'deeperPump';
-  if (from.rule !== 'PR-02') return 'lessDrawdown';
-  if (to.rule === 'PR-03') return 'blankBelowScreen';
-  return to.rule === 'PR-17' ? 'slimmerPump' : 'deeperWell';
+  if (setting === 'top.depth') return wayOutForAdapter(to);
+  return from.rule === 'PR-02' || to.rule === 'PR-46' ? wayOutForPump(to) : 'lessDrawdown';
+}
+
+/** Where the water leaves no room over what ends the pump's way down. */
+export function wayOutForPump({ rule }: EndName): WayOut {
+  if (rule === 'PR-46') return 'strongerPump';
+  if (rule === 'PR-03') return 'blankBelowScreen';
+  return rule === 'PR-17' ? 'slimmerPump' : 'deeperWell';
+}
+
+function wayOutForAdapter({ rule, variant }: EndName): WayOut {
+  if (rule === 'PR-20') return 'adapterUnderWater';
+  if (variant === 'aboveLiner') return 'adapterInLiner';
+  return variant === 'abovePump' ? 'deeperPump' : 'heatedTop';
 }

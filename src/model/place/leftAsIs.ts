@@ -1,11 +1,13 @@
-/** What placing did not touch and why: what stands reported or installed, and what waits for a fact that nobody said. */
+/** What placing did not touch and why, and what it does not help. */
+import { fixesOf } from '../fixes/fixesOf.ts';
 import { withValue } from '../plan/editPlan.ts';
 import { mayMove } from '../rules/fix.ts';
 import { candidatesFor, givenBy } from '../rules/index.ts';
-import type { Fix } from '../rules/rule.ts';
-import type { BandSetting, Finding, Solution } from '../solution.ts';
+import type { Finding, Solution } from '../solution.ts';
 import type { Draft } from './draft.ts';
-import { nobodySaid, solvedOf, whatStands, whyLeft } from './settle.ts';
+import { nobodySaid } from './refusal.ts';
+import { solvedOf } from './solvedOf.ts';
+import { whatStands } from './stands.ts';
 import type { NotPlaced, WhyLeft } from './told.ts';
 
 export interface Left {
@@ -18,8 +20,6 @@ export interface Remaining extends Finding {
   readonly notPlaced: NotPlaced;
 }
 
-const SETTINGS: readonly BandSetting[] = ['top.depth', 'pump.setting'];
-
 /** The choice that a rule would set, where a fact is missing for it to be judged. */
 const CHOICE_OF: Readonly<Record<string, string>> = {
   'PR-07': 'pump.flowLimiter',
@@ -27,25 +27,29 @@ const CHOICE_OF: Readonly<Record<string, string>> = {
   'PR-49': 'wire.size',
 };
 
-export function leftAsIs({ typed, changes }: Draft, solution: Solution): { left: Left[]; remaining: Remaining[] } {
+/** @param reasons  why the depths stay, by path */
+export function leftAsIs(
+  { changes }: Draft,
+  solution: Solution,
+  reasons: Readonly<Record<string, WhyLeft | null | undefined>>,
+): { left: Left[]; remaining: Remaining[] } {
   const left = new Map<string, WhyLeft>();
-  const solved = solvedOf(typed);
-  for (const setting of SETTINGS) {
-    const why = whyLeft(solved, setting);
-    if (why !== null && !changes.has(setting)) left.set(setting, why);
+  for (const [path, why] of Object.entries(reasons)) {
+    if (why !== null && why !== undefined && !changes.has(path)) left.set(path, why);
   }
-  const given = givenBy(solution);
-  const remaining = solution.findings.map((finding): Remaining => {
+  const offered = fixesOf(solution.plan, solution);
+  const remaining = solution.findings.map((finding, index): Remaining => {
     const { rule, variant, numbers } = finding;
-    const fix = candidatesFor(finding, given)[0] ?? null;
-    const held = heldBy(finding, fix, solution);
+    const { button = null, words = null } = offered[index] ?? {};
+    const held = button === null ? heldBy(finding, solution) : [];
     for (const path of held) {
       if (left.has(path)) continue;
       const status = whatStands(solution.facts, path);
       left.set(path, { variant: 'standsAgainst', numbers: { status, finding: { rule, variant, numbers } } });
     }
     const status = held[0] === undefined ? null : whatStands(solution.facts, held[0]);
-    return { ...finding, notPlaced: { status, fix } };
+    const fix = button ?? words;
+    return { ...finding, notPlaced: { status, fix: fix === null ? null : { ...fix, changes: null } } };
   });
   for (const { rule, fact, numbers } of solution.notJudged) {
     const path = CHOICE_OF[rule];
@@ -55,8 +59,8 @@ export function leftAsIs({ typed, changes }: Draft, solution: Solution): { left:
 }
 
 /** What a fix would move if nothing stood: the paths of it that do. */
-function heldBy({ rule }: Finding, fix: Fix | null, { plan, facts }: Solution): string[] {
-  if ((fix?.changes ?? null) !== null || Object.keys(facts.status).length === 0) return [];
+function heldBy({ rule }: Finding, { plan, facts }: Solution): string[] {
+  if (Object.keys(facts.status).length === 0) return [];
   const free = candidatesFor({ rule }, givenBy(solvedOf(withValue(plan, 'status', undefined))))[0];
   return (free?.changes ?? []).map(({ path }) => path).filter((path) => !mayMove(facts, path));
 }

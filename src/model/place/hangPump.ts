@@ -1,0 +1,193 @@
+/** Hangs the pump where the trade would, with its dry-run protection. */
+import { valueAt, withValue } from '../plan/editPlan.ts';
+import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake } from '../rules/cutOff.ts';
+import { depthWritten, mayMove, writtenInside } from '../rules/fix.ts';
+import { meets } from '../rules/grace.ts';
+import type { Metres } from '../si.ts';
+import type { Solution } from '../solution.ts';
+import { solve } from '../solve.ts';
+import { withChange } from './draft.ts';
+import type { Draft } from './draft.ts';
+import { hungIn } from './hung.ts';
+import { liftsFrom, pumpPlaces, type PumpPlace, type PumpPlaces } from './pumpPlaces.ts';
+import { missingForPump } from './refusal.ts';
+import { solvedOf } from './solvedOf.ts';
+import { standsStill } from './stands.ts';
+import type { Fall, HungFrom, WhyLeft, Wrong } from './told.ts';
+import { liftsBadly, tryPlace, type Tried } from './tryPlace.ts';
+import { usualIn } from './usual.ts';
+
+export interface Placed {
+  readonly draft: Draft;
+  /** Why it stays; null where it moved, or where what excludes each other is told by itself. */
+  readonly left: WhyLeft | null;
+}
+
+const SETTING = 'pump.setting';
+const PROBE = 'pump.lowLevelCutOff';
+
+export function hangPump(draft: Draft): Placed {
+  const solution = solve(draft.plan);
+  const stays = standsStill(solution.facts, SETTING) ?? missingForPump(solution);
+  if (stays !== null) return { draft, left: stays };
+  const found = pumpPlaces(solution, draft.changes.has(SETTING));
+  switch (found.kind) {
+    case 'left':
+      return { draft: found.guarded ? protectedHere(draft, solution) : draft, left: found.why };
+    case 'hang':
+      return firstOf(found.places, { draft, solution, fall: 'known' });
+    case 'deep':
+      return asDeepAsNothingForbids(found, { draft, solution, fall: found.fall });
+  }
+}
+
+interface Hanging {
+  readonly draft: Draft;
+  readonly solution: Solution;
+  readonly fall: Fall;
+}
+
+function firstOf(places: readonly PumpPlace[], hanging: Hanging): Placed {
+  let left: WhyLeft | null = null;
+  for (const place of places) {
+    const { tried, depth } = tryAt(place, hanging);
+    if (tried.kind === 'taken') return { draft: tried.draft, left: null };
+    left ??= worseThere(depth, tried.wrong, hanging.solution);
+  }
+  return { draft: hanging.draft, left };
+}
+
+/**
+ * The best place; where the pump does not lift well from there, or something else stands worse, the deepest at which
+ * neither is so; else the deepest at which nothing stands worse.
+ */
+function asDeepAsNothingForbids(
+  { best, least, fall }: Extract<PumpPlaces, { kind: 'deep' }>,
+  hanging: Hanging,
+): Placed {
+  const { draft, solution } = hanging;
+  const { smallMove, hangStep } = usualIn(solution.facts.units);
+  const { tried: atBest, depth } = tryAt(best, hanging);
+  const tryTo = (to: Metres, wrong: Wrong | null = null) =>
+    tryAt({ ends: { from: least, to }, near: 'to', from: endedBy(wrong, solution) }, hanging).tried;
+  for (const isGood of [liftsWell, isTaken]) {
+    if (isGood(atBest)) return { draft: atBest.draft, left: null };
+    if (!isGood(tryTo(least))) continue;
+    let [good, bad, forbidden] = [least, best.ends.to, wrongWith(atBest)];
+    while (bad - good > hangStep) {
+      const middle = (good + bad) / 2;
+      const tried = tryTo(middle);
+      if (isGood(tried)) good = middle;
+      else [bad, forbidden] = [middle, wrongWith(tried)];
+    }
+    if (forbidden !== null && !LIMITS_DEPTH.has(forbidden.finding.rule))
+      return { draft, left: worseThere(depth, forbidden, solution) };
+    const more = good - solution.facts.pump.setting;
+    // Where it holds already a few feet more are not worth a move.
+    if (least === solution.facts.pump.setting && more < smallMove)
+      return {
+        draft: protectedHere(draft, solution),
+        left: { variant: 'hangsWell', numbers: { fall, hung: hungIn(solution) } },
+      };
+    const found = tryTo(good, forbidden);
+    if (isTaken(found)) return { draft: found.draft, left: null };
+  }
+  return { draft, left: worseThere(depth, wrongWith(atBest), solution) };
+}
+
+/** Water, bottom, inflows and lifting limit a depth. Wire, pipe and hands follow it, and where they stand it is told. */
+const LIMITS_DEPTH: ReadonlySet<string> = new Set([
+  'PR-01',
+  'PR-02',
+  'PR-03',
+  'PR-04',
+  'PR-05',
+  'PR-07',
+  'PR-08',
+  'PR-17',
+  'PR-46',
+  'PR-53',
+  'PR-54',
+  'PR-55',
+  'PR-60',
+]);
+
+/** Null where nothing is but that the pump does not lift from there. */
+function wrongWith(tried: Tried): Wrong | null {
+  if (!isTaken(tried)) return tried.wrong;
+  const finding = liftsBadly(tried.solution);
+  return finding === null ? null : { finding, hidden: false };
+}
+
+function endedBy(wrong: Wrong | null, solution: Solution): HungFrom {
+  return wrong === null ? { by: 'lift', lifts: liftsFrom(solution) } : { by: 'worse', wrong };
+}
+
+function worseThere(to: Metres, wrong: Wrong | null, solution: Solution): WhyLeft {
+  return wrong === null
+    ? { variant: 'cannotLift', numbers: { from: to, lifts: liftsFrom(solution) } }
+    : { variant: 'worseThere', numbers: { to, wrong } };
+}
+
+type Taken = Extract<Tried, { kind: 'taken' }>;
+const isTaken = (tried: Tried): tried is Taken => tried.kind === 'taken';
+const liftsWell = (tried: Tried): tried is Taken => isTaken(tried) && liftsBadly(tried.solution) === null;
+
+/** The pump in a place, with its probe, solved against the plan as it is. */
+function tryAt(place: PumpPlace, hanging: Hanging): { readonly tried: Tried; readonly depth: Metres } {
+  const { draft, solution, fall } = hanging;
+  const { facts } = solution;
+  const text = writtenInside({ solved: solution, facts }, SETTING, place.near, place.ends);
+  const depth = depthWritten({ solved: solution }, SETTING, text);
+  const guarded = fall !== 'known';
+  const isThere = text === valueAt(draft.plan, SETTING);
+  const hung = isThere ? draft : hungAt(draft, text, place.from, fall);
+  const hasProbe = typeof facts.pump.lowLevelCutOff === 'number';
+  const withIt = guarded || (hasProbe && !isThere) ? withProbe(hung) : hung;
+  return { tried: tryPlace(withIt, solution, !isThere), depth };
+}
+
+function hungAt(draft: Draft, text: string, from: HungFrom, fall: Fall): Draft {
+  const hung = hungIn(solvedOf(withValue(draft.plan, SETTING, text)));
+  return withChange(draft, SETTING, text, ruleOf(from), { variant: 'hung', numbers: { from, fall, hung } });
+}
+
+function ruleOf(from: HungFrom): string | null {
+  switch (from.by) {
+    case 'water':
+    case 'probe':
+      return 'PR-02';
+    case 'screen':
+      return 'PR-03';
+    case 'bottom':
+      return 'PR-01';
+    case 'lift':
+      return 'PR-46';
+    case 'worse':
+      return from.wrong.finding.rule;
+    case 'end':
+      return from.end.rule;
+  }
+}
+
+/** The depth may stay, but something has to stop the pump before it runs dry, and not just at its intake. */
+function protectedHere(draft: Draft, solution: Solution): Draft {
+  const above = probeAboveIntake(solution.facts);
+  if (hasCutOff(solution) && (above === null || meets(above - CUT_OFF_ABOVE_INTAKE, 'length'))) return draft;
+  const tried = tryPlace(withProbe(draft), solution);
+  return isTaken(tried) ? tried.draft : draft;
+}
+
+/** A probe just over the intake; protection by current stays as it is, and what stands is not moved. */
+function withProbe(draft: Draft): Draft {
+  const solved = solvedOf(draft.plan);
+  const { setting, lowLevelCutOff } = solved.facts.pump;
+  if (lowLevelCutOff === true || !mayMove(solved.facts, PROBE)) return draft;
+  const probe = probeAbove(solved, setting);
+  return probe === null
+    ? withChange(draft, PROBE, true, 'PR-08', { variant: 'protectedByCurrent', numbers: {} })
+    : withChange(draft, PROBE, probe.to, 'PR-08', {
+        variant: 'probeOverIntake',
+        numbers: { above: CUT_OFF_ABOVE_INTAKE },
+      });
+}
