@@ -1,6 +1,6 @@
 /** What a language must say of a family of rules: every variant of every rule, with just the numbers that it is told. */
 import type { SharedFix } from '../model/rules/fix.ts';
-import type { Breaks, Holds, Rule } from '../model/rules/rule.ts';
+import type { Breaks, Depends, Holds, Rule } from '../model/rules/rule.ts';
 import type { Show } from '../model/units.ts';
 
 /** A sentence, or a part of one, from its numbers in the reader's units. */
@@ -14,11 +14,15 @@ export interface Short {
   readonly title?: string;
 }
 
-type AnyRule = Rule<string, never, never, never> | Rule;
-type Parts<R> = R extends Rule<infer Number, infer Out, infer Lim, infer Mending> ? [Number, Out, Lim, Mending] : never;
+type AnyRule = Rule<string, never, never, never, never> | Rule;
+type Parts<R> =
+  R extends Rule<infer Number, infer Out, infer Lim, infer Mending, infer Asked>
+    ? [Number, Out, Lim, Mending, Asked]
+    : never;
 type NumberOf<R> = Parts<R>[0];
-type Judged<R> = Extract<Parts<R>[1], Holds | Breaks>;
+type Judged<R> = Extract<Parts<R>[1], Holds | Breaks | Depends>;
 type LimitOf<R> = Parts<R>[2];
+type Asked<R> = Parts<R>[4];
 type OwnFix<R> = Exclude<Parts<R>[3], { readonly variant: SharedFix['variant'] }>;
 /** The numbers of a variant, wherever it stands. */
 type NumbersOf<All, Variant> = All extends { readonly variant: infer Any; readonly numbers: infer Said }
@@ -43,6 +47,8 @@ export interface ShortRule<R> {
 
 /** Reasons, sources, cautions, whole sentences, and the words of buttons. */
 export interface LongRule<R> {
+  /** What it asks, with its limits, as it stands where it holds: one sentence, 25 words at most. */
+  readonly asks: Saying<Asked<R>>;
   /** The printed limit with its section, or "common practice, no source". */
   readonly source: string;
   /** Why it matters, one sentence that a first-timer understands. */

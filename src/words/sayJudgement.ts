@@ -2,8 +2,9 @@
  * What the rules found, in words. Rule, variant and numbers come as data; that each has its sentence is held by the
  * types of the language's own files, so here they are looked up by name.
  */
+import type { Lacking } from '../model/rules/lacking.ts';
 import type { Fix } from '../model/rules/rule.ts';
-import type { Advice, Finding, Holding, NotJudged } from '../model/solution.ts';
+import type { Advice, Finding, Holding, Turn, Turning } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import type { AdviceWords } from './en/advice.ts';
 import type { Short } from './ruleWords.ts';
@@ -73,16 +74,29 @@ export function sayHolding(held: Holding, { short, long }: Words, show: Show): S
   return { title, amount, message: look(longOf(held.rule, long).messages, held)(held.numbers, show) };
 }
 
-/** "The pump passes the casing" as what nobody can tell yet, and what is missing for it. */
-export function sayNotJudged(
-  { rule, fact, numbers }: NotJudged,
-  { short, long }: Words,
-): { readonly title: string; readonly missing: string } {
-  const title = shortOf(rule, short).holds;
+/** What nobody told, and what could not be checked for want of it. */
+export interface SaidLacking {
+  /** "the static water level" */
+  readonly missing: string;
+  /** "whether the pump hangs deep enough; whether the pump is strong enough" */
+  readonly unchecked: string;
+}
+
+export function sayLacking({ fact, numbers, rules }: Lacking, { short, long }: Words): SaidLacking {
   return {
-    title: `Whether ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
     missing: long.missing[fact](numbers as Readonly<Record<string, unknown>>),
+    unchecked: rules.map((rule) => long.findings.whether(shortOf(rule, short).holds)).join('; '),
   };
+}
+
+/** On which side of a value a rule holds: "Reaches 60 psi only while the water stands above 104 ft." */
+export function sayTurning(turning: Turning, { long }: Words, show: Show): string {
+  return look(longOf(turning.rule, long).messages, turning)(turning.numbers, show);
+}
+
+/** What to measure or ask for, as a button's words; null for a field that no rule turns on. */
+export function sayMeasure({ field }: Turn, { long }: Words): string | null {
+  return (long.measure as Readonly<Record<string, string>>)[field] ?? null;
 }
 
 /** A button's words ("Lower to 54 in"), or a sentence where there is no button. */
@@ -93,8 +107,15 @@ export function sayFix(rule: string, fix: Fix, { long }: Words, show: Show): str
   return fix.changes !== null || words.endsWith('.') ? words : `${words}.`;
 }
 
-export function sayAdvice({ rule }: Advice, { long }: Words): AdviceWords {
-  return (long.advice as Readonly<Record<string, AdviceWords>>)[rule] as AdviceWords;
+export interface SaidAdvice {
+  readonly title: string;
+  readonly text: string;
+  readonly source: string;
+}
+
+export function sayAdvice({ rule }: Advice, { long }: Words, show: Show): SaidAdvice {
+  const { title, text, source } = (long.advice as Readonly<Record<string, AdviceWords>>)[rule] as AdviceWords;
+  return { title, text: text(show), source };
 }
 
 function shortOf(rule: string, words: ShortLanguage): AnyShort {

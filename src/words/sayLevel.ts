@@ -44,7 +44,9 @@ export function sayHandle(handle: Handle, depth: Metres, solution: Solution, wor
   const worst = findingsOf(handle, solution.findings)[0];
   return levels.heard({
     name,
-    reading: sayReading(handle, depth, solution, words, show),
+    reading: handle.assumed
+      ? levels.assumed(sayReading(handle, depth, solution, words, show))
+      : sayReading(handle, depth, solution, words, show),
     relation: sayRelation(handle, solution, words, show),
     wrong:
       worst === undefined

@@ -29,6 +29,17 @@ test('of a level that nobody told one hears just that', () => {
   expect(heard(rockWell({ water: { staticLevel: 'unknown' } }), 'staticLevel')).toBe('Static level, not known.');
 });
 
+test('of a level that the program put in one hears that it is assumed, of one that was said not', () => {
+  const { pump, ...unsaid } = rockWell();
+  expect(heard(unsaid, 'pumpSetting')).toMatch(/^Pump intake, [^.]+, assumed\./);
+  expect(heard(rockWell(), 'pumpSetting')).not.toContain('assumed');
+  expect(pump?.setting).toBe('140 ft');
+  // The fall while pumping is worked out for a flow that nobody asked for.
+  const { house, ...homeless } = rockWell();
+  expect(house?.demand).toBeDefined();
+  expect(heard(homeless, 'pumpingLevel')).toMatch(/^Pumping level, [^.]+, assumed\./);
+});
+
 test('where a level stops, the words end a sentence: no capital, no full stop', () => {
   const plan = rockWell();
   const { blocked } = moveHandle(plan, solve(plan), 'pumpSetting', feet(500));

@@ -4,7 +4,8 @@ import type { Show } from '../../model/units.ts';
 import type { Note } from '../labels.ts';
 
 /** What a legend explains beside the materials, which the plan names. */
-export type LegendKey = 'static' | 'pumping' | 'cone' | 'frost' | 'band' | 'grout' | 'pack' | 'symbol';
+export type LegendKey =
+  'static' | 'pumping' | 'cone' | 'frost' | 'band' | 'openBand' | 'grout' | 'pack' | 'symbol' | 'assumed';
 
 const alone = (words: string): Note => ({ long: words, short: words });
 
@@ -13,10 +14,12 @@ const legend: Readonly<Record<LegendKey, Note>> = {
   pumping: { long: 'pumping level, pump on', short: 'pumping level' },
   cone: { long: 'level in the ground; distance not to scale', short: 'level in the ground' },
   frost: alone('frost line'),
-  band: { long: 'where every rule holds', short: 'rules hold' },
+  band: { long: 'where the rules for depth hold', short: 'depth rules hold' },
+  openBand: { long: 'hatched: right or not, nobody knows', short: 'nobody knows' },
   grout: alone('grout'),
   pack: alone('gravel pack'),
   symbol: { long: 'dashed outline: symbol, not size', short: 'symbol, not size' },
+  assumed: { long: 'dotted underline: assumed, nobody said it', short: 'dotted: assumed' },
 };
 
 const unit: Readonly<Record<Show['units'], string>> = { us: 'feet and inches', metric: 'metres' };
@@ -44,7 +47,7 @@ export const caption = {
       .map(({ view, factor }) => `${view} ×${factor}`)
       .join(', ')}`,
   checks: ({ danger, warning, note, notJudged }: CheckNumbers): string =>
-    `Checks: ${counted('danger', danger)}, ${counted('warning', warning)}, ${counted('note', note)}, ${notJudged} not judged`,
+    `Checks: ${counted('danger', danger)}, ${counted('warning', warning)}, ${counted('note', note)}, ${notJudged} could not be checked`,
   notEngineered: ({ version }: { version: string | null }): string =>
     `Not an engineered drawing; local code and licensed practice decide.${version === null ? '' : ` Version ${version}`}`,
 };

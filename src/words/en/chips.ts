@@ -29,7 +29,7 @@ const frostFrom: Readonly<Record<NonNullable<SiteFacts['frostFrom']>, string>> =
   adviser: 'by the adviser',
 };
 
-const airLiftOnly: Note = { long: 'air-lift yield only: not known', short: 'air-lift yield' };
+const airLiftOnly: Note = { long: 'only a yield is known: not known', short: 'yield only' };
 
 interface Depth {
   readonly depth: Metres;

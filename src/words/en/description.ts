@@ -16,13 +16,20 @@ export const description = {
     depth === null ? 'Static water level not known.' : `Static water level ${show.depth(depth)}.`,
   pumpingLevel: ({ depth }: Known, show: Show): string =>
     depth === null ? 'Pumping level not known.' : `Pumping level ${show.depth(depth)}.`,
-  intakeAndBottom: ({ intake, bottom }: { intake: Metres; bottom: Metres }, show: Show): string =>
-    `Pump intake ${show.depth(intake)}, well bottom ${show.depth(bottom)}.`,
-  frost: ({ depth }: Known, show: Show): string =>
-    depth === null ? 'Frost depth not known.' : `Frost to ${show.small(depth)}.`,
+  intakeAndBottom: ({ intake, assumed, bottom }: Hung, show: Show): string =>
+    `Pump intake ${show.depth(intake)}${assumed ? ', assumed' : ''}, well bottom ${show.depth(bottom)}.`,
+  frost: ({ depth, estimated }: Known & { readonly estimated: boolean }, show: Show): string =>
+    depth === null ? 'Frost depth not known.' : `Frost to ${show.small(depth)}${estimated ? ', estimated' : ''}.`,
   finding: ({ number, severity, title, amount }: FindingNumbers): string =>
     `${number}: ${severities[severity]}. ${title}, ${amount}.`,
 };
+
+interface Hung {
+  readonly intake: Metres;
+  /** Nobody said where it hangs. */
+  readonly assumed: boolean;
+  readonly bottom: Metres;
+}
 
 interface FindingNumbers {
   /** In the list and on the drawing. */

@@ -9,4 +9,6 @@ export const ends: Readonly<Record<OwnEnd, string>> = {
   atGround: 'at the ground',
   asDeepAsOneDigs: 'as deep as one digs',
   endOfCasing: 'end of the casing',
+  aboveLiner: 'above the liner',
+  abovePump: 'above the pump',
 };

@@ -12,8 +12,14 @@ const counted: Readonly<Record<Severity, (count: number) => string>> = {
 export const findings = {
   severities,
   counted,
+  /** A rule's title where it holds, as what nobody can tell yet. */
+  whether: (title: string) => `whether ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
   /** In place of a count. */
   none: 'nothing wrong found',
+  /** Before the words that lead to the pump's own points. */
+  ownCurve: { before: 'Judged on a generic pump; its own sheet decides.', link: 'Type the points of its sheet' },
+  /** What is told with the work, whatever was found. */
+  atWork: 'While you work',
   added: (severity: Severity, title: string) => `New ${severity}: ${title}.`,
   changed: (severity: Severity, title: string) => `Now a ${severity}: ${title}.`,
   gone: (title: string) => `No longer: ${title}.`,

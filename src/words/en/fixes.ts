@@ -1,6 +1,7 @@
 /** Buttons that several rules share. */
 import type { SharedFix } from '../../model/rules/fix.ts';
-import type { EndName } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import type { BandSetting, EndName } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import { sayEnd } from '../sayEnd.ts';
 import { ends } from './ends.ts';
@@ -16,10 +17,18 @@ type NumbersOf<V, F = SharedFix> = F extends { readonly variant: infer W; readon
 export const fixes: {
   readonly [V in SharedFix['variant']]: (numbers: NumbersOf<V>, show: Show) => string;
 } = {
-  lowerTo: ({ to }) => `Lower to ${to}`,
-  raiseTo: ({ to }) => `Raise to ${to}`,
+  lowerTo: ({ to, setting }, show) => `Lower to ${setTo(to, setting, show)}`,
+  raiseTo: ({ to, setting }, show) => `Raise to ${setTo(to, setting, show)}`,
+  protectByProbe: ({ depth }, show) => `Add dry-run protection: a probe at ${show.depth(depth)}`,
+  callContractorFirst: () => 'First the flowing water: a licensed contractor brings it under control.',
+  protectByCurrent: () => 'Add dry-run protection by current',
   noDepthMeetsBoth: ({ from, to }, show) => `No depth meets both: ${said(from, show)}, and ${said(to, show)}.`,
 };
+
+/** Adapters are set in inches or centimetres. */
+function setTo(depth: Metres, setting: BandSetting, show: Show): string {
+  return setting === 'top.depth' ? show.small(depth) : show.length(depth);
+}
 
 function said(end: EndName, show: Show): string {
   return sayEnd(end, { rules: shortRules, ends }, show);

@@ -1,4 +1,4 @@
-/** What levels are called, where they stand, what they catch on and why they stop. */
+/** What levels are called, where they stand, what they stop at and why they go no further. */
 import type { Block, HandleNames, OneOf } from '../../model/handleNames.ts';
 
 export const short: { readonly [V in keyof HandleNames]: (numbers: HandleNames[V]) => string } = {
@@ -55,11 +55,11 @@ const blocks: Readonly<Record<Block, string>> = {
   meetsWhatIsBelow: 'it meets what is below it',
   layerNeedsThickness: 'the layer needs some thickness',
   meetsNextLayer: 'it meets the foot of the next layer',
-  notKnown: 'not known yet: type it in the record',
+  notKnown: 'not known yet',
   staticLevelNotKnown: 'the static level is not known yet',
-  followsFromAquifer: 'it follows from the aquifer: change transmissivity or storativity in the record',
-  followsFromStepTest: 'it follows from the step test: change the steps in the record',
-  airLiftTellsNoDrawdown: 'not known: an air-lift yield tells no drawdown',
+  followsFromAquifer: 'it follows from the aquifer’s transmissivity and storativity',
+  followsFromStepTest: 'it follows from the steps of the test',
+  airLiftTellsNoDrawdown: 'not known: a yield alone tells no drawdown',
   nothingHere: 'there is nothing here to move',
 };
 
@@ -76,6 +76,7 @@ interface Heard {
 export const long = {
   blocks,
   notKnown: 'not known',
+  assumed: (reading: string) => `${reading}, assumed`,
   aboveGround: (length: string) => `${length} above the ground`,
   abovePump: (length: string) => `${length} above the pump`,
   heard: ({ name, reading, relation, wrong }: Heard) =>
@@ -92,8 +93,8 @@ export const long = {
     lineBelowFrost: (length: string) => `Line ${length} below the frost.`,
     drawdown: (length: string) => `${length} of drawdown while pumping.`,
   },
-  /** What a dragged level catches on, where no rule ends there. */
-  catches: {
+  /** What a dragged level stops at, where no rule ends there. */
+  stopsAt: {
     ground: () => 'ground surface',
     footOfCasing: () => 'foot of the casing',
     footOf: ({ material }: { readonly material: string }) => `foot of the ${material}`,

@@ -51,7 +51,7 @@ const bond: PartLabel = {
   note: 'clamp and ground wire',
   brief: 'ground wire',
 };
-const tee: PartLabel = { name: 'Tee with plug', note: 'plug out, lift pipe in' };
+const tee: PartLabel = { name: 'Tee with plug', note: 'plug out, lift-out pipe in' };
 const coupling: PartLabel = { name: 'Coupling', note: '' };
 const guard: PartLabel = { name: 'Cable guard', note: 'keeps the cable off the wall', brief: 'off the wall' };
 const cableGuardStrip: PartLabel = { name: 'Guard strip', note: 'over the motor leads' };
@@ -77,10 +77,13 @@ export const partLabels = {
     short: 'Conduit',
     note: depth === null ? '' : `cable inside, ${small(depth)} deep`,
   }),
-  buriedLine: ({ size, material, top }: Pipe & { top: Metres | null }, { depth }: Show): PartLabel => ({
+  /** @param pipe  null where nobody said which */
+  buriedLine: ({ pipe, top }: { pipe: Pipe | null; top: Metres | null }, { depth }: Show): PartLabel => ({
     name: 'Line to the house',
     short: 'House line',
-    note: `${pipeName(size, material)}, ${top !== null && top > 0 ? `top at ${depth(top)}` : 'above ground'}`,
+    note: `${pipe === null ? 'pipe not known' : pipeName(pipe.size, pipe.material)}, ${
+      top !== null && top > 0 ? `top at ${depth(top)}` : 'above ground'
+    }`,
   }),
   pitlessAdapter: (
     { depth, belowFrost }: { depth: Metres; belowFrost: Metres | null },
@@ -112,12 +115,12 @@ export const partLabels = {
       material,
       rating,
       wallClass,
-      length,
-    }: Pipe & { rating: Pascals | null; wallClass: string | null; length: Metres | null },
+      toCut,
+    }: Pipe & { rating: Pascals | null; wallClass: string | null; toCut: Metres | null },
     { length: long, pressure }: Show,
   ): PartLabel => {
     const strength = rating === null ? (wallClass ?? '') : pressure(rating);
-    const cut = length === null ? '' : long(length);
+    const cut = toCut === null ? '' : `cut ${long(toCut)}`;
     return {
       name: `Drop pipe, ${pipeName(size, material)}`,
       short: 'Drop pipe',

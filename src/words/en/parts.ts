@@ -92,7 +92,7 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
   tee: { name: 'Tee', does: 'Turns the water sideways toward the house, above the seal.' },
   plug: {
     name: 'Plug',
-    does: 'Closes the upright end of the tee. Take it out and a lifting pipe screws in, to pull the pump.',
+    does: 'Closes the upright end of the tee. Take it out and a lift-out pipe screws in, to pull the pump.',
   },
   buriedLine: {
     name: 'Buried line',

@@ -9,6 +9,11 @@ export function gap(length: Metres, show: Show): string {
   return size < feet(3) ? show.small(size) : show.depth(size);
 }
 
+/** Where water stands: "62 ft", and "3 ft over ground" in a flowing well. */
+export function level(depth: Metres, show: Show): string {
+  return depth < 0 ? `${gap(depth, show)} over ground` : show.depth(depth);
+}
+
 export function toSpare(length: Metres, show: Show): string {
   return `${gap(Math.max(length, 0), show)} to spare`;
 }

@@ -25,6 +25,7 @@ export const section = {
   from: (depth: string): string => `from ${depth}`,
   to: (depth: string): string => `to ${depth}`,
   allowed: ({ from, to }: { from: string; to: string }): string => `Allowed: ${from}; ${to}`,
+  nobodyKnows: ({ from, to }: { from: string; to: string }): string => `Nobody knows: ${from}; ${to}`,
   /** Ground that no report tells of. */
   notReported: 'not reported',
   pumpOn: 'pump on',

@@ -21,7 +21,7 @@ export interface WellNumbers {
   readonly rock: string | null;
 }
 
-const details: Readonly<Record<'A' | 'B' | 'C', string>> = { A: 'Well top', B: 'Pump end', C: 'Lens' };
+const details: Readonly<Record<'A' | 'B' | 'C', string>> = { A: 'Well top', B: 'Pump and motor', C: 'Close-up' };
 
 const unit: Readonly<Record<Show['units'], string>> = { us: 'feet', metric: 'metres' };
 

@@ -1,15 +1,19 @@
 /** The well in one line, under its title. */
+import type { CasingFacts } from '../../model/facts.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import { capital } from './phrases.ts';
 
 export function sayWell({ facts }: Solution, show: Show): string {
   const { well, depthsFrom } = facts;
   const casing = well.casings.at(-1);
   const foot = casing?.bottom ?? null;
-  const cased =
-    casing === undefined
-      ? ''
-      : `${casing.nominalSize} ${casing.material} casing${foot === null ? '' : ` to ${show.depth(foot)}`}, `;
+  const cased = casing === undefined ? '' : `${nameOf(casing)}${foot === null ? '' : ` to ${show.depth(foot)}`}, `;
   const datum = depthsFrom === 'ground' ? '' : ' The record counts from the casing top.';
-  return `${cased}${well.intake.kind} to ${show.depth(well.bottom)}. Depths from the ground.${datum}`;
+  return `${capital(`${cased}${well.intake.kind}`)} to ${show.depth(well.bottom)}. Depths from the ground.${datum}`;
+}
+
+/** "6 in steel casing", as far as anybody said. */
+function nameOf({ nominalSize, material }: CasingFacts): string {
+  return [nominalSize, material === 'other' ? '' : material, 'casing'].filter((word) => word !== '').join(' ');
 }

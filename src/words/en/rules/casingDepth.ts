@@ -2,7 +2,7 @@ import type { casingDepthRules } from '../../../model/rules/casingDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, toSpare } from '../phrases.ts';
+import { gap, level, toSpare } from '../phrases.ts';
 
 export const short: ShortWords<typeof casingDepthRules> = {
   'PR-35': {
@@ -10,8 +10,14 @@ export const short: ShortWords<typeof casingDepthRules> = {
     holds: 'Casing and seal reach deep enough',
     says: {
       deepEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      groutUnknown: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      shallow: ({ margin }, show) => ({ amount: `${gap(margin, show)} short` }),
+      casingOnly: ({ margin }, show) => ({
+        title: 'The casing reaches deep enough, its seal unknown',
+        amount: toSpare(margin, show),
+      }),
+      shallow: ({ by, margin }, show) => ({
+        title: by === 'grout' ? 'The seal round the casing is shallow' : 'The casing is shallow',
+        amount: `${gap(margin, show)} short`,
+      }),
     },
     limits: {},
   },
@@ -26,8 +32,17 @@ export const short: ShortWords<typeof casingDepthRules> = {
       }),
       notInRock: () => ({ title: 'The casing does not reach firm rock', amount: 'not in rock' }),
       belowLevel: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      belowFloor: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       nearLevel: shortOfLevel,
       aboveLevel: shortOfLevel,
+      nearRest: ({ margin }, show) => ({
+        title: 'The casing ends too near the water at rest',
+        amount: `${gap(margin, show)} short`,
+      }),
+      dependsOnLevel: ({ turn }, show) => ({
+        title: 'Whether the casing ends low enough',
+        amount: `only above ${level(turn, show)}`,
+      }),
     },
     limits: {},
   },
@@ -35,14 +50,16 @@ export const short: ShortWords<typeof casingDepthRules> = {
 
 export const long: LongWords<typeof casingDepthRules> = {
   'PR-35': {
+    asks: ({ usual, least }, show) =>
+      `Casing, and grout where it is told, reach down ${show.depth(usual)} or more; some codes ask for ${show.depth(least)}.`,
     source:
       '20 ft: 77 Ill. Adm. Code 920, 15A N.C. Admin. Code 02C .0107; 19 ft: 10 N.Y. Codes R. & Regs. App. 5-B; the local code decides',
     why: 'Water near the surface is the dirtiest; casing and grout keep it out of the well.',
     messages: {
       deepEnough: ({ by, measured, usual }, show) =>
         `${sealedBy(by)} reaches ${show.depth(measured)}; ${show.depth(usual)} is usual.`,
-      groutUnknown: ({ measured }, show) =>
-        `Casing reaches ${show.depth(measured)}, and nobody said how deep the grout goes.`,
+      casingOnly: ({ measured, usual }, show) =>
+        `Casing reaches ${show.depth(measured)}; ${show.depth(usual)} is usual. Nobody said how deep its grout goes.`,
       shallow: ({ by, measured, least, usual }, show) =>
         `${sealedBy(by)} reaches ${show.depth(measured)}; codes ask for ${show.depth(least)} to ${show.depth(usual)} at least, some for more.`,
     },
@@ -51,6 +68,8 @@ export const long: LongWords<typeof casingDepthRules> = {
     },
   },
   'PR-36': {
+    asks: ({ beyond }, show) =>
+      `The casing ends ${show.depth(beyond)} or more into firm rock, or below the lowest pumping level where the ground is loose.`,
     source: 'US Army TI 814-01 and 10 N.Y. Codes R. & Regs. App. 5-B, Table 2: 5 ft; the local code decides',
     why: 'Shallow water and loose ground enter a well at the foot of its casing.',
     messages: {
@@ -64,6 +83,12 @@ export const long: LongWords<typeof casingDepthRules> = {
       nearLevel: belowLevel,
       aboveLevel: ({ measured, usual }, show) =>
         `The casing ends ${gap(measured, show)} above the pumping level; ${show.depth(usual)} below it is usual.`,
+      belowFloor: ({ foot, floor, usual }, show) =>
+        `Pumping cannot draw the water below ${level(floor, show)}; the casing ends at ${show.depth(foot)}, ${show.depth(usual)} below it is usual.`,
+      nearRest: ({ foot, rest, usual }, show) =>
+        `At rest water is at ${level(rest, show)}; the casing ends at ${show.depth(foot)}, ${show.depth(usual)} below water is usual.`,
+      dependsOnLevel: ({ turn, foot, usual }, show) =>
+        `The casing ends ${show.depth(usual)} under water, at ${show.depth(foot)}, only while pumping leaves that above ${level(turn, show)}.`,
     },
     fixes: {
       askDriller: () => 'Ask the driller how the casing was seated; a liner with grout can close the gap.',

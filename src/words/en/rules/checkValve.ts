@@ -1,7 +1,9 @@
 import type { checkValveRules } from '../../../model/rules/checkValve.ts';
+import type { Metres } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
-import { gap } from '../phrases.ts';
+import { gap, level } from '../phrases.ts';
 
 export const short: ShortWords<typeof checkValveRules> = {
   'PR-09': {
@@ -12,9 +14,11 @@ export const short: ShortWords<typeof checkValveRules> = {
       atPump: () => ({ amount: 'at the pump' }),
       none: () => ({ title: 'No check valve holds the water up', amount: 'none fitted' }),
       lowestTooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
-      upperTooHigh: ({ margin }, show) => ({
-        title: 'The upper check valve is too high',
-        amount: `${gap(margin, show)} too high`,
+      upperTooHigh: upperValve,
+      upperTooHighAtRest: upperValve,
+      dependsOnLevel: ({ turn }, show) => ({
+        title: 'Whether the upper check valve is low enough',
+        amount: `only above ${level(turn, show)}`,
       }),
       longStretch: ({ margin }, show) => ({
         title: 'A long pipe hangs on one check valve',
@@ -45,6 +49,8 @@ export const short: ShortWords<typeof checkValveRules> = {
 
 export const long: LongWords<typeof checkValveRules> = {
   'PR-09': {
+    asks: ({ within, aboveWater, stretch }, show) =>
+      `A check valve is within ${show.depth(within)} of the pump, none over ${show.depth(aboveWater)} above the lowest water, none with over ${show.depth(stretch)} to hold.`,
     source:
       'N.H. Admin. Rules We 702.05(a) and W. Va. Code of State Rules 64-46-7.3 ask for two; distances: common practice, no source',
     why: 'Without a check valve the pipe drains, the pump spins backwards and the next start strikes it.',
@@ -54,19 +60,27 @@ export const long: LongWords<typeof checkValveRules> = {
       none: () => 'No check valve is planned, in the pump or in the drop pipe.',
       lowestTooHigh: ({ height, within }, show) =>
         `The lowest check valve is ${gap(height, show)} above the pump; ${show.depth(within)} is the usual most.`,
-      upperTooHigh: ({ above, most }, show) =>
-        `The upper valve is ${gap(above, show)} above the pumping level; air holds a column of ${gap(most, show)}.`,
-      longStretch: ({ stretch, usual }, show) =>
-        `${show.depth(stretch)} of pipe stands on one valve; every ${show.depth(usual)} is usual.`,
+      upperTooHigh: ({ above, most, thin }, show) =>
+        `The upper valve is ${gap(above, show)} above the lowest pumping level; ${kept(most, thin, show)}.`,
+      upperTooHighAtRest: ({ above, most, thin }, show) =>
+        `Water at rest stands ${gap(above, show)} below the upper valve; ${kept(most, thin, show)}.`,
+      dependsOnLevel: ({ turn, most }, show) =>
+        `The upper valve is within ${gap(most, show)} of the water only while pumping leaves it above ${level(turn, show)}.`,
+      longStretch: ({ stretch, most, usual }, show) =>
+        `${show.depth(stretch)} of pipe stands on one valve; beyond ${show.depth(most)} one every ${show.depth(usual)} is usual.`,
     },
     fixes: {
       add: () => 'Add a check valve at the pump',
       putAtPump: () => 'Put the check valve at the pump',
-      leaveUpperOut: () => 'Leave the upper valve out',
+      lowestToPump: () => 'Put the lowest check valve at the pump',
+      leaveUpperOut: ({ removed }) =>
+        removed === 1 ? 'Leave the upper valve out' : `Leave the upper ${removed} valves out`,
+      oneAtPump: () => 'Have one check valve, at the pump',
       askForSecond: () => 'Ask whether the state wants a second valve; each is two more joints.',
     },
   },
   'PR-10': {
+    asks: () => 'No check valve stands between the well and the tank.',
     source: 'Wis. Adm. Code NR 812.42(6)(f); 77 Ill. Adm. Code 920.40(f) and 925.40(c)',
     why: 'Beyond that valve the buried line loses its pressure and can draw in ground water.',
     messages: {
@@ -76,6 +90,7 @@ export const long: LongWords<typeof checkValveRules> = {
     fixes: { leaveOut: () => 'Leave that valve out' },
   },
   'PR-11': {
+    asks: () => 'The arrow on every check valve points up.',
     source: 'common practice, no source',
     why: 'A reversed valve lets no water up, and the pump works against a closed end.',
     caution: ELECTRIC_CAUTION,
@@ -86,3 +101,12 @@ export const long: LongWords<typeof checkValveRules> = {
     fixes: { turn: () => 'Turn it: arrow up' },
   },
 };
+
+function upperValve({ margin }: { margin: Metres }, show: Show) {
+  return { title: 'The upper check valve is too high', amount: `${gap(margin, show)} too high` };
+}
+
+/** How near to the water practice keeps the highest valve: the air holds more, but not by much. */
+function kept(most: Metres, thin: boolean, show: Show): string {
+  return `${thin ? 'in thin air ' : ''}practice keeps it within ${gap(most, show)}`;
+}

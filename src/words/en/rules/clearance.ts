@@ -1,27 +1,39 @@
-import type { clearanceRules } from '../../../model/rules/clearance.ts';
+import type { BoreName, clearanceRules } from '../../../model/rules/clearance.ts';
 import type { Metres } from '../../../model/si.ts';
-import type { BoreStretch } from '../../../model/solution.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 
+const NAMES: Readonly<Record<BoreName, string>> = {
+  casing: 'casing',
+  liner: 'liner',
+  screen: 'screen',
+  blankPipe: 'blank pipe',
+  hole: 'hole',
+};
+
 export const short: ShortWords<typeof clearanceRules> = {
   'PR-17': {
-    broken: 'The pump is too wide for the casing',
-    holds: 'The pump passes the casing',
+    broken: 'The pump is too wide for the well',
+    holds: 'The pump passes all that lines the hole',
     says: {
       passes: ({ measured }, show) => ({ amount: `${show.bore(measured)} free` }),
       hardlyPasses: ({ where, margin }, show) => ({
-        title: `The pump hardly passes the ${nameOf(where)}`,
+        title: `The pump hardly passes the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
-      tooWide: ({ margin }, show) => ({ amount: `${show.bore(-margin)} too tight` }),
+      tooWide: ({ where, margin }, show) => ({
+        title: `The pump is too wide for the ${NAMES[where]}`,
+        amount: `${show.bore(-margin)} too tight`,
+      }),
     },
-    limits: { aboveNarrowPart: () => 'above the narrow part' },
+    limits: { aboveNarrowPart: ({ where }) => `above the narrow ${NAMES[where]}` },
   },
 };
 
 export const long: LongWords<typeof clearanceRules> = {
   'PR-17': {
+    asks: ({ least }, show) =>
+      `All that the pump passes on its way down is ${show.bore(least)} or more wider than the pump.`,
     source: 'common practice, no source; casing bores as their standards print them',
     why: 'Pump, cable, splice and clamps must pass every joint on the way down and up.',
     messages: {
@@ -33,13 +45,6 @@ export const long: LongWords<typeof clearanceRules> = {
   },
 };
 
-function widths(
-  { where, bore, widest }: { where: BoreStretch['kind']; bore: Metres; widest: Metres },
-  show: Show,
-): string {
-  return `The ${nameOf(where)} is ${show.bore(bore)} wide inside, the pump ${show.bore(widest)} over its cable guard.`;
-}
-
-function nameOf(where: BoreStretch['kind']): string {
-  return where === 'openHole' ? 'hole' : where;
+function widths({ where, bore, widest }: { where: BoreName; bore: Metres; widest: Metres }, show: Show): string {
+  return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the pump ${show.bore(widest)} over its cable guard.`;
 }

@@ -1,7 +1,8 @@
 import type { coolingRules } from '../../../model/rules/cooling.ts';
-import type { Metres, MetresPerSecond } from '../../../model/si.ts';
+import type { Metres, MetresPerSecond, Watts } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { motorSize } from '../motorSizes.ts';
 import { gap, toSpare } from '../phrases.ts';
 
 export const short: ShortWords<typeof coolingRules> = {
@@ -9,8 +10,11 @@ export const short: ShortWords<typeof coolingRules> = {
     broken: 'The water comes from above the motor',
     holds: 'Water reaches the pump past its motor',
     says: {
-      shroud: () => ({ amount: 'shroud fitted' }),
+      shroud: () => ({ amount: 'flow sleeve fitted' }),
       fromBelow: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      allFromBelow: () => ({ amount: 'all from below' }),
+      smallMotor,
+      smallMotorAnywhere: smallMotor,
       fromAbove: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
     },
     limits: { aboveLowestInflow: () => 'motor above the lowest inflow' },
@@ -20,6 +24,8 @@ export const short: ShortWords<typeof coolingRules> = {
     holds: 'Water passes the motor fast enough',
     says: {
       fastEnough: ({ margin }, show) => ({ amount: `${show.slow(margin)} over the least` }),
+      slowButSmall: smallMotor,
+      smallMotorAnyway: smallMotor,
       slow: ({ margin }, show) => ({ amount: `${show.slow(-margin)} short` }),
     },
     limits: {},
@@ -28,30 +34,43 @@ export const short: ShortWords<typeof coolingRules> = {
 
 export const long: LongWords<typeof coolingRules> = {
   'PR-05': {
-    source: 'common practice, no source',
+    asks: ({ from }, show) =>
+      `From ${motorSize(from, show)} up, the water comes to the pump from below its motor, or through a flow sleeve.`,
+    source: 'common practice, no source; the motor’s own instructions overrule it',
     why: 'A motor is cooled by the water that flows past it; water from above never gets there.',
     messages: {
-      shroud: () => 'The shroud leads all the water past the motor.',
+      shroud: () => 'The flow sleeve leads all the water past the motor.',
       fromBelow: motorAndInflow,
+      allFromBelow: ({ motor, first }, show) =>
+        `The motor ends at ${show.depth(motor)}, and all water enters below ${show.depth(first)}.`,
+      smallMotor: ({ inflow, under }, show) =>
+        `The lowest inflow is above it, at ${show.depth(inflow)}; motors under ${motorSize(under, show)} usually do without a flow sleeve.`,
+      smallMotorAnywhere: ({ under }, show) =>
+        `Wherever the water comes in: motors under ${motorSize(under, show)} usually do without a flow sleeve.`,
       fromAbove: motorAndInflow,
     },
-    fixes: {
-      shroudLeads: () => 'A shroud round the pump leads the water past the motor.',
-      fitShroud: () => 'Fit a shroud: it leads the water past the motor.',
-    },
+    fixes: { fitShroud: () => 'Fit a flow sleeve: it leads the water past the motor.' },
   },
   'PR-06': {
+    asks: ({ from, least, large, leastLarge }, show) =>
+      `From ${motorSize(from, show)} up, water passes the motor at ${show.slow(least)} or faster, at ${show.slow(leastLarge)} where it is over ${show.bore(large)} wide.`,
     source: 'common practice, no source; the motor’s own instructions overrule it',
     why: 'Slow water carries little heat away, and a hot motor ages early.',
     messages: {
       fastEnough: velocity,
+      slowButSmall: ({ measured, under }, show) =>
+        `Water passes the motor at ${show.slow(measured)}; motors under ${motorSize(under, show)} usually do without a flow sleeve.`,
+      smallMotorAnyway: ({ under }, show) =>
+        `However slowly the water passes: motors under ${motorSize(under, show)} usually do without a flow sleeve.`,
       slow: velocity,
     },
-    fixes: {
-      shroudSpeedsUp: () => 'A shroud makes the water pass faster; motors under 3 hp usually do without.',
-    },
+    fixes: { shroudSpeedsUp: () => 'A flow sleeve round the pump makes the water pass faster.' },
   },
 };
+
+function smallMotor({ under }: { under: Watts }, show: Show) {
+  return { title: 'A small motor usually needs no flow sleeve', amount: `under ${motorSize(under, show)}` };
+}
 
 function motorAndInflow({ motor, inflow }: { motor: Metres; inflow: Metres }, show: Show): string {
   return `The motor ends at ${show.depth(motor)}, the lowest inflow is at ${show.depth(inflow)}.`;

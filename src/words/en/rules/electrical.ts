@@ -10,11 +10,10 @@ export const short: ShortWords<typeof electricalRules> = {
     holds: 'The wire is thick enough for its length',
     says: {
       thickEnough: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
-      tooThin: ({ margin }, show) => ({ amount: `${show.percent(-margin)} over` }),
-      // The note's limit is the less known one, so it is named.
-      overTheUsual: ({ margin, most }, show) => ({ amount: `${show.percent(-margin)} over ${show.percent(most)}` }),
+      withinFive: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
+      tooThin: ({ margin, most }, show) => ({ amount: `${show.percent(-margin)} over ${show.percent(most)}` }),
     },
-    limits: { dropOnWire: ({ most, gauge }, show) => `${show.percent(most)} drop on ${gauge} AWG` },
+    limits: {},
   },
   'PR-50': {
     broken: 'The wire is too thin for the current',
@@ -39,20 +38,22 @@ const thickerWire = {
 
 export const long: LongWords<typeof electricalRules> = {
   'PR-49': {
+    asks: ({ most, informational }, show) =>
+      `From panel to motor ${show.percent(most)} of the voltage is lost at the most; the code’s informational figure is ${show.percent(informational)}.`,
     source: 'NFPA 70 (NEC) 210.19(A), informational note: 3 and 5 %; 5 % for submersible pumps: common practice',
     why: 'A motor short of voltage starts badly, runs hot and wears out early.',
     caution: ELECTRIC_CAUTION,
     messages: {
       thickEnough: lost,
+      withinFive: ({ length, measured, voltage, gauge, informational }, show) =>
+        `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${gauge} AWG; ${show.percent(informational)} is the code’s informational figure.`,
       tooThin: lost,
-      overTheUsual: lost,
     },
-    fixes: {
-      usualForPumps: () => 'Within 5 %, which is usual for pumps; thicker wire runs cooler.',
-      ...thickerWire,
-    },
+    fixes: thickerWire,
   },
   'PR-50': {
+    asks: ({ share }, show) =>
+      `The wire carries ${show.percent(share)} of the motor’s current: the code’s, or the nameplate’s where that is more.`,
     source: 'NFPA 70 (NEC) 430.22 (125 % of the table current) and Table 310.16; 60 °C column from memory',
     why: 'Wire too thin for its current overheats and can start a fire.',
     caution: ELECTRIC_CAUTION,

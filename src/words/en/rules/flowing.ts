@@ -18,6 +18,7 @@ export const short: ShortWords<typeof flowingRules> = {
 
 export const long: LongWords<typeof flowingRules> = {
   'PR-38': {
+    asks: () => 'At rest the water stays below the ground, at the highest that it is known to stand.',
     source: 'Mont. Admin. R. 36.21.658; Wash. Admin. Code 173-160-291; 15A N.C. Admin. Code 02C .0109(e)',
     why: 'A flowing well that is opened without control can wash itself out of the ground.',
     caution: FLOWING_CAUTION,

@@ -2,14 +2,15 @@ import type { inflowRules } from '../../../model/rules/inflow.ts';
 import type { Metres, Ratio } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, toSpare } from '../phrases.ts';
+import { gap, level, toSpare } from '../phrases.ts';
 
 export const short: ShortWords<typeof inflowRules> = {
   'PR-04': {
     broken: 'Pumping uncovers where the water comes in',
     holds: 'Water covers the places where it comes in',
     says: {
-      screenCovered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      screenCovered: covered,
+      floorAboveScreen: covered,
       screenUncovered: ({ margin }, show) => ({
         title: 'Pumping uncovers the screen',
         amount: `${gap(margin, show)} too deep`,
@@ -18,7 +19,25 @@ export const short: ShortWords<typeof inflowRules> = {
         title: 'Pumping almost uncovers the screen',
         amount: `${gap(margin, show)} too deep`,
       }),
-      inflowsCovered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      screenAtRest: ({ margin }, show) => ({
+        title: 'The water at rest hardly covers the screen',
+        amount: `${gap(margin, show)} too deep`,
+      }),
+      screenDepends: ({ turn }, show) => ({
+        title: 'Whether water covers the screen',
+        amount: `only above ${level(turn, show)}`,
+      }),
+      inflowsCovered: covered,
+      floorAboveInflow: covered,
+      aboveFoot: covered,
+      inflowAtRest: ({ margin }, show) => ({
+        title: 'An inflow is above the water at rest',
+        amount: `${gap(margin, show)} uncovered`,
+      }),
+      inflowDepends: ({ turn }, show) => ({
+        title: 'Whether water covers where it comes in',
+        amount: `only above ${level(turn, show)}`,
+      }),
       minorInflowUncovered: ({ margin }, show) => ({
         title: 'Pumping uncovers a minor inflow',
         amount: `${gap(margin, show)} uncovered`,
@@ -31,6 +50,8 @@ export const short: ShortWords<typeof inflowRules> = {
 
 export const long: LongWords<typeof inflowRules> = {
   'PR-04': {
+    asks: ({ aboveScreen }, show) =>
+      `The lowest pumping level stays ${show.depth(aboveScreen)} or more above a screen, and above every depth where water enters rock.`,
     source:
       '35 Ill. Adm. Code 604.240(g)(4) for screens of public wells; margin and fractures: common practice, no source',
     why: 'Water that falls into the well carries air and sand and clogs the openings it came through.',
@@ -39,16 +60,35 @@ export const long: LongWords<typeof inflowRules> = {
       screenUncovered: ({ screen, measured }, show) =>
         `While pumping, water stands ${gap(measured, show)} below the top of the screen at ${show.depth(screen)}.`,
       screenAlmostUncovered: aboveScreen,
+      floorAboveScreen: ({ floor, screen }, show) =>
+        `Pumping cannot draw the water below ${level(floor, show)}; the screen begins at ${show.depth(screen)}.`,
+      screenAtRest: ({ rest, screen }, show) =>
+        `Even at rest the water stands at ${level(rest, show)}; the screen begins at ${show.depth(screen)}.`,
+      screenDepends: ({ turn, screen, least }, show) =>
+        `Water covers the screen at ${show.depth(screen)} by ${show.depth(least)} only while pumping leaves it above ${level(turn, show)}.`,
+      floorAboveInflow: ({ floor, inflow }, show) =>
+        `Pumping cannot draw the water below ${level(floor, show)}; the first inflow is at ${show.depth(inflow)}.`,
+      aboveFoot: ({ water, foot }, show) =>
+        `While pumping, water stands at ${level(water, show)}; it comes in below the casing’s end at ${show.depth(foot)}.`,
+      inflowAtRest: ({ rest, inflow }, show) =>
+        `Even at rest the water stands at ${level(rest, show)}, below the inflow at ${show.depth(inflow)}.`,
+      inflowDepends: ({ turn }, show) =>
+        `Water covers the inflow at ${show.depth(turn)} only while pumping leaves it above that depth.`,
       inflowsCovered: ({ water, inflow }, show) =>
-        `While pumping, water stands at ${show.depth(water)}; the first inflow is at ${show.depth(inflow)}.`,
+        `While pumping, water stands at ${level(water, show)}; the first inflow is at ${show.depth(inflow)}.`,
       minorInflowUncovered: belowInflow,
       inflowUncovered: belowInflow,
     },
     fixes: {
       pumpLess: () => 'Pump less, or fit a flow-limiting valve: a deeper pump does not raise the water.',
+      notByPumping: () => 'Pumping less does not cover it: ask the driller whether it should be closed off.',
     },
   },
 };
+
+function covered({ margin }: { margin: Metres }, show: Show) {
+  return { amount: toSpare(margin, show) };
+}
 
 function aboveScreen({ screen, measured }: { screen: Metres; measured: Metres }, show: Show): string {
   return `While pumping, water stands ${gap(measured, show)} above the top of the screen at ${show.depth(screen)}.`;
@@ -59,5 +99,5 @@ function belowInflow(
   show: Show,
 ): string {
   const part = share === null ? '' : ` (${show.percent(share)})`;
-  return `While pumping, water falls to ${show.depth(water)}, below the inflow at ${show.depth(inflow)}${part}.`;
+  return `While pumping, water falls to ${level(water, show)}, below the inflow at ${show.depth(inflow)}${part}.`;
 }

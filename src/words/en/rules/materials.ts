@@ -4,7 +4,7 @@ import { capital } from '../phrases.ts';
 
 export const short: ShortWords<typeof materialRules> = {
   'PR-52': {
-    broken: 'Unlike metals touch under water',
+    broken: 'Dissimilar metals touch under water',
     holds: 'Metals and pipe sizes go together',
     says: {
       barbsDoNotFit: ({ play }, show) => ({
@@ -31,7 +31,9 @@ export const short: ShortWords<typeof materialRules> = {
         title: 'A stainless motor in a steel casing, in sour or salty water',
         amount: where(aggressive),
       }),
+      noneTouch: () => ({ title: 'No dissimilar metals touch under water', amount: 'none' }),
       goTogether: () => ({ amount: 'they match' }),
+      barbsFit: () => ({ title: 'Insert fittings fit the pipe', amount: 'same size system' }),
     },
     limits: {},
   },
@@ -39,9 +41,10 @@ export const short: ShortWords<typeof materialRules> = {
 
 export const long: LongWords<typeof materialRules> = {
   'PR-52': {
+    asks: () => 'No metals that harm each other touch under water, and every barb fits its pipe.',
     source:
       'ASTM G82 galvanic series; MIL-STD-1250A, 5.6 (areas); barbs: ASTM D2239 and D2609, limits of fit: no source',
-    why: 'Of two unlike metals under water one eats the other; a barb of another system slips.',
+    why: 'Of two dissimilar metals under water one eats the other; a barb of another system slips.',
     messages: {
       barbsDoNotFit: ({ standard, sits }) =>
         `Insert fittings are made for ASTM D2239 pipe; in ${standard} they ${SITS[sits]}.`,
@@ -51,11 +54,13 @@ export const long: LongWords<typeof materialRules> = {
       brassOnGalvanized: () => 'Brass on galvanized pipe eats the cut threads, where the zinc is gone.',
       brassOnStainless: () => 'In sour or salty water brass wears away beside the stainless pump.',
       motorInSteelCasing: () => 'In sour or salty water the steel casing wears near the stainless motor, slowly.',
+      noneTouch: () => 'Among fittings, drop pipe, pump and casing, as told, no dissimilar metals touch.',
+      barbsFit: ({ standard }) => `Insert fittings are made for ${standard} pipe, and this pipe is.`,
       goTogether: ({ fittings, material }) =>
         `${capital(fittings)} fittings and ${material} pipe go together in this water.`,
     },
     fixes: {
-      pipeForBarbs: () => 'Use ASTM D2239 pipe',
+      pipeForBarbs: ({ rating }, show) => `Use ASTM D2239 pipe rated ${show.pressure(rating)}`,
       pipeOrFittings: () => 'Take ASTM D2239 pipe, or fittings made for this pipe.',
       stainlessFittings: () => 'Use stainless steel fittings',
       plasticLength: () => 'Use plastic drop pipe, or break the metal path with a plastic length.',
@@ -67,5 +72,5 @@ export const long: LongWords<typeof materialRules> = {
 const SITS = { loose: 'sit loose', forced: 'must be forced', 'does not enter': 'do not go in' } as const;
 
 function where(aggressive: boolean): string {
-  return aggressive ? 'in this water' : 'unlike metals';
+  return aggressive ? 'in this water' : 'dissimilar metals';
 }

@@ -1,8 +1,7 @@
 import type { pipeRules } from '../../../model/rules/pipe.ts';
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals, Ratio } from '../../../model/si.ts';
-import { toPsi } from '../../../model/units.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords, Short, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
 import { capital } from '../phrases.ts';
 
@@ -12,18 +11,22 @@ export const short: ShortWords<typeof pipeRules> = {
     holds: 'The drop pipe holds the pump’s pressure',
     says: {
       weakerThanPump: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} short` }),
+      threadsWeakerThanPump: ({ margin }, show) => ({
+        title: 'The threaded drop pipe is too weak for the pump',
+        amount: `${show.pressure(-margin)} short`,
+      }),
+      threadedSchedule40: () => ({ title: 'Schedule 40 PVC is not to be threaded', amount: 'wall too thin' }),
       weakFittings: ({ fittings }) => ({ title: 'Plastic fittings carry the string', amount: fittings }),
       tooFewClamps: ({ clamps, asked }) => ({
-        title: 'A single clamp holds each joint',
+        title: clamps === 0 ? 'No clamp holds the joints' : 'A single clamp holds each joint',
         amount: `${clamps} of ${asked}`,
       }),
       rustingScrews: () => ({ title: 'The clamp screws will rust', amount: 'carbon steel' }),
       metal: () => ({ amount: 'metal pipe' }),
-      belowUsualRating: ({ margin }, show) => ({
-        title: 'The drop pipe is below the usual rating',
-        amount: `${show.pressure(-margin)} short`,
-      }),
+      belowUsualRating: below,
+      threadsBelowUsualRating: below,
       carriesPump: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
+      threadsCarryPump: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
     },
     limits: {},
   },
@@ -40,6 +43,10 @@ export const short: ShortWords<typeof pipeRules> = {
     broken: 'The pipe is too small for the flow',
     holds: 'The pipe is wide enough for the flow',
     says: {
+      dropPipeAloneWideEnough: ({ margin }, show) => ({
+        title: 'The drop pipe is wide enough for the flow',
+        amount: `${show.velocity(margin)} to spare`,
+      }),
       lineWideEnough: ({ margin }, show) => ({ amount: `${show.velocity(margin)} to spare` }),
       dropPipeWideEnough: ({ margin }, show) => ({ amount: `${show.velocity(margin)} to spare` }),
       lineTooSmall: ({ margin }, show) => ({
@@ -55,50 +62,67 @@ export const short: ShortWords<typeof pipeRules> = {
   },
 };
 
-/** Plastic pipe is sold by its rating in psi, in whatever units a plan is written. */
 const strongerPipe = {
-  strongerPipe: ({ rating }: { rating: Pascals }) => `Use ${Math.round(toPsi(rating))} psi pipe`,
-  higherRating: () => 'Take pipe with a higher rating.',
+  strongerPipe: ({ rating }: { rating: Pascals }, show: Show) => `Use pipe rated ${show.pressure(rating)}`,
+  strongerSchedule: ({ wallClass }: { wallClass: string }) => `Use ${wallClass} pipe`,
+  higherRating: () => 'Take pipe with a higher rating, or a pump of less head.',
 } as const;
 
 export const long: LongWords<typeof pipeRules> = {
   'PR-18': {
+    asks: ({ least, threaded, clamps }, show) =>
+      `Plastic drop pipe bears ${show.pressure(least[show.units])} and all that the pump can reach, threaded PVC at ${show.percent(threaded)}; each barb has ${clamps} clamps.`,
     source:
-      '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.5(c): 160 psi; N.H. Admin. Rules We 702.05(g), (h): clamps and fittings',
+      '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.5(c): 160 psi (10 bar elsewhere: common practice); N.H. Admin. Rules We 702.05(g), (h): clamps and fittings; threads: ASTM D1785, appendix, from memory',
     why: 'A pipe or joint that gives way lets the whole string fall into the well.',
     caution: PRESSURE_CAUTION,
     messages: {
       weakerThanPump: ({ shutOff, rating }, show) =>
         `The pump can reach ${show.pressure(shutOff)} at no flow; this pipe is rated ${show.pressure(rating)} in this water.`,
+      threadsWeakerThanPump: ({ shutOff, rating }, show) =>
+        `The pump can reach ${show.pressure(shutOff)} at no flow; threads leave this PVC half its rating, ${show.pressure(rating)} here.`,
+      threadedSchedule40: () => 'PVC drop pipe comes in threaded lengths, and threads cut schedule 40 through too far.',
       weakFittings: ({ fittings }) =>
         `${capital(fittings)} insert fittings carry the whole string; metal barbs are asked for in a well.`,
       tooFewClamps: ({ clamps }) =>
         `Each joint has ${clamps === 0 ? 'no clamp' : 'one clamp'}; two all-stainless clamps a joint are asked for.`,
       rustingScrews: () => 'Carbon-steel screws rust away under water, and the clamp lets go.',
-      metal: ({ material }) => `${capital(material)} pipe carries far more than this pump can reach.`,
+      metal: ({ material, shutOff, bears }, show) =>
+        `The pump reaches ${show.pressure(shutOff)} at no flow; new threaded ${material} pipe bears over ${show.pressure(bears)}.`,
       belowUsualRating: ({ rating, least }, show) =>
-        `This pipe is rated ${show.pressure(rating)}; New York asks for ${show.pressure(least)}, and many follow.`,
+        `This pipe is rated ${show.pressure(rating)}; ${show.pressure(least)} is the usual least, which some codes ask for.`,
+      threadsBelowUsualRating: ({ rating, least }, show) =>
+        `Threads leave this pipe ${show.pressure(rating)}; ${show.pressure(least)} is the usual least, which some codes ask for.`,
       carriesPump: ({ rating, shutOff }, show) =>
-        `Rated ${show.pressure(rating)} in this water; the pump reaches ${show.pressure(shutOff)} at no flow.`,
+        `Rated ${show.pressure(rating)} in this water; the pump reaches at most ${show.pressure(shutOff)} at no flow.`,
+      threadsCarryPump: ({ rating, shutOff }, show) =>
+        `Threads leave it half its rating, ${show.pressure(rating)} here; the pump reaches at most ${show.pressure(shutOff)} at no flow.`,
     },
     fixes: {
       ...strongerPipe,
+      unthreadedPipe: () => 'Take PE pipe over barbs, or threaded steel pipe, that bears this pump.',
       stainlessFittings: () => 'Use stainless steel fittings',
       twoClamps: () => 'Use two clamps a joint',
       stainlessClamps: () => 'Use all-stainless clamps',
     },
   },
   'PR-48': {
-    source: 'Missouri Livestock Watering Systems Handbook, ch. 5: 72 % of the rating without a study of shocks',
+    asks: ({ share }, show) =>
+      `Just before the switch opens, a plastic drop pipe carries no more than ${show.percent(share)} of its rating.`,
+    source:
+      'Missouri Livestock Watering Systems Handbook, ch. 5: 72 % of the rating without a study of shocks; threads: ASTM D1785, appendix, from memory',
     why: 'Each start and stop sends a shock through the pipe on top of the running pressure.',
     caution: PRESSURE_CAUTION,
     messages: { roomForShocks: atCutOut, nearRating: atCutOut },
     fixes: strongerPipe,
   },
   'PR-47': {
+    asks: ({ most }, show) =>
+      `At the flow that the house wants, water runs at ${show.velocity(most)} or slower through drop pipe and buried line.`,
     source: 'common practice, no source; about 15 gpm in 1 in and 25 gpm in 1-1/4 in',
     why: 'Fast water wastes the pump’s pressure and strikes harder when a valve shuts.',
     messages: {
+      dropPipeAloneWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
       lineWideEnough: (numbers, show) => runs(numbers, ' in the buried line', show),
       dropPipeWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
       lineTooSmall: (numbers, show) => runs(numbers, '', show),
@@ -106,13 +130,27 @@ export const long: LongWords<typeof pipeRules> = {
     },
     fixes: {
       widerPipe: ({ size }) => `Use ${size} pipe`,
+      widerPipeRated: ({ size, rating }, show) => `Use ${size} pipe rated ${show.pressure(rating)}`,
+      widerPipeOfClass: ({ size, wallClass }) => `Use ${size} ${wallClass} pipe`,
       widerOrLessFlow: () => 'Take wider pipe, or ask less flow of it.',
     },
   },
 };
 
-function atCutOut({ pressure, share, most }: { pressure: Pascals; share: Ratio; most: Pascals }, show: Show): string {
-  return `At cut-out ${show.pressure(pressure)} press on the pipe; ${show.percent(share)} of its rating is ${show.pressure(most)}.`;
+function below({ margin }: { margin: Pascals }, show: Show): Short {
+  return { title: 'The drop pipe is below the usual rating', amount: `${show.pressure(-margin)} short` };
+}
+
+interface AtCutOut {
+  readonly pressure: Pascals;
+  readonly share: Ratio;
+  readonly most: Pascals;
+  readonly threaded: boolean;
+}
+
+function atCutOut({ pressure, share, most, threaded }: AtCutOut, show: Show): string {
+  const rating = threaded ? 'its rating, threads counted,' : 'its rating';
+  return `At cut-out up to ${show.pressure(pressure)} press on the pipe; ${show.percent(share)} of ${rating} is ${show.pressure(most)}.`;
 }
 
 interface Flowing {

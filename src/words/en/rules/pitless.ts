@@ -1,3 +1,4 @@
+import type { Facts } from '../../../model/facts.ts';
 import type { pitlessRules } from '../../../model/rules/pitless.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -10,7 +11,16 @@ export const short: ShortWords<typeof pitlessRules> = {
     broken: 'The pitless adapter is in the frost zone',
     holds: 'The pitless adapter is below the frost',
     says: {
+      noFrost: () => ({ title: 'No frost reaches the pitless adapter', amount: 'no frost' }),
       belowFrost: ({ measured }, show) => ({ amount: toSpare(measured, show) }),
+      belowEstimate: ({ measured }, show) => ({
+        title: 'The pitless adapter is below any frost estimated here',
+        amount: toSpare(measured, show),
+      }),
+      dependsOnFrost: ({ turn }, show) => ({
+        title: 'The pitless adapter may be in the frost zone',
+        amount: `only down to ${gap(turn, show)}`,
+      }),
       inFrost: ({ measured }, show) => ({ amount: `${gap(measured, show)} too high` }),
       closeToFrost: ({ margin }, show) => ({
         title: 'The pitless adapter is close to the frost',
@@ -39,6 +49,10 @@ export const short: ShortWords<typeof pitlessRules> = {
         amount: `${show.bore(-margin)} too tight`,
       }),
       doesNotPass: ({ margin }, show) => ({ amount: `${show.bore(-margin)} too tight` }),
+      dependsOnReach: ({ turn }, show) => ({
+        title: 'The pump may not pass the pitless adapter',
+        amount: `only up to ${show.bore(turn)}`,
+      }),
     },
     limits: {},
   },
@@ -46,20 +60,31 @@ export const short: ShortWords<typeof pitlessRules> = {
 
 export const long: LongWords<typeof pitlessRules> = {
   'PR-19': {
+    asks: ({ margin }, show) =>
+      `The adapter’s outlet is below the frost, by ${show.small(margin[show.units])} where you give no margin of your own.`,
     source: '77 Ill. Adm. Code 920.40(f); N.H. Admin. Rules We 702.05(k); margin: International Plumbing Code 305.4.1',
     why: 'Ice closes the line, cracks fittings and the adapter, and the pump runs against ice.',
     caution: DIGGING_CAUTION,
     messages: {
-      belowFrost: ({ outlet, measured, estimated }, show) =>
-        `The outlet’s top is at ${gap(outlet, show)}: meets ${estimated ? 'the estimate' : 'the depth you entered'}, with ${gap(measured, show)} to spare.`,
+      noFrost: () => 'No frost is reported at this place.',
+      belowFrost: ({ outlet, measured, from }, show) =>
+        `The outlet’s top is at ${gap(outlet, show)}: meets ${saidBy(from)}, with ${gap(measured, show)} to spare.`,
+      belowEstimate: ({ outlet, frost }, show) =>
+        `The outlet’s top is at ${gap(outlet, show)}; frost here is estimated to reach ${gap(frost, show)} at the most.`,
+      dependsOnFrost: ({ outlet, turn, deepest }, show) =>
+        `The outlet’s top, at ${gap(outlet, show)}, is deep enough for frost to ${gap(turn, show)}; estimates allow ${gap(deepest, show)} here.`,
       inFrost: ({ outlet, frost, asked }, show) =>
         `The outlet’s top is at ${gap(outlet, show)}; frost reaches ${gap(frost, show)}, and ${gap(asked, show)} more is asked.`,
       closeToFrost: ({ measured, asked }, show) =>
         `The outlet’s top is ${gap(measured, show)} below the frost; ${gap(asked, show)} is asked.`,
     },
-    fixes: { lowerOrHeat: () => 'Lower the adapter and the line, or insulate and heat the line.' },
+    fixes: {
+      lowerOrHeat: () => 'Lower the adapter and the line, or insulate and heat the line.',
+      askFrost: () => 'Ask the local code office how deep frost is held to reach here, and enter it.',
+    },
   },
   'PR-20': {
+    asks: () => 'The adapter is above the water at rest, at the highest that it is known to stand.',
     source: 'Wash. Admin. Code 173-160-291(5); Minn. Rules 4725.4850',
     why: 'A hole under water cannot be sealed dry, and nobody sees it leak.',
     caution: DIGGING_CAUTION,
@@ -74,20 +99,62 @@ export const long: LongWords<typeof pitlessRules> = {
     },
   },
   'PR-21': {
+    asks: ({ least }, show) =>
+      `The pump passes the inner end of the adapter with ${show.bore(least)} or more to spare.`,
     source: 'Wis. Adm. Code NR 812.31(2)(b); clearances: common practice, no source',
     why: 'The pump must come up past the adapter every time it is pulled.',
-    messages: { passes: besideAdapter, hardlyPasses: besideAdapter, doesNotPass: besideAdapter },
+    messages: {
+      passes: besideAdapter,
+      hardlyPasses: besideAdapter,
+      doesNotPass: besideAdapter,
+      dependsOnReach: ({ turn, most }, show) =>
+        `The pump passes an adapter that reaches up to ${show.bore(turn)} into the casing; some reach ${show.bore(most)}.`,
+    },
     fixes: {
+      measureReach: () =>
+        'Measure how far the adapter stands into the casing, or ask its maker, before the pump goes in.',
       otherAdapterOrPump: () => 'Choose an adapter that stands less far into the casing, or a slimmer pump.',
     },
   },
 };
 
-function outletAndWater({ outlet, water }: { outlet: Metres; water: Metres }, show: Show): string {
-  const stands = water < 0 ? `${gap(water, show)} above ground` : show.depth(water);
-  return `The outlet’s top is at ${gap(outlet, show)}; water stands at ${stands} at its highest.`;
+/** By whom the frost depth was said. */
+function saidBy(from: Facts['site']['frostFrom']): string {
+  switch (from) {
+    case 'local code':
+      return 'the local code’s depth';
+    case 'adviser':
+      return 'the depth an adviser named';
+    case 'estimate':
+      return 'an estimated depth';
+    case null:
+      return 'the depth you entered';
+  }
 }
 
-function besideAdapter({ free, widest }: { free: Metres; widest: Metres }, show: Show): string {
-  return `Beside the adapter ${show.bore(free)} is free; the pump is ${show.bore(widest)} wide over its guard.`;
+interface OutletAndWater {
+  readonly outlet: Metres;
+  readonly water: Metres;
+  /** False where only the level at rest is known, and not how high it rises. */
+  readonly highest: boolean;
+}
+
+function outletAndWater({ outlet, water, highest }: OutletAndWater, show: Show): string {
+  const stands = water < 0 ? `${gap(water, show)} above ground` : show.depth(water);
+  return `The outlet’s top is at ${gap(outlet, show)}; water stands at ${stands} ${highest ? 'at its highest' : 'at rest'}.`;
+}
+
+interface BesideAdapter {
+  readonly free: Metres;
+  readonly widest: Metres;
+  readonly reach: Metres;
+  /** Whether anybody said how far it reaches in. */
+  readonly said: boolean;
+}
+
+function besideAdapter({ free, widest, reach, said }: BesideAdapter, show: Show): string {
+  const beside = said
+    ? `Beside the adapter ${show.bore(free)} is free`
+    : `An adapter of ${show.bore(reach)} reach leaves ${show.bore(free)} free`;
+  return `${beside}; the pump is ${show.bore(widest)} wide over its guard.`;
 }

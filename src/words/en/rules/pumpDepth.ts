@@ -20,11 +20,29 @@ export const short: ShortWords<typeof pumpDepthRules> = {
     holds: 'The intake stays under water',
     says: {
       covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      runsDry: ({ margin }, show) => ({ title: 'The pump runs dry', amount: `${gap(margin, show)} too high` }),
-      barelyCovered: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
+      runsDry: () => ({ title: 'The pump runs dry', amount: 'no water over it' }),
+      mayRunDry: () => ({ title: 'A strong pump of that name runs dry', amount: 'no water over it' }),
+      barelyCovered: ({ margin }, show) => ({ amount: `${gap(margin, show)} too little` }),
+      aboveWater: ({ above }, show) => ({
+        title: 'The pump hangs above the water',
+        amount: `${gap(above, show)} too high`,
+      }),
+      neverStarts: ({ probe, rest }, show) => ({
+        title: 'Dry-run protection never lets the pump start',
+        amount: `${gap(rest - probe, show)} too high`,
+      }),
+      wellDry: () => ({ title: 'The well is dry', amount: 'no water' }),
+      dependsOnLevel: ({ turn }, show) => ({
+        title: 'Whether the intake stays under water',
+        amount: `only above ${show.depth(turn)}`,
+      }),
+      dependsOnCutOff: ({ turn }, show) => ({
+        title: 'Whether dry-run protection acts in time',
+        amount: `only above ${show.depth(turn)}`,
+      }),
     },
     limits: {
-      underCutOff: ({ least }, show) => `${show.depth(least)} under the cut-off`,
+      underCutOff: ({ least }, show) => `${show.depth(least)} under the probe`,
       underDryLevel: ({ least }, show) => `${show.depth(least)} under the dry level`,
       underLevel: ({ least }, show) => `${show.depth(least)} under the pumping level`,
     },
@@ -42,13 +60,13 @@ export const short: ShortWords<typeof pumpDepthRules> = {
 
 export const long: LongWords<typeof pumpDepthRules> = {
   'PR-01': {
+    asks: ({ least }, show) => `The motor ends ${show.depth(least)} or more above the bottom.`,
     source: 'common practice, no source; inspectors’ training in North Carolina asks for 20 ft where possible',
     why: 'Sediment gathers at the bottom; a pump near it draws sand, and a buried motor overheats.',
     messages: {
       clear: ({ measured, usual }, show) =>
         `The motor ends ${show.depth(measured)} above the bottom; ${show.depth(usual)} is usual.`,
-      belowBottom: ({ measured }, show) =>
-        `The motor would end ${gap(measured, show)} below the bottom of the well.`,
+      belowBottom: ({ measured }, show) => `The motor would end ${gap(measured, show)} below the bottom of the well.`,
       tooLow: ({ measured, usual }, show) =>
         `The motor ends ${gap(measured, show)} above the bottom; common practice keeps ${show.depth(usual)}.`,
     },
@@ -58,21 +76,41 @@ export const long: LongWords<typeof pumpDepthRules> = {
     },
   },
   'PR-02': {
+    asks: ({ least, underCutOff }, show) =>
+      `At the lowest pumping level ${show.depth(least)} or more of water covers the intake, or ${show.depth(underCutOff)} where dry-run protection holds it.`,
     source: 'common practice, no source; the pump’s own instructions overrule it',
     why: 'A pump that draws air loses its flow and the water that cools it.',
     messages: {
       covered: covered,
-      runsDry: ({ water, intake }, show) =>
-        `While pumping, water falls to ${show.depth(water)}; the intake is at ${show.depth(intake)}.`,
+      runsDry: ({ intake }, show) =>
+        `While pumping, the water falls to the intake at ${show.depth(intake)}, and the pump draws air.`,
+      mayRunDry: ({ intake }, show) =>
+        `A strong pump of that name draws the water down to its intake at ${show.depth(intake)}, and then air.`,
       barelyCovered: covered,
+      aboveWater: ({ rest, intake }, show) =>
+        `Even at rest the water stands at ${show.depth(rest)}, below the intake at ${show.depth(intake)}.`,
+      neverStarts: ({ probe, rest }, show) =>
+        `It stops the pump with the water at ${show.depth(probe)}; even at rest the water stands at ${show.depth(rest)}.`,
+      wellDry: ({ rest, bottom }, show) =>
+        `The water stands at ${show.depth(rest)} at rest, and the well ends at ${show.depth(bottom)}.`,
+      dependsOnLevel: ({ turn, intake }, show) =>
+        `Enough water covers the intake at ${show.depth(intake)} only while it stands above ${show.depth(turn)} as the pump runs.`,
+      dependsOnCutOff: ({ turn }, show) =>
+        `Dry-run protection keeps the intake covered only if it acts above ${show.depth(turn)}; nobody said where it does.`,
     },
     fixes: {
-      pumpLess: () => 'Pump less: a smaller pump, or a flow-limiting valve with a low-level cut-off.',
-      lowerWithCutOff: ({ to, probe }) => `Lower to ${to}, with a cut-off at ${probe}`,
-      asDeepAsAllowed: () => 'Hang the pump as deep as the rules allow, with a low-level cut-off above its intake.',
+      lowerProbe: ({ depth }, show) => `Hang the probe at ${show.depth(depth)}`,
+      lowerProbeOrPump: () =>
+        'Hang the probe between the water at rest and the intake; lower the pump where it has no room.',
+      pumpLess: () => 'Pump less: a smaller pump, or a flow-limiting valve with dry-run protection.',
+      hangWithCutOff: ({ intake, probe }, show) =>
+        `Hang it at ${show.depth(intake)}, with dry-run protection: a probe at ${show.depth(probe)}`,
+      asDeepAsAllowed: () => 'Hang the pump as deep as the rules allow, with dry-run protection above its intake.',
+      notWithThisWell: () => 'Stop: measure the water level again, and ask the driller before anything is bought.',
     },
   },
   'PR-03': {
+    asks: () => 'The motor ends above the screen; a perforated liner that stands within rock counts as open hole.',
     source:
       'common practice, no source; 35 Ill. Adm. Code 604.240 keeps the water level above the screen of public wells',
     why: 'A pump inside the screen pulls sand through the slots and gets no water past its motor.',
@@ -90,12 +128,14 @@ export const long: LongWords<typeof pumpDepthRules> = {
 
 /** How much water covers the intake, and by what it is held there. */
 function covered(
-  { by, measured, usual }: { by: 'cutOff' | 'dryLevel' | 'level'; measured: Metres; usual: Metres },
+  { by, measured, usual }: { by: 'cutOff' | 'dryLevel' | 'level' | 'rest'; measured: Metres; usual: Metres },
   show: Show,
 ): string {
   const spoken =
     by === 'cutOff'
-      ? `The cut-off stops the pump with ${gap(measured, show)} of water above the intake`
-      : `The intake is ${gap(measured, show)} under the ${by === 'dryLevel' ? 'dry-season pumping level' : 'pumping level'}`;
+      ? `Dry-run protection stops the pump with ${gap(measured, show)} of water above the intake`
+      : `The intake is ${gap(measured, show)} under the ${LEVEL_WORDS[by]}`;
   return `${spoken}; ${show.depth(usual)} is usual.`;
 }
+
+const LEVEL_WORDS = { dryLevel: 'dry-season pumping level', level: 'pumping level', rest: 'water at rest' } as const;

@@ -17,6 +17,7 @@ export const short: ShortWords<typeof screenRules> = {
 
 export const long: LongWords<typeof screenRules> = {
   'PR-37': {
+    asks: ({ most }, show) => `Water enters a screen at ${show.slow(most)} or slower.`,
     source: 'US Army TM 5-813-1, ch. 5; Mont. Admin. R. 36.21.652; 35 Ill. Adm. Code 604.240: 0.1 ft/s',
     why: 'Fast water drags sand through the slots and clogs them.',
     messages: { slow: enters, fast: enters },
@@ -28,5 +29,5 @@ function enters(
   { flow, measured, most }: { flow: CubicMetresPerSecond; measured: MetresPerSecond; most: MetresPerSecond },
   show: Show,
 ): string {
-  return `${show.flow(flow)} enters the slots at ${show.slow(measured)}; ${show.slow(most)} is the most.`;
+  return `With half of the slots blocked ${show.flow(flow)} enters at ${show.slow(measured)}; ${show.slow(most)} is the most.`;
 }

@@ -1,5 +1,5 @@
 import type { tankRules } from '../../../model/rules/tank.ts';
-import type { Pascals } from '../../../model/si.ts';
+import type { Metres, Pascals } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
@@ -12,6 +12,10 @@ export const short: ShortWords<typeof tankRules> = {
       strongEnough: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
       relieved: () => ({ amount: 'relief valve fitted' }),
       noRelief: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} over` }),
+      reliefUnknown: ({ margin }, show) => ({
+        title: 'Does a relief valve guard the tank?',
+        amount: `${show.pressure(-margin)} over`,
+      }),
     },
     limits: {},
   },
@@ -20,18 +24,28 @@ export const short: ShortWords<typeof tankRules> = {
     holds: 'The pump reaches the cut-out pressure',
     says: {
       reaches: ({ spare }, show) => ({ amount: `${show.pressure(spare)} to spare` }),
+      reachesWhileHigh: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
       barelyReaches: ({ spare }, show) => ({
         title: 'The pump barely reaches cut-out',
         amount: `only ${show.pressure(spare)} to spare`,
       }),
+      reachesLate: ({ spare }, show) => ({
+        title: 'The pump reaches cut-out late',
+        amount: `${show.pressure(-spare)} short`,
+      }),
       neverReaches: ({ spare }, show) => ({ amount: `${show.pressure(-spare)} short` }),
+      dependsOnLevel: ({ turn }, show) => ({
+        title: 'Whether the pump reaches cut-out',
+        amount: `only above ${show.depth(turn)}`,
+      }),
     },
-    limits: {},
+    limits: { pumpLifts: () => 'as deep as the pump lifts' },
   },
 };
 
 export const long: LongWords<typeof tankRules> = {
   'PR-44': {
+    asks: () => 'The tank is rated for all that the pump can reach, or a relief valve guards it.',
     source: 'common practice, no source; the rating is the one printed on the tank',
     why: 'If the switch sticks, only a relief valve keeps the pump from bursting the tank.',
     caution: PRESSURE_CAUTION,
@@ -39,21 +53,33 @@ export const long: LongWords<typeof tankRules> = {
       strongEnough: (numbers, show) => `${reachedAtTank(numbers, show)}.`,
       relieved: () => 'The relief valve must pass the whole flow of the pump; check its size.',
       noRelief: (numbers, show) => `${reachedAtTank(numbers, show)}, and no relief valve is planned.`,
+      reliefUnknown: ({ reach, rating }, show) =>
+        `The pump can reach ${show.pressure(reach)} at a tank rated ${show.pressure(rating)}; nobody said whether it is relieved.`,
     },
     fixes: { addReliefValve: () => 'Add a relief valve' },
   },
   'PR-46': {
+    asks: ({ spare }, show) =>
+      `At the lowest pumping level the pump can reach the cut-out pressure with ${show.pressure(spare)} or more to spare.`,
     source: 'common practice, no source',
     why: 'A pump that cannot reach the switch’s cut-out runs on and on until it fails.',
     messages: {
       reaches: reachedForSwitch,
-      barelyReaches: ({ reach, cutOut }, show) =>
-        `At no flow the pump reaches ${show.pressure(reach)} at the tank, barely over the cut-out of ${show.pressure(cutOut)}.`,
+      reachesWhileHigh: ({ cutOut, turn, level }, show) =>
+        `It reaches ${show.pressure(cutOut)} while the water stands above ${show.depth(turn)}; at ${show.depth(level)} dry-run protection stops it.`,
+      barelyReaches: ({ reach, cutOut, level }, show) =>
+        `With the water at ${show.depth(level)} the pump reaches ${show.pressure(reach)}, barely over the cut-out of ${show.pressure(cutOut)}.`,
+      reachesLate: ({ reach, cutOut, level }, show) =>
+        `Drawn down to ${show.depth(level)} it reaches ${show.pressure(reach)}; ${show.pressure(cutOut)} only as the water comes back.`,
       neverReaches: reachedForSwitch,
+      dependsOnLevel: ({ turn, cutOut, spare }, show) =>
+        `The pump reaches ${show.pressure(cutOut)} with ${show.pressure(spare)} to spare only while the water stands above ${show.depth(turn)}.`,
     },
     fixes: {
       strongerPumpOrLowerCutOut: () => 'Choose a stronger pump, or a lower cut-out pressure with its cut-in.',
-      setSwitch: ({ cutIn, cutOut }) => `Set the switch to ${cutIn} / ${cutOut}`,
+      setSwitch: ({ cutIn, cutOut, air }, show) =>
+        `Set the switch to ${show.pressure(cutIn)} / ${show.pressure(cutOut)}, the tank’s air to ${show.pressure(air)}`,
+      strongerPump: () => 'Choose a stronger pump, or a lower cut-out pressure with its cut-in.',
     },
   },
 };
@@ -62,8 +88,11 @@ function reachedAtTank({ reach, rating }: { reach: Pascals; rating: Pascals }, s
   return `At no flow the pump reaches ${reached(reach, show)} at a tank rated ${show.pressure(rating)}`;
 }
 
-function reachedForSwitch({ reach, cutOut }: { reach: Pascals; cutOut: Pascals }, show: Show): string {
-  return `At no flow the pump reaches ${reached(reach, show)} at the tank; cut-out is ${show.pressure(cutOut)}.`;
+function reachedForSwitch(
+  { reach, cutOut, level }: { reach: Pascals; cutOut: Pascals; level: Metres },
+  show: Show,
+): string {
+  return `With the water at ${show.depth(level)} the pump reaches ${reached(reach, show)} at the tank; cut-out is ${show.pressure(cutOut)}.`;
 }
 
 /** A pump too weak to lift water to the tank reaches nothing there. */

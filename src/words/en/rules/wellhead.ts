@@ -11,6 +11,11 @@ const SOURCES: Readonly<Record<SourceOfDirt, string>> = {
   building: 'building',
 };
 
+/** "septic tank and building". */
+function listed(sources: readonly SourceOfDirt[]): string {
+  return sources.map((source) => SOURCES[source]).join(' and ');
+}
+
 export const short: ShortWords<typeof wellheadRules> = {
   'PR-23': {
     broken: 'The casing stands too low',
@@ -45,6 +50,10 @@ export const short: ShortWords<typeof wellheadRules> = {
     holds: 'The well keeps its distances',
     says: {
       farEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      farEnoughAsTold: ({ said, margin }, show) => ({
+        title: `The well keeps its distance to ${listed(said)}`,
+        amount: toSpare(margin, show),
+      }),
       tooNear: ({ source, margin }, show) => ({
         title: `The ${SOURCES[source]} is too near the well`,
         amount: `${gap(margin, show)} too near`,
@@ -57,9 +66,11 @@ export const short: ShortWords<typeof wellheadRules> = {
     holds: 'The well top stands clear of frost',
     says: {
       noFrost: () => ({ amount: 'no frost' }),
+      noneEstimated: () => ({ amount: 'no frost estimated' }),
       heated: ({ frost }, show) => ({ title: 'The well top depends on shelter', amount: ofFrost(frost, show) }),
       housed: ({ frost }, show) => ({ title: 'The well top depends on shelter', amount: ofFrost(frost, show) }),
       bare: ({ frost }, show) => ({ amount: ofFrost(frost, show) }),
+      dependsOnFrost: () => ({ title: 'The well top may freeze', amount: 'with any frost' }),
     },
     limits: {},
   },
@@ -67,6 +78,8 @@ export const short: ShortWords<typeof wellheadRules> = {
 
 export const long: LongWords<typeof wellheadRules> = {
   'PR-23': {
+    asks: ({ usual }, show) =>
+      `The casing stands as high above the ground as your code asks, ${show.small(usual[show.units])} where you give no figure.`,
     source:
       '12 in in most state codes (N.Y. App. 5-B, Wis. NR 812, 12 Va. Admin. Code 5-630), 6 to 18 in in others; the plan names the local figure',
     why: 'Rain and melt water must not run into the well.',
@@ -74,6 +87,7 @@ export const long: LongWords<typeof wellheadRules> = {
     fixes: { lengthenCasing: () => 'Have the casing lengthened by a licensed contractor.' },
   },
   'PR-24': {
+    asks: ({ above }, show) => `The casing’s top is ${show.depth(above)} or more above the highest flood.`,
     source: 'Wash. Admin. Code 173-160-291; Wis. Adm. Code NR 812.28; 77 Ill. Adm. Code 920: 2 ft above the flood',
     why: 'Flood water that enters through the cap carries sewage and mud into the well.',
     messages: { aboveFlood: casingAndFlood, closeToFlood: casingAndFlood, underFlood: casingAndFlood },
@@ -82,7 +96,8 @@ export const long: LongWords<typeof wellheadRules> = {
     },
   },
   'PR-26': {
-    source: '77 Ill. Adm. Code 925.40(b); Wis. Adm. Code NR 812.29; Wash. Admin. Code 173-160-171',
+    asks: () => 'The top of the well is not down a pit.',
+    source: '77 Ill. Adm. Code 925.40(b); Wis. Adm. Code NR 812.29; Wash. Admin. Code 173-160-291',
     why: 'A pit floods, holds bad air, and lets surface water into the well.',
     caution: PIT_CAUTION,
     messages: {
@@ -92,17 +107,27 @@ export const long: LongWords<typeof wellheadRules> = {
     fixes: { bringAboveGround: () => 'Have the casing brought above the ground by a licensed contractor.' },
   },
   'PR-40': {
+    asks: ({ septicTank, drainField, building }, show) =>
+      `The well is ${show.depth(septicTank)} from septic tanks, ${show.depth(drainField)} from drain fields and ${show.depth(building)} from buildings, or as your code asks.`,
     source:
       '50, 100 and 5 ft as in Wash. Admin. Code 173-160-171; other states differ, and the plan may name the local figure',
     why: 'Soil needs distance to clean waste water before it reaches the well.',
-    messages: { farEnough: away, tooNear: away },
+    messages: {
+      farEnough: away,
+      farEnoughAsTold: ({ unsaid, ...worst }, show) => `${apart(worst, show)}; nobody told of ${listed(unsaid)}.`,
+      tooNear: away,
+    },
     fixes: { askAndTest: () => 'Ask the health department, and have the water tested.' },
   },
   'PR-43': {
+    asks: () => 'A seal on top of the well stands where the ground does not freeze.',
     source: 'common practice, no source',
     why: 'With a seal on top the pipe leaves the well in the cold, and ice bursts it.',
     messages: {
       noFrost: () => 'No frost is reported at this place.',
+      noneEstimated: () => 'The climate entered gives no frost in the ground.',
+      dependsOnFrost: ({ deepest, shelter }, show) =>
+        `The pipe leaves the well above the ground${shelter ? ', sheltered' : ''}; frost here is estimated to reach up to ${gap(deepest, show)}.`,
       heated: ({ frost }, show) =>
         `Frost reaches ${gap(frost, show)}; the heated top depends on it through every power cut.`,
       housed: ({ frost }, show) =>
@@ -110,6 +135,7 @@ export const long: LongWords<typeof wellheadRules> = {
       bare: ({ frost }, show) => `Frost reaches ${gap(frost, show)}, and the pipe leaves the well above the ground.`,
     },
     fixes: {
+      askFrost: () => 'Ask the local code office how deep frost is held to reach here, and enter it.',
       lookAfterHeat: () => 'Look after heat and insulation, and mind power cuts.',
       heatTop: () => 'Insulate and heat the top',
       heatTopAndMindPowerCuts: () => 'Insulate and heat the top, and mind power cuts.',
@@ -132,9 +158,16 @@ function casingAndFlood({ measured, asked }: { measured: Metres; asked: Metres }
   return `The casing top is ${gap(measured, show)} ${side} the flood; ${show.depth(asked)} above it is asked.`;
 }
 
-function away(
-  { source, distance, asked }: { source: SourceOfDirt; distance: Metres; asked: Metres },
-  show: Show,
-): string {
-  return `The ${SOURCES[source]} is ${show.depth(distance)} away; ${show.depth(asked)} is asked.`;
+interface Apart {
+  readonly source: SourceOfDirt;
+  readonly distance: Metres;
+  readonly asked: Metres;
+}
+
+function apart({ source, distance, asked }: Apart, show: Show): string {
+  return `The ${SOURCES[source]} is ${show.depth(distance)} away; ${show.depth(asked)} is asked`;
+}
+
+function away(worst: Apart, show: Show): string {
+  return `${apart(worst, show)}.`;
 }

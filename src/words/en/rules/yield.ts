@@ -10,7 +10,11 @@ export const short: ShortWords<typeof yieldRules> = {
     holds: 'The well gives what the pump takes',
     says: {
       givesEnough: ({ margin }, show) => ({ amount: `${show.flow(margin)} to spare` }),
+      withinTest: ({ left }, show) => ({ amount: `${gap(left, show)} stay over it` }),
+      guarded: () => ({ title: 'The pump is stopped before it empties the well', amount: 'guarded' }),
       takesTooMuch: ({ margin }, show) => ({ amount: `${show.flow(-margin)} too much` }),
+      dependsOnYield: ({ turn }, show) => ({ amount: `only from ${show.flow(turn)} on` }),
+      dependsOnLevel: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
     },
     limits: {},
   },
@@ -18,26 +22,35 @@ export const short: ShortWords<typeof yieldRules> = {
     broken: 'Nothing stops the pump at low water',
     holds: 'The pump is guarded against low water',
     says: {
-      fitted: () => ({ amount: 'cut-off fitted' }),
-      enoughWater: ({ submergence }, show) => ({ amount: `${gap(submergence, show)} of water` }),
+      fitted: () => ({ amount: 'dry-run protection' }),
+      enoughWater: ({ submergence }, show) => ({
+        title: 'The pump needs no dry-run protection',
+        amount: `${gap(submergence, show)} of water`,
+      }),
       probeTooLow: ({ margin }, show) => ({
-        title: 'The low-level cut-off hangs too low',
+        title: 'The dry-run protection acts too low',
         amount: `${gap(margin, show)} too low`,
       }),
-      littleWater: () => ({ amount: 'no cut-off' }),
-      fallsBelowIntake: () => ({ amount: 'no cut-off' }),
-      takesTooMuch: () => ({ amount: 'no cut-off' }),
+      littleWater: () => ({ amount: 'no dry-run protection' }),
+      fallsToIntake: () => ({ amount: 'no dry-run protection' }),
+      takesTooMuch: () => ({ amount: 'no dry-run protection' }),
+      dependsOnLevel: ({ turn }, show) => ({ amount: `only above ${show.depth(turn)}` }),
+      dependsOnCutOff: ({ turn }, show) => ({ amount: `only above ${show.depth(turn)}` }),
     },
     limits: {},
   },
   'PR-53': {
     broken: 'The pumping level is unknown',
-    holds: 'The drawdown comes from a test',
+    holds: 'The pumping level is known',
     says: {
       fromAquifer: () => ({ amount: 'from the aquifer' }),
       measured: () => ({ amount: 'measured' }),
-      noDrawdown: () => ({ amount: 'not measured' }),
-      noDrawdownButYield: () => ({ amount: 'not measured' }),
+      drawnToCutOff: ({ depth }, show) => ({
+        title: 'Dry-run protection ends the fall of the water',
+        amount: `at ${show.depth(depth)}`,
+      }),
+      notTested: () => ({ amount: 'not measured' }),
+      blown: () => ({ amount: 'not measured' }),
     },
     limits: {},
   },
@@ -45,50 +58,70 @@ export const short: ShortWords<typeof yieldRules> = {
 
 export const long: LongWords<typeof yieldRules> = {
   'PR-07': {
-    source: '15A N.C. Admin. Code 02C .0109(a); W. Va. Code of State Rules 64-46-7; Wis. Adm. Code NR 812.32',
+    asks: ({ times, left }, show) =>
+      `The pump takes no more than the well gives; up to ${times} times a tested flow passes, leaving ${show.depth(left)} of water over the intake.`,
+    source:
+      '15A N.C. Admin. Code 02C .0109(a); W. Va. Code of State Rules 64-46-7; Wis. Adm. Code NR 812.32; 1.5 times the test: common practice, no source',
     why: 'A pump that takes more than flows in empties the well and then draws air.',
-    messages: { givesEnough: takesAndGives, takesTooMuch: takesAndGives },
+    messages: {
+      givesEnough: takesAndGives,
+      withinTest: ({ flow, tested, left }, show) =>
+        `The pump takes up to ${show.flow(flow)}; the test at ${show.flow(tested)} leaves ${gap(left, show)} over the intake.`,
+      guarded: (numbers, show) =>
+        `The pump takes up to ${show.flow(numbers.flow)} of ${show.flow(numbers.gives)}; dry-run protection stops it in time.`,
+      takesTooMuch: takesAndGives,
+      dependsOnYield: ({ flow, blown }, show) =>
+        `The pump takes up to ${show.flow(flow)}; blown with air the well gave ${show.flow(blown)}, of which half is sure.`,
+      dependsOnLevel: ({ gives, turn }, show) =>
+        `While the water stands above ${show.depth(turn)} the pump takes more than the proven ${show.flow(gives)}.`,
+    },
     fixes: {
-      checkTheGuard: () => 'The cut-off or the flow-limiting valve guards the pump; check its setting.',
-      addCutOff: () => 'Add a low-level cut-off',
-      addFlowLimiter: ({ to }) => `Add a ${to} flow-limiting valve`,
+      checkTheGuard: () => 'Dry-run protection or a flow-limiting valve guards the pump; check its setting.',
+      addFlowLimiter: ({ flow }, show) => `Add a ${show.flow(flow)} flow-limiting valve`,
+      lessFlow: () => 'Take a pump of less flow, or a flow-limiting valve with dry-run protection.',
     },
   },
   'PR-08': {
+    asks: ({ advisedBelow, above }, show) =>
+      `With under ${show.depth(advisedBelow)} of water over the intake, dry-run protection stops the pump, a probe ${show.depth(above)} or more above the intake.`,
     source: 'common practice, no source',
     why: 'A pump that runs dry can be ruined in minutes.',
     messages: {
-      fitted: () => 'A low-level cut-off stops the pump before the intake runs dry.',
+      fitted: () => 'Dry-run protection stops the pump before the intake runs dry.',
       enoughWater: ({ submergence, advisedBelow }, show) =>
-        `Pumping leaves ${gap(submergence, show)} over the intake; below ${show.depth(advisedBelow)} a cut-off is advised.`,
+        `Pumping leaves ${gap(submergence, show)} over the intake; below ${show.depth(advisedBelow)} dry-run protection is advised.`,
       probeTooLow: ({ probe, usual }, show) =>
-        `The cut-off acts ${gap(probe, show)} ${probe < 0 ? 'below' : 'above'} the intake; ${show.depth(usual)} above it is usual.`,
+        `Dry-run protection acts ${gap(probe, show)} ${probe < 0 ? 'below' : 'above'} the intake; ${gap(usual, show)} above it is usual.`,
       littleWater: ({ submergence }, show) =>
-        `Only ${gap(submergence, show)} of water covers the intake, and no low-level cut-off is planned.`,
-      fallsBelowIntake: () => 'The water falls below the intake, and no low-level cut-off is planned.',
+        `Only ${gap(submergence, show)} of water covers the intake, and no dry-run protection is planned.`,
+      fallsToIntake: () => 'The water falls to the intake, and no dry-run protection is planned.',
       takesTooMuch: ({ flow, gives }, show) =>
-        `The pump takes ${show.flow(flow)} of ${show.flow(gives)}, and no low-level cut-off is planned.`,
+        `The pump takes up to ${show.flow(flow)} of ${show.flow(gives)}, and no dry-run protection is planned.`,
+      dependsOnLevel: ({ turn }, show) =>
+        `Without dry-run protection enough water stays over the intake only while it stands above ${show.depth(turn)}.`,
+      dependsOnCutOff: ({ turn }, show) => `It guards the pump only if it acts above ${show.depth(turn)}.`,
     },
     fixes: {
-      addCutOff: () => 'Add a low-level cut-off',
-      setProbe: ({ to }) => `Set it to ${to}`,
+      setProbe: ({ depth }, show) => `Set the probe to ${show.depth(depth)}`,
       hangProbeHigher: () => 'Hang the probe higher than the intake.',
     },
   },
   'PR-53': {
+    asks: () => 'The well was pumped, and somebody read the flow and how far the water fell.',
     source: 'common practice, no source',
-    why: 'Blowing the well with air tells how much it gives, not how far the water falls.',
+    why: 'A yield alone tells how much the well gives, not how far the water falls.',
     messages: {
       fromAquifer: () => 'The drawdown is computed from what was told of the aquifer.',
-      measured: () => 'The driller measured how far the water falls while pumping.',
-      noDrawdown: () => 'The report gives a yield and no drawdown: the water’s depth while pumping is unknown.',
-      noDrawdownButYield: ({ gives }, show) =>
+      measured: () => 'How far the water falls while pumping was measured.',
+      drawnToCutOff: ({ depth }, show) =>
+        `The pump takes more than the well gives: dry-run protection stops it with the water at ${show.depth(depth)}.`,
+      notTested: () => 'No whole pumping test is on record: the water’s depth while pumping is unknown.',
+      blown: ({ gives }, show) =>
         `The report gives a yield of ${show.flow(gives)} and no drawdown: the water’s depth while pumping is unknown.`,
     },
     fixes: {
       runTest: () => 'Run a pumping test, and write flow, level and hours down.',
-      addCutOff: () => 'Add a low-level cut-off',
-      runTestAndGuard: () => 'Run a pumping test; until then a low-level cut-off is advised.',
+      runTestAndGuard: () => 'Run a pumping test; until then have dry-run protection.',
     },
   },
 };
@@ -97,5 +130,5 @@ function takesAndGives(
   { flow, gives }: { flow: CubicMetresPerSecond; gives: CubicMetresPerSecond },
   show: Show,
 ): string {
-  return `At cut-in the pump takes ${show.flow(flow)}; the proven yield is ${show.flow(gives)}.`;
+  return `At cut-in the pump takes up to ${show.flow(flow)}; by the record the well gives ${show.flow(gives)}.`;
 }

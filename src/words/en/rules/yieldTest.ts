@@ -17,6 +17,7 @@ export const short: ShortWords<typeof yieldTestRules> = {
 
 export const long: LongWords<typeof yieldTestRules> = {
   'PR-42': {
+    asks: ({ least }, show) => `The well was pumped for ${show.time(least)} or longer before its level was read.`,
     source:
       '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.4 and Ariz. Rev. Stat. 45-600: 4 h; Md. Code Regs. 26.04.04.26: 6 h',
     why: 'Water goes on falling for hours; a short test makes a well look better than it is.',

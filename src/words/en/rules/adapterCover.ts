@@ -1,0 +1,54 @@
+import type { adapterCoverRules } from '../../../model/rules/adapterCover.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { DIGGING_CAUTION } from '../cautions.ts';
+import { gap, toSpare } from '../phrases.ts';
+
+export const short: ShortWords<typeof adapterCoverRules> = {
+  'PR-64': {
+    broken: 'Little ground covers the pitless adapter',
+    holds: 'Ground covers the pitless adapter',
+    says: {
+      covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      veryDeep: ({ measured }, show) => ({ title: 'Is the adapter really that deep?', amount: show.depth(measured) }),
+      shallow: ({ margin }, show) => ({ amount: `${gap(margin, show)} short` }),
+    },
+    limits: {
+      cover: ({ least }, show) => `${gap(least, show)} of cover`,
+      dig: () => 'as deep as one digs',
+    },
+  },
+};
+
+export const long: LongWords<typeof adapterCoverRules> = {
+  'PR-64': {
+    asks: ({ least, most }, show) =>
+      `The adapter’s outlet has ${gap(least[show.units], show)} of ground or more over it, and ${show.depth(most)} at the most.`,
+    source: '12 in of cover: common practice, and IPC 305.4 from memory; 12 ft of digging: common practice, no source',
+    why: 'A shallow line is cut by a spade or crushed by a wheel; a deep trench can bury a person.',
+    caution: DIGGING_CAUTION,
+    messages: {
+      covered: ({ measured, least }, show) =>
+        `The outlet’s top is ${gap(measured, show)} deep; ${gap(least, show)} of cover is the usual least.`,
+      veryDeep: ({ measured, most }, show) =>
+        `The outlet’s top is at ${show.depth(measured)}; adapters hardly ever stand under ${show.depth(most)}: ${slip(show)}, perhaps.`,
+      shallow: ({ measured, least }, show) =>
+        `The outlet’s top is ${gap(measured, show)} deep; ${gap(least, show)} of cover is the usual least, frost or not.`,
+    },
+    fixes: {
+      smallerUnit: (_, show) =>
+        `Look at the unit once more, of the frost too: ${otherUnits(show)}? Deeper trenches need a contractor.`,
+      lowerIt: () => 'Lower the adapter and the line.',
+    },
+  },
+};
+
+/** What was typed for what. */
+function slip({ units }: Show): string {
+  return units === 'us' ? 'feet typed for inches' : 'metres typed for centimetres';
+}
+
+/** What is mistaken for each other. */
+function otherUnits({ units }: Show): string {
+  return units === 'us' ? 'feet or inches' : 'metres or centimetres';
+}

@@ -1,0 +1,88 @@
+import type { deliveryRules } from '../../../model/rules/delivery.ts';
+import type { CubicMetresPerSecond, Metres, Pascals } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+
+export const short: ShortWords<typeof deliveryRules> = {
+  'PR-54': {
+    broken: 'The pump gives less than the house wants',
+    holds: 'The pump gives what the house wants',
+    says: {
+      givesEnough: ({ flow, wanted, share }, show) =>
+        share < 1
+          ? {
+              title: 'The pump gives most of what the house wants',
+              amount: `${show.flow(flow)} of ${show.flow(wanted)}`,
+            }
+          : { amount: show.flow(flow) },
+      givesEnoughAtFirst: ({ flow, later }, show) => ({ amount: `${show.flow(flow)}, later ${show.flow(later)}` }),
+      givesLess: ({ share }, show) => ({ amount: `${show.percent(share)} of it` }),
+      givesLittle: ({ share }, show) => ({ amount: `${show.percent(share)} of it` }),
+      givesNone: () => ({ title: 'The pump lifts no water to the tank', amount: 'nothing' }),
+      dependsOnLevel: ({ turn }, show) => ({
+        title: 'Whether the pump gives what the house wants',
+        amount: `only above ${show.depth(turn)}`,
+      }),
+    },
+    limits: {},
+  },
+  'PR-58': {
+    broken: 'The pump works past its range',
+    holds: 'The pump works within its range',
+    says: {
+      inRange: ({ flow }, show) => ({ amount: show.flow(flow) }),
+      pastRange: ({ flow, most }, show) => ({ amount: `${show.flow(flow - most)} past it` }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof deliveryRules> = {
+  'PR-54': {
+    asks: ({ share }, show) =>
+      `At cut-in, from the lowest water at rest, the pump gives ${show.percent(share)} or more of the flow that the house wants.`,
+    source: 'common practice, no source; the pump’s own curve overrules it',
+    why: 'A pump too weak for its well leaves the taps dry, however long it runs.',
+    messages: {
+      givesEnough: gives,
+      givesEnoughAtFirst: ({ flow, later, drawn }, show) =>
+        `At first it gives ${show.flow(flow)}; with the water drawn down to ${show.depth(drawn)}, ${show.flow(later)}.`,
+      givesLess: gives,
+      givesLittle: gives,
+      givesNone: ({ wanted, level, cutIn }, show) =>
+        `With the water at ${show.depth(level)} the pump lifts nothing against ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`,
+      dependsOnLevel: ({ wanted, turn, cutIn }, show) =>
+        `It gives most of ${show.flow(wanted)} at ${show.pressure(cutIn)} only while the water stands above ${show.depth(turn)}.`,
+    },
+    fixes: {
+      strongerPump: () => 'Choose a stronger pump for this depth; the one planned cannot lift the water.',
+      largerLimiter: () => 'Choose a flow-limiting valve for more, or plan for less flow: it holds the pump back.',
+      strongerOrLess: () => 'Choose a stronger pump, or plan for less flow; wider pipe helps a little.',
+    },
+  },
+  'PR-58': {
+    asks: ({ times }) =>
+      `At cut-in the pump gives at most ${times} times its rated flow, or as much as the last of its own points.`,
+    source: 'common practice, no source; the range on the pump’s sheet overrules it',
+    why: 'Past its range a pump is pushed up against its bearings and wears them out.',
+    messages: {
+      inRange: ({ flow, most, own }, show) =>
+        `At cut-in it gives ${show.flow(flow)}; ${own ? 'its curve ends at' : 'its range ends near'} ${show.flow(most)}.`,
+      pastRange: ({ flow, most, own }, show) =>
+        `At cut-in it would give ${show.flow(flow)}; ${own ? 'its curve ends at' : 'its range ends near'} ${show.flow(most)}.`,
+    },
+    fixes: { holdItBack: () => 'Fit a flow-limiting valve, or take a pump made for more flow and less head.' },
+  },
+};
+
+function gives(
+  {
+    flow,
+    wanted,
+    level,
+    cutIn,
+  }: { flow: CubicMetresPerSecond; wanted: CubicMetresPerSecond; level: Metres; cutIn: Pascals },
+  show: Show,
+): string {
+  return `With the water at ${show.depth(level)} it gives ${show.flow(flow)} at ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`;
+}

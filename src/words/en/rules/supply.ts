@@ -1,0 +1,50 @@
+import type { supplyRules } from '../../../model/rules/supply.ts';
+import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { ELECTRIC_CAUTION } from '../cautions.ts';
+import { motorSize } from '../motorSizes.ts';
+
+export const short: ShortWords<typeof supplyRules> = {
+  'PR-59': {
+    broken: 'The motor does not fit its supply',
+    holds: 'The motor fits its supply',
+    says: {
+      threePhase: ({ voltage }, show) => ({ amount: `${show.voltage(voltage)}, three-phase` }),
+      fits: ({ power, voltage }, show) => ({ amount: `${show.power(power)}, ${show.voltage(voltage)}` }),
+      threePhaseOnTwo: ({ wires }) => ({ title: 'A three-phase motor on two wires', amount: `${wires} of 3 wires` }),
+      tooLargeForTwo: ({ power }, show) => ({ title: 'No 2-wire motor is that strong', amount: show.power(power) }),
+      tooLargeFor115: ({ power, voltage }, show) => ({
+        title: 'The motor is large for its voltage',
+        amount: `${show.power(power)} on ${show.voltage(voltage)}`,
+      }),
+    },
+    limits: {},
+  },
+};
+
+export const long: LongWords<typeof supplyRules> = {
+  'PR-59': {
+    asks: ({ on115, onTwoWires }, show) =>
+      `On 115 V a motor has up to ${motorSize(on115, show)}, on two wires up to ${motorSize(onTwoWires, show)}; three phases take three conductors.`,
+    source: '115 V to 1/2 hp, 2-wire motors to 1-1/2 hp: common practice, no source',
+    why: 'A motor on the wrong supply does not start, or burns out.',
+    caution: ELECTRIC_CAUTION,
+    messages: {
+      threePhase: () => 'A three-phase motor with three power wires; what it runs on is for a licensed electrician.',
+      fits: ({ power, voltage, wires }, show) =>
+        `${show.power(power)} on ${show.voltage(voltage)}, single phase, ${wires}-wire.`,
+      threePhaseOnTwo: () => 'A three-phase motor needs three power wires and the ground.',
+      tooLargeForTwo: ({ power, most }, show) =>
+        `2-wire motors are made up to ${show.power(most)}; this one has ${show.power(power)}.`,
+      tooLargeFor115: ({ power, voltage, most }, show) =>
+        `On ${show.voltage(voltage)} motors are usual up to ${show.power(most)}; this one has ${show.power(power)}.`,
+    },
+    fixes: {
+      use230: () => 'Take the 230 V motor',
+      smallerMotor: () => 'Ask a licensed electrician for 230 V at the well, or take a smaller motor.',
+      threeConductors: () => 'Plan three power wires',
+      askElectrician: () => 'Ask a licensed electrician which cable and supply this motor needs.',
+      threeWireOn230: () => 'Plan a 3-wire motor on 230 V with its control box',
+      threeWire: () => 'Plan a 3-wire motor with its control box',
+    },
+  },
+};
