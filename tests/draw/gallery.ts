@@ -107,7 +107,7 @@ const picture = (name: string, why: string, plan: Plan, view: Partial<View> = {}
 });
 
 export const GALLERY: readonly Picture[] = [
-  picture('rock-light', 'a rock well with pitless adapter, all in order but the wire', tamarack()),
+  picture('rock-light', 'a rock well with pitless adapter, all in order', tamarack()),
   picture('rock-dark', 'the same in the dark theme', tamarack(), { theme: 'dark' }),
   picture('rock-print', 'the same in black and white', tamarack(), { theme: 'print', caption: true }),
   picture('rock-metric', 'the same in metres', tamarack({ units: 'metric' }), { units: 'metric' }),
@@ -147,7 +147,15 @@ export const GALLERY: readonly Picture[] = [
     tamarack({ 'top.depth': '3 ft', 'pump.setting': '214 ft' }),
   ),
   picture('runs-dry', 'the dry-season level falls below the intake', tamarack({ 'pump.setting': '105 ft' })),
-  picture('driven-point', '15 ft deep: no width factor to speak of', smallWell('Shore point', { well: driven })),
+  picture(
+    'driven-point',
+    '15 ft deep: no width factor to speak of',
+    smallWell('Shore point', {
+      well: driven,
+      water: { staticLevel: '6 ft', pumping: { kind: 'test', flow: '5 gpm', drawdown: '2 ft', after: '24 h' } },
+      dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' },
+    }),
+  ),
   picture(
     'dug-well',
     'a wide, shallow bore under a seal',

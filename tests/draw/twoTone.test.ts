@@ -44,7 +44,11 @@ describe.each(['print', 'contrast', 'contrast-dark'] as const)('in the %s theme,
 
   test('signs of findings differ by their outline', () => {
     const danger = picture(
-      planOf({ ...sample('tamarack-ridge'), site: { frostDepth: '96 in', frostFrom: 'local code' } }),
+      planOf({
+        ...sample('slate-hollow'),
+        site: { frostDepth: '96 in', frostFrom: 'local code' },
+        rope: { material: 'polypropylene', tied: 'cap' },
+      }),
       {
         theme,
       },

@@ -2,6 +2,7 @@
  * Labels along the right edge of a detail: fitted so that none overlap, their leaders level as far as one shared
  * plumb line and slanting from there, so that no two can cross.
  */
+import { drawDots, type Under } from '../assumed.ts';
 import { fitLabels } from '../labels/fit.ts';
 import { forgetful, type Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
@@ -31,6 +32,13 @@ export interface Callout {
   /** Number of the finding in the list. */
   readonly number?: number | undefined;
   readonly lit?: boolean | undefined;
+  /** Which of its lines tell what nobody said. */
+  readonly assumed?: AssumedLines | undefined;
+}
+
+export interface AssumedLines {
+  readonly name: boolean;
+  readonly note: boolean;
 }
 
 export interface Track {
@@ -236,18 +244,24 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   return group('boxes', [path('plain', plain, { stroke: ink.rule }), ...others], { fill: ink.paper });
 }
 
-function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure, { recall }: Memory): Shape {
+function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure, { recall, same }: Memory): Shape {
   const x = track.left + PAD;
   const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];
+  const unders: Under[] = [];
   for (const { callout, lines, top } of laid) {
     const { key, name, short, note, brief, severity, number } = callout;
     const signed = severity !== undefined && number !== undefined;
+    const { assumed } = callout;
     const line = nameFor(name, short, signed ? room - SIGN_PX - 4 : room, type);
     words.push(recall(`label/${key}`, [line, x, top], () => textWith(key, { x, y: top + 14 }, line)));
+    // The short name tells no figure.
+    if (assumed?.name === true && line === name)
+      unders.push({ x, y: top + 16.5, width: type.width(line, NAME_SIZE, 600) });
     if (lines === 2) {
       const fill = severity === 'danger' ? ink.danger : ink.ink2;
       const said = noteFor(note, brief, room, type);
+      if (assumed?.note === true) unders.push({ x, y: top + 28.5, width: type.width(said, NOTE_SIZE) });
       words.push(
         recall(`label/${key}/note`, [said, x, top, fill], () =>
           textWith(`${key}/note`, { x, y: top + 26.5, 'font-size': NOTE_SIZE, 'font-weight': 400, fill }, said),
@@ -267,6 +281,7 @@ function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure,
       );
     }
   }
+  words.push(...recall('callouts/assumed', [same('callouts/unders', unders), ink], () => drawDots(unders, ink.ink2)));
   return group('labels', words, { 'font-size': NAME_SIZE, 'font-weight': 600, fill: ink.ink });
 }
 

@@ -45,8 +45,9 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
   buriedLine: {
     weight: 2,
     say: ({ facts }, words, show, part) => {
-      const { nominalSize, material } = facts.house.line ?? facts.dropPipe;
-      return words.buriedLine({ size: nominalSize, material, top: part?.top ?? null }, show);
+      const { line } = facts.house;
+      const pipe = line === null ? null : { size: line.nominalSize, material: line.material };
+      return words.buriedLine({ pipe, top: part?.top ?? null }, show);
     },
   },
   pitlessAdapter: {
@@ -76,7 +77,7 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
           material: dropPipe.material,
           rating: dropPipe.rating,
           wallClass: dropPipe.wallClass,
-          length: values.dropPipeCutLength,
+          toCut: values.dropPipeToCut,
         },
         show,
       ),

@@ -3,8 +3,9 @@ import type { Metres } from '../../model/si.ts';
 import type { Finding, Severity, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import { sayShort } from '../../words/sayJudgement.ts';
+import { isAnyAssumed, toldBy } from '../assumed.ts';
 import { kindOfKey } from '../keys.ts';
-import type { Callout } from './callouts.ts';
+import type { AssumedLines, Callout } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { BARB_UP } from './nearParts.ts';
@@ -56,9 +57,24 @@ export function calloutFor(
   const { name, note, short, brief } = look.say(solution, words.partLabels, show, part, key, shown);
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
+  const assumed = assumedLines(solution, key);
   // Written out, not spread: this runs for every label of every frame that is dragged.
   if (fault === undefined)
-    return { key, want, x: 0, y: 0, name, short, note, brief, weight, severity: undefined, number: undefined, lit };
+    return {
+      key,
+      want,
+      x: 0,
+      y: 0,
+      name,
+      short,
+      note,
+      brief,
+      weight,
+      severity: undefined,
+      number: undefined,
+      lit,
+      assumed,
+    };
   const { finding, number } = fault;
   const { severity } = finding;
   // A note leaves the label's own figure; what is wrong takes its place.
@@ -77,7 +93,14 @@ export function calloutFor(
     severity,
     number,
     lit,
+    assumed: assumed === undefined || said === note ? assumed : { name: assumed.name, note: false },
   };
+}
+
+function assumedLines(solution: Solution, key: string): AssumedLines | undefined {
+  const told = toldBy(key, kindOfKey(key));
+  if (told === undefined) return undefined;
+  return { name: isAnyAssumed(solution, told.name), note: isAnyAssumed(solution, told.note) };
 }
 
 /** `lit` is the key of a part or the number of a finding. */
@@ -122,8 +145,8 @@ export function touching(
     const y = part.kind === 'dropPipe' ? offStraps(wanted, placed) : wanted;
     const at = part.middleAt?.(y) ?? part.left + (part.right - part.left) * across;
     const x = Math.max(Math.min(at, limit), box.left + 4);
-    const { key, name, short, note, brief, weight, severity, number, lit } = each;
-    callouts.push({ key, x, y, name, short, note, brief, weight, severity, number, lit });
+    const { key, name, short, note, brief, weight, severity, number, lit, assumed } = each;
+    callouts.push({ key, x, y, name, short, note, brief, weight, severity, number, lit, assumed });
   }
   return callouts;
 }

@@ -1,4 +1,4 @@
-/** The tee above a seal: branch towards the house, upright port closed by a square-headed plug that takes the lifting pipe. */
+/** The tee above a seal: branch towards the house, upright port closed by a square-headed plug that takes the lift-out pipe. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';

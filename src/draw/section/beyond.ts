@@ -1,4 +1,5 @@
 /** Levels above or below the section's window: each a small chip at the column's end, with an arrow on to where it is. */
+import { drawDots } from '../assumed.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polygon, rect, text } from '../shapes.ts';
@@ -69,7 +70,7 @@ export function drawBeyond(
 }
 
 function drawChip(
-  { handle, name, short, value, ink, finding }: ChipWords,
+  { handle, name, short, value, ink, finding, assumed }: ChipWords,
   beyond: 'above' | 'below',
   y: number,
   tall: number,
@@ -83,7 +84,8 @@ function drawChip(
   const right = column.x + column.width - 9;
   const nameX = column.x + 19;
   const { type } = frame;
-  const room = right - type.width(value, size, 600) - 6 - nameX;
+  const wide = type.width(value, size, 600);
+  const room = right - wide - 6 - nameX;
   return group(handle, [
     rect('body', column.x, y, column.width, tall, {
       rx: tall / 2,
@@ -96,6 +98,7 @@ function drawChip(
       size,
     }),
     text('value', right, middle + size * 0.35, value, { size, weight: 600, anchor: 'end' }),
+    ...drawDots(assumed ? [{ x: right - wide, y: middle + size * 0.35 + 2, width: wide }] : [], frame.ink.ink2),
   ]);
 }
 

@@ -24,6 +24,8 @@ export interface ChipWords {
   readonly notes: readonly Note[];
   readonly depth: Metres;
   readonly known: boolean;
+  /** Nobody said it: the value was put in. */
+  readonly assumed: boolean;
   readonly locked: boolean;
   readonly ink: string;
   readonly weight: number;
@@ -57,6 +59,7 @@ function chipOf(handle: Handle, solution: Solution, { words, show, unbroken, ink
     notes: shown.slice(0, 2),
     depth: handle.known ? handle.depth : placeOfUnknown(handle.id, solution),
     known: handle.known,
+    assumed: handle.assumed,
     locked: handle.locked !== null,
     ink: inkOf(handle, ink),
     weight: look?.weight ?? 2,

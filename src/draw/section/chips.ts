@@ -1,5 +1,6 @@
 /** The chips right of the section: each reads a level and is the handle that drags it. */
 import type { Note } from '../../words/labels.ts';
+import { drawDots, type Under } from '../assumed.ts';
 import { joined } from '../joined.ts';
 import { collapseLabels, labelAt, type LabelLadder } from '../labels/collapse.ts';
 import { fitLabels } from '../labels/fit.ts';
@@ -63,7 +64,7 @@ export function drawChips(
   frame: SectionFrame,
   frozen: Frozen | undefined,
   held: View['held'],
-  { recall }: Memory,
+  { recall, same }: Memory,
 ): ChipDrawing {
   const all = placeChips(words, column, frame, frozen, held);
   const shown = all.filter(({ step }) => step !== HIDDEN);
@@ -72,6 +73,7 @@ export function drawChips(
     return { words: own, step, middle, lineY, alone: isAlone(chip, shown) };
   });
   const hidden = all.filter(({ step }) => step === HIDDEN).map((chip) => chip.words);
+  const unders = placed.filter(({ words: own }) => own.assumed).map((chip) => underValue(chip, column, frame));
   const valuesOf = ({ words: each, step, middle, lineY, alone }: Shown) => [
     each,
     step,
@@ -97,6 +99,7 @@ export function drawChips(
         placed.map((chip) => recall(`chip/${chip.words.handle}`, valuesOf(chip), () => drawChip(chip, column, frame))),
         { fill: frame.ink.ink },
       ),
+      ...recall('chips/assumed', [same('chips/unders', unders), frame.ink], () => drawDots(unders, frame.ink.ink2)),
       ...(hidden.length === 0 ? [] : [drawMore(hidden, column, frame)]),
     ],
     chips: placed.map(({ words: { handle }, step, middle, lineY }) => {
@@ -237,15 +240,34 @@ function strokeOf({ ink, finding }: ChipWords, frame: SectionFrame): string {
   return finding?.severity === 'danger' ? frame.ink.danger : ink;
 }
 
+/** Where a chip's value stands: on its right, in a balloon behind the dot. */
+function underValue({ words, step, middle }: Placed, column: ChipColumn, { type }: SectionFrame): Under {
+  const size = step === 3 ? BALLOON_SIZE : sizeAt(step, column);
+  const width = type.width(words.value, size, 600);
+  const x = step === 3 ? column.x + BALLOON_TEXT : column.x + column.width - VALUE_INSET - width;
+  const baseline = middle + (step === 3 ? 4 : size * 0.35);
+  return { x, y: baseline + 2.5, width };
+}
+
+function sizeAt(step: number, column: ChipColumn): number {
+  return step === 2 ? 11.5 : column.width < 125 ? 12 : 13;
+}
+
+/** From a chip's right end to its value [px]. */
+const VALUE_INSET = 10;
+/** From the column's left edge to the value of a balloon [px]. */
+const BALLOON_TEXT = 20;
+const BALLOON_SIZE = 11;
+
 function drawChip(chip: Placed, column: ChipColumn, frame: SectionFrame): Shape {
   const { words, step, middle } = chip;
   if (step === 3) return balloon(chip, column, frame);
   const tall = tallAt(step);
-  const size = step === 2 ? 11.5 : column.width < 125 ? 12 : 13;
+  const size = sizeAt(step, column);
   const { ink, type } = frame;
   const stroke = strokeOf(words, frame);
   const top = middle - tall / 2;
-  const right = column.x + column.width - 10;
+  const right = column.x + column.width - VALUE_INSET;
   const valueWidth = type.width(words.value, size, 600);
   // Paper offers nothing to take hold of.
   const movable = frame.theme !== 'print';
@@ -309,6 +331,10 @@ function balloon({ words, middle }: Placed, column: ChipColumn, frame: SectionFr
   const stroke = strokeOf(words, frame);
   return group(words.handle, [
     circle('body', column.x + 8, middle, 7, { fill: frame.ink.paper, stroke, 'stroke-width': 1.4 }),
-    text('value', column.x + 20, middle + 4, words.value, { size: 11, weight: 600, fill: frame.ink.ink }),
+    text('value', column.x + BALLOON_TEXT, middle + 4, words.value, {
+      size: BALLOON_SIZE,
+      weight: 600,
+      fill: frame.ink.ink,
+    }),
   ]);
 }

@@ -9,6 +9,7 @@ import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, line, path, polyline, rect, text } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
+import { pxText } from '../tenths.ts';
 import type { Measure } from '../type/measure.ts';
 import { hold } from '../type/width.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
@@ -103,13 +104,15 @@ function isOutside(from: Metres, to: Metres, { cut, topDepth, bottomDepth }: Sec
 function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
   const { ink } = frame;
   const twoTone = isTwoTone(frame.theme);
+  const known = band.kind === 'allowed';
   const children = [
     rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), {
       rx: 2.5,
-      fill: twoTone ? ink.steel.dark : ink.allowed,
-      stroke: twoTone ? ink.ink : ink.paper,
+      fill: !known ? ink.paper : twoTone ? ink.steel.dark : ink.allowed,
+      stroke: twoTone || !known ? ink.ink2 : ink.paper,
       'stroke-width': 1,
     }),
+    ...(known ? [] : [hatching(x, from, Math.max(2, to - from), ink.ink2)]),
   ];
   const now =
     band.setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : null;
@@ -122,7 +125,17 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
   }
   const { words, show } = frame;
   const ends = { from: sayEnd(band.fromEnd, words, show), to: sayEnd(band.toEnd, words, show) };
-  return group(band.setting, children, { role: 'img', 'aria-label': words.section.allowed(ends) });
+  const said = known ? words.section.allowed(ends) : words.section.nobodyKnows(ends);
+  return group(band.setting, children, { role: 'img', 'aria-label': said });
+}
+
+/** Slanting lines over a stretch of which nobody knows whether it is right. */
+function hatching(x: number, from: number, height: number, ink: string): Shape {
+  const half = BAR / 2;
+  let d = '';
+  for (let y = from + BAR; y < from + height; y += BAR)
+    d += `M${pxText(x - half)} ${pxText(y)}L${pxText(x + half)} ${pxText(y - BAR)}`;
+  return path('hatching', d, { stroke: ink, 'stroke-width': 1, fill: 'none' });
 }
 
 function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {

@@ -4,6 +4,7 @@ import type { Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import type { Note } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import { drawDots, marksAssumed } from '../assumed.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
@@ -228,7 +229,7 @@ function entriesOf(
     ...(shown(levels.pumping) ? [level('pumping', ink.pumping, true)] : []),
     ...(cone === null || !symbols ? [] : [stroke('cone', ink.pumping, '5 3.5')]),
     ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth) ? [] : [stroke('frost', ink.frost, '9 3 1.6 3')]),
-    ...(symbols && bands.some((band) => band.from !== null)
+    ...(symbols && bands.some((band) => band.from !== null && band.kind === 'allowed')
       ? [
           {
             key: 'band',
@@ -242,6 +243,15 @@ function entriesOf(
                   : { fill: ink.allowed }),
               }),
             ],
+          },
+        ]
+      : []),
+    ...(symbols && bands.some((band) => band.from !== null && band.kind === 'unknown')
+      ? [
+          {
+            key: 'openBand',
+            words: legend.openBand,
+            swatch: (x: number, y: number) => openBandSwatch(x + SWATCH / 2, y - 1, ink),
           },
         ]
       : []),
@@ -264,6 +274,32 @@ function entriesOf(
           },
         ]
       : []),
+    ...(marksAssumed(solution)
+      ? [
+          {
+            key: 'assumed',
+            words: legend.assumed,
+            swatch: (x: number, y: number) => [
+              text('figure', x + SWATCH / 2, y + 9.5, '12', {
+                size: SIZE,
+                weight: 600,
+                fill: ink.ink,
+                anchor: 'middle',
+              }),
+              ...drawDots([{ x: x + SWATCH / 2 - 7, y: y + 12, width: 14 }], ink.ink2),
+            ],
+          },
+        ]
+      : []),
+  ];
+}
+
+/** A bar about x, hatched as it stands on the sheet. */
+function openBandSwatch(x: number, y: number, ink: Ink): Shape[] {
+  const slants = [6, 11, 16].map((foot) => stroke(x - 3, y + foot, x + 3, y + foot - 6)).join('');
+  return [
+    rect('bar', x - 3, y, 6, 16, { rx: 2.5, fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1 }),
+    path('hatching', slants, { stroke: ink.ink2, 'stroke-width': 1 }),
   ];
 }
 

@@ -3,6 +3,7 @@ import type { Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import { sayShort } from '../../words/sayJudgement.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import { isAnyAssumed } from '../assumed.ts';
 import { subtitleOf } from './heading.ts';
 
 export function describe(solution: Solution, words: ShortLanguage, show: Show): string {
@@ -12,8 +13,15 @@ export function describe(solution: Solution, words: ShortLanguage, show: Show): 
     description.section(subtitleOf(solution, words, show).join(' ')),
     description.staticLevel({ depth: levels.static }, show),
     description.pumpingLevel({ depth: levels.pumping }, show),
-    description.intakeAndBottom({ intake: facts.pump.setting, bottom: facts.well.bottom }, show),
-    description.frost({ depth: values.frostDepth }, show),
+    description.intakeAndBottom(
+      {
+        intake: facts.pump.setting,
+        assumed: isAnyAssumed(solution, ['pump.setting']),
+        bottom: facts.well.bottom,
+      },
+      show,
+    ),
+    description.frost({ depth: values.frostDepth, estimated: isAnyAssumed(solution, ['site.frostDepth']) }, show),
     ...findings.map((finding, i) =>
       description.finding({ number: i + 1, severity: finding.severity, ...sayShort(finding, words, show) }),
     ),

@@ -32,10 +32,13 @@ function covered({ marks, hits }: DetailScene): string[] {
   );
 }
 
-const SIX_FINDINGS = {
+const MANY_FINDINGS = {
   'pump.setting': '217 ft',
   'string.checkValves': [],
   'string.torqueArrestor': 'none',
+  'string.fittings': 'galvanized steel',
+  'dropPipe.rating': '160 psi',
+  'pump.power': '2 hp',
   rope: undefined,
 };
 
@@ -47,7 +50,7 @@ describe('signs stand beside the parts that they speak of, not on them', () => {
   });
 
   test('where many meet at one pump', () => {
-    const solution = well('tamarack-ridge', SIX_FINDINGS);
+    const solution = well('tamarack-ridge', MANY_FINDINGS);
     const scene = drawPumpEnd(solution, frame('B', { width: 366, height: 402 }));
     expect(scene.marks.length).toBeGreaterThan(4);
     expect(covered(scene)).toEqual([]);

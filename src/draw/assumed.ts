@@ -1,0 +1,72 @@
+/** What nobody said looks like it: a dotted line under every figure that the program put in. */
+import type { Solution } from '../model/solution.ts';
+import { stroke } from './parts/outline.ts';
+import type { Shape } from './scene.ts';
+import { path } from './shapes.ts';
+
+/** Choices that the two lines of a part's label tell: paths of the plan. */
+export interface Told {
+  readonly name?: readonly string[];
+  readonly note?: readonly string[];
+}
+
+/** By part key, or by kind where all parts of a kind say the same. */
+const TOLD: Readonly<Record<string, Told | undefined>> = {
+  cap: { note: ['well.casing.height'] },
+  rope: { name: ['rope.tied'] },
+  cable: { note: ['wire.size', 'pump.wires'] },
+  pitlessAdapter: { name: ['top.kind'], note: ['top.depth'] },
+  seal: { name: ['top.kind'], note: ['well.casing.height'] },
+  frost: { note: ['site.frostDepth'] },
+  'insertFitting/top': { name: ['string.clampsPerJoint'] },
+  insertFitting: { name: ['string.clampsPerJoint'], note: ['string.fittings'] },
+  dropPipe: { name: ['dropPipe.size', 'dropPipe.material'], note: ['dropPipe.rating'] },
+  splice: { note: ['string.splices'] },
+  torqueArrestor: { note: ['string.torqueArrestor'] },
+  checkValve: { name: ['string.checkValves'], note: ['string.arrow'] },
+  nipple: { note: ['pump.outlet'] },
+  tie: { note: ['string.ties'] },
+  pump: { note: ['pump.curve.flow', 'house.cutOut'] },
+  intake: { name: ['pump.setting'] },
+  pumpingLevel: { note: ['house.demand', 'water.pumping.flow'] },
+};
+
+export function toldBy(key: string, kind: string): Told | undefined {
+  return TOLD[key] ?? TOLD[kind];
+}
+
+export function isAnyAssumed({ assumed }: Pick<Solution, 'assumed'>, paths: readonly string[] | undefined): boolean {
+  return paths !== undefined && assumed.some(({ path: each }) => paths.some((own) => plain(own) === plain(each)));
+}
+
+/** The first casing has one name, wherever it was typed. */
+function plain(own: string): string {
+  return own.startsWith('well.casings.0.') ? `well.casing.${own.slice('well.casings.0.'.length)}` : own;
+}
+
+/** Whether anything is marked on a sheet: then its legend explains the dots. */
+export function marksAssumed(solution: Pick<Solution, 'assumed'>): boolean {
+  return MARKED.some((paths) => isAnyAssumed(solution, paths));
+}
+
+const MARKED: readonly (readonly string[] | undefined)[] = [
+  ['pump.setting', 'well.casing.height', 'top.depth', 'site.frostDepth'],
+  ...Object.values(TOLD).flatMap((told) => [told?.name, told?.note]),
+];
+
+/** A stretch under words: from x on, so wide, at y [px]. */
+export interface Under {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+/** All of a view are one path. */
+export function drawDots(unders: readonly Under[], ink: string): Shape[] {
+  if (unders.length === 0) return [];
+  const d = unders.map(({ x, y, width }) => stroke(x, y, x + width, y)).join('');
+  return [path('assumed', d, { fill: 'none', stroke: ink, 'stroke-width': 1.2, 'stroke-dasharray': DOTS })];
+}
+
+/** Dots and gaps; nothing else on a sheet is dashed as finely. */
+export const DOTS = '1.5 2';
