@@ -13,6 +13,7 @@ import { en } from '../language.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 import { Gesture, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
+import { fieldFor } from './fieldFor.ts';
 import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
 import { sameFields } from './sameFields.ts';
 import { snapsFor } from './snaps.ts';
@@ -81,7 +82,11 @@ export class PointerDrag {
       return;
     }
     if (found.handle.locked !== null) {
-      workspace.notice = { handle: found.handle.id, words: sayBlock(found.handle.locked, en) };
+      workspace.notice = {
+        handle: found.handle.id,
+        words: sayBlock(found.handle.locked, en),
+        field: fieldFor(found.handle),
+      };
       return;
     }
     workspace.endBurst();

@@ -1,4 +1,4 @@
-/** What a dragged part catches on: the limits of the rules, the ground, the casing's foot, contacts of layers. */
+/** What a dragged part stops at: the limits of the rules, the ground, the casing's foot, contacts of layers. */
 import type { Handle } from '../../model/handles.ts';
 import type { Band, Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
@@ -8,17 +8,17 @@ import { en } from '../language.ts';
 
 export interface Snap {
   readonly depth: Metres;
-  /** Why it catches, in words. */
+  /** What it stops at, in words. */
   readonly reason: string;
 }
 
-/** px: nearer than this it catches, further than the second it lets go. */
+/** px: nearer than this it stops there, further than the second it lets go. */
 export const CATCH = 6;
 export const LET_GO = 9;
 
 export function snapsFor(handle: Handle, solution: Solution, show: Show): readonly Snap[] {
   const { well } = solution.facts;
-  const { catches } = en.long.levels;
+  const { stopsAt } = en.long.levels;
   const contacts = well.layers.flatMap(({ material, bottom }, i) => {
     const below = well.layers[i + 1]?.material;
     return handle.id === `layer/${i}`
@@ -26,7 +26,7 @@ export function snapsFor(handle: Handle, solution: Solution, show: Show): readon
       : [
           {
             depth: bottom,
-            reason: below === undefined ? catches.footOf({ material }) : catches.contact({ material, below }),
+            reason: below === undefined ? stopsAt.footOf({ material }) : stopsAt.contact({ material, below }),
           },
         ];
   });
@@ -34,10 +34,12 @@ export function snapsFor(handle: Handle, solution: Solution, show: Show): readon
     handle.id === 'casingBottom'
       ? []
       : well.casings.flatMap(({ bottom }) =>
-          bottom === null ? [] : [{ depth: bottom, reason: catches.footOfCasing() }],
+          bottom === null ? [] : [{ depth: bottom, reason: stopsAt.footOfCasing() }],
         );
-  const limits = solution.bands.filter((band) => band.setting === handle.path).flatMap((band) => endsOf(band, show));
-  return [...limits, { depth: 0, reason: catches.ground() }, ...feetOfCasings, ...contacts];
+  const limits = solution.bands
+    .filter(({ setting, kind }) => setting === handle.path && kind === 'allowed')
+    .flatMap((band) => endsOf(band, show));
+  return [...limits, { depth: 0, reason: stopsAt.ground() }, ...feetOfCasings, ...contacts];
 }
 
 function endsOf({ from, fromEnd, to, toEnd }: Band, show: Show): readonly Snap[] {

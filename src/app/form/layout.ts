@@ -1,15 +1,18 @@
 /**
  * The record as a form: groups in the record's order, each a row of single fields, lists and parts that may be left out.
- * All of it comes from the model's fields; what stands here is only what a new item or part starts as.
+ * All of it comes from the model's fields.
  */
 import { fields, groups, type FieldInfo } from '../../model/plan/fields.ts';
 import { valueAt } from '../../model/plan/editPlan.ts';
+import { capital } from '../../words/en/phrases.ts';
+import { sayChoice } from '../../words/en/plan/choices.ts';
+import type { Kinds } from './knowing.ts';
+import { listOf } from './names.ts';
 import type { Plan } from '../../model/plan/schema.ts';
-import { parseQuantity, writeQuantity } from '../../model/units.ts';
 
 export type Leaf =
   | { readonly kind: 'field'; readonly field: FieldInfo }
-  | { readonly kind: 'list'; readonly path: string; readonly label: string; readonly fields: readonly FieldInfo[] };
+  | { readonly kind: 'list'; readonly path: string; readonly fields: readonly FieldInfo[] };
 
 export type Block =
   Leaf | { readonly kind: 'part'; readonly path: string; readonly label: string; readonly leaves: readonly Leaf[] };
@@ -24,24 +27,23 @@ export interface Section {
 /** Asked first: the record's order starts with the well and its water. */
 const ORDER = ['well', 'water', 'site', 'top', 'pump', 'dropPipe', 'string', 'wire', 'rope', 'house', 'disinfection'];
 
-/** Parts of the plan that are there as a whole or not at all, with what they start as. */
-const PARTS: Readonly<Record<string, { readonly label: string; readonly start: (plan: Plan) => unknown }>> = {
-  'well.grout': { label: 'Grout', start: () => ({ bottom: 'unknown' }) },
-  'water.pumping': { label: 'How it was tested', start: () => ({ kind: 'yield only' }) },
-  'house.line': { label: 'Buried line', start: () => ({ material: 'PE', size: '1 in', rating: '200 psi' }) },
-  rope: { label: 'Safety rope', start: () => ({ material: 'polypropylene' }) },
+/** Parts of the plan that are there as a whole or not at all. */
+export const PARTS: Readonly<Record<string, { readonly label: string; readonly the: string }>> = {
+  'well.grout': { label: 'Grout', the: 'the grout' },
+  'water.pumping': { label: 'How it was tested', the: 'the test of the well' },
+  'house.line': { label: 'Buried line', the: 'the buried line' },
+  rope: { label: 'Safety rope', the: 'the safety rope' },
 };
 
-const LISTS: Readonly<Record<string, string>> = {
-  'well.casings': 'Casing',
-  'well.intake.screens': 'Screen',
-  'well.inflows': 'Inflow',
-  'well.layers': 'Layer',
-  'water.pumping.steps': 'Step of the test',
-  'pump.curve.points': 'Point of the curve',
-  'string.checkValves': 'Check valve',
-  'string.splices': 'Splice',
+/** The fewest items that a list can have, where it cannot be empty. */
+export const FEWEST: Readonly<Record<string, number>> = {
+  'well.casings': 1,
+  'water.pumping.steps': 1,
+  'pump.curve.points': 2,
 };
+
+/** Lists that say something by being empty: there is none. Of the others an empty one says nothing. */
+export const MAY_BE_NONE = new Set(['string.checkValves', 'string.splices']);
 
 /** Not on the form: fixed, set elsewhere, or a short way of writing a list that is there. */
 const HIDDEN = new Set(['format', 'units', 'well.intake.top', 'well.intake.bottom']);
@@ -57,15 +59,32 @@ const KINDS: Readonly<Record<string, string>> = {
   'pump.curve.kind': 'Curve of the pump',
 };
 
-const asked: readonly FieldInfo[] = fields
-  .filter(({ path }) => !HIDDEN.has(path) && !path.startsWith('house.branches'))
-  .map((field) => ({ ...field, label: KINDS[field.path] ?? field.label }));
+/** Items that are a bare height carry the item's name; under its heading they say what of it. */
+const HEIGHTS: Readonly<Record<string, string>> = { 'string.checkValves.*': 'Height', 'string.splices.*': 'Height' };
 
-export const ABOUT: readonly FieldInfo[] = asked.filter((field) => field.group === '');
+/** Every field that the record asks for, under the words that it asks with. */
+export const ASKED: readonly FieldInfo[] = fields
+  .filter(({ path }) => !HIDDEN.has(path) && !path.startsWith('house.branches'))
+  .map((field) => ({
+    ...field,
+    label: KINDS[field.path] ?? HEIGHTS[field.path] ?? field.label,
+    help: helpOf(field),
+  }));
+
+/** Help for a choice of kinds tells each under the words that stand for it in the list. */
+function helpOf({ path, help, options = [] }: FieldInfo): string {
+  if (KINDS[path] === undefined) return help;
+  return options.reduce<string>(
+    (told, option) => told.replace(`${option}: `, () => `${capital(sayChoice(path, option))}: `),
+    help,
+  );
+}
+
+export const ABOUT: readonly FieldInfo[] = ASKED.filter((field) => field.group === '');
 
 export const SECTIONS: readonly Section[] = ORDER.map((path) => {
   const { label, help } = groups.find((group) => group.path === path) ?? TOP;
-  return { path, label, help, blocks: blocksOf(asked.filter((field) => field.group === path)) };
+  return { path, label, help, blocks: blocksOf(ASKED.filter((field) => field.group === path)) };
 });
 
 /** Parts gather what is under their path; the rest stands by itself, in the fields' order. */
@@ -80,12 +99,10 @@ function blocksOf(own: readonly FieldInfo[]): readonly Block[] {
 }
 
 function leavesOf(own: readonly FieldInfo[]): readonly Leaf[] {
-  const listOf = ({ path }: FieldInfo): string | undefined =>
-    path.includes('.*') ? path.slice(0, path.indexOf('.*')) : undefined;
-  return grouped(own, listOf).flatMap(({ key, members }): readonly Leaf[] =>
+  return grouped(own, ({ path }) => listOf(path) ?? undefined).flatMap(({ key, members }): readonly Leaf[] =>
     key === undefined
       ? members.map((field) => ({ kind: 'field', field }))
-      : [{ kind: 'list', path: key, label: LISTS[key] ?? key, fields: members }],
+      : [{ kind: 'list', path: key, fields: members }],
   );
 }
 
@@ -110,12 +127,8 @@ export function keyOf(block: Block): string {
 }
 
 /** A field that hangs on another's value shows only then. */
-export function applies({ when }: FieldInfo, plan: Plan): boolean {
-  return when === undefined || valueAt(plan, when.path) === when.is;
-}
-
-export function startOfPart(path: string, plan: Plan): unknown {
-  return PARTS[path]?.start(plan);
+export function applies({ when }: FieldInfo, plan: Plan, { assumed }: Kinds): boolean {
+  return when === undefined || (valueAt(plan, when.path) ?? assumed.get(when.path)?.value) === when.is;
 }
 
 /** How many items a list has, also where it is written in its short form. */
@@ -132,70 +145,17 @@ function shortForm(path: string, plan: Plan): boolean {
   );
 }
 
-/** What a new item starts as: whole enough to be read, to be typed over. */
-export function startOfItem(path: string, plan: Plan): unknown {
-  const metric = plan.units === 'metric';
-  const deep = plan.well.depth;
-  switch (path) {
-    case 'well.casings':
-      return { material: 'PVC', size: '4 in', bottom: 'unknown' };
-    case 'well.intake.screens':
-      return { top: aboveBottom(deep, metric), bottom: deep };
-    case 'well.inflows':
-      return { depth: deep };
-    case 'well.layers':
-      return { material: 'rock', bottom: deep };
-    case 'water.pumping.steps':
-      return { flow: metric ? '40 L/min' : '10 gpm', drawdown: metric ? '5 m' : '20 ft' };
-    case 'pump.curve.points':
-      return metric ? ['0 L/min', '100 m'] : ['0 gpm', '300 ft'];
-    default:
-      return metric ? '30 m' : '100 ft';
-  }
-}
-
-/** A first screen stands in the lowest ten feet or three metres. */
-function aboveBottom(depth: string, metric: boolean): string {
-  const read = parseQuantity(depth, 'length');
-  const top = read.ok ? Math.max(read.si - 3.048, read.si / 2) : 0;
-  return metric ? writeQuantity(top, 'length', 'm', 0.1) : writeQuantity(top, 'length', 'ft', 0.3048);
-}
-
-/** A choice that decides which fields follow: its other fields start anew where the reader asks for them. */
-export function startOfKind(path: string, kind: string, plan: Plan): unknown {
-  const metric = plan.units === 'metric';
-  const flow = metric ? '38 L/min' : '10 gpm';
+/** A choice that decides which fields follow: they start as not known, or as assumed, until somebody says them. */
+export function startOfKind(path: string, kind: string): unknown {
   switch (`${path} ${kind}`) {
     case 'water.pumping test':
-      return { kind, flow, drawdown: metric ? '10 m' : '30 ft' };
+      return { kind, flow: 'unknown', drawdown: 'unknown' };
     case 'water.pumping level':
-      return {
-        kind,
-        level: plan.water.staticLevel === 'unknown' ? (metric ? '20 m' : '60 ft') : plan.water.staticLevel,
-      };
+      return { kind, level: 'unknown', flow: 'unknown' };
     case 'water.pumping steps':
-      return { kind, steps: [{ flow, drawdown: metric ? '10 m' : '30 ft' }] };
+      return { kind, steps: [{ flow: 'unknown', drawdown: 'unknown' }] };
     case 'water.pumping aquifer':
-      return { kind, transmissivity: metric ? '10 m2/d' : '800 gpd/ft', storativity: '0.0001' };
-    case 'top pitless':
-      return { kind, depth: metric ? '1.8 m' : '6 ft' };
-    case 'pump.curve generic':
-      return { kind, flow };
-    case 'pump.curve points':
-      return {
-        kind,
-        points: metric
-          ? [
-              ['0 L/min', '100 m'],
-              ['40 L/min', '70 m'],
-              ['60 L/min', '30 m'],
-            ]
-          : [
-              ['0 gpm', '350 ft'],
-              ['10 gpm', '270 ft'],
-              ['16 gpm', '120 ft'],
-            ],
-      };
+      return { kind, transmissivity: 'unknown', storativity: 'unknown' };
     default:
       return { kind };
   }

@@ -1,26 +1,27 @@
 /**
  * From the few lines of a driller's report to a plan that can be drawn.
  *
- * What the report does not say stays unknown. Choices of the build that nobody has made yet start from common sizes and
- * stand in the plan as "to choose", so that they can be moved.
+ * The plan holds what was typed or chosen, and who said it: nothing else. What the report does not say of the well stays
+ * unknown; what nobody has chosen yet of the build is assumed by the model, which lists it.
  */
-import type { QuantityKind } from '../../model/units.ts';
-import { parseQuantity, writeQuantity } from '../../model/units.ts';
 import { readPlan, type Problem } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
+import { withoutPaths } from '../../words/en/plan/paths.ts';
 
 export type Units = 'us' | 'metric';
 
-/** As typed; empty where the report says nothing. */
+/** As typed or chosen; empty where nobody said anything. */
 export interface Report {
   title: string;
   units: Units;
-  depthsFrom: 'ground' | 'casing top';
+  depthsFrom: '' | 'ground' | 'casing top';
   depth: string;
-  casingMaterial: 'steel' | 'PVC' | 'stainless steel' | 'other';
+  casingMaterial: '' | 'steel' | 'PVC' | 'stainless steel' | 'concrete' | 'other';
   casingSize: string;
+  casingInside: string;
   casingBottom: string;
-  intake: 'open hole' | 'screen';
+  intake: 'open hole' | 'screen' | 'driven point' | 'dug';
+  holeDiameter: string;
   screenTop: string;
   screenBottom: string;
   staticLevel: string;
@@ -31,11 +32,18 @@ export interface Report {
   pumpingLevel: string;
   demand: string;
   distance: string;
+  /** Size of PE pipe to the house. */
+  line: '' | '3/4 in' | '1 in' | '1-1/4 in' | '1-1/2 in' | '2 in';
   rise: string;
-  /** "1 hp"; empty while no pump is chosen. */
-  power: string;
   frostDepth: string;
+  frostFrom: '' | 'local code' | 'estimate';
+  /** What hangs in the well now; empty: nothing, or nobody said. */
+  hanging: '' | 'pump';
   pumpSetting: string;
+  /** "1 hp" */
+  power: string;
+  top: '' | 'pitless' | 'seal';
+  adapterDepth: string;
 }
 
 export type ReportField = keyof Report;
@@ -44,123 +52,125 @@ export type ReportReading =
   | { readonly ok: true; readonly plan: Plan }
   | { readonly ok: false; readonly problems: Readonly<Partial<Record<ReportField, string>>> };
 
-const UNIT: Readonly<Record<Units, Readonly<Partial<Record<QuantityKind, string>>>>> = {
-  us: { length: 'ft', flow: 'gpm', time: 'h' },
-  metric: { length: 'm', flow: 'L/min', time: 'h' },
-};
+/** What the form shows beside a field, and what a bare number in it is taken in. */
+export const REPORT_UNITS = {
+  us: { depth: 'ft', flow: 'gpm', hours: 'h', small: 'in', bore: 'in', nominal: 'in' },
+  metric: { depth: 'm', flow: 'L/min', hours: 'h', small: 'cm', bore: 'mm', nominal: 'in' },
+} as const;
+
+type Measure = keyof (typeof REPORT_UNITS)['us'];
 
 /** Which field of the report a path of the plan came from, so that a reader's problem lands beside it. */
-const FIELD_OF: readonly (readonly [path: string, field: ReportField])[] = [
-  ['well.depth', 'depth'],
-  ['well.casing.size', 'casingSize'],
-  ['well.casing.bottom', 'casingBottom'],
-  ['well.intake.screens.0.top', 'screenTop'],
-  ['well.intake.screens.0.bottom', 'screenBottom'],
-  ['water.staticLevel', 'staticLevel'],
-  ['water.pumping.flow', 'testFlow'],
-  ['water.pumping.drawdown', 'testDrawdown'],
-  ['water.pumping.after', 'testHours'],
-  ['water.pumping.level', 'pumpingLevel'],
-  ['house.demand', 'demand'],
-  ['house.distance', 'distance'],
-  ['house.rise', 'rise'],
-  ['site.frostDepth', 'frostDepth'],
-  ['pump.setting', 'pumpSetting'],
-];
-
-/** Metres of well left under a pump that nobody has set yet. */
-const CLEAR_OF_BOTTOM = 6;
+const FIELD_OF: Readonly<Record<string, ReportField>> = {
+  'well.depth': 'depth',
+  'well.casing.size': 'casingSize',
+  'well.casing.insideDiameter': 'casingInside',
+  'well.casing.bottom': 'casingBottom',
+  'well.intake.diameter': 'holeDiameter',
+  'well.intake.screens.0.top': 'screenTop',
+  'well.intake.screens.0.bottom': 'screenBottom',
+  'water.staticLevel': 'staticLevel',
+  'well.yield': 'testFlow',
+  'water.pumping.flow': 'testFlow',
+  'water.pumping.drawdown': 'testDrawdown',
+  'water.pumping.after': 'testHours',
+  'water.pumping.level': 'pumpingLevel',
+  'house.demand': 'demand',
+  'house.distance': 'distance',
+  'house.rise': 'rise',
+  'site.frostDepth': 'frostDepth',
+  'pump.setting': 'pumpSetting',
+  'top.depth': 'adapterDepth',
+};
 
 export function planFromReport(report: Report): ReportReading {
-  const missing: Partial<Record<ReportField, string>> = {};
-  if (report.depth.trim() === '')
-    missing.depth = 'The drawing needs the depth of the well. The report has it; a weighted line finds it.';
-  if (report.test === 'test' && (report.testFlow.trim() === '' || report.testDrawdown.trim() === '')) {
-    missing.testDrawdown =
-      'A test needs its flow and its drawdown. If the report has only a flow, choose “Only a yield”.';
-  }
-  if (report.test === 'level' && report.pumpingLevel.trim() === '')
-    missing.pumpingLevel = 'Type the level, or choose “Not known”.';
-  if (report.intake === 'screen' && (report.screenTop.trim() === '' || report.screenBottom.trim() === '')) {
-    missing.screenTop =
-      'A screen needs its top and its bottom. If the report does not say, choose “Open hole” and come back to it in the record.';
-  }
+  const missing = missingOf(report);
   if (Object.keys(missing).length > 0) return { ok: false, problems: missing };
   const reading = readPlan(written(report));
-  return reading.ok ? reading : { ok: false, problems: byField(reading.problems, report) };
+  return reading.ok ? reading : { ok: false, problems: byField(reading.problems) };
+}
+
+/** What contradicts itself or can be read in two ways before any number is. */
+function missingOf(report: Report): Partial<Record<ReportField, string>> {
+  const missing: Partial<Record<ReportField, string>> = {};
+  const said = (field: ReportField) => !isEmpty(report[field]);
+  if (!said('depth'))
+    missing.depth = 'The drawing needs the depth of the well. The report has it; a weighted line finds it.';
+  if (report.test === 'test' && !said('testFlow') && !said('testDrawdown'))
+    missing.testDrawdown = 'Type the flow and the drawdown of the test, or choose “Not known”.';
+  if (report.test === 'level' && !said('pumpingLevel')) missing.pumpingLevel = 'Type the level, or choose “Not known”.';
+  // Some reports write +3 for water 3 ft above the ground, where this form counts down.
+  if (/^\s*\+/.test(report.staticLevel))
+    missing.staticLevel = `A plus can be read both ways. Below the ground: ${bareOf(report.staticLevel)}. Above it, a flowing well: -${bareOf(report.staticLevel)}.`;
+  return missing;
+}
+
+function bareOf(text: string): string {
+  return text.trim().replace(/^\+\s*/, '');
 }
 
 function written(report: Report): unknown {
-  const { units } = report;
-  const quantity = (text: string, kind: QuantityKind): string => withUnit(text, kind, units);
-  const orUnknown = (text: string, kind: QuantityKind): string =>
-    text.trim() === '' ? 'unknown' : quantity(text, kind);
-  const known = (text: string, kind: QuantityKind): string | undefined =>
-    text.trim() === '' ? undefined : quantity(text, kind);
-  const us = units === 'us';
-  const frost = known(report.frostDepth, 'length');
-  return withoutGaps({
+  const said = (field: ReportField, measure: Measure): string | undefined =>
+    isEmpty(report[field]) ? undefined : withUnit(report[field], REPORT_UNITS[report.units][measure]);
+  const orUnknown = (field: ReportField, measure: Measure): string => said(field, measure) ?? 'unknown';
+  const screened = report.intake === 'screen' || report.intake === 'driven point';
+  const hasEnds = !isEmpty(report.screenTop) || !isEmpty(report.screenBottom);
+  const yieldOnly = report.test === 'yield only';
+  const adapter = report.top === 'seal' ? undefined : said('adapterDepth', 'small');
+  const top = report.top !== '' ? report.top : adapter === undefined ? undefined : 'pitless';
+  const plan = {
     format: 'wellcut-plan/1',
     title: report.title.trim() === '' ? 'My well' : report.title.trim(),
-    units,
-    site: { frostDepth: frost, frostFrom: frost === undefined ? undefined : 'local code' },
+    units: report.units,
+    site: {
+      frostDepth: said('frostDepth', 'small'),
+      frostFrom: isEmpty(report.frostDepth) ? undefined : chosen(report.frostFrom),
+    },
     well: {
-      depth: quantity(report.depth, 'length'),
-      depthsFrom: report.depthsFrom,
+      depth: said('depth', 'depth'),
+      depthsFrom: chosen(report.depthsFrom),
       casing: {
-        material: report.casingMaterial,
-        size: report.casingSize.trim() === '' ? undefined : inInches(report.casingSize),
-        bottom: orUnknown(report.casingBottom, 'length'),
+        material: chosen(report.casingMaterial),
+        size: said('casingSize', 'nominal'),
+        insideDiameter: said('casingInside', 'bore'),
+        bottom: said('casingBottom', 'depth'),
       },
       intake: {
         kind: report.intake,
+        diameter: said('holeDiameter', 'bore'),
         screens:
-          report.intake === 'screen'
-            ? [{ top: quantity(report.screenTop, 'length'), bottom: quantity(report.screenBottom, 'length') }]
+          screened && hasEnds
+            ? [{ top: orUnknown('screenTop', 'depth'), bottom: orUnknown('screenBottom', 'depth') }]
             : undefined,
       },
-      yield: report.test === 'yield only' ? orUnknown(report.testFlow, 'flow') : undefined,
-      yieldFrom: report.test === 'yield only' ? 'air lift' : undefined,
+      yield: yieldOnly ? said('testFlow', 'flow') : undefined,
+      yieldFrom: yieldOnly ? 'air lift' : undefined,
     },
-    water: { staticLevel: orUnknown(report.staticLevel, 'length'), pumping: pumpingOf(report, quantity, known) },
+    water: { staticLevel: orUnknown('staticLevel', 'depth'), pumping: pumpingOf(report, said) },
     house: {
-      demand: orUnknown(report.demand, 'flow'),
-      distance: known(report.distance, 'length'),
-      rise: known(report.rise, 'length'),
-      line: { material: 'PE', size: '1 in', rating: '200 psi' },
+      demand: said('demand', 'flow'),
+      distance: said('distance', 'depth'),
+      rise: said('rise', 'depth'),
+      line: report.line === '' ? undefined : { material: 'PE', size: report.line },
     },
-    top: { kind: 'pitless', depth: pitlessDepth(frost, us) },
-    pump: {
-      setting: known(report.pumpSetting, 'length') ?? firstSetting(quantity(report.depth, 'length'), us),
-      power: report.power === '' ? undefined : report.power,
-      curve: { kind: 'generic', flow: us ? '10 gpm' : '38 L/min' },
-    },
-    dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' },
-    wire: { size: '12 AWG' },
-    status: {
-      'pump.setting': 'to choose',
-      'top.depth': 'to choose',
-      'wire.size': 'to choose',
-      'dropPipe.size': 'to choose',
-    },
-  });
+    top: top === undefined ? undefined : { kind: top, depth: top === 'pitless' ? adapter : undefined },
+    pump: { setting: said('pumpSetting', 'depth'), power: chosen(report.power) },
+  };
+  return tidy({ ...plan, status: statusOf(tidy(plan), report) });
 }
 
-function pumpingOf(
-  report: Report,
-  quantity: (text: string, kind: QuantityKind) => string,
-  known: (text: string, kind: QuantityKind) => string | undefined,
-): unknown {
+function pumpingOf(report: Report, said: (field: ReportField, measure: Measure) => string | undefined): unknown {
+  const flow = said('testFlow', 'flow') ?? 'unknown';
   switch (report.test) {
     case 'test':
       return {
         kind: 'test',
-        flow: quantity(report.testFlow, 'flow'),
-        drawdown: quantity(report.testDrawdown, 'length'),
-        after: known(report.testHours, 'time'),
+        flow,
+        drawdown: said('testDrawdown', 'depth') ?? 'unknown',
+        after: said('testHours', 'hours'),
       };
     case 'level':
-      return { kind: 'level', level: quantity(report.pumpingLevel, 'length'), flow: known(report.testFlow, 'flow') };
+      return { kind: 'level', level: said('pumpingLevel', 'depth'), flow };
     case 'yield only':
       return { kind: 'yield only' };
     case 'unknown':
@@ -168,52 +178,66 @@ function pumpingOf(
   }
 }
 
-const BARE_NUMBER = /^[-+]?[\d.,]+$/;
+/** What the report may have said, and what may be standing there already. */
+const REPORTED = ['well.depth', 'well.casing', 'well.intake', 'well.yield', 'water.staticLevel', 'water.pumping'];
+const STANDING = ['pump.setting', 'pump.power', 'top'];
+
+function statusOf(plan: unknown, { hanging }: Report): unknown {
+  const said = (path: string) => {
+    const value = path.split('.').reduce<unknown>((at, key) => (isObject(at) ? at[key] : undefined), plan);
+    // The kind of intake was chosen on the form, whatever the report says. Of an adapter or seal the kind is the thing.
+    const bare = path.startsWith('well.') && isObject(value) && Object.keys(value).every((key) => key === 'kind');
+    return value !== undefined && value !== 'unknown' && !bare;
+  };
+  const all = (paths: readonly string[], status: string) => paths.filter(said).map((path) => [path, status] as const);
+  return Object.fromEntries([...all(REPORTED, 'reported'), ...(hanging === 'pump' ? all(STANDING, 'installed') : [])]);
+}
+
+function chosen<Value extends string>(value: Value | ''): Value | undefined {
+  return value === '' ? undefined : value;
+}
+
+/** Nothing, or one of the ways in which reports say nothing. */
+function isEmpty(text: string): boolean {
+  return /^\s*(?:n\/?a|unknown|not known|none given|[-–—?]*)\s*$/i.test(text);
+}
+
+/** A bare number, also one with a fraction ("6-5/8"). */
+const BARE_NUMBER = /^[-+]?[\d.,]+(?:[-\s]+\d+\/\d+)?$/;
 
 /** A bare number takes the unit that the form shows beside the field. */
-function withUnit(text: string, kind: QuantityKind, units: Units): string {
+function withUnit(text: string, unit: string): string {
   const trimmed = text.trim();
-  const unit = UNIT[units][kind];
-  return BARE_NUMBER.test(trimmed) && unit !== undefined ? `${trimmed} ${unit}` : trimmed;
+  return BARE_NUMBER.test(trimmed) ? `${trimmed} ${unit}` : trimmed;
 }
 
-/** Casing goes by its nominal size in inches everywhere. */
-function inInches(text: string): string {
-  const trimmed = text.trim();
-  return BARE_NUMBER.test(trimmed) ? `${trimmed} in` : trimmed;
-}
-
-/** A foot below frost, or 4 ft where the frost is not known: a start that can be dragged. */
-function pitlessDepth(frost: string | undefined, us: boolean): string {
-  const read = frost === undefined ? null : parseQuantity(frost, 'length');
-  const below = read?.ok === true ? Math.max(read.si + 0.3048, 0.6096) : 1.2192;
-  return us ? writeQuantity(below, 'length', 'in', 0.0254) : writeQuantity(below, 'length', 'm', 0.05);
-}
-
-function firstSetting(depth: string, us: boolean): string {
-  const read = parseQuantity(depth, 'length');
-  const metres = read.ok ? Math.max(read.si - CLEAR_OF_BOTTOM, read.si * 0.8) : 0;
-  return us ? writeQuantity(metres, 'length', 'ft', 0.3048) : writeQuantity(metres, 'length', 'm', 0.5);
-}
-
-function byField(problems: readonly Problem[], report: Report): Readonly<Partial<Record<ReportField, string>>> {
+function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportField, string>>> {
   const said: Partial<Record<ReportField, string>> = {};
   for (const { path, read, problem, write } of problems) {
-    // A setting that the report did not give was worked out from the depth, and fails with it.
-    if (path === 'pump.setting' && report.pumpSetting.trim() === '') continue;
-    const field = FIELD_OF.find(([from]) => from === path)?.[1] ?? 'depth';
-    said[field] ??= `${read === '' ? '' : `${read}: `}${problem}${write === '' ? '.' : `; write ${write}.`}`;
+    const field = FIELD_OF[path] ?? 'depth';
+    said[field] ??=
+      field === 'casingSize'
+        ? `${read}: not a size of casing. Write its name in inches, as 6 or 6-5/8, or leave it empty and type the inside diameter.`
+        : `${read === '' ? '' : `${read}: `}${withoutPaths(problem)}${write === '' ? '.' : `; write ${withoutPaths(write)}.`}`;
   }
   return said;
 }
 
-/** Leaves out what was not said, at every depth of the plan. */
-function withoutGaps(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(withoutGaps);
-  if (typeof value !== 'object' || value === null) return value;
+/** Leaves out what was not said, at every depth of the plan; of the casing, which a well must have, what is left. */
+function tidy(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(tidy);
+  if (!isObject(value)) return value;
   return Object.fromEntries(
     Object.entries(value)
-      .filter(([, each]) => each !== undefined)
-      .map(([key, each]) => [key, withoutGaps(each)]),
+      .map(([key, each]) => [key, tidy(each)] as const)
+      .filter(
+        ([key, each]) =>
+          each !== undefined &&
+          (key === 'casing' || !isObject(each) || Array.isArray(each) || Object.keys(each).length > 0),
+      ),
   );
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
 }

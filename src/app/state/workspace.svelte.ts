@@ -33,7 +33,7 @@ export interface Held {
   readonly depth: Metres;
   /** Why the part does not follow any further. */
   readonly blocked: Block | null;
-  /** What it has caught on. */
+  /** What it stops at, though it could go further. */
   readonly caught: string | null;
   /** Where the pointer would have it. */
   readonly wanted: Metres;
@@ -50,6 +50,8 @@ export interface Notice {
   readonly words: string;
   /** One click that makes it possible after all. */
   readonly offer?: { readonly label: string; readonly plan: Plan } | null;
+  /** Path of the field in the record that would make it possible. */
+  readonly field?: string | null;
 }
 
 const EMPTY_DESK: Desk = { id: null, plan: null };
@@ -64,6 +66,8 @@ export class Workspace {
   selected = $state<string | null>(null);
   /** One line beside a handle: why it went no further, or why it cannot be moved. */
   notice = $state.raw<Notice | null>(null);
+  /** Path of the field that the record is asked to open; null again once it has. */
+  wantedField = $state.raw<string | null>(null);
   /** The drawdown keeps its length when the static level moves (only where a level was measured). */
   drawdownLocked = $state(false);
 
@@ -203,6 +207,12 @@ export class Workspace {
       changes.reduce((fixed, { path, to }) => withValue(fixed, path, to), plan),
       { say: () => `${name}.` },
     );
+  }
+
+  /** Opens the record at a field, or at what takes it: a part that is not in the plan yet, a list. */
+  openField(path: string): void {
+    this.notice = null;
+    this.wantedField = path;
   }
 
   /** Another well on the desk; the one before is a step back. */

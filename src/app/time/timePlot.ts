@@ -32,7 +32,7 @@ export function plotTime({ samples, staticLevel, lowest }: LevelCurve, intake: M
     lowest.by === 'intake'
       ? [{ depth: lowest.depth, label: 'intake', shift: 0 }]
       : [
-          { depth: lowest.depth, label: 'cut-off', shift: near ? -6 : 0 },
+          { depth: lowest.depth, label: 'probe', shift: near ? -6 : 0 },
           { depth: intake, label: 'intake', shift: near ? 6 : 0 },
         ];
   const path = line<LevelSample>()

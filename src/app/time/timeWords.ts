@@ -25,18 +25,24 @@ export function sayPhase(curve: LevelCurve, time: Seconds, show: Show): string {
     case 'pumping':
       return `The pump draws ${show.flow(curve.flow)}, ${curve.flowWords}.`;
     case 'at lowest':
-      return `The water is down to the ${curve.lowest.by}: the pump gets only what the well gives, ${show.flow(curve.flowAt(time))}.`;
+      return `The water is down to ${DEEPEST[curve.lowest.by]}: the pump gets only what the well gives, ${show.flow(curve.flowAt(time))}.`;
     case 'recovery':
       return 'The pump is off, and the water comes back.';
   }
 }
+
+/** How deep the pump can draw the water. */
+const DEEPEST: Readonly<Record<LevelCurve['lowest']['by'], string>> = {
+  intake: 'the intake',
+  'low-level cut-off': 'the probe of the dry-run protection',
+};
 
 /** When it breaks suction, and how long half of the water in the bore takes to come back; empty where it never does. */
 export function sayBreak(curve: LevelCurve, poor: PoorWell | null): string {
   const { breaksSuction, lowest } = curve;
   if (breaksSuction === null) return '';
   const back = poor?.comesBack(0.5) ?? null;
-  const what = lowest.by === 'intake' ? 'The pump breaks suction' : 'The low-level cut-off is reached';
+  const what = lowest.by === 'intake' ? 'The pump breaks suction' : 'The dry-run protection stops the pump';
   const rest = back === null ? '' : ` Half of the stored water is back about ${sayTime(back.likely)} after a stop.`;
   return `${what} ${sayTime(breaksSuction)} after the start.${rest}`;
 }
