@@ -1,12 +1,18 @@
 import { parseArgs } from 'node:util';
 import { explainAll } from '../model/explain/explain.ts';
-import { solve, type Finding, type Holding, type NotJudged, type Solution } from '../model/index.ts';
-import { candidatesFor, givenBy } from '../model/rules/index.ts';
+import { fixesOf } from '../model/fixes/fixesOf.ts';
+import { solve, type Finding, type Holding, type Solution } from '../model/index.ts';
+import { lackingIn } from '../model/rules/lacking.ts';
+import { turnsOnCurve } from '../model/rules/turnsOnCurve.ts';
 import type { Fix } from '../model/rules/rule.ts';
 import { show, type Show } from '../model/units.ts';
 import { en } from '../words/en/index.ts';
-import { sayFinding, sayFix, sayHolding, sayNotJudged } from '../words/sayJudgement.ts';
+import { capital } from '../words/en/phrases.ts';
+import { sayAssumed } from '../words/en/plan/assumed.ts';
+import { nameOfPath } from '../words/en/plan/paths.ts';
+import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning } from '../words/sayJudgement.ts';
 import { EXIT, Unreadable } from './exits.ts';
+import { figureLines } from './figureLines.ts';
 import { readInput } from './readInput.ts';
 
 /** `wellcut check PLAN.json [--json]`: exits 0 without a danger and 1 with one. */
@@ -24,18 +30,21 @@ export function checkCommand(args: readonly string[]): number {
   return solution.findings.some((finding) => finding.severity === 'danger') ? EXIT.danger : EXIT.good;
 }
 
-/** The report that programs read: SI throughout, `null` for what cannot be known. */
+/** The report that programs read: SI throughout, `null` for what cannot be known. docs/check-json.md names all of it. */
 export function reportOf(solution: Solution) {
   const { values, assumed, unknown, verdicts, findings, facts } = solution;
-  const fixOf = fixesIn(solution);
+  const units = show(facts.units);
+  const offered = fixesOf(solution.plan, solution);
   return {
     values,
     assumed,
     unknown,
     verdicts,
-    findings: findings.map((finding) => {
-      const { rule, severity, part, depth, measured, limit, margin } = finding;
-      const { message, source } = sayFinding(finding, en, show(facts.units));
+    findings: findings.map((finding, i) => {
+      const { rule, severity, part, depth, measured, limit, margin, turn, together } = finding;
+      const { message, source } = sayFinding(finding, en, units);
+      const { button = null, words = null } = offered[i] ?? {};
+      const fix = button ?? words;
       return {
         rule,
         severity,
@@ -46,7 +55,16 @@ export function reportOf(solution: Solution) {
         margin,
         message,
         source,
-        mend: fixOf(finding)?.changes ?? null,
+        turn,
+        together: together.map((each) => ({
+          rule: each.rule,
+          turn: each.turn,
+          bad: each.bad,
+          message: sayTurning(each, en, units),
+        })),
+        assumed: finding.assumed,
+        fix: fix === null ? null : sayFix(rule, fix, en, units),
+        mend: button?.changes ?? null,
       };
     }),
     /** How each figure came about, in the plan's units: the same text as on the page. */
@@ -54,44 +72,88 @@ export function reportOf(solution: Solution) {
   };
 }
 
-/** The first that the rules offer against a finding; null where they offer nothing. */
-function fixesIn(solution: Solution): (finding: Finding) => Fix | null {
-  const given = givenBy(solution);
-  return (finding) => candidatesFor(finding, given)[0] ?? null;
-}
-
 function sayReport(solution: Solution): string {
-  const { findings, holding, notJudged, assumed, unknown, notUsed, facts } = solution;
+  const { findings, holding, assumed, unknown, notUsed, facts } = solution;
   const units = show(facts.units);
-  const fixOf = fixesIn(solution);
-  const lines: string[] = [];
+  const offered = fixesOf(solution.plan, solution);
+  const lines: string[] = [
+    ...(facts.title === '' ? [] : [facts.title]),
+    en.long.well(solution, units),
+    '',
+    ...figureLines(solution),
+    '',
+  ];
   findings.forEach((finding, i) => {
-    const { title, amount, message, why, caution, source } = sayFinding(finding, en, units);
-    const severity = en.long.findings.severities[finding.severity];
-    const fix = fixOf(finding);
-    lines.push(`${i + 1}  ${severity}: ${title} (${amount}) [${finding.rule}]`, `   ${message}`, `   ${why}`);
-    if (fix !== null) lines.push(`   To mend it: ${sayFix(finding.rule, fix, en, units)}`);
-    if (caution !== '') lines.push(`   Caution: ${caution}`);
-    lines.push(`   Source: ${source}`, '');
+    const { button = null, words = null } = offered[i] ?? {};
+    // What is to be measured first says enough where nothing can be clicked.
+    const fix = button ?? (finding.turn === null ? words : null);
+    lines.push(...sayOne(finding, fix, i + 1, solution, units), '');
   });
-  if (findings.length === 0) lines.push('No danger, warning or note among the rules that could be judged.', '');
-  if (holding.length > 0)
-    lines.push('Checked and holds:', ...holding.map((each) => `   ${sayHeld(each, units)} [${each.rule}]`), '');
-  if (notJudged.length > 0)
-    lines.push('Not judged:', ...notJudged.map((each) => `   ${sayOpen(each)} [${each.rule}]`), '');
-  if (assumed.length > 0) lines.push('Assumed:', ...assumed.map((each) => `   ${each.path} ${each.value}`), '');
-  if (unknown.length > 0) lines.push(`Not known: ${unknown.join(', ')}`, '');
-  if (notUsed.length > 0) lines.push(`Kept, and not used yet: ${notUsed.join(', ')}`, '');
+  if (findings.length === 0) lines.push('No danger, warning or note among the rules that could be checked.', '');
+  for (const finding of solution.atWork) {
+    const { title, message, caution } = sayFinding(finding, en, units);
+    lines.push(`${en.long.findings.atWork}: ${title} [${finding.rule}]`, `   ${message}`);
+    if (caution !== '') lines.push(`   Caution: ${caution}`);
+    lines.push('');
+  }
+  const open = lackingIn(solution).flatMap((lacking) => {
+    const { missing, unchecked } = sayLacking(lacking, en);
+    return [
+      `   ${capital(missing)} (${lacking.field})`,
+      `      Not checked: ${unchecked} [${lacking.rules.join(', ')}]`,
+    ];
+  });
+  if (open.length > 0) lines.push('Could not check, for want of:', ...open, '');
+  if (assumed.length > 0)
+    lines.push('Assumed:', ...assumed.map((each) => `   ${sayAssumed(each, facts.units)} (${each.path})`), '');
+  const sure = holding.filter((held) => held.assumed.length === 0);
+  const resting = holding.filter((held) => held.assumed.length > 0);
+  if (resting.length > 0)
+    lines.push(
+      'OK if what is assumed is right:',
+      ...resting.flatMap((held) => [
+        `   ${sayHeld(held, units)}`,
+        `      If this is right: ${sayThose(held.assumed, solution)}`,
+      ]),
+      '',
+    );
+  if (sure.length > 0) lines.push('Checked, OK:', ...sure.map((held) => `   ${sayHeld(held, units)}`), '');
+  if (unknown.length > 0) lines.push(`Not known: ${sayPaths(unknown)}`, '');
+  if (notUsed.length > 0) lines.push(`Kept, and not used yet: ${sayPaths(notUsed)}`, '');
   lines.push('A planning aid, not a permit: local code and licensed practice decide.');
   return `${lines.join('\n')}\n`;
 }
 
-function sayHeld(held: Holding, units: Show): string {
-  const { title, amount } = sayHolding(held, en, units);
-  return `${title} (${amount})`;
+function sayOne(finding: Finding, fix: Fix | null, number: number, solution: Solution, units: Show): string[] {
+  const { title, amount, message, why, caution, source } = sayFinding(finding, en, units);
+  const severity = en.long.findings.severities[finding.severity];
+  const turning = finding.together.map((each) => sayTurning(each, en, units)).filter((each) => each !== message);
+  const measure = finding.turn === null ? null : sayMeasure(finding.turn, en);
+  return [
+    `${number}  ${severity}: ${title} (${amount}) [${finding.rule}]`,
+    `   ${message}`,
+    ...turning.map((sentence) => `   - ${sentence}`),
+    `   ${why}`,
+    ...(finding.assumed.length > 0 ? [`   Rests on what is assumed: ${sayThose(finding.assumed, solution)}`] : []),
+    ...(turnsOnCurve(finding, solution) ? [`   ${en.long.findings.ownCurve.before} (pump.curve)`] : []),
+    ...(measure === null ? [] : [`   ${measure} (${finding.turn?.field ?? ''})`]),
+    ...(fix === null ? [] : [`   To fix it: ${sayFix(finding.rule, fix, en, units)}`]),
+    ...(caution === '' ? [] : [`   Caution: ${caution}`]),
+    `   Source: ${source}`,
+  ];
 }
 
-function sayOpen(open: NotJudged): string {
-  const { title, missing } = sayNotJudged(open, en);
-  return `${title}: ${missing}`;
+function sayHeld(held: Holding, units: Show): string {
+  const { title, amount } = sayHolding(held, en, units);
+  return `${title} (${amount}) [${held.rule}]`;
+}
+
+function sayThose(paths: readonly string[], { assumed, facts }: Solution): string {
+  const named = assumed.filter(({ path }) => paths.includes(path.replace(/^well\.casings\.0\./, 'well.casing.')));
+  return `${named.map((each) => sayAssumed(each, facts.units)).join('; ')}.`;
+}
+
+/** "Frost depth (site.frostDepth)": a person reads the first, and looks for the second in the file. */
+function sayPaths(paths: readonly string[]): string {
+  return paths.map((path) => `${nameOfPath(path)} (${path})`).join(', ');
 }

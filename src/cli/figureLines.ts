@@ -1,0 +1,51 @@
+/** The figures that `check` tells before its findings, in the plan's units. */
+import type { Solution, ValueName } from '../model/solution.ts';
+import { decimals, show } from '../model/units.ts';
+
+/** One line a figure, names and values in two columns. */
+export function figureLines(solution: Solution): string[] {
+  const rows = rowsOf(solution);
+  const wide = Math.max(...rows.map(([name]) => name.length)) + 2;
+  return rows.map(([name, text]) => `${name.padEnd(wide)}${text}`);
+}
+
+type Row = readonly [name: string, text: string];
+
+function rowsOf({ values, facts, curves, assumed }: Solution): Row[] {
+  const say = show(facts.units);
+  const told = (name: ValueName, words: (value: number) => string): string => {
+    const value = values[name];
+    return value === null ? 'not known' : words(value);
+  };
+  const level = (depth: number): string => (depth < 0 ? `${say.depth(-depth)} above the ground` : say.depth(depth));
+  const rest = facts.water.staticLevel;
+  const demand = values.demandFlow === null ? '' : ` at ${say.flow(values.demandFlow)}`;
+  const isAssumed = (path: string): string => (assumed.some((each) => each.path === path) ? ', assumed' : '');
+  const flow = (name: ValueName): string => told(name, say.flow);
+  const flows: readonly Row[] = curves.generic
+    ? [
+        ['Flow at cut-in, weaker pump of its rating', flow('operatingFlowAtCutIn')],
+        ['Flow at cut-in, stronger pump of its rating', flow('operatingFlowAtCutInMost')],
+        ['Flow at cut-out, weaker pump of its rating', flow('operatingFlowAtCutOut')],
+      ]
+    : [
+        ['Flow at cut-in', flow('operatingFlowAtCutIn')],
+        ['Flow at cut-out', flow('operatingFlowAtCutOut')],
+      ];
+  return [
+    ['Static level', rest === null ? 'not known' : level(rest)],
+    [`Pumping level${demand}`, told('pumpingWaterLevel', level)],
+    ['Lowest pumping level', told('lowestPumpingWaterLevel', level)],
+    ['Pump intake', told('intakeDepth', level) + isAssumed('pump.setting')],
+    [`Head the pump works against${demand} and cut-out`, told('totalDynamicHead', say.head)],
+    ...flows,
+    ['Drop pipe to cut', told('dropPipeToCut', say.length)],
+    ['Drop pipe, hanging length', told('dropPipeCutLength', say.length)],
+    ...(facts.top.kind === 'pitless' ? [['Lift-out pipe', told('liftPipeLength', say.length)] as const] : []),
+    ['Wire in the well', told('wireLength', say.length)],
+    ...(facts.rope === null ? [] : [['Rope', told('ropeLength', say.length)] as const]),
+    ['Weight on the hook at rest', told('hangLoadAtRest', say.hook)],
+    ['Water in the well', told('wellVolume', say.volume)],
+    [`Chlorine product of ${decimals(facts.disinfection.strength * 100, 2)} %`, told('chlorineDose', say.volume)],
+  ];
+}
