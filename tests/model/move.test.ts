@@ -10,7 +10,7 @@ const at = (plan: Plan, id: string) => handlesOf(solve(plan)).find((handle) => h
 
 test('the pump goes where it is dragged and is written in the unit it had', () => {
   const { plan, blocked } = drag(rockWell(), 'pumpSetting', feet(150));
-  expect(plan.pump.setting).toBe('150 ft');
+  expect(plan.pump?.setting).toBe('150 ft');
   expect(blocked).toBeNull();
 });
 
@@ -23,7 +23,7 @@ test('a depth typed from the casing top is written from the casing top', () => {
       intake: { kind: 'open hole', diameter: '6 in' },
     },
   });
-  expect(drag(plan, 'pumpSetting', feet(150)).plan.pump.setting).toBe('151 ft');
+  expect(drag(plan, 'pumpSetting', feet(150)).plan.pump?.setting).toBe('151 ft');
 });
 
 describe('water', () => {
@@ -105,7 +105,7 @@ test('the impossible blocks: a motor on the bottom, an adapter out of the ground
 });
 
 test('a step keeps the readout honest', () => {
-  expect(drag(rockWell(), 'pumpSetting', feet(150.3), { step: feet(1) }).plan.pump.setting).toBe('150 ft');
+  expect(drag(rockWell(), 'pumpSetting', feet(150.3), { step: feet(1) }).plan.pump?.setting).toBe('150 ft');
   expect(drag(rockWell(), 'pitlessDepth', inches(61.4), { step: inches(1) }).plan.top).toMatchObject({
     depth: expect.stringMatching(/5\.08\d* ft|61 in|5 ft 1 in/),
   });

@@ -46,6 +46,8 @@ const NIST: readonly (readonly [text: string, kind: QuantityKind, factor: number
   ['1 gal', 'volume', 3.785412e-3],
   ['1 lb', 'mass', 4.535924e-1],
   ['1 lbf', 'force', 4.448222],
+  ['1 kgf', 'force', 9.80665],
+  ['2 kN', 'force', 2000],
   ['1 hp', 'power', 7.456999e2],
   ['1 h', 'time', 3.6e3],
   ['1 d', 'time', 8.64e4],
@@ -286,6 +288,8 @@ describe('figures for the reader', () => {
     expect([us.flow(gpm(8)), metric.flow(gpm(8))]).toEqual(['8 gpm', '30 L/min']);
     expect([us.pressure(psi(60)), metric.pressure(psi(60))]).toEqual(['60 psi', '414 kPa']);
     expect([us.force(738), metric.force(738)]).toEqual(['166 lb', '738 N']);
+    // 738 N in standard gravity, 9.80665 m/s2 (NIST SP 811, B.8), weigh 75.26 kg.
+    expect([us.hook(738), metric.hook(738), metric.hook(50)]).toEqual(['166 lb', '75 kg', '5.1 kg']);
     expect([us.volume(gallons(44)), metric.volume(gallons(44))]).toEqual(['44 gal', '167 L']);
     expect([us.velocity(1.13), metric.velocity(1.13)]).toEqual(['3.7 ft/s', '1.13 m/s']);
   });

@@ -1,5 +1,6 @@
 /** Plans as anyone might type them: every kind of well, facts left out at random, sound and foolish alike. */
 import fc from 'fast-check';
+import { withValue } from '../../src/model/plan/editPlan.ts';
 import type { Plan } from '../../src/model/plan/schema.ts';
 
 const ft = (least: number, most: number) =>
@@ -23,7 +24,7 @@ const shape = fc.record({
   staticShare: fc.double({ min: -0.02, max: 0.9, noNaN: true }),
 });
 
-export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
+const fullPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
   const screened = well.intake === 'screen' || well.intake === 'driven point';
   const casingBottom = Math.max(Math.round(well.depth * well.casingShare), 2);
   const screenTop = casingBottom;
@@ -129,3 +130,34 @@ export const anyPlan: fc.Arbitrary<Plan> = shape.chain((well) => {
       return plan as unknown as Plan;
     });
 });
+
+/** What a plan may leave to be assumed, or does not know of its casing. */
+const LEFT_OUT = [
+  'house.demand',
+  'house',
+  'top',
+  'top.depth',
+  'pump.setting',
+  'pump.curve',
+  'pump.curve.flow',
+  'pump',
+  'dropPipe',
+  'dropPipe.material',
+  'dropPipe.size',
+  'dropPipe.rating',
+  'wire.size',
+  'wire',
+  'well.casing.size',
+  'well.casing.material',
+] as const;
+
+/** Every other plan says all that can be chosen; the rest leave some of it out. */
+export const anyPlan: fc.Arbitrary<Plan> = fc
+  .tuple(fullPlan, fc.option(fc.subarray([...LEFT_OUT], { minLength: 1, maxLength: 5 }), { nil: [], freq: 2 }))
+  .map(([plan, gaps]) =>
+    gaps.reduce((left, path) => {
+      // A pipe of PVC is no pipe of PE: what is left of it would not read.
+      if (path === 'dropPipe.material' && left.dropPipe?.material !== 'PE') return left;
+      return withValue(left, path, undefined);
+    }, plan),
+  );

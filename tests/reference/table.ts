@@ -1,4 +1,5 @@
 /** Every check as a table: for the terminal, and as the page of the documents. */
+import { judgedBad, judgedSound, wellsChapter, wellsText } from '../wells/judged.ts';
 import { sheets } from './sheets.ts';
 import type { Comparison } from './checkValues.ts';
 
@@ -10,6 +11,13 @@ export interface CheckedSheet {
 export function everyCheck(): readonly CheckedSheet[] {
   return sheets.map(({ title, checks, compare }) => ({ title, rows: checks.flatMap(({ id }) => compare(id)) }));
 }
+
+/** The sound wells and the bad ones, judged. */
+export function everyWell() {
+  return [...judgedSound(), ...judgedBad()];
+}
+
+export { wellsText };
 
 /** Six digits: what the files print, and no noise of the last bits. */
 export function figure(value: unknown): string {
@@ -77,7 +85,7 @@ export function checksText(checked: readonly CheckedSheet[]): string {
 }
 
 /** The page docs/checks.md. */
-export function checksPage(checked: readonly CheckedSheet[]): string {
+export function checksPage(checked: readonly CheckedSheet[], wells = everyWell()): string {
   const line = (texts: readonly string[]) => `| ${texts.map((text) => text.replaceAll('|', '\\|')).join(' | ')} |`;
   const tables = checked.flatMap(({ title, rows }) => [
     `## ${title}`,
@@ -97,5 +105,6 @@ export function checksPage(checked: readonly CheckedSheet[]): string {
     tally(checked),
     '',
     ...tables,
+    wellsChapter(wells),
   ].join('\n');
 }

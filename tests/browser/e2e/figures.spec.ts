@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { openSample } from './hands.ts';
+import { openFaulty, openSample } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));
 
@@ -47,6 +47,7 @@ test('the tab holds nine sheets; a table is reached by keyboard; the units follo
 });
 
 test('a finding opens into the figure that was weighed, with the same number', async ({ page }) => {
+  await openFaulty(page);
   const finding = page.getByRole('article', { name: /wire is thin/ });
   await finding.getByText('How it is worked out').click();
   const account = finding.getByRole('region', { name: /^How .* comes about$/ });

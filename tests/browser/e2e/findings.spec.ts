@@ -1,15 +1,16 @@
 import { expect, test } from '@playwright/test';
-import { chip, heard, openSample, undo } from './hands.ts';
+import { chip, heard, openChanged, openFaulty, openSample, undo } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));
 
-test('a mend is one click and one step back', async ({ page }) => {
-  const mend = page.getByRole('article', { name: /wire is thin/ }).getByRole('button', { name: 'Use 10 AWG' });
-  await mend.click();
-  await expect(mend).toBeHidden();
+test('a fix is one click and one step back', async ({ page }) => {
+  await openFaulty(page);
+  const fix = page.getByRole('article', { name: /wire is thin/ }).getByRole('button', { name: 'Use 10 AWG' });
+  await fix.click();
+  await expect(fix).toBeHidden();
   await expect(page.getByText('10 AWG, 3 and ground')).toBeVisible();
   await undo(page).click();
-  await expect(mend).toBeVisible();
+  await expect(fix).toBeVisible();
   await expect(page.getByText('12 AWG, 3 and ground')).toBeVisible();
 });
 
@@ -25,6 +26,7 @@ test('a pump raised out of the water is a danger on the list at once, and gone a
 });
 
 test('every finding is numbered as its mark, and the mark leads to the entry', async ({ page }) => {
+  await openFaulty(page);
   const entries = page.getByRole('article');
   const count = await entries.count();
   expect(count).toBeGreaterThan(2);
@@ -47,11 +49,27 @@ test('a finding that has focus lights its part on the drawing, and the light goe
   await expect.poll(drawing).toBe(unlit);
 });
 
-test('what holds, what could not be judged and what was taken for granted are said too', async ({ page }) => {
-  await expect(page.getByText(/checks ran/)).toBeVisible();
-  await expect(page.getByText(/^What holds \(\d+\)/)).toBeVisible();
-  await expect(page.getByText(/^Not judged \(\d+\)/)).toBeVisible();
-  await expect(page.getByText(/^Taken for granted \(\d+\)/)).toBeVisible();
+test('what could not be checked stands first, then what is assumed, then what is OK', async ({ page }) => {
+  await expect(page.getByText(/^\d+ checks: /)).toBeVisible();
+  const summaries = page.locator('section[aria-labelledby=says] details > summary');
+  const names = (await summaries.allTextContents()).filter((name) => /^(?:Could not|Assumed|Checked)/.test(name));
+  expect(names.map((name) => name.replace(/ \(\d+\)$/, ''))).toEqual(['Could not check', 'Assumed', 'Checked, OK']);
+  await expect(page.getByText(/^Not checked: whether/).first()).toBeVisible();
+});
+
+test('what could not be checked leads to the field that would decide it', async ({ page }) => {
+  const group = page.locator('details', { has: page.getByText(/^Could not check/) });
+  await group.getByRole('link', { name: 'How high a flood reaches at the well' }).click();
+  await expect(page.getByRole('tab', { name: 'The record' })).toHaveAttribute('aria-selected', 'true');
+  await expect(page.getByRole('textbox', { name: 'Height of the flood' })).toBeFocused();
+});
+
+test('what is assumed leads to its field, with its value', async ({ page }) => {
+  await page.getByText(/^Assumed \(\d+\)/).click();
+  const link = page.getByRole('link', { name: 'Margin below frost', exact: true });
+  const assumed = (await link.locator('xpath=following-sibling::span').textContent()) ?? '';
+  await link.click();
+  await expect(page.locator(':focus')).toHaveAttribute('placeholder', `assumed: ${assumed}`);
 });
 
 test('the dot of the operating point lies on both curves', async ({ page }) => {
@@ -82,13 +100,15 @@ test('every depth stands in a table that can be sorted', async ({ page }) => {
   expect(names).toEqual([...names].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0)));
 });
 
-test('a part is explained when it is pointed at or touched, and the lens opens and closes there', async ({ page }) => {
+test('a part is explained when it is pointed at or touched, and the close-up opens and closes there', async ({
+  page,
+}) => {
   await page.getByRole('button', { name: 'Look closer' }).click();
-  const lens = page.getByRole('dialog', { name: /^Lens/ });
-  await expect(lens).toBeVisible();
-  await lens.getByRole('button', { name: 'Lens down' }).click();
+  const closeUp = page.getByRole('dialog', { name: /^Close-up/ });
+  await expect(closeUp).toBeVisible();
+  await closeUp.getByRole('button', { name: 'Close-up deeper' }).click();
   await page.keyboard.press('Escape');
-  await expect(lens).toBeHidden();
+  await expect(closeUp).toBeHidden();
 });
 
 test('a part that is pointed at or touched is explained in one paragraph', async ({ page, hasTouch }) => {
@@ -107,11 +127,33 @@ test('a part that is pointed at or touched is explained in one paragraph', async
   await expect(strip).toContainText('Carries the water up and carries the weight');
 });
 
-test('on paper a mend stands in words, and no button is printed', async ({ page }) => {
+test('on paper a fix stands in words, and no button is printed', async ({ page }) => {
+  await openFaulty(page);
   await page.emulateMedia({ media: 'print' });
-  await expect(page.getByText('To mend it: Use 10 AWG.')).toBeVisible();
+  await expect(page.getByText('To fix it: Use 10 AWG.')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Use 10 AWG' })).toBeHidden();
-  await expect(page.getByRole('button', { name: 'Place it for me' })).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Set the depths for me' })).toBeHidden();
   await page.emulateMedia({ media: 'screen' });
-  await expect(page.getByText('To mend it: Use 10 AWG.')).toBeHidden();
+  await expect(page.getByText('To fix it: Use 10 AWG.')).toBeHidden();
+});
+
+test('on paper every list lies open, what could not be checked first', async ({ page }) => {
+  const assumed = page.getByText('Margin below frost', { exact: true });
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByText(/^Not checked: whether/).first()).toBeVisible();
+  await expect(assumed).toBeVisible();
+  await page.emulateMedia({ media: 'screen' });
+  await expect(assumed).toBeHidden();
+});
+
+test('of a well that was only blown with air, what to measure and the level’s own mark lead to the test', async ({
+  page,
+}) => {
+  await openChanged(page, { water: { staticLevel: '62 ft', pumping: { kind: 'yield only' } } });
+  await page.getByRole('button', { name: /^Measure it: pump the well/ }).click();
+  const kind = page.getByRole('combobox', { name: 'Kind of test' });
+  await expect(kind).toBeFocused();
+  await page.locator('[data-handle=pumpingLevel] button').first().click();
+  await page.getByRole('button', { name: 'Open it in the record' }).click();
+  await expect(kind).toBeFocused();
 });

@@ -1,10 +1,34 @@
 /** Hands for the page: opening a well, and a drag by mouse or by finger, whichever the device has. */
+import { readFileSync } from 'node:fs';
 import { expect, type CDPSession, type Download, type Locator, type Page } from '@playwright/test';
 
 export async function openSample(page: Page, title = 'Tamarack Ridge cabin'): Promise<void> {
   await page.goto('/');
   await page.getByRole('main').getByRole('button', { name: title }).click();
   await expect(chip(page, 'Pump intake')).toBeAttached();
+}
+
+/** The first sample with some of its parts exchanged, opened from a file. */
+export async function openChanged(page: Page, changes: Readonly<Record<string, object>>): Promise<void> {
+  const file = new URL('../../../static/samples/tamarack-ridge.json', import.meta.url);
+  const plan = { ...(JSON.parse(readFileSync(file, 'utf8')) as object), ...changes };
+  await page.goto('/');
+  // The page opens where it was left: only an empty one asks for a file.
+  await page.evaluate(() => window.localStorage.clear());
+  await page.reload();
+  await page
+    .getByRole('main')
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'changed.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(plan)) });
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+}
+
+/** The samples are sound. With a thinner wire and a weaker pipe there is a danger, and two warnings. */
+export async function openFaulty(page: Page): Promise<void> {
+  await openChanged(page, {
+    wire: { size: '12 AWG' },
+    dropPipe: { material: 'PE', size: '1 in', rating: '160 psi' },
+  });
 }
 
 /** The native range inside a level's label. */

@@ -9,12 +9,15 @@ test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) =
   await page.getByLabel('Depth of the well').fill('260');
   await page.getByLabel('Casing goes down to').fill('60 ft');
   await page.getByLabel('Static level').fill('41\' 6"');
+  await page.getByLabel('How it was tested').selectOption({ label: 'pumped, with a drawdown' });
   await page.getByLabel('Test flow').fill('12');
   await page.getByLabel('Drawdown', { exact: true }).fill('55');
-  await page.getByLabel('Water the house wants').fill('8');
+  await page.getByLabel('Peak flow needed').fill('8');
   await page.getByLabel('Well to the house').fill('90');
+  await page.getByLabel('Pipe to the house').selectOption('1 in');
   await page.getByLabel('Tank above the well').fill('6');
-  await page.getByLabel('Frost goes down to').fill('42 in');
+  await page.getByLabel('Frost goes down to').fill('42');
+  await page.getByLabel('Who says so?').selectOption({ label: 'the local code' });
   await page.getByLabel('Power of the pump').selectOption('1 hp');
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Birch Hollow');
@@ -32,10 +35,9 @@ test('a report that knows the depth alone still draws, and says what could not b
   const open = page.getByRole('button', { name: 'Type in the report' });
   if (await open.isVisible()) await open.click();
   await page.getByLabel('Depth of the well').fill('180 ft');
-  await page.getByLabel('How it was tested').selectOption({ label: 'Not known' });
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(chip(page, 'Pump intake')).toBeAttached();
-  await expect(page.getByText(/could not run/)).toBeVisible();
+  await expect(page.getByText(/^Could not check/)).toBeVisible();
   await expect(
     page.getByRole('rowheader', { name: /^Total dynamic head/ }).locator('xpath=following-sibling::td'),
   ).toHaveText('not known');
@@ -45,9 +47,12 @@ test('what is missing or cannot be read is said beside its line, all at once', a
   await page.goto('/');
   const open = page.getByRole('button', { name: 'Type in the report' });
   if (await open.isVisible()) await open.click();
+  await page.getByLabel('How it was tested').selectOption({ label: 'pumped, with a drawdown' });
+  await page.getByLabel('Static level').fill('+3');
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(page.getByText('The drawing needs the depth of the well.')).toBeVisible();
-  await expect(page.getByText('A test needs its flow and its drawdown.')).toBeVisible();
+  await expect(page.getByText('Type the flow and the drawdown of the test,')).toBeVisible();
+  await expect(page.getByText('A plus can be read both ways.')).toBeVisible();
   await expect(page.getByLabel('Depth of the well')).toBeFocused();
 });
 
@@ -60,7 +65,7 @@ for (const title of [
   test(`the sample ${title} opens from the empty page`, async ({ page }) => {
     await openSample(page, title);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
-    await expect(page.getByText(/checks ran/)).toBeVisible();
+    await expect(page.getByText(/^\d+ checks: /)).toBeVisible();
   });
 }
 

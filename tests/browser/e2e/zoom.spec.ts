@@ -333,17 +333,17 @@ test('axe finds nothing while zoomed', async ({ page }) => {
   );
 });
 
-test('beside the rail stands what the lens shows, or an arrow to it when the section no longer shows that', async ({
+test('beside the rail stands what the close-up shows, or an arrow to it when the section no longer shows that', async ({
   page,
 }) => {
   await openSample(page);
   await page.getByRole('button', { name: 'Look closer' }).click();
-  await expect(page.getByRole('dialog', { name: /^Lens/ })).toBeVisible();
+  await expect(page.getByRole('dialog', { name: /^Close-up/ })).toBeVisible();
   const letter = (name: string): Locator =>
     drawing(page)
       .locator('text')
       .filter({ hasText: new RegExp(`^${name}$`) });
-  // A section without brackets for the details has none for the lens.
+  // A section without brackets for the details has none for the close-up.
   const details = await letter('A').count();
   await expect(letter('C')).toHaveCount(details === 0 ? 0 : 1);
   if (details === 0) return;

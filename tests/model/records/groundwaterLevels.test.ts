@@ -45,8 +45,14 @@ test('fields may stand in any order', () => {
 });
 
 test('a blank level is no reading and no fault', () => {
-  const table = read(tableOf([at('2001', ''), at('2002', '', 'D'), at('2003', '8')]));
-  expect(table).toMatchObject({ blank: 2, faults: [], excluded: [] });
+  const table = read(tableOf([at('2001', ''), at('2002', '', 'P'), at('2003', '8')]));
+  expect(table).toMatchObject({ blank: 2, dry: 0, faults: [], excluded: [] });
+  expect(table.readings).toHaveLength(1);
+});
+
+test('a well that was found dry is told as dry, not as a line without a level', () => {
+  const table = read(tableOf([at('2001', '', 'D'), at('2002', '', 'd'), at('2003', ''), at('2004', '8')]));
+  expect(table).toMatchObject({ dry: 2, blank: 1, faults: [] });
   expect(table.readings).toHaveLength(1);
 });
 
@@ -100,8 +106,8 @@ test('for any lines: highest, latest and lowest are at rest and in order, and no
   );
   fc.assert(
     fc.property(rows, (lines) => {
-      const { highest, latest, lowest, statics, readings, faults, blank } = read(tableOf(lines));
-      expect(readings.length + faults.length + blank).toBe(lines.length);
+      const { highest, latest, lowest, statics, readings, faults, dry, blank } = read(tableOf(lines));
+      expect(readings.length + faults.length + dry + blank).toBe(lines.length);
       if (statics.length === 0) expect([highest, latest, lowest]).toEqual([null, null, null]);
       else if (highest !== null && latest !== null && lowest !== null) {
         expect(highest.depth).toBeLessThanOrEqual(latest.depth);

@@ -2,12 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ADVICE_NUMBERS } from '../../../src/model/rules/advice.ts';
 import { judge } from '../../../src/model/rules/index.ts';
+import { lackingIn } from '../../../src/model/rules/lacking.ts';
 import { RULES } from '../../../src/model/rules/list.ts';
 import type { Solution } from '../../../src/model/solution.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { show as showIn } from '../../../src/model/units.ts';
 import { en } from '../../../src/words/en/index.ts';
-import { sayAdvice, sayFinding, sayFix, sayHolding, sayNotJudged } from '../../../src/words/sayJudgement.ts';
+import {
+  sayAdvice,
+  sayFinding,
+  sayFix,
+  sayHolding,
+  sayLacking,
+  sayMeasure,
+  sayTurning,
+} from '../../../src/words/sayJudgement.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { changed, fixesFor, judged, solvedPlan, verdictOf } from './fixture.ts';
 import { CASES } from './cases.ts';
@@ -46,14 +55,14 @@ describe.each(RULES)('$number', (rule) => {
 });
 
 test('the sound plan has nothing but its weight against it', () => {
-  expect(judged({}).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual(['warning PR-51']);
+  expect(judged({}).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual(['note PR-51']);
 });
 
-test('every number from 1 to 53 has a verdict, and none twice', () => {
+test('every number from 1 to 64 has a verdict, and none twice', () => {
   const numbers = [...RULES.map(({ number }) => number), ...ADVICE_NUMBERS];
   expect(new Set(numbers).size).toBe(numbers.length);
   expect(Object.keys(judged({}).verdicts)).toEqual(
-    Array.from({ length: 53 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`),
+    Array.from({ length: 64 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`),
   );
 });
 
@@ -62,14 +71,14 @@ test('advice is shown with its source and judged by nobody', () => {
   expect(advice.map(({ rule }) => rule)).toEqual(ADVICE_NUMBERS);
   for (const advised of advice) {
     expect(verdicts[advised.rule]).toBe('not judged');
-    const { title, text, source } = sayAdvice(advised, en);
+    const { title, text, source } = sayAdvice(advised, en, showIn('us'));
     expect(title && text && source).not.toBe('');
   }
 });
 
 /** What is said must be complete, short and calm. */
 function expectPlainWords(solution: Solution): void {
-  const { facts, findings, holding, notJudged } = solution;
+  const { facts, findings, holding } = solution;
   const show = showIn(facts.units);
   for (const said of [
     ...findings.map((finding) => sayFinding(finding, en, show)),
@@ -96,11 +105,21 @@ function expectPlainWords(solution: Solution): void {
     // A margin is negative when its limit is broken.
     expect(finding.margin ?? 0, finding.rule).toBeLessThanOrEqual(1e-3);
   }
-  for (const unknown of notJudged) {
-    const { title, missing } = sayNotJudged(unknown, en);
-    expect(title).toMatch(/^Whether /);
+  for (const lacking of lackingIn(solution)) {
+    const { missing, unchecked } = sayLacking(lacking, en);
+    expect(lacking.field).not.toBe('');
+    expect(unchecked).toMatch(/^whether /);
     expect(missing).not.toBe('');
-    expect(`${title} ${missing}`).not.toMatch(UNFIT);
+    expect(`${missing} ${unchecked}`).not.toMatch(UNFIT);
+  }
+  for (const { turn, together } of findings) {
+    if (turn !== null) expect(sayMeasure(turn, en), turn.field).toMatch(/^[A-Z].*[^.]$/);
+    for (const turning of together) {
+      const sentence = sayTurning(turning, en, show);
+      expect(sentence).toMatch(/^[A-Z\d].*\.$/);
+      expect(sentence).not.toMatch(UNFIT);
+      expect(words(sentence), sentence).toBeLessThanOrEqual(20);
+    }
   }
 }
 
@@ -154,7 +173,7 @@ test('dangers come first, then warnings, then notes', () => {
     'pump.setting': '196 ft',
     'top.depth': '30 in',
     'string.ties': '30 ft',
-    'string.guards': undefined,
+    'string.guards': '80 ft',
   });
   const severities = findings.map(({ severity }) => severity);
   expect(severities).toEqual([...severities].sort((one, other) => 'dwn'.indexOf(one[0]!) - 'dwn'.indexOf(other[0]!)));

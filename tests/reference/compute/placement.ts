@@ -111,9 +111,11 @@ function planFrom(given: PlacementInputs): unknown {
   };
 }
 
+/** The rate is that of one pump: both ends of what a pump of its rating may be. */
 function figuresFrom(given: PlacementInputs): Partial<Values> {
+  const rate = given.pump_rate_gpm === undefined ? null : gpm(given.pump_rate_gpm);
   return {
-    ...(given.pump_rate_gpm === undefined ? {} : { operatingFlowAtCutIn: gpm(given.pump_rate_gpm) }),
+    ...(rate === null ? {} : { operatingFlowAtCutIn: rate, operatingFlowAtCutInMost: rate }),
     ...(given.pump_shutoff_psi === undefined ? {} : { shutOffPressureAtPump: psi(given.pump_shutoff_psi) }),
   };
 }

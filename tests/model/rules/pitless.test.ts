@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { inches, show, toInches } from '../../../src/model/units.ts';
+import { en } from '../../../src/words/en/index.ts';
+import { sayHolding } from '../../../src/words/sayJudgement.ts';
+import type { Changes } from './fixture.ts';
+import { findingOf, fixOf, judged, saidOf } from './fixture.ts';
+
+function heldText(rule: string, changes: Changes): string {
+  const held = judged(changes).holding.find((each) => each.rule === rule);
+  return held === undefined ? '' : sayHolding(held, en, show('us')).message;
+}
+
+const climateOnly = { 'site.frostDepth': undefined, 'site.freezing': { station: 'Escalante' } };
+
+describe('the frost that an adapter is below', () => {
+  test.each([
+    [undefined, 'meets the depth you entered'],
+    ['local code', 'meets the local code’s depth'],
+    ['adviser', 'meets the depth an adviser named'],
+    ['estimate', 'meets an estimated depth'],
+  ])('said by %s: %s', (frostFrom, text) => {
+    expect(heldText('PR-19', { 'site.frostFrom': frostFrom })).toContain(text);
+  });
+
+  test('that the program estimated is not the depth that anybody entered', () => {
+    const text = heldText('PR-19', climateOnly);
+    expect(text).not.toContain('entered');
+    expect(text).toContain('estimated');
+  });
+});
+
+describe('where only the climate is said', () => {
+  test('the verdict turns at the outlet less the margin, and says which field decides', () => {
+    const finding = findingOf('PR-19', { ...climateOnly, 'top.depth': '40 in' });
+    expect(finding.severity).toBe('warning');
+    expect(finding.turn?.field).toBe('site.frostDepth');
+    expect(toInches(finding.turn!.at)).toBeCloseTo(34, 6);
+  });
+
+  test('lowering goes below the deepest that the climate allows', () => {
+    const { changes } = fixOf('PR-19', { ...climateOnly, 'top.depth': '40 in' });
+    expect(judged({ ...climateOnly, 'top.depth': changes?.[0]?.to }).verdicts['PR-19']).toBe('ok');
+  });
+});
+
+test('a level at rest is not called the highest', () => {
+  expect(heldText('PR-20', {})).toContain('at rest');
+  expect(heldText('PR-20', { 'water.staticHighest': '35 ft' })).toContain('at its highest');
+});
+
+test('an adapter deep below the frost is not moved up to dig less', () => {
+  for (const { rule } of judged({ 'top.depth': '10 ft' }).findings) expect(rule).not.toMatch(/PR-19|PR-64/);
+  expect(fixOf('PR-64', { 'top.depth': '20 ft' }).changes).toBeNull();
+});
+
+describe('an adapter of unknown reach', () => {
+  test('was never judged: in a 4 in casing a 3.9 in pump passes none', () => {
+    const slim = { 'pump.shroudDiameter': undefined, 'well.casing.insideDiameter': '4.072 in' };
+    expect(judged({ ...slim, 'top.protrusion': undefined }).verdicts['PR-21']).toBe('danger');
+  });
+
+  test('turns where a quarter inch is left', () => {
+    const { turn } = findingOf('PR-21', { 'top.protrusion': undefined, 'well.casing.insideDiameter': '5.2 in' });
+    // 5.2 less the shroud of 4.2 and 0.25.
+    expect(turn?.field).toBe('top.protrusion');
+    expect(turn?.at).toBeCloseTo(inches(0.75), 9);
+  });
+
+  test('in a casing of unknown bore is not judged', () => {
+    const unknown = { 'well.casing': { material: 'PVC', bottom: '60 ft', height: '12 in' } };
+    expect(judged(unknown).verdicts['PR-21']).toBe('not judged');
+  });
+});
+
+test('feet typed for inches are asked back in the units of the plan', () => {
+  expect(saidOf('PR-64', { 'top.depth': '25 ft' }).message).toContain('feet typed for inches');
+  expect(saidOf('PR-64', { units: 'metric', 'top.depth': '25 ft' }).message).toContain('metres typed for centimetres');
+});
