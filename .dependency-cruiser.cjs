@@ -27,12 +27,12 @@ module.exports = {
     },
     {
       name: 'words-take-types-and-units-of-the-model',
-      comment: 'a language computes nothing: all that it says comes to it as names and numbers',
+      comment: 'a language computes nothing: all that it says comes to it as names and numbers, and names of fields',
       severity: 'error',
       from: { path: '^src/words' },
       to: {
         path: '^src/model',
-        pathNot: '^src/model/units(/|\\.ts$)',
+        pathNot: '^src/model/(units(/|\\.ts$)|plan/fields\\.ts$)',
         dependencyTypesNot: ['type-only'],
       },
     },

@@ -16,7 +16,10 @@ const { module } = await runnerImport(`${root}tests/reference/table.ts`, {
 });
 
 const checked = module.everyCheck();
+const wells = module.everyWell();
 console.log(module.checksText(checked));
+console.log(module.wellsText(wells));
 mkdirSync(`${root}docs`, { recursive: true });
-writeFileSync(`${root}docs/checks.md`, module.checksPage(checked));
-process.exit(checked.every(({ rows }) => rows.every(({ agrees }) => agrees)) ? 0 : 1);
+writeFileSync(`${root}docs/checks.md`, module.checksPage(checked, wells));
+const good = checked.every(({ rows }) => rows.every(({ agrees }) => agrees)) && wells.every(({ agrees }) => agrees);
+process.exit(good ? 0 : 1);
