@@ -1,6 +1,8 @@
 /** The figures that `check` tells before its findings, in the plan's units. */
+import { isHeld } from '../model/figures/heldLevel.ts';
 import type { Solution, ValueName } from '../model/solution.ts';
 import { decimals, show } from '../model/units.ts';
+import { en } from '../words/en/index.ts';
 
 /** One line a figure, names and values in two columns. */
 export function figureLines(solution: Solution): string[] {
@@ -11,13 +13,15 @@ export function figureLines(solution: Solution): string[] {
 
 type Row = readonly [name: string, text: string];
 
-function rowsOf({ values, facts, curves, assumed }: Solution): Row[] {
+function rowsOf(solution: Solution): Row[] {
+  const { values, facts, curves, assumed } = solution;
   const say = show(facts.units);
   const told = (name: ValueName, words: (value: number) => string): string => {
     const value = values[name];
     return value === null ? 'not known' : words(value);
   };
   const level = (depth: number): string => (depth < 0 ? `${say.depth(-depth)} above the ground` : say.depth(depth));
+  const held = isHeld(solution);
   const rest = facts.water.staticLevel;
   const demand = values.demandFlow === null ? '' : ` at ${say.flow(values.demandFlow)}`;
   const isAssumed = (path: string): string => (assumed.some((each) => each.path === path) ? ', assumed' : '');
@@ -34,10 +38,13 @@ function rowsOf({ values, facts, curves, assumed }: Solution): Row[] {
       ];
   return [
     ['Static level', rest === null ? 'not known' : level(rest)],
-    [`Pumping level${demand}`, told('pumpingWaterLevel', level)],
+    [`Pumping level${demand}`, held ? told('pumpingWaterLevel', level) : en.long.levels.notHeld],
     ['Lowest pumping level', told('lowestPumpingWaterLevel', level)],
     ['Pump intake', told('intakeDepth', level) + isAssumed('pump.setting')],
-    [`Head the pump works against${demand} and cut-out`, told('totalDynamicHead', say.head)],
+    [
+      `Head the pump works against${demand} and cut-out`,
+      held ? told('totalDynamicHead', say.head) : en.long.levels.notHeld,
+    ],
     ...flows,
     ['Drop pipe to cut', told('dropPipeToCut', say.length)],
     ['Drop pipe, hanging length', told('dropPipeCutLength', say.length)],

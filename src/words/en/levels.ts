@@ -76,6 +76,8 @@ interface Heard {
 export const long = {
   blocks,
   notKnown: 'not known',
+  /** In place of a level below the pump, and of the head from it. */
+  notHeld: 'none: the water falls to the pump',
   assumed: (reading: string) => `${reading}, assumed`,
   aboveGround: (length: string) => `${length} above the ground`,
   abovePump: (length: string) => `${length} above the pump`,
