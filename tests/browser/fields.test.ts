@@ -10,6 +10,7 @@ import { fieldAt, fields, type FieldInfo } from '../../src/model/plan/fields.ts'
 import { valueAt, withValue } from '../../src/model/plan/editPlan.ts';
 import { readPlan } from '../../src/model/plan/readPlan.ts';
 import type { Plan } from '../../src/model/plan/schema.ts';
+import { mayMove } from '../../src/model/rules/fix.ts';
 import { solve } from '../../src/model/solve.ts';
 import rock from '../../static/samples/tamarack-ridge.json';
 
@@ -461,6 +462,13 @@ describe('a driller’s report', () => {
       pump: { setting: '200 ft', power: '1 hp' },
       status: { 'pump.setting': 'installed', 'pump.power': 'installed', top: 'installed' },
     });
+  });
+
+  test('a pump that hangs there is not moved for want of its depth', () => {
+    const plan = planOf({ depth: '240', staticLevel: '60', hanging: 'pump' });
+    expect(plan.status).toMatchObject({ 'pump.setting': 'installed' });
+    expect(mayMove(solve(plan).facts, 'pump.setting')).toBe(false);
+    expect(mayMove(solve(plan).facts, 'pump.lowLevelCutOff')).toBe(true);
   });
 
   test('a test of which a number is missing is kept with what is known', () => {

@@ -190,7 +190,9 @@ function statusOf(plan: unknown, { hanging }: Report): unknown {
     return value !== undefined && value !== 'unknown' && !bare;
   };
   const all = (paths: readonly string[], status: string) => paths.filter(said).map((path) => [path, status] as const);
-  return Object.fromEntries([...all(REPORTED, 'reported'), ...(hanging === 'pump' ? all(STANDING, 'installed') : [])]);
+  // A pump that hangs there is not moved for want of its depth.
+  const standing = hanging === 'pump' ? [...all(STANDING, 'installed'), ['pump.setting', 'installed'] as const] : [];
+  return Object.fromEntries([...all(REPORTED, 'reported'), ...standing]);
 }
 
 function chosen<Value extends string>(value: Value | ''): Value | undefined {
