@@ -100,12 +100,12 @@ export const pumpReachesCutOut = defineRule({
 });
 
 /**
- * A well that is drawn down on purpose: with the water high the switch opens, and with it low the dry-run protection
- * stops the pump before it runs on in vain.
+ * A well that even the weaker pump draws down: with the water high the switch opens, and with it low the dry-run
+ * protection stops the pump before it runs on in vain.
  */
 function servesWhileHigh(solved: Solved): boolean {
   const rest = lowestStatic(solved.facts);
-  if (rest === null || !hasCutOff(solved) || solved.curves.atCutInMost?.outpumped !== true) return false;
+  if (rest === null || !hasCutOff(solved) || solved.curves.atCutIn?.outpumped !== true) return false;
   const reach = reachAt(solved, rest);
   return reach !== null && meets(reach - solved.facts.house.cutOut - CUT_OUT_SPARE, 'pressure');
 }
