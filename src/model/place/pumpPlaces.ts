@@ -140,6 +140,15 @@ function asDeepAsUseful(
   const mayGuard = mayMove(facts, 'pump.lowLevelCutOff');
   const byProbe = lowLevelCutOff !== true && (mayGuard || hasCutOff(solution));
   const lifts = liftsFrom(solution);
+  // Water that was measured far below where this pump lifts from does not rise because the pump does.
+  const measured = solution.levels.pumping;
+  if (
+    fall === 'pumpTakesMore' &&
+    measured !== null &&
+    measured < facts.well.bottom &&
+    !meets(lifts - measured, 'length')
+  )
+    return left({ variant: 'cannotLift', numbers: { from: measured, lifts } });
   const lifting = { depth: lifts + (byProbe ? CUT_OFF_ABOVE_INTAKE : 0), from: { by: 'lift', lifts } as const };
   const deepest = Math.min(room.deepest.depth, lifting.depth);
   if (!meets(room.deepest.depth - least, 'length')) return left(noRoom(room, least, true));
