@@ -62,7 +62,7 @@ export const CHIP_LOOKS: Readonly<Record<string, ChipLook | undefined>> = {
   pumpSetting: {
     parts: ['pump', 'intake', 'motor'],
     weight: 4,
-    notes: ({ values }, words, show) => [overIntake(values.submergence, words, show)],
+    notes: (solution, words, show) => [overIntake(solution, words, show)],
   },
   wellBottom: {
     parts: ['well'],
@@ -114,8 +114,11 @@ function drawdown({ facts, values }: Solution, words: ChipSayings, show: Show): 
   return words.drawdown({ drawdown: values.drawdown, demand }, show);
 }
 
-function overIntake(submergence: Metres | null, words: ChipSayings, show: Show): Note | null {
+function overIntake({ values, verdicts }: Solution, words: ChipSayings, show: Show): Note | null {
+  const { submergence } = values;
   if (submergence === null) return null;
+  // Beside a danger of no water over it, the water at the demand would say that there is some.
+  if (submergence >= 0 && verdicts['PR-02'] === 'danger') return null;
   return submergence >= 0
     ? words.waterOverIntake({ gap: submergence }, show)
     : words.intakeAboveWater({ gap: -submergence }, show);

@@ -29,7 +29,7 @@ export const short: ShortWords<typeof pumpDepthRules> = {
       }),
       neverStarts: ({ probe, rest }, show) => ({
         title: 'Dry-run protection never lets the pump start',
-        amount: `${gap(rest - probe, show)} too high`,
+        amount: `probe ${gap(rest - probe, show)} too high`,
       }),
       wellDry: () => ({ title: 'The well is dry', amount: 'no water' }),
       dependsOnLevel: ({ turn }, show) => ({
