@@ -25,6 +25,8 @@ export function sayPhase(curve: LevelCurve, time: Seconds, show: Show): string {
     case 'pumping':
       return `The pump draws ${show.flow(curve.flow)}, ${curve.flowWords}.`;
     case 'at lowest':
+      if (curve.breaksSuction === null)
+        return `By the long-term fit alone it would be down to ${DEEPEST[curve.lowest.by]}.`;
       return `The water is down to ${DEEPEST[curve.lowest.by]}: the pump gets only what the well gives, ${show.flow(curve.flowAt(time))}.`;
     case 'recovery':
       return 'The pump is off, and the water comes back.';
@@ -46,6 +48,22 @@ export function sayBreak(curve: LevelCurve, poor: PoorWell | null): string {
   const rest = back === null ? '' : ` Half of the stored water is back about ${sayTime(back.likely)} after a stop.`;
   return `${what} ${sayTime(breaksSuction)} after the start.${rest}`;
 }
+
+/** What nobody measured: the level past the hours that the figures rest on, and where the fit puts it in the end. */
+export function sayFit({ toldFor, fitReaches, lowest }: LevelCurve, time: Seconds): string {
+  if (toldFor === null || (fitReaches === null && time <= toldFor.time)) return '';
+  const end =
+    fitReaches === null
+      ? ''
+      : ` By that fit alone a pump that never stops has it at ${DEEPEST[lowest.by]} in about ${sayTime(fitReaches)}; only a longer test would tell.`;
+  return `${PROVEN[toldFor.by](sayTime(toldFor.time))}, and what comes later is a long-term fit that nobody measured.${end}`;
+}
+
+const PROVEN: Readonly<Record<NonNullable<LevelCurve['toldFor']>['by'], (hours: string) => string>> = {
+  test: (hours) => `The test’s ${hours} prove no more than the figures say`,
+  'usual day': () => 'Nobody said how long the test ran, so it is taken as a day',
+  aquifer: (hours) => `The figures take the drawdown after ${hours}`,
+};
 
 /** Empty from the time on from which something is claimed. */
 export function sayNotClaimed(curve: LevelCurve, time: Seconds): string {

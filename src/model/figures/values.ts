@@ -196,10 +196,7 @@ function volumes(worked: Worked) {
             atmosphere: atmosphericPressure(site.altitude),
           }),
     usableStorage: staticLevel === null ? null : usableWater(worked, staticLevel),
-    // A point with the water above the lowest level is a well that keeps up: nothing to follow.
     timeToBreakSuction:
-      staticLevel === null || curves.atCutInMost?.outpumped === false
-        ? null
-        : (waterFall(worked, staticLevel)?.time ?? null),
+      staticLevel === null ? null : (waterFall(worked, staticLevel, { point: curves.atCutInMost })?.time ?? null),
   };
 }

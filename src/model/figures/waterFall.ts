@@ -2,15 +2,14 @@
 import type { Facts } from '../facts.ts';
 import type { PumpBand } from '../formulas/genericBand.ts';
 import { levelFall, type LevelFall, type PumpedAtLevel } from '../formulas/levelFall.ts';
-import type { PumpCurve } from '../formulas/pumpCurve.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres } from '../si.ts';
-import type { BoreStretch } from '../solution.ts';
+import type { BoreStretch, PumpInWell } from '../solution.ts';
 import { lowestLevel } from './lowestLevel.ts';
 import { mostYield, provenYield } from './provenYield.ts';
-import { pipesHead, pointAtLevel, tankPressure, type HeadOf, type System } from './pumpInWell.ts';
+import { pipesHead, pointAtLevel, tankPressure, type System } from './pumpInWell.ts';
 
 /** What the figures of the bore's water are worked out from. */
 export interface BoreAtWork {
@@ -59,77 +58,176 @@ export function usableWater(work: BoreAtWork, staticLevel: Metres): CubicMetres 
   return Math.max(stored, 0);
 }
 
+/** What flows in, whatever is known of the well. */
+export interface Inflow {
+  readonly at: (drawdown: Metres) => CubicMetresPerSecond;
+  /** From this drawdown on it grows no more; null: it has no such turn. */
+  readonly turnsAt: Metres | null;
+}
+
 /**
- * What flows in with the water drawn down so far, whatever is known: by the drawdown of a test or aquifer, and no more
- * than `mostYield`; where only a yield is known, that yield at any drawdown. Null where neither is known.
+ * What flows in with the water drawn down so far: by the drawdown of a test or aquifer, and no more than `mostYield`;
+ * where only a yield is known, that yield at any drawdown. Null where neither is known.
  */
-export function inflowOf(facts: Facts): ((drawdown: Metres) => CubicMetresPerSecond) | null {
+export function inflowOf(facts: Facts): Inflow | null {
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
   if (relation !== null) {
-    const most = mostYield(facts) ?? Infinity;
-    return (drawdown) => Math.min(relation.inflowAt(drawdown), most);
+    const most = mostYield(facts);
+    return most === null
+      ? { at: relation.inflowAt, turnsAt: null }
+      : { at: (drawdown) => Math.min(relation.inflowAt(drawdown), most), turnsAt: relation.drawdownAt(most) };
   }
   const given = provenYield(facts);
-  return given === null ? null : () => given;
+  return given === null ? null : { at: () => given, turnsAt: null };
 }
+
+/** Why nobody knows when the water is gone. */
+export type NobodyKnows =
+  /** No water stands over the lowest level even at rest. */
+  | 'noWater'
+  /** The pump lifts none of it into the tank. */
+  | 'liftsNothing'
+  /** What the pump gives is unknown: its power, or the pipes that it pumps through. */
+  | 'pumpFlow'
+  | 'inflow'
+  /** The well cannot keep up, and how much water its bore holds is unknown. */
+  | 'bore';
+
+/** How a well stands up to a pump that runs on. */
+export type Standing =
+  | { readonly kind: 'falls'; readonly fall: LevelFall }
+  | { readonly kind: 'keepsUp' }
+  | { readonly kind: 'unknown'; readonly why: NobodyKnows };
+
+/** At a flow that does not change, or where the pump works from that level at rest, as far as that is known. */
+export type Pumping = { readonly flow: CubicMetresPerSecond } | { readonly point: PumpInWell | null };
 
 /**
- * Fall of the water from a level at rest to the lowest that the pump can draw it to. The one account of a well that
- * cannot keep up: the figure of the time, the level against time and the day's water all rest on it.
+ * The one account of a well that cannot keep up: how the water falls from a level at rest to the lowest that the pump can
+ * draw it to. The figure of the time, the level against time and the day's water all rest on it, so that none of them
+ * names a time where another has none.
  *
- * @param flow  a flow that does not change; null: what the pump gives at cut-in, on the stronger end of its band, less
- *              and less as the water falls. Where well or pipes leave that unknown, what a flow-limiting valve holds
- * @returns  null where the well keeps up, or bore, inflow or flow is unknown, or no water stands over the lowest level
+ * The pump gives what it gives at cut-in, on the stronger end of its band, less and less as the water falls; where well
+ * or pipes leave that unknown, what a flow-limiting valve holds. The well keeps up where at the lowest level as much
+ * flows in as is pumped: by its drawdown after the tested hours, which prove no more than that.
  */
-export function waterFall(
-  work: BoreAtWork,
-  staticLevel: Metres,
-  flow: CubicMetresPerSecond | null = null,
-): LevelFall | null {
+export function standingOf(work: BoreAtWork, staticLevel: Metres, pumping: Pumping): Standing {
   const { facts, bore } = work;
   const lowest = lowestLevel(facts).depth;
-  const inflowAt = inflowOf(facts);
-  if (!(lowest > staticLevel) || inflowAt === null || !boreKnown(bore, staticLevel, lowest)) return null;
-  const pumped = flow === null ? pumpedDownTo(work, staticLevel, lowest, inflowAt) : steady(flow, staticLevel, lowest);
-  const pipeDiameter = facts.dropPipe.outsideDiameter;
-  return pumped === null ? null : levelFall({ bore, pipeDiameter, pumped, inflowAt });
+  if (!(lowest > staticLevel)) return nobodyKnows('noWater');
+  // A point with the water above the lowest level is a well that keeps up: nothing to follow.
+  if ('point' in pumping && pumping.point?.outpumped === false)
+    return pumping.point.flow > 0 ? KEEPS_UP : nobodyKnows('liftsNothing');
+  const pump = 'flow' in pumping ? steady(pumping.flow) : pumpOf(work);
+  if (pump === null) return nobodyKnows('pumpFlow');
+  const inflow = inflowOf(facts);
+  if (inflow === null) return nobodyKnows('inflow');
+  const atRest = pump.at(staticLevel);
+  if (!(atRest > 0)) return nobodyKnows('liftsNothing');
+  const atLowest = pump.at(lowest);
+  // The flow falls and the inflow grows all the way down, so a well that keeps up at the lowest level keeps up.
+  if (!(atLowest > inflow.at(lowest - staticLevel))) return KEEPS_UP;
+  if (!boreKnown(bore, staticLevel, lowest)) return nobodyKnows('bore');
+  const pumped = pumpedDown(pump, {
+    from: staticLevel,
+    to: lowest,
+    atRest,
+    atLowest,
+    joints: bore.map(({ bottom }) => bottom),
+    inflowTurns: inflow.turnsAt === null ? null : staticLevel + inflow.turnsAt,
+  });
+  const fall = levelFall({ bore, pipeDiameter: facts.dropPipe.outsideDiameter, pumped, inflowAt: inflow.at });
+  return fall === null ? KEEPS_UP : { kind: 'falls', fall };
 }
 
-const steady = (flow: CubicMetresPerSecond, from: Metres, to: Metres): PumpedAtLevel[] => [
-  { level: from, flow },
-  { level: to, flow },
-];
+/** The fall itself; null where the well keeps up or nobody knows. */
+export function waterFall(work: BoreAtWork, staticLevel: Metres, pumping: Pumping): LevelFall | null {
+  const standing = standingOf(work, staticLevel, pumping);
+  return standing.kind === 'falls' ? standing.fall : null;
+}
 
-function pumpedDownTo(
-  { facts, system, band }: BoreAtWork,
-  from: Metres,
-  to: Metres,
-  inflowAt: (drawdown: Metres) => CubicMetresPerSecond,
-): readonly PumpedAtLevel[] | null {
+const KEEPS_UP: Standing = { kind: 'keepsUp' };
+const nobodyKnows = (why: NobodyKnows): Standing => ({ kind: 'unknown', why });
+
+/** What a pump gives with the water at a depth, and the other way about. */
+interface PumpAtDepth {
+  readonly at: (depth: Metres) => CubicMetresPerSecond;
+  /** No search is needed for this one; null for a flow that does not change. */
+  readonly depthOf: ((flow: CubicMetresPerSecond) => Metres) | null;
+}
+
+const steady = (flow: CubicMetresPerSecond): PumpAtDepth => ({ at: () => flow, depthOf: null });
+
+function pumpOf({ facts, system, band }: BoreAtWork): PumpAtDepth | null {
   const pipes = pipesHead(facts, system, tankPressure(facts, 'cutIn'));
   const { flowLimiter } = facts.pump;
-  if (band === null || pipes === null) return typeof flowLimiter === 'number' ? steady(flowLimiter, from, to) : null;
-  const atLowest = pointAtLevel(band.most, pipes, to).flow;
-  // The flow falls and the inflow grows all the way down, so a well that keeps up at the lowest level keeps up.
-  return atLowest > inflowAt(to - from) ? fallingFlows(band.most, pipes, { from, to, atLowest }) : null;
+  if (band === null || pipes === null)
+    return typeof flowLimiter === 'number' && flowLimiter > 0 ? steady(flowLimiter) : null;
+  const { most } = band;
+  return { at: (depth) => pointAtLevel(most, pipes, depth).flow, depthOf: (flow) => most.headAt(flow) - pipes(flow) };
 }
 
-const FLOWS = 20;
+interface Descent {
+  readonly from: Metres;
+  readonly to: Metres;
+  readonly atRest: CubicMetresPerSecond;
+  readonly atLowest: CubicMetresPerSecond;
+  /** Where the bore changes. */
+  readonly joints: readonly Metres[];
+  /** Where the inflow grows no more. */
+  readonly inflowTurns: Metres | null;
+}
 
-/** Flows evenly apart, each with the depth at which the pump gives it, which no search is needed for. */
-function fallingFlows(
-  curve: PumpCurve,
-  pipes: HeadOf,
-  { from, to, atLowest }: { from: Metres; to: Metres; atLowest: CubicMetresPerSecond },
-): PumpedAtLevel[] {
-  const atRest = pointAtLevel(curve, pipes, from).flow;
+/** Of the whole way down. */
+const PIECES = 20;
+/** Nearer than this two depths are one [m]. */
+const APART: Metres = 1e-6;
+
+/**
+ * The pump's flow on the way down: at every depth where flow, inflow or bore turn, and between them at flows evenly
+ * apart, for which no search is needed.
+ */
+function pumpedDown(pump: PumpAtDepth, descent: Descent): PumpedAtLevel[] {
+  const { from, to, atRest, atLowest, joints, inflowTurns } = descent;
+  // Down to here a valve holds the flow, or the end of the curve.
+  const heldTo = pump.depthOf === null || atLowest === atRest ? to : pump.depthOf(atRest);
+  const flowAt = (depth: Metres) => (depth <= heldTo ? atRest : depth >= to ? atLowest : pump.at(depth));
+  const bends = [heldTo, ...(inflowTurns === null ? [] : [inflowTurns])];
+  const inside = [...bends, ...joints].filter((depth) => depth > from + APART && depth < to - APART);
   const pumped: PumpedAtLevel[] = [{ level: from, flow: atRest }];
-  for (let i = 0; i < FLOWS; i++) {
-    const flow = atRest + ((atLowest - atRest) * i) / FLOWS;
-    const level = curve.headAt(flow) - pipes(flow);
-    const before = pumped[pumped.length - 1]?.level ?? from;
-    if (level > before && level < to) pumped.push({ level, flow });
+  let [top, flowAbove] = [from, atRest];
+  for (const level of [...inside.sort((one, other) => one - other), to]) {
+    if (level - top < APART) continue;
+    const flow = flowAt(level);
+    pumped.push(...between({ top, level, flowAbove, flow, all: atRest - atLowest }, pump));
+    pumped.push({ level, flow, bend: bends.some((bend) => Math.abs(bend - level) < APART) });
+    [top, flowAbove] = [level, flow];
   }
-  pumped.push({ level: to, flow: atLowest });
   return pumped;
+}
+
+interface SmoothStretch {
+  readonly top: Metres;
+  readonly level: Metres;
+  readonly flowAbove: CubicMetresPerSecond;
+  readonly flow: CubicMetresPerSecond;
+  /** By how much the flow falls on the whole way. */
+  readonly all: CubicMetresPerSecond;
+}
+
+function between({ top, level, flowAbove, flow, all }: SmoothStretch, { depthOf }: PumpAtDepth): PumpedAtLevel[] {
+  const falls = flowAbove - flow;
+  const pieces = falls > 0 ? Math.max(Math.round((PIECES * falls) / all), 4) : PIECES;
+  const points: PumpedAtLevel[] = [];
+  let before = top;
+  for (let i = 1; i < pieces; i++) {
+    const share = i / pieces;
+    const here = flowAbove - falls * share;
+    // Where only the inflow changes it may do so as the root of the drawdown: finest at the top.
+    const depth = falls > 0 && depthOf !== null ? depthOf(here) : top + (level - top) * share * share;
+    if (depth - before < APART || level - depth < APART) continue;
+    points.push({ level: depth, flow: here });
+    before = depth;
+  }
+  return points;
 }

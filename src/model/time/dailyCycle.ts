@@ -3,11 +3,12 @@ import { boreKnown } from '../figures/waterFall.ts';
 import { boreResponse } from '../formulas/boreStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds, SquareMetresPerSecond } from '../si.ts';
 import type { Solved } from '../solution.ts';
-import { drawdownKnown, fallOf } from './fallOf.ts';
+import { accountOf } from './account.ts';
+import { drawdownKnown } from './standing.ts';
 import { waterBetween } from './freeSurface.ts';
 import { groundOf } from './ground.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
-import { pumpedFlow, type FlowChoice } from './pumpedFlow.ts';
+import type { FlowChoice } from './pumpedFlow.ts';
 import { drawdownAfterRest, timeToDraw, timeToFill } from './reservoir.ts';
 import type { Unknown } from './unknown.ts';
 
@@ -52,23 +53,23 @@ export function dailyCycle(solved: Solved, options: CycleOptions = {}): DailyCyc
   const { facts } = solved;
   const staticLevel = options.start === 'dry season' ? facts.water.staticLowest : facts.water.staticLevel;
   if (staticLevel === null) return { reason: 'The static level is not known.' };
-  const pumped = pumpedFlow(solved, options.flow);
-  if (pumped === null) return { reason: 'The flow is not known, or the pump gives none.' };
+  const account = accountOf(solved, staticLevel, options.flow);
+  if ('reason' in account) return account;
   const lowest = lowestLevel(facts);
   const most = lowest.depth - staticLevel;
   if (!boreKnown(solved.bore, staticLevel, lowest.depth)) return { reason: 'The width of the bore is not known.' };
   const storage = waterBetween(solved, staticLevel, lowest.depth);
   if (!(most > 0 && storage > 0)) return { reason: `The ${lowest.by} hangs above the water at rest.` };
-  const inflow = inflowPerDrawdown(solved, pumped.flow, staticLevel, most);
+  const inflow = inflowPerDrawdown(solved, account.flow, staticLevel, most);
   if ('reason' in inflow) return inflow;
 
-  const fall = (options.flow ?? 'operating') === 'operating' ? fallOf(solved, staticLevel) : null;
-  const flow = fall === null ? pumped.flow : fall.meanPumpFlow;
-  const flowWords = fall === null ? pumped.words : `${pumped.words}, as it is on average while the water falls`;
+  const { fall } = account;
+  const flow = fall === null ? account.flow : fall.meanPumpFlow;
+  const flowWords = fall === null ? account.words : `${account.words}, as it is on average while the water falls`;
   const reservoir = { area: storage / most, inflowPerDrawdown: inflow.perDrawdown };
   const mostFlow = inflow.perDrawdown * most;
   const told = { flow, flowWords, mostFlow, storage, assumptions: inflow.assumptions };
-  const firstRun = fall?.time ?? timeToDraw(reservoir, flow, 0, most);
+  const firstRun = fall?.time ?? (account.kind === 'keepsUp' ? null : timeToDraw(reservoir, flow, 0, most));
   if (firstRun === null)
     return { ...told, firstDay: flow * DAY, laterDays: flow * DAY, firstRun, run: null, rest: null };
 

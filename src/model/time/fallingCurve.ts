@@ -34,7 +34,7 @@ export function fallingCurve(
   const atLowest = fall.moments[fall.moments.length - 1]?.inflow ?? 0;
   const stored = waterBetween(solved, staticLevel, lowest.depth);
   const stops = pumpFor !== null && pumpFor < LAST_DAY ? pumpFor : null;
-  const breaksSuction = fall.time < (stops ?? LAST_DAY) ? fall.time : null;
+  const breaksSuction = fall.time < (stops ?? Infinity) ? fall.time : null;
   const phaseAt = (time: Seconds): Phase => {
     if (stops !== null && time > stops) return 'recovery';
     return breaksSuction !== null && time >= breaksSuction ? 'at lowest' : 'pumping';
@@ -65,6 +65,8 @@ export function fallingCurve(
     lowest,
     pumpFor,
     breaksSuction,
+    toldFor: null,
+    fitReaches: null,
     claimedFrom: FIRST_MINUTE,
     assumptions: assumptionsOf(solved, fall),
     transmissivity: ground?.transmissivity ?? null,

@@ -13,6 +13,13 @@ import type { Unknown } from './unknown.ts';
 /** Nothing is told of the first minute: pump and pipe are still filling. */
 export const FIRST_MINUTE: Seconds = 60;
 
+/** How long a run the figures' drawdown tells of, and who said so: what comes later is the fit's alone. */
+export interface ToldFor {
+  readonly time: Seconds;
+  /** `usual day`: a test whose hours nobody said. `aquifer`: the time for which the figures take its drawdown. */
+  readonly by: 'test' | 'usual day' | 'aquifer';
+}
+
 export interface Ground extends BoreInAquifer {
   readonly entryLoss: number;
   /** Given as an aquifer, or estimated from the drawdown of a test. */
@@ -21,6 +28,7 @@ export interface Ground extends BoreInAquifer {
   readonly transmissivityRange: { readonly low: SquareMetresPerSecond; readonly high: SquareMetresPerSecond } | null;
   /** When the drawdown that it rests on was measured; null where it rests on none. */
   readonly testTime: Seconds | null;
+  readonly toldFor: ToldFor;
   readonly claimedFrom: Seconds;
   /** Sentences: what was taken for granted. */
   readonly assumptions: readonly string[];
@@ -42,7 +50,7 @@ export function groundOf(solved: Solved, { flow, staticLevel, storativity }: Que
     return { reason: 'Nothing is known of the drawdown: a test with flow and drawdown is missing.' };
   if (pumping.kind === 'aquifer') return givenGround(solved, pumping, flow, staticLevel);
   const flowAssumed = solved.assumed.some(({ path }) => path === 'water.pumping.flow');
-  const measured = measuredDrawdown(pumping, flow, staticLevel, flowAssumed);
+  const measured = measuredDrawdown(pumping, flow, solved.facts.water.staticLevel, flowAssumed);
   if ('reason' in measured) return measured;
   return estimatedGround(
     solved,
@@ -80,6 +88,7 @@ function givenGround(
     from: 'aquifer',
     transmissivityRange: null,
     testTime: null,
+    toldFor: { time: after, by: 'aquifer' },
     claimedFrom: FIRST_MINUTE,
     assumptions,
   };
@@ -99,7 +108,8 @@ type Tested = Exclude<PumpingFacts, { kind: 'aquifer' | 'yield only' }>;
 function measuredDrawdown(
   pumping: Tested,
   flow: CubicMetresPerSecond,
-  staticLevel: Metres,
+  // Of the day of the test: a dry season that is watched does not change what was measured.
+  staticLevel: Metres | null,
   flowAssumed: boolean,
 ): Measured | Unknown {
   const lossUnknown = 'The whole drawdown is put down to the ground: the loss in screen and well wall is not known.';
@@ -156,7 +166,7 @@ function estimatedGround(
   const wanted = { perFlow: drawdown / flow, time: testTime };
   const transmissivity = transmissivityFromDrawdown(bore, wanted);
   if (transmissivity === null)
-    return withoutBoreWater({ flow, drawdown, entryLoss, testTime, bore, from: pumping.kind, assumptions });
+    return withoutBoreWater({ ...measured, testTime, bore, from: pumping.kind, assumptions });
   const fromBore = (Math.PI * casingRadius ** 2 * drawdown) / (flow * testTime);
   if (fromBore > MOSTLY_BORE)
     assumptions.push('Most of the water pumped in the test stood in the bore: it says little of the ground.');
@@ -168,9 +178,14 @@ function estimatedGround(
     from: pumping.kind,
     transmissivityRange: { low, high },
     testTime,
+    toldFor: toldFor(measured.after),
     claimedFrom: FIRST_MINUTE,
     assumptions,
   };
+}
+
+function toldFor(after: Seconds | null): ToldFor {
+  return after !== null && after > 0 ? { time: after, by: 'test' } : { time: USUAL_PUMPING_TIME, by: 'usual day' };
 }
 
 /** Ends of what storativity may be. Freeze & Cherry (1979), Groundwater, ch. 2; Heath (1983), USGS WSP 2220; from memory. */
@@ -185,6 +200,7 @@ function withoutBoreWater(test: {
   readonly flow: CubicMetresPerSecond;
   readonly drawdown: Metres;
   readonly entryLoss: number;
+  readonly after: Seconds | null;
   readonly testTime: Seconds;
   readonly bore: Omit<BoreInAquifer, 'transmissivity'>;
   readonly from: Tested['kind'];
@@ -213,6 +229,7 @@ function withoutBoreWater(test: {
     from: test.from,
     transmissivityRange: null,
     testTime,
+    toldFor: toldFor(test.after),
     claimedFrom: Math.max(FIRST_MINUTE, testTime),
     assumptions: [
       ...test.assumptions,

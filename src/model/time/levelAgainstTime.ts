@@ -7,12 +7,13 @@ import { radiusOfZeroDrawdown } from '../formulas/theis.ts';
 import type { Metres, Ratio, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { fallingCurve } from './fallingCurve.ts';
-import { drawdownKnown, fallOf } from './fallOf.ts';
+import { accountOf, because } from './account.ts';
+import { drawdownKnown } from './standing.ts';
 import { FIRST_MINUTE, groundOf, type Ground } from './ground.ts';
 import { LAST_DAY } from './lastDay.ts';
 import type { CurveSetting, GroundLevel, LevelCurve, Phase } from './levelCurve.ts';
 
-import { pumpedFlow, type FlowChoice } from './pumpedFlow.ts';
+import type { FlowChoice } from './pumpedFlow.ts';
 import { drawdownAfter, flowAfter, pumpingHistory } from './pumpingHistory.ts';
 import { sampleTimes } from './sampleTimes.ts';
 import type { Unknown } from './unknown.ts';
@@ -36,8 +37,10 @@ export interface TimeOptions {
  * neither jumps when the pump starts nor when it stops. The flow is constant until the water reaches the intake or
  * a cut-off; from there on the level stays and the flow is what the well gives.
  *
- * Where the well cannot keep up with the pump's own flow, which falls as the water does, and where a yield alone is
- * known, the level is the balance of stored water that also gives the figure `timeToBreakSuction`.
+ * For the pump's own flow one account decides, that of the figure `timeToBreakSuction`: where by it the well cannot keep
+ * up, the level is its balance of stored water, and where a fact that it needs is unknown, that is the reason why there
+ * is no curve. Where the well keeps up, that rests on the drawdown after the tested hours. The curve goes on past them
+ * by the ground's fit, but never breaks suction: should the fit come down to the lowest level it is told as `fitReaches`.
  *
  * @returns  the curve, or the reason why there is none
  *
@@ -52,48 +55,41 @@ export function levelAgainstTime(solved: Solved, options: TimeOptions): LevelCur
       reason:
         options.start === 'dry season' ? 'The lowest static level is not known.' : 'The static level is not known.',
     };
-  const pumped = pumpedFlow(solved, options.flow);
-  if (pumped === null) return { reason: 'The flow is not known, or the pump gives none.' };
-  const lowest = lowestLevel(facts);
-  if (!(lowest.depth > staticLevel)) return { reason: `The ${lowest.by} hangs above the water at rest.` };
+  const account = accountOf(solved, staticLevel, options.flow);
+  if ('reason' in account) return account;
   if (options.pumpFor !== null && !(options.pumpFor > 0)) return { reason: 'The pump must run for some time.' };
-  const { pumping } = facts.water;
-  const yieldAlone = !drawdownKnown(solved);
-  const choice = options.flow ?? 'operating';
-  const fall = yieldAlone || choice === 'operating' ? fallOf(solved, staticLevel, choice) : null;
-  const ground: Ground | Unknown =
-    pumping === null || pumping.kind === 'yield only'
-      ? { reason: withoutDrawdown(solved) }
-      : groundOf(solved, { flow: pumped.flow, staticLevel, storativity: options.storativity });
-  const known = 'reason' in ground ? null : ground;
-  if (fall !== null) {
-    const flow = fall.moments[0]?.pumpFlow ?? pumped.flow;
-    const words = choice === 'operating' && flow !== pumped.flow ? FALLING : pumped.words;
-    return fallingCurve(solved, fall, known, { flow, words, staticLevel, lowest, pumpFor: options.pumpFor });
-  }
-  return 'reason' in ground
-    ? ground
-    : groundCurve(ground, { ...pumped, staticLevel, lowest, pumpFor: options.pumpFor });
+  const { flow, words, fall } = account;
+  const setting = { flow, words, staticLevel, lowest: lowestLevel(facts), pumpFor: options.pumpFor };
+  const ground: Ground | Unknown = drawdownKnown(solved)
+    ? groundOf(solved, { flow, staticLevel, storativity: options.storativity })
+    : { reason: withoutDrawdown(solved) };
+  if (fall !== null) return fallingCurve(solved, fall, 'reason' in ground ? null : ground, setting);
+  return 'reason' in ground ? ground : groundCurve(solved, ground, setting, account.kind === 'keepsUp');
 }
-
-const FALLING = 'the flow at cut-in from the level at rest, and less as the water falls';
 
 /** Why no level can be told where a report gives a yield at the most. */
-function withoutDrawdown({ facts, bore }: Solved): string {
-  const { staticLevel } = facts.water;
-  if (provenYield(facts) === null) return 'Nothing is known of the drawdown, nor of the yield.';
-  if (staticLevel !== null && !boreKnown(bore, staticLevel, lowestLevel(facts).depth))
+function withoutDrawdown(solved: Solved): string {
+  const { facts, bore } = solved;
+  const { pumping, staticLevel } = facts.water;
+  if (pumping !== null && pumping.kind !== 'yield only') return because(solved, 'inflow');
+  if (staticLevel !== null && provenYield(facts) !== null && !boreKnown(bore, staticLevel, lowestLevel(facts).depth))
     return 'The width of the bore is not known, so neither is the water that it holds.';
-  return 'The report gives a yield and no drawdown: how far the level falls at this flow is not known.';
+  return because(solved, 'inflow');
 }
 
-function groundCurve(ground: Ground, { flow, words, staticLevel, lowest, pumpFor }: CurveSetting): LevelCurve {
+/** @param keepsUp  by the figures: what the fit says of later runs is then told as no more than that */
+function groundCurve(
+  solved: Solved,
+  ground: Ground,
+  { flow, words, staticLevel, lowest, pumpFor }: CurveSetting,
+  keepsUp: boolean,
+): LevelCurve {
   const response = (time: Seconds) => boreResponse(ground, time);
   const most = lowest.depth - staticLevel;
-  const { steps, breaksSuction, stops } = pumpingHistory({ response, flow, most, pumpFor, until: LAST_DAY });
+  const { steps, breaksSuction: reaches, stops } = pumpingHistory({ response, flow, most, pumpFor, until: LAST_DAY });
   const phaseAt = (time: Seconds): Phase => {
     if (stops !== null && time > stops) return 'recovery';
-    return breaksSuction !== null && time >= breaksSuction ? 'at lowest' : 'pumping';
+    return reaches !== null && time >= reaches ? 'at lowest' : 'pumping';
   };
   const levelAt = (time: Seconds): Metres =>
     phaseAt(time) === 'at lowest' ? lowest.depth : staticLevel + Math.max(drawdownAfter(response, steps, time), 0);
@@ -105,6 +101,12 @@ function groundCurve(ground: Ground, { flow, words, staticLevel, lowest, pumpFor
       return { distance, depth: staticLevel + drawdown, drawdown };
     });
   const times = sampleTimes(FIRST_MINUTE, stops, LAST_DAY);
+  const { toldFor } = ground;
+  const width = boreKnown(
+    solved.bore,
+    staticLevel,
+    Math.min(staticLevel + flow * response(toldFor.time), lowest.depth),
+  );
   return {
     by: 'ground',
     flow,
@@ -112,9 +114,11 @@ function groundCurve(ground: Ground, { flow, words, staticLevel, lowest, pumpFor
     staticLevel,
     lowest,
     pumpFor,
-    breaksSuction,
-    claimedFrom: ground.claimedFrom,
-    assumptions: ground.assumptions,
+    breaksSuction: keepsUp ? null : reaches,
+    toldFor,
+    fitReaches: keepsUp ? reaches : null,
+    claimedFrom: width ? ground.claimedFrom : Math.max(ground.claimedFrom, toldFor.time),
+    assumptions: width ? ground.assumptions : [...ground.assumptions, WIDTH_UNKNOWN],
     transmissivity: ground.transmissivity,
     transmissivityRange: ground.transmissivityRange,
     storativity: ground.storativity,
@@ -127,3 +131,5 @@ function groundCurve(ground: Ground, { flow, words, staticLevel, lowest, pumpFor
     radiusOfInfluenceAt: (time) => radiusOfZeroDrawdown({ ...ground, time }),
   };
 }
+
+const WIDTH_UNKNOWN = 'The width of the bore is not known: how fast its own water is drawn down at first is a guess.';

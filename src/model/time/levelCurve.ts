@@ -1,6 +1,6 @@
 /** What is told of a well that is pumped: level, flow and cone at any time. */
 import type { CubicMetresPerSecond, Metres, Ratio, Seconds, SquareMetresPerSecond } from '../si.ts';
-import type { Ground } from './ground.ts';
+import type { Ground, ToldFor } from './ground.ts';
 import type { LowestLevel } from '../figures/lowestLevel.ts';
 
 /** `at lowest`: the water has reached intake or cut-off, and the pump gets no more than the well gives. */
@@ -27,8 +27,15 @@ export interface LevelCurve {
   readonly staticLevel: Metres;
   readonly lowest: LowestLevel;
   readonly pumpFor: Seconds | null;
-  /** When the water reaches the lowest level; null while it stays above. */
+  /**
+   * When the water reaches the lowest level; null while it stays above. For the pump's own flow it is the figure
+   * `timeToBreakSuction`, and null where that is null.
+   */
   readonly breaksSuction: Seconds | null;
+  /** How long a run the figures' drawdown tells of; null where the level rests on stored water. */
+  readonly toldFor: ToldFor | null;
+  /** Where by the figures the well keeps up: when the long-term fit alone, which nobody measured, has it there. */
+  readonly fitReaches: Seconds | null;
   /** Before this nothing is claimed. */
   readonly claimedFrom: Seconds;
   readonly assumptions: readonly string[];

@@ -2,13 +2,13 @@
 import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { provenYield } from '../figures/provenYield.ts';
-import { fallOf, storedWater } from './fallOf.ts';
+import { accountOf } from './account.ts';
+import { fallAt, storedWater } from './standing.ts';
 import { waterBetween } from './freeSurface.ts';
 import { LAST_DAY } from './lastDay.ts';
 import { levelAgainstTime, type TimeOptions } from './levelAgainstTime.ts';
 import type { LevelCurve } from './levelCurve.ts';
 import { lowestLevel, type LowestLevel } from '../figures/lowestLevel.ts';
-import { pumpedFlow } from './pumpedFlow.ts';
 import type { Unknown } from './unknown.ts';
 
 export interface PoorWell {
@@ -26,8 +26,8 @@ export interface PoorWell {
   /** By the level against time; null while the level stays above for thirty days, or nothing is known of the drawdown. */
   readonly byLevel: Seconds | null;
   /**
-   * When to expect air, or the cut-off: the sooner of the two, which are one for the pump's own flow and then equal the
-   * figure `timeToBreakSuction`. Null: the well keeps up by all that is known.
+   * When to expect air, or the cut-off: the sooner of the two, which for the pump's own flow are one, the figure
+   * `timeToBreakSuction`. Null: the well keeps up by all that is known.
    */
   readonly breaksSuction: Seconds | null;
   /**
@@ -47,28 +47,26 @@ export interface ComingBack {
 /**
  * Whether and when the water in the well is drawn down to the intake or a cut-off.
  *
- * Two accounts stand side by side: the balance of stored water, inflow and pump, and the level against time. For the
- * pump's own flow they are one wherever the well cannot keep up; for a given flow that does not change they differ, as
- * the level then follows the ground from the first minute.
+ * For the pump's own flow there is one account, that of the figure. For a given flow that does not change two stand side
+ * by side, the balance of stored water, inflow and pump, and the level against time: they differ, as the level then
+ * follows the ground from the first minute.
  */
 export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> = {}): PoorWell | Unknown {
   const { facts } = solved;
   const staticLevel = options.start === 'dry season' ? facts.water.staticLowest : facts.water.staticLevel;
   if (staticLevel === null) return { reason: 'The static level is not known.' };
-  const pumped = pumpedFlow(solved, options.flow);
-  if (pumped === null) return { reason: 'The flow is not known, or the pump gives none.' };
+  const account = accountOf(solved, staticLevel, options.flow);
+  if ('reason' in account) return account;
   const lowest = lowestLevel(facts);
-  if (!(lowest.depth > staticLevel)) return { reason: `The ${lowest.by} hangs above the water at rest.` };
-
   const storage = storedWater(solved, staticLevel);
   if (storage === null) return { reason: 'The width of the bore is not known.' };
   const wellYield = provenYield(facts);
-  const fall = fallOf(solved, staticLevel, options.flow);
-  const byYield = fall?.time ?? null;
+  const { flow, words } = account;
+  const byYield =
+    account.kind === 'followed' ? (fallAt(solved, staticLevel, flow)?.time ?? null) : (account.fall?.time ?? null);
   const curve = levelAgainstTime(solved, { ...options, pumpFor: null });
   const byLevel = 'reason' in curve ? null : curve.breaksSuction;
   const yieldFrom = wellYield === null ? null : facts.well.yield === null ? 'test' : 'report';
-  const flow = fall?.moments[0]?.pumpFlow ?? pumped.flow;
   const times = [byYield, byLevel].filter((time) => time !== null);
   const breaksSuction = times.length > 0 ? Math.min(...times) : null;
   const comesBack = (share: Ratio): ComingBack | null => {
@@ -82,7 +80,7 @@ export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> =
   };
   return {
     flow,
-    flowWords: pumped.words,
+    flowWords: words,
     lowest,
     storage,
     wellYield,

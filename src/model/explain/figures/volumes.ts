@@ -1,7 +1,7 @@
 /** Water that stands in the well, and what follows from it. */
 import { lowestLevel } from '../../figures/lowestLevel.ts';
 import { pumpBandOf } from '../../figures/pumpBand.ts';
-import { deepestTaken, waterFall, type BoreAtWork } from '../../figures/waterFall.ts';
+import { deepestTaken, standingOf, type BoreAtWork } from '../../figures/waterFall.ts';
 import type { LevelFall } from '../../formulas/levelFall.ts';
 import { atmosphericPressure } from '../../formulas/water.ts';
 import type { Context } from '../context.ts';
@@ -168,11 +168,12 @@ export const tankDrawdown: Explainer = (context) => {
 export const timeToBreakSuction: Explainer = (context) => {
   const { facts, values } = context;
   const { staticLevel } = facts.water;
-  const fall = staticLevel === null ? null : waterFall(workOf(context), staticLevel);
+  const { atCutInMost } = context.solution.curves;
+  const standing = staticLevel === null ? null : standingOf(workOf(context), staticLevel, { point: atCutInMost });
+  const fall = standing?.kind === 'falls' ? standing.fall : null;
+  const unknown = standing?.kind === 'unknown' ? standing.why : null;
   const [first, last] = [fall?.moments[0] ?? null, fall?.moments[fall.moments.length - 1] ?? null];
   const lowest = lowestLevel(facts);
-  const keepsUp = facts.water.staticLevel !== null && facts.water.staticLevel < lowest.depth;
-  const knows = values.operatingFlowAtCutInMost !== null;
   return {
     title:
       lowest.by === 'intake' ? 'Time until the pump draws air' : 'Time until the dry-run protection stops the pump',
@@ -195,20 +196,25 @@ export const timeToBreakSuction: Explainer = (context) => {
     source: 'conservation of volume',
     notes: [
       'The level is followed down step by step: the pump gives less and less as the water falls. A generic pump is taken at the stronger end of its band.',
+      ...(standing?.kind === 'keepsUp' ? [NO_LONGER_THAN_TESTED] : []),
     ],
     missing: [
       noStaticLevel(context),
-      noBore(context, lowest.depth),
-      noPumpCurve(context),
-      ...(knows ? [] : [noDrawdown(context), noYield(context), noLine(context), noDistance(context), noRise(context)]),
-      reason(
-        staticLevel !== null && staticLevel >= lowest.depth,
-        `water above ${DEEPEST_WORDS[lowest.by]}: none stands there even at rest`,
-      ),
-      reason(keepsUp, 'a pump stronger than the well: this well keeps up, so nothing runs out'),
+      ...(unknown === 'bore' ? [noBore(context, lowest.depth)] : []),
+      ...(unknown === 'pumpFlow' || staticLevel === null
+        ? [noPumpCurve(context), noLine(context), noDistance(context), noRise(context)]
+        : []),
+      ...(unknown === 'inflow' ? [noDrawdown(context), noYield(context)] : []),
+      reason(unknown === 'noWater', `water above ${DEEPEST_WORDS[lowest.by]}: none stands there even at rest`),
+      reason(unknown === 'liftsNothing', 'a pump that lifts water into the tank: from this depth it lifts none'),
+      reason(standing?.kind === 'keepsUp', 'a pump stronger than the well: this well keeps up, so nothing runs out'),
     ],
   };
 };
+
+/** In the words of the water over time, which stands beside it. */
+const NO_LONGER_THAN_TESTED =
+  'The hours of the test prove no more than that: the water over time shows how it falls on while a pump never stops.';
 
 /** What flows in on average: what is pumped, less what was stored. */
 function meanInflow({ meanPumpFlow, time, volume, moments }: LevelFall): number | null {
