@@ -128,16 +128,39 @@ export function standingOf(work: BoreAtWork, staticLevel: Metres, pumping: Pumpi
   // The flow falls and the inflow grows all the way down, so a well that keeps up at the lowest level keeps up.
   if (!(atLowest > inflow.at(lowest - staticLevel))) return KEEPS_UP;
   if (!boreKnown(bore, staticLevel, lowest)) return nobodyKnows('bore');
-  const pumped = pumpedDown(pump, {
-    from: staticLevel,
-    to: lowest,
-    atRest,
-    atLowest,
-    joints: bore.map(({ bottom }) => bottom),
-    inflowTurns: inflow.turnsAt === null ? null : staticLevel + inflow.turnsAt,
-  });
-  const fall = levelFall({ bore, pipeDiameter: facts.dropPipe.outsideDiameter, pumped, inflowAt: inflow.at });
+  const fall = fallTo(work, { pump, inflow, from: staticLevel, to: lowest, atRest, atLowest });
   return fall === null ? KEEPS_UP : { kind: 'falls', fall };
+}
+
+/** Whether a well that keeps up does so only once the pump gives less: it yields less than its drawdown says. */
+export function settlesLow(facts: Facts, staticLevel: Metres, { flow, waterLevel, outpumped }: PumpInWell): boolean {
+  const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
+  return !outpumped && relation !== null && waterLevel > staticLevel + relation.drawdownAt(flow) + APART;
+}
+
+/** So near to where the water settles, as a share of the way, counts as there: it never comes quite there. */
+const SETTLED = 1 - 1e-4;
+
+/** The water on its way to where such a pump takes just what the well gives; null where the bore is unknown. */
+export function settlingFall(work: BoreAtWork, staticLevel: Metres, { waterLevel }: PumpInWell): LevelFall | null {
+  const [pump, inflow] = [pumpOf(work), inflowOf(work.facts)];
+  if (pump === null || inflow === null || !boreKnown(work.bore, staticLevel, waterLevel)) return null;
+  const to = staticLevel + SETTLED * (waterLevel - staticLevel);
+  return fallTo(work, { pump, inflow, from: staticLevel, to, atRest: pump.at(staticLevel), atLowest: pump.at(to) });
+}
+
+interface Way extends Pick<Descent, 'from' | 'to' | 'atRest' | 'atLowest'> {
+  readonly pump: PumpAtDepth;
+  readonly inflow: Inflow;
+}
+
+function fallTo({ facts, bore }: BoreAtWork, { pump, inflow, ...way }: Way): LevelFall | null {
+  const pumped = pumpedDown(pump, {
+    ...way,
+    joints: bore.map(({ bottom }) => bottom),
+    inflowTurns: inflow.turnsAt === null ? null : way.from + inflow.turnsAt,
+  });
+  return levelFall({ bore, pipeDiameter: facts.dropPipe.outsideDiameter, pumped, inflowAt: inflow.at });
 }
 
 /** The fall itself; null where the well keeps up or nobody knows. */

@@ -6,15 +6,16 @@ import type { LevelFall } from '../formulas/levelFall.ts';
 import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { givenFlow, ownFlow, type FlowChoice, type PumpedFlow } from './pumpedFlow.ts';
-import { drawdownKnown, fallAt, ownStanding, standingAt } from './standing.ts';
+import { drawdownKnown, fallAt, ownSettling, ownStanding, standingAt } from './standing.ts';
 import type { Unknown } from './unknown.ts';
 
 export interface Account extends PumpedFlow {
   /**
    * `falls`: the well cannot keep up, and the water comes down as `fall` says. `keepsUp`: by its test or aquifer it does,
-   * and no time is named. `followed`: a flow that somebody asked about, to be followed by the ground alone.
+   * and no time is named. `settles`: it does once the pump gives less, with the water as far down as `fall` ends.
+   * `followed`: a flow that somebody asked about, to be followed by the ground alone.
    */
-  readonly kind: 'falls' | 'keepsUp' | 'followed';
+  readonly kind: 'falls' | 'keepsUp' | 'settles' | 'followed';
   readonly fall: LevelFall | null;
 }
 
@@ -35,15 +36,21 @@ function ownAccount(solved: Solved, staticLevel: Metres): Account | Unknown {
     return standing.why === 'pumpFlow' ? atDemand(solved, staticLevel) : { reason: because(solved, standing.why) };
   const pumped = ownFlow(solved, staticLevel);
   if (standing.kind === 'falls') {
-    const { fall } = standing;
-    const [first, last] = [fall.moments[0], fall.moments[fall.moments.length - 1]];
-    const flow = first?.pumpFlow ?? 0;
-    const words = (last?.pumpFlow ?? flow) < flow ? FALLING : LIMITED;
-    return { kind: 'falls', flow, words, fall };
+    return { kind: 'falls', ...flowOf(standing.fall), fall: standing.fall };
   }
+  const settling = ownSettling(solved, staticLevel);
+  if (settling === null)
+    return { reason: 'The width of the bore is not known, so neither is the water that it holds.' };
+  if (settling !== 'elsewhere') return { kind: 'settles', ...flowOf(settling), fall: settling };
   return pumped === null
     ? { reason: because(solved, 'inflow') }
     : { kind: 'keepsUp', flow: pumped.flow, words: pumped.words, fall: null };
+}
+
+function flowOf({ moments }: LevelFall): PumpedFlow {
+  const flow = moments[0]?.pumpFlow ?? 0;
+  const last = moments[moments.length - 1]?.pumpFlow ?? flow;
+  return { flow, words: last < flow ? FALLING : LIMITED };
 }
 
 const FALLING = 'the flow at cut-in from the level at rest, and less as the water falls';

@@ -63,13 +63,16 @@ export function dailyCycle(solved: Solved, options: CycleOptions = {}): DailyCyc
   const inflow = inflowPerDrawdown(solved, account.flow, staticLevel, most);
   if ('reason' in inflow) return inflow;
 
-  const { fall } = account;
-  const flow = fall === null ? account.flow : fall.meanPumpFlow;
+  // A pump that settles gives in a day what the well yields, and never runs dry.
+  const fall = account.kind === 'falls' ? account.fall : null;
+  const flow = fall === null ? (account.fall === null ? account.flow : account.fall.meanPumpFlow) : fall.meanPumpFlow;
   const flowWords = fall === null ? account.words : `${account.words}, as it is on average while the water falls`;
   const reservoir = { area: storage / most, inflowPerDrawdown: inflow.perDrawdown };
   const mostFlow = inflow.perDrawdown * most;
   const told = { flow, flowWords, mostFlow, storage, assumptions: inflow.assumptions };
-  const firstRun = fall?.time ?? (account.kind === 'keepsUp' ? null : timeToDraw(reservoir, flow, 0, most));
+  const firstRun =
+    fall?.time ??
+    (account.kind === 'keepsUp' || account.kind === 'settles' ? null : timeToDraw(reservoir, flow, 0, most));
   if (firstRun === null)
     return { ...told, firstDay: flow * DAY, laterDays: flow * DAY, firstRun, run: null, rest: null };
 

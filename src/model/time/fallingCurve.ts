@@ -20,6 +20,7 @@ import { sampleTimes } from './sampleTimes.ts';
  *
  * V0 is the water from rest to the lowest level and q the inflow there: it falls off in proportion as the level rises.
  *
+ * @param breaks  the fall ends at the lowest level; else where the pump takes just what the well gives
  * @param ground  for the cone round the well, under the flow that was pumped; null where nothing is known of the ground
  *
  * Source   a balance of volumes; the way back as in a rising-head test, Hvorslev (1951), US Army Corps of Engineers,
@@ -27,14 +28,14 @@ import { sampleTimes } from './sampleTimes.ts';
  */
 export function fallingCurve(
   solved: Solved,
-  fall: LevelFall,
+  { fall, breaks }: { readonly fall: LevelFall; readonly breaks: boolean },
   ground: Ground | null,
   { flow, words, staticLevel, lowest, pumpFor }: CurveSetting,
 ): LevelCurve {
   const atLowest = fall.moments[fall.moments.length - 1]?.inflow ?? 0;
   const stored = waterBetween(solved, staticLevel, lowest.depth);
   const stops = pumpFor !== null && pumpFor < LAST_DAY ? pumpFor : null;
-  const breaksSuction = fall.time < (stops ?? Infinity) ? fall.time : null;
+  const breaksSuction = breaks && fall.time < (stops ?? Infinity) ? fall.time : null;
   const phaseAt = (time: Seconds): Phase => {
     if (stops !== null && time > stops) return 'recovery';
     return breaksSuction !== null && time >= breaksSuction ? 'at lowest' : 'pumping';
@@ -46,7 +47,7 @@ export function fallingCurve(
   };
   const flowAt = (time: Seconds) => {
     const phase = phaseAt(time);
-    return phase === 'recovery' ? 0 : phase === 'at lowest' ? atLowest : fall.pumpFlowAt(time);
+    return phase === 'recovery' ? 0 : time >= fall.time ? atLowest : fall.pumpFlowAt(time);
   };
   const steps = ground === null ? [] : stepsOf(fall, atLowest, stops);
   const coneAt = (time: Seconds, distances: readonly Metres[]): GroundLevel[] | null =>
@@ -68,7 +69,7 @@ export function fallingCurve(
     toldFor: null,
     fitReaches: null,
     claimedFrom: FIRST_MINUTE,
-    assumptions: assumptionsOf(solved, fall),
+    assumptions: assumptionsOf(solved, fall, breaks),
     transmissivity: ground?.transmissivity ?? null,
     transmissivityRange: ground?.transmissivityRange ?? null,
     storativity: ground?.storativity ?? null,
@@ -98,14 +99,16 @@ function stepsOf({ moments, time: end }: LevelFall, atLowest: number, stops: Sec
   return [...steps.filter(({ from }) => from < stops), { from: stops, flow: 0 }];
 }
 
-function assumptionsOf({ facts }: Solved, { moments }: LevelFall): readonly string[] {
+function assumptionsOf({ facts }: Solved, { moments }: LevelFall, breaks: boolean): readonly string[] {
   const [first, last] = [moments[0], moments[moments.length - 1]];
   const falls = first !== undefined && last !== undefined && last.pumpFlow < first.pumpFlow;
   const onlyYield = facts.water.pumping === null || facts.water.pumping.kind === 'yield only';
   return [
     onlyYield
       ? 'Only the water in the bore and the reported yield are known: the level is a balance of the two.'
-      : 'The well cannot keep up: the level is a balance of the water in the bore, of what flows in and of what is pumped.',
+      : breaks
+        ? CANNOT_KEEP_UP
+        : 'The well yields less than its drawdown says: the water falls until the pump gives no more than that.',
     onlyYield
       ? 'The well gives its reported yield all the while it is pumped; a yield blown with air is a rough maximum, so the water may be gone sooner.'
       : 'What flows in grows with the drawdown as the plan’s test or aquifer tells, and no further than the reported yield allows.',
@@ -115,3 +118,6 @@ function assumptionsOf({ facts }: Solved, { moments }: LevelFall): readonly stri
     'While the water comes back, the inflow falls off in proportion as the level rises.',
   ];
 }
+
+const CANNOT_KEEP_UP =
+  'The well cannot keep up: the level is a balance of the water in the bore, of what flows in and of what is pumped.';

@@ -63,7 +63,13 @@ export function levelAgainstTime(solved: Solved, options: TimeOptions): LevelCur
   const ground: Ground | Unknown = drawdownKnown(solved)
     ? groundOf(solved, { flow, staticLevel, storativity: options.storativity })
     : { reason: withoutDrawdown(solved) };
-  if (fall !== null) return fallingCurve(solved, fall, 'reason' in ground ? null : ground, setting);
+  if (fall !== null)
+    return fallingCurve(
+      solved,
+      { fall, breaks: account.kind === 'falls' },
+      'reason' in ground ? null : ground,
+      setting,
+    );
   return 'reason' in ground ? ground : groundCurve(solved, ground, setting, account.kind === 'keepsUp');
 }
 

@@ -63,7 +63,11 @@ export function poorWell(solved: Solved, options: Omit<TimeOptions, 'pumpFor'> =
   const wellYield = provenYield(facts);
   const { flow, words } = account;
   const byYield =
-    account.kind === 'followed' ? (fallAt(solved, staticLevel, flow)?.time ?? null) : (account.fall?.time ?? null);
+    account.kind === 'followed'
+      ? (fallAt(solved, staticLevel, flow)?.time ?? null)
+      : account.kind === 'falls'
+        ? (account.fall?.time ?? null)
+        : null;
   const curve = levelAgainstTime(solved, { ...options, pumpFor: null });
   const byLevel = 'reason' in curve ? null : curve.breaksSuction;
   const yieldFrom = wellYield === null ? null : facts.well.yield === null ? 'test' : 'report';

@@ -1,7 +1,15 @@
 /** How the well stands up to what is pumped, by the account that gives the figure of the time too. */
 import { pumpFromLevel, systemOf } from '../figures/curves.ts';
 import { pumpBandOf } from '../figures/pumpBand.ts';
-import { standingOf, usableWater, waterFall, type BoreAtWork, type Standing } from '../figures/waterFall.ts';
+import {
+  settlesLow,
+  settlingFall,
+  standingOf,
+  usableWater,
+  waterFall,
+  type BoreAtWork,
+  type Standing,
+} from '../figures/waterFall.ts';
 import type { LevelFall } from '../formulas/levelFall.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres } from '../si.ts';
@@ -18,6 +26,17 @@ export function pumpFrom({ curves, facts }: Solved, staticLevel: Metres): PumpIn
 /** How the well stands up to its own pump, exactly as the figure of the time is worked out. */
 export function ownStanding(solved: Solved, staticLevel: Metres): Standing {
   return standingOf(workOf(solved), staticLevel, { point: pumpFrom(solved, staticLevel) });
+}
+
+/**
+ * The water on its way down to where the pump takes just what the well gives, a yield under what its drawdown says.
+ *
+ * @returns  `elsewhere`: the water stands where its drawdown puts it. Null: it falls, and the bore is unknown
+ */
+export function ownSettling(solved: Solved, staticLevel: Metres): LevelFall | null | 'elsewhere' {
+  const point = pumpFrom(solved, staticLevel);
+  if (point === null || !settlesLow(solved.facts, staticLevel, point)) return 'elsewhere';
+  return settlingFall(workOf(solved), staticLevel, point);
 }
 
 /** How it stands up to a flow that does not change. */
