@@ -26,7 +26,7 @@ export function sayPhase(curve: LevelCurve, time: Seconds, show: Show): string {
       return `The pump draws ${show.flow(curve.flow)}, ${curve.flowWords}.`;
     case 'at lowest':
       if (curve.breaksSuction === null)
-        return `By the long-term fit alone it would be down to ${DEEPEST[curve.lowest.by]}.`;
+        return `By the long-term fit alone the water would be down to ${DEEPEST[curve.lowest.by]}.`;
       return `The water is down to ${DEEPEST[curve.lowest.by]}: the pump gets only what the well gives, ${show.flow(curve.flowAt(time))}.`;
     case 'recovery':
       return 'The pump is off, and the water comes back.';
@@ -55,7 +55,7 @@ export function sayFit({ toldFor, fitReaches, lowest }: LevelCurve, time: Second
   const end =
     fitReaches === null
       ? ''
-      : ` By that fit alone a pump that never stops has it at ${DEEPEST[lowest.by]} in about ${sayTime(fitReaches)}; only a longer test would tell.`;
+      : ` By that fit alone a pump that never stops has the water at ${DEEPEST[lowest.by]} in about ${sayTime(fitReaches)}; only a longer test would tell.`;
   return `${PROVEN[toldFor.by](sayTime(toldFor.time))}, and what comes later is a long-term fit that nobody measured.${end}`;
 }
 
