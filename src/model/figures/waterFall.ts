@@ -117,14 +117,17 @@ export function standingOf(work: BoreAtWork, staticLevel: Metres, pumping: Pumpi
   if (!(lowest > staticLevel)) return nobodyKnows('noWater');
   // A point with the water above the lowest level is a well that keeps up: nothing to follow.
   if ('point' in pumping && pumping.point?.outpumped === false)
-    return pumping.point.flow > 0 ? KEEPS_UP : nobodyKnows('liftsNothing');
+    return pumping.point.flow > 0 || settlesLow(facts, staticLevel, pumping.point)
+      ? KEEPS_UP
+      : nobodyKnows('liftsNothing');
   const pump = 'flow' in pumping ? steady(pumping.flow) : pumpOf(work);
   if (pump === null) return nobodyKnows('pumpFlow');
   const inflow = inflowOf(facts);
   if (inflow === null) return nobodyKnows('inflow');
   const atRest = pump.at(staticLevel);
   if (!(atRest > 0)) return nobodyKnows('liftsNothing');
-  const atLowest = pump.at(lowest);
+  // The point of a pump that takes more than the well gives is the one at the lowest level.
+  const atLowest = 'point' in pumping && pumping.point !== null ? pumping.point.flow : pump.at(lowest);
   // The flow falls and the inflow grows all the way down, so a well that keeps up at the lowest level keeps up.
   if (!(atLowest > inflow.at(lowest - staticLevel))) return KEEPS_UP;
   if (!boreKnown(bore, staticLevel, lowest)) return nobodyKnows('bore');
