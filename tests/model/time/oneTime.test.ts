@@ -83,7 +83,7 @@ test('law: over thousands of plans', () => {
     { ...SEED, numRuns: 3000 },
   );
   for (const count of Object.values(seen)) expect(count).toBeGreaterThan(300);
-});
+}, 300_000);
 
 describe('every invented well', () => {
   const wells = [
@@ -120,7 +120,7 @@ test('law: from the dry season’s level it is the figure of a well whose water 
     { ...SEED, numRuns: 1000 },
   );
   expect(compared).toBeGreaterThan(50);
-});
+}, 300_000);
 
 const curveOf = (plan: Plan): LevelCurve => {
   const curve = levelAgainstTime(solve(plan), { pumpFor: null });
