@@ -41,7 +41,9 @@ export function boreOf({ well }: Facts): BoreStretch[] {
     // Between casing and screen, and below a screen, stands blank pipe of the screen's bore: the riser and the sump.
     if (screened)
       return { kind: 'casing', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius + wall, known };
-    return { kind: 'openHole', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius, known };
+    // A width of which nobody said whether it is the hole's or a screen's is not known to be either's.
+    const open = known && intake.kind !== null;
+    return { kind: 'openHole', top, bottom: end, insideRadius: holeRadius, outsideRadius: holeRadius, known: open };
   };
 
   const stretches: BoreStretch[] = [];

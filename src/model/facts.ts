@@ -75,6 +75,8 @@ export type CasingMaterial = 'steel' | 'PVC' | 'stainless steel' | 'concrete' | 
 
 export interface CasingFacts {
   readonly material: CasingMaterial;
+  /** False where nobody said: `material` is then "other", of which no rule and no figure says anything. */
+  readonly materialKnown: boolean;
   /** The name on the pipe ("6 in"): shown, never computed with. */
   readonly nominalSize: string;
   readonly schedule: string;
@@ -106,7 +108,8 @@ export interface WellFacts {
   readonly casingHeight: Metres;
   readonly groutBottom: Metres | null;
   readonly intake: {
-    readonly kind: 'open hole' | 'screen' | 'driven point' | 'dug';
+    /** Null where nobody said: the hole may be open, or a screen may stand in it. */
+    readonly kind: 'open hole' | 'screen' | 'driven point' | 'dug' | null;
     readonly diameter: Metres | null;
     readonly screens: readonly ScreenFacts[];
   };

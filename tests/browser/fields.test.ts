@@ -376,7 +376,7 @@ describe('a driller’s report', () => {
     casingSize: '',
     casingInside: '',
     casingBottom: '',
-    intake: 'open hole',
+    intake: '',
     holeDiameter: '',
     screenTop: '',
     screenBottom: '',
@@ -411,7 +411,7 @@ describe('a driller’s report', () => {
       format: 'wellcut-plan/1',
       title: 'My well',
       units: 'us',
-      well: { depth: '240 ft', casing: {}, intake: { kind: 'open hole' } },
+      well: { depth: '240 ft', casing: {}, intake: {} },
       water: { staticLevel: 'unknown' },
       status: { 'well.depth': 'reported' },
     });
@@ -472,8 +472,31 @@ describe('a driller’s report', () => {
   });
 
   test('a test of which a number is missing is kept with what is known', () => {
-    const { pumping } = planOf({ depth: '240', staticLevel: '60', test: 'test', testFlow: '10' }).water;
-    expect(pumping).toEqual({ kind: 'test', flow: '10 gpm', drawdown: 'unknown' });
+    const report = { ...empty, depth: '240', staticLevel: '60', test: 'test', testFlow: '10' } as const;
+    const first = planFromReport(report);
+    expect(first.ok ? [] : Object.keys(first.problems)).toEqual(['testDrawdown']);
+    // Left empty once more, it is not known.
+    const read = planFromReport(report, ['testDrawdown']);
+    expect(read.ok ? read.plan.water.pumping : read.problems).toEqual({
+      kind: 'test',
+      flow: '10 gpm',
+      drawdown: 'unknown',
+    });
+    expect(read.ok ? solve(read.plan).unknown : []).toContain('water.pumping.drawdown');
+  });
+
+  test('a drawdown without its flow is asked for the flow', () => {
+    const read = planFromReport({ ...empty, depth: '240', test: 'test', testDrawdown: '40' });
+    expect(read.ok ? [] : Object.keys(read.problems)).toEqual(['testFlow']);
+  });
+
+  test('how the water comes in is not known until somebody says it', () => {
+    const { unknown, facts } = solve(planOf({ depth: '240', staticLevel: '60' }));
+    expect(facts.well.intake.kind).toBeNull();
+    expect(unknown).toContain('well.intake.kind');
+    const said = planOf({ depth: '240', staticLevel: '60', intake: 'open hole' });
+    expect(solve(said).unknown).not.toContain('well.intake.kind');
+    expect(said.status).toMatchObject({ 'well.intake': 'reported' });
   });
 
   test.each(['6-5/8', '6.625', '4-1/2 in', '7'])('a casing of %s reads, and its bore is asked for', (casingSize) => {

@@ -20,7 +20,7 @@ export interface Report {
   casingSize: string;
   casingInside: string;
   casingBottom: string;
-  intake: 'open hole' | 'screen' | 'driven point' | 'dug';
+  intake: '' | 'open hole' | 'screen' | 'driven point' | 'dug';
   holeDiameter: string;
   screenTop: string;
   screenBottom: string;
@@ -83,8 +83,10 @@ const FIELD_OF: Readonly<Record<string, ReportField>> = {
   'top.depth': 'adapterDepth',
 };
 
-export function planFromReport(report: Report): ReportReading {
-  const missing = missingOf(report);
+/** @param asked  fields that were asked for once: what may stay unknown does, where it was left empty again */
+export function planFromReport(report: Report, asked: readonly string[] = []): ReportReading {
+  const open = Object.entries(askedOf(report)).filter(([field]) => !asked.includes(field));
+  const missing = { ...Object.fromEntries(open), ...missingOf(report) };
   if (Object.keys(missing).length > 0) return { ok: false, problems: missing };
   const reading = readPlan(written(report));
   return reading.ok ? reading : { ok: false, problems: byField(reading.problems) };
@@ -104,6 +106,20 @@ function missingOf(report: Report): Partial<Record<ReportField, string>> {
     missing.staticLevel = `A plus can be read both ways. Below the ground: ${bareOf(report.staticLevel)}. Above it, a flowing well: -${bareOf(report.staticLevel)}.`;
   return missing;
 }
+
+/** What the report may well say and the form was left without: asked once, then drawn as not known. */
+function askedOf(report: Report): Partial<Record<ReportField, string>> {
+  if (report.test !== 'test') return {};
+  const [flow, drawdown] = [!isEmpty(report.testFlow), !isEmpty(report.testDrawdown)];
+  if (flow && !drawdown)
+    return {
+      testDrawdown: `How far did the water fall? Without it nobody knows how deep the water stands while pumping. ${DRAW_AGAIN}`,
+    };
+  if (drawdown && !flow) return { testFlow: `At which flow? A drawdown alone tells nothing. ${DRAW_AGAIN}` };
+  return {};
+}
+
+const DRAW_AGAIN = 'If the report does not say, leave it empty and draw: it stays not known.';
 
 function bareOf(text: string): string {
   return text.trim().replace(/^\+\s*/, '');
@@ -136,7 +152,7 @@ function written(report: Report): unknown {
         bottom: said('casingBottom', 'depth'),
       },
       intake: {
-        kind: report.intake,
+        kind: chosen(report.intake),
         diameter: said('holeDiameter', 'bore'),
         screens:
           screened && hasEnds
@@ -185,9 +201,8 @@ const STANDING = ['pump.setting', 'pump.power', 'top'];
 function statusOf(plan: unknown, { hanging }: Report): unknown {
   const said = (path: string) => {
     const value = path.split('.').reduce<unknown>((at, key) => (isObject(at) ? at[key] : undefined), plan);
-    // The kind of intake was chosen on the form, whatever the report says. Of an adapter or seal the kind is the thing.
-    const bare = path.startsWith('well.') && isObject(value) && Object.keys(value).every((key) => key === 'kind');
-    return value !== undefined && value !== 'unknown' && !bare;
+    const empty = isObject(value) && Object.keys(value).length === 0;
+    return value !== undefined && value !== 'unknown' && !empty;
   };
   const all = (paths: readonly string[], status: string) => paths.filter(said).map((path) => [path, status] as const);
   // A pump that hangs there is not moved for want of its depth.
@@ -225,7 +240,7 @@ function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportFi
   return said;
 }
 
-/** Leaves out what was not said, at every depth of the plan; of the casing, which a well must have, what is left. */
+/** Leaves out what was not said, at every depth of the plan; of what every well has, what is left. */
 function tidy(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(tidy);
   if (!isObject(value)) return value;
@@ -235,10 +250,13 @@ function tidy(value: unknown): unknown {
       .filter(
         ([key, each]) =>
           each !== undefined &&
-          (key === 'casing' || !isObject(each) || Array.isArray(each) || Object.keys(each).length > 0),
+          (KEPT.has(key) || !isObject(each) || Array.isArray(each) || Object.keys(each).length > 0),
       ),
   );
 }
+
+/** Casing, and where water enters. */
+const KEPT: ReadonlySet<string> = new Set(['casing', 'intake']);
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null;

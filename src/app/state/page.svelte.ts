@@ -107,8 +107,9 @@ export class Page {
     this.workspace?.open({ id, plan }, `Open ${kept.title || 'a well without a name'}`);
   }
 
-  async openReport(report: Report): Promise<ReportReading> {
-    const reading = (await this.load()).planFromReport(report);
+  /** @param asked  fields that were asked for already: what may stay empty then does */
+  async openReport(report: Report, asked: readonly string[]): Promise<ReportReading> {
+    const reading = (await this.load()).planFromReport(report, asked);
     if (reading.ok) this.openNew(reading.plan, 'Start from a report');
     return reading;
   }

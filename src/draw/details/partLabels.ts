@@ -133,7 +133,12 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
       const pipe =
         casing === undefined
           ? null
-          : { size: casing.nominalSize, material: casing.material, top: casing.top, bottom: casing.bottom };
+          : {
+              size: casing.nominalSize,
+              material: casing.materialKnown ? casing.material : null,
+              top: casing.top,
+              bottom: casing.bottom,
+            };
       return index === 0 ? words.casing(pipe, show) : words.liner(pipe, show);
     },
   },
@@ -148,7 +153,8 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
   },
   openHole: {
     weight: 1,
-    say: ({ facts }, words, show) => words.openHole({ diameter: facts.well.intake.diameter }, show),
+    say: ({ facts }, words, show) =>
+      words.openHole({ diameter: facts.well.intake.diameter, said: facts.well.intake.kind !== null }, show),
   },
   staticLevel: { weight: 4, say: ({ levels }, words, show) => words.staticLevel({ depth: levels.static }, show) },
   pumpingLevel: { weight: 4, say: ({ levels }, words, show) => words.pumpingLevel({ depth: levels.pumping }, show) },

@@ -66,6 +66,8 @@ export const noBore = ({ facts, solution }: Context, to: number): Missing | null
   const { staticLevel } = facts.water;
   const unknown = staticLevel !== null && !boreKnown(solution.bore, staticLevel, to);
   if (!unknown) return null;
+  if (facts.well.intake.kind === null)
+    return { path: 'well.intake.kind', words: 'whether the hole is open or has a screen' };
   return facts.well.intake.diameter === null
     ? { path: 'well.intake.diameter', words: 'how wide the bore is below the water at rest' }
     : { path: 'well.casings', words: 'where the casing ends' };

@@ -2,7 +2,7 @@
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { exceeds, meets } from '../rules/grace.ts';
 import { highestStaticLevel } from '../rules/highestStatic.ts';
-import { isOpenRock } from '../rules/openRock.ts';
+import { intakeUnsaid, isOpenRock } from '../rules/openRock.ts';
 import type { MissingFact } from '../rules/missing.ts';
 import type { Numbers } from '../rules/rule.ts';
 import type { Solved } from '../solution.ts';
@@ -22,8 +22,9 @@ export function refusal(solved: Solved): WhyLeft | null {
   return meets(rest - bottom, 'length') ? { variant: 'dry', numbers: { rest, bottom } } : null;
 }
 
-/** A screen that nobody said the depth of may be anywhere, and the pump in it. */
+/** A screen that nobody said the depth of, or of which nobody said that there is none, may be anywhere, and the pump in it. */
 export function missingForPump({ facts }: Solved): WhyLeft | null {
+  if (intakeUnsaid(facts)) return nobodySaid('intakeKind');
   const { kind, screens } = facts.well.intake;
   return kind === 'screen' && screens.length === 0 && !isOpenRock(facts) ? nobodySaid('screenEnds') : null;
 }

@@ -7,7 +7,7 @@ import { meets } from './grace.ts';
 import { isFirmRock } from './ground.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
 import { words } from './fix.ts';
-import { isOpenRock } from './openRock.ts';
+import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -66,6 +66,7 @@ export const casingSeated = defineRule({
     if (intake.kind === 'dug' || intake.kind === 'driven point') return doesNotApply;
     const foot = casingFoot(given.facts);
     if (foot === null) return missing('casingBottom');
+    if (intakeUnsaid(given.facts)) return missing('intakeKind');
     return isOpenRock(given.facts) ? seatedInRock(foot, given) : belowPumpingLevel(foot, given);
   },
   fixes(_given, { variant }) {

@@ -5,7 +5,7 @@ import { feet, horsepower, inches } from '../units.ts';
 import { meets } from './grace.ts';
 import { change, changeOr, depthWritten, words, writtenInside } from './fix.ts';
 import { withItsProbe } from './movePump.ts';
-import { isOpenRock } from './openRock.ts';
+import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
@@ -50,6 +50,7 @@ export const inflowFromBelow = defineRule({
       const first = allEntersBelow(solved);
       if (first !== null && meets(first - motor, 'length')) return holds('allFromBelow', { motor, first });
       if (small) return holds('smallMotorAnywhere', { under });
+      if (intakeUnsaid(facts)) return missing('intakeKind');
       return missing(well.intake.kind === 'screen' && well.intake.screens.length === 0 ? 'screenEnds' : 'inflows');
     }
     const margin = inflow - motor;

@@ -9,7 +9,11 @@ export const flowingWell = defineRule({
   judge({ solved, facts }) {
     const level = highestStaticLevel(solved);
     if (level === null) return missing('staticLevel');
-    if (exceeds(level, 'length')) return holds('belowGround', { level });
+    // A level read once says nothing of a wet season's.
+    if (exceeds(level, 'length'))
+      return solved.levels.staticHighest === null
+        ? holds('readBelowGround', { level })
+        : holds('belowGround', { level });
     const controlled = facts.well.flowControl === true;
     const severity = controlled ? 'warning' : 'danger';
     const at = { measured: level, limit: 0, margin: level, quantity: 'length', depth: level } as const;

@@ -1,7 +1,7 @@
 /** Judges a solved plan by every rule: what is wrong, what holds, what cannot be judged, and where parts may go. */
 import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
-import { assumedPaths, comparesAssumed, restsOn } from './assumed.ts';
+import { assumedPaths, comparesAssumed, holdsOn, restsOn } from './assumed.ts';
 import { placed } from './placed.ts';
 import { quiet } from './quiet.ts';
 import { toldTogether, type Depending } from './together.ts';
@@ -33,7 +33,7 @@ export function judge(solved: Solved): Judgement {
           rule: rule.number,
           variant: outcome.variant,
           numbers: outcome.numbers,
-          assumed: restsOn(rule.number, assumed),
+          assumed: holdsOn(rule.number, outcome.variant, assumed),
         });
         break;
       case 'breaks':

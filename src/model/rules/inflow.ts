@@ -105,7 +105,7 @@ function aboveAnyInflow({ solved, facts }: Given) {
   const foot = casings[casings.length - 1]?.bottom ?? null;
   const level = solved.lowest?.depth ?? null;
   if (foot === null || level === null || foot >= facts.well.bottom || !meets(foot - level, 'length'))
-    return missing('inflows');
+    return missing(intake.kind === null ? 'intakeKind' : 'inflows');
   return holds('aboveFoot', { water: level, foot, margin: foot - level });
 }
 

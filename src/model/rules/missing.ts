@@ -27,6 +27,7 @@ export const DECIDED_BY = {
   /** numbers: { material } */
   firmRock: ['well.layers'],
   inflows: ['well.inflows'],
+  intakeKind: ['well.intake.kind'],
   screenEnds: ['well.intake.top', 'well.intake.bottom'],
   /** Of the first screen that does not say it. */
   openArea: ['well.intake.screens.0.openArea', 'well.intake.diameter'],

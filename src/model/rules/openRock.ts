@@ -4,6 +4,11 @@ import type { Metres } from '../si.ts';
 import { meets } from './grace.ts';
 import { isFirmRock } from './ground.ts';
 
+/** Where nobody said how the water comes in (`intakeKind`), that is to be asked first. */
+export function intakeUnsaid({ well }: Pick<Facts, 'well'>): boolean {
+  return well.intake.kind === null;
+}
+
 /** True also for screens of which the layers say that they stand in firm rock: no sand comes through them. */
 export function isOpenRock({ well }: Pick<Facts, 'well'>): boolean {
   const { kind, screens } = well.intake;

@@ -15,7 +15,7 @@ import { openCutOffDepth } from './openFacts.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, changeOr, words, writtenInside } from './fix.ts';
 import { movePump } from './movePump.ts';
-import { isOpenRock } from './openRock.ts';
+import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -255,6 +255,7 @@ export const motorAboveScreen = defineRule({
   judge(given) {
     const { solved, facts } = given;
     const screen = screenTop(solved);
+    if (intakeUnsaid(facts)) return missing('intakeKind');
     if (screen === null)
       return facts.well.intake.kind === 'screen' && !isOpenRock(facts) ? missing('screenEnds') : doesNotApply;
     const motor = motorBottomOf(given);

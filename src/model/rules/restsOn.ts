@@ -97,6 +97,14 @@ export const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
+ * Of a verdict that holds, by variant, where it rests on less than its rule may: what was measured is not made doubtful
+ * by what the pump does with it.
+ */
+export const HOLDS_ON: Readonly<Record<string, Readonly<Record<string, readonly string[] | undefined>> | undefined>> = {
+  'PR-53': { measured: ['water.pumping.flow'], fromAquifer: [] },
+};
+
+/**
  * Taken for granted without a word: harmless facts, the lengths of the pump's own body, that a house has a pressure tank
  * with a switch, that pipe is of the usual standard and a motor named in horsepower runs on 60 Hz, and what adds a little
  * friction. A plan that differs there says so.

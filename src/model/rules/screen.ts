@@ -4,7 +4,7 @@ import { UNKNOWN } from '../plan/defaults.ts';
 import { feet } from '../units.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
-import { isOpenRock } from './openRock.ts';
+import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 
 export const ENTRANCE_VELOCITY = feet(0.1);
@@ -14,6 +14,7 @@ export const screenVelocity = defineRule({
   part: 'screen',
   asks: { most: ENTRANCE_VELOCITY },
   judge({ solved, facts }) {
+    if (intakeUnsaid(facts)) return missing('intakeKind');
     const entrance = screenEntrance(solved);
     // Rock gives no sand to drag through the openings of a liner.
     if (entrance === null || isOpenRock(facts)) return doesNotApply;

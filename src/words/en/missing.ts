@@ -28,6 +28,7 @@ export const missing: Readonly<Record<MissingFact, Said>> = {
   groundAtFoot: () => 'what ground the casing ends in',
   firmRock: ({ material }) => `whether “${String(material)}” is firm rock`,
   inflows: () => 'where water enters the well',
+  intakeKind: () => 'whether the hole is open or has a screen',
   screenEnds: () => 'where the screen begins and ends',
   openArea: () => 'the open area of the screen',
   screenWidth: () => 'the diameter of the screen',

@@ -27,7 +27,8 @@ interface Pipe {
 
 interface CasingNumbers {
   readonly size: string;
-  readonly material: CasingFacts['material'];
+  /** Null where nobody said. */
+  readonly material: CasingFacts['material'] | null;
   readonly top: Metres;
   readonly bottom: Metres | null;
 }
@@ -184,12 +185,12 @@ export const partLabels = {
   }),
   /** Null for one that the plan does not tell of, as below. */
   casing: (pipe: CasingNumbers | null, { depth }: Show): PartLabel => ({
-    name: pipe === null ? 'Casing' : `Casing, ${pipe.size} ${pipe.material}`,
+    name: named('Casing', pipe),
     short: 'Casing',
     note: pipe === null || pipe.bottom === null ? 'end not known' : `to ${depth(pipe.bottom)}`,
   }),
   liner: (pipe: CasingNumbers | null, { depth }: Show): PartLabel => ({
-    name: pipe === null ? 'Liner' : `Liner, ${pipe.size} ${pipe.material}`,
+    name: named('Liner', pipe),
     short: 'Liner',
     note: pipe === null || pipe.bottom === null ? 'end not known' : `${depth(pipe.top)} to ${depth(pipe.bottom)}`,
   }),
@@ -207,9 +208,10 @@ export const partLabels = {
           name: `Inflow at ${depth(inflow.depth)}`,
           note: inflow.share === null ? 'share not known' : `${percent(inflow.share)} of the water`,
         },
-  openHole: ({ diameter }: { diameter: Metres | null }, { bore }: Show): PartLabel => ({
-    name: 'Open hole',
-    note: diameter === null ? 'width not known' : bore(diameter),
+  /** @param said  whether it is known to be open: else a screen may stand in it */
+  openHole: ({ diameter, said }: { diameter: Metres | null; said: boolean }, { bore }: Show): PartLabel => ({
+    name: said ? 'Open hole' : 'Open or screened?',
+    note: !said ? 'not known' : diameter === null ? 'width not known' : bore(diameter),
   }),
   staticLevel: ({ depth }: Depth, { depth: deep }: Show): PartLabel => ({
     name: 'Static level',
@@ -228,6 +230,14 @@ export const partLabels = {
   /** Labels that found no room: "3 more: grout, casing, tie". */
   more: (names: readonly string[]): string => `${names.length} more: ${names.join(', ').toLowerCase()}`,
 };
+
+/** "Casing, 6 in steel"; what nobody said of it is not told as a material of its own. */
+function named(what: string, pipe: CasingNumbers | null): string {
+  if (pipe === null) return what;
+  const size = pipe.size === '' ? '' : ` ${pipe.size}`;
+  if (pipe.material === null) return `${what},${size === '' ? '' : `${size},`} material not known`;
+  return `${what},${size} ${pipe.material === 'other' ? 'other material' : pipe.material}`;
+}
 
 /** "1 in PE"; the kind of steel is told by the parts list. */
 function pipeName(size: string, material: string): string {

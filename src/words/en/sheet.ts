@@ -51,6 +51,7 @@ function lining({ isLiner, size, material, bottom }: NonNullable<WellNumbers['pi
 }
 
 function below(intake: WellNumbers['intake'], rock: string | null): string {
+  if (intake === null) return 'well';
   if (intake !== 'open hole') return intake;
   return `open ${rock?.toLowerCase() ?? 'hole'}`;
 }

@@ -10,7 +10,7 @@ export function sayWell({ facts }: Solution, show: Show): string {
   const foot = casing?.bottom ?? null;
   const cased = casing === undefined ? '' : `${nameOf(casing)}${foot === null ? '' : ` to ${show.depth(foot)}`}, `;
   const datum = depthsFrom === 'ground' ? '' : ' The record counts from the casing top.';
-  return `${capital(`${cased}${well.intake.kind}`)} to ${show.depth(well.bottom)}. Depths from the ground.${datum}`;
+  return `${capital(`${cased}${well.intake.kind ?? 'well'}`)} to ${show.depth(well.bottom)}. Depths from the ground.${datum}`;
 }
 
 /** "6 in steel casing", as far as anybody said. */

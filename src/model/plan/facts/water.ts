@@ -31,10 +31,10 @@ export function waterFacts(water: WaterPlan, beside: BesideWater, take: Take): W
     staticHighest,
     staticLowest,
     pumping: water.pumping ? pumpingFacts(water.pumping, beside, take) : null,
-    acidity: take.maybe(water.pH, 'ratio'),
-    conductivity: take.maybe(water.conductivity, 'conductivity'),
-    sand: water.sand ?? null,
-    gas: water.gas ?? null,
+    acidity: take.fact('water.pH', water.pH, 'ratio'),
+    conductivity: take.fact('water.conductivity', water.conductivity, 'conductivity'),
+    sand: take.flag('water.sand', water.sand),
+    gas: take.flag('water.gas', water.gas),
   };
 }
 

@@ -22,6 +22,8 @@ export function casingPlans(well: WellPlan): readonly { path: string; casing: Ca
 export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): WellFacts {
   const depth = take.depth(well.depth) ?? 0;
   const soundedDepth = take.depth(well.soundedDepth);
+  const kind = intakeKind(well.intake);
+  if (kind === null) take.unknown.push('well.intake.kind');
   const diameter = take.fact('well.intake.diameter', well.intake.diameter, 'length');
   return {
     depth,
@@ -30,13 +32,13 @@ export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): Wel
     casings: casingPlans(well).map(({ path, casing }) => casingFacts(path, casing, casingHeight, take)),
     casingHeight,
     groutBottom: take.depthFact('well.grout.bottom', well.grout?.bottom),
-    intake: { kind: well.intake.kind, diameter, screens: screenFacts(well, take) },
+    intake: { kind, diameter, screens: screenFacts(well, take) },
     inflows: inflowFacts(well, take),
     yield: take.fact('well.yield', well.yield, 'flow'),
     yieldFrom: well.yieldFrom ?? null,
     layers: layerFacts(well, take),
     flowControl: well.flowControl ?? null,
-    inPit: well.inPit ?? null,
+    inPit: take.flag('well.inPit', well.inPit),
     tested: well.tested ?? null,
   };
 }
@@ -48,12 +50,13 @@ function casingFacts(path: string, casing: CasingPlan, casingHeight: Metres, tak
   if (material === undefined) take.unknown.push(`${path}.material`);
   const insideKnown = measured !== null || listed !== null;
   if (!insideKnown && size === undefined) take.unknown.push(`${path}.size`);
-  else if (!insideKnown && material !== undefined) take.unknown.push(`${path}.insideDiameter`);
+  else if (!insideKnown) take.unknown.push(`${path}.insideDiameter`);
   if (listed && schedule === undefined && measured === null) take.assume(`${path}.schedule`, listed.schedule);
   const insideDiameter = measured ?? listed?.insideDiameter ?? drawnDiameter(size);
   const height = take.maybe(casing.height, 'length') ?? casingHeight;
   return {
     material: material ?? 'other',
+    materialKnown: material !== undefined,
     nominalSize: size ?? '',
     schedule: schedule ?? listed?.schedule ?? '',
     insideDiameter,
@@ -70,26 +73,35 @@ function drawnDiameter(size: string | undefined): Metres {
   return inches((size === undefined ? null : inchNumber(size, true)) ?? 6);
 }
 
+/** Who gives a screen's depth has said that there is one. */
+function intakeKind({ kind, screens = [], top, bottom }: WellPlan['intake']): WellFacts['intake']['kind'] {
+  const hasScreen = screens.length > 0 || top !== undefined || bottom !== undefined;
+  return kind ?? (hasScreen ? 'screen' : null);
+}
+
 function screenFacts({ intake }: WellPlan, take: Take): ScreenFacts[] {
-  if (intake.kind === 'open hole' || intake.kind === 'dug') return [];
+  const kind = intakeKind(intake);
+  if (kind === null || kind === 'open hole' || kind === 'dug') return [];
   const typed = intake.screens ?? [];
   if (typed.length > 0) {
     return typed.flatMap((screen, i) => {
       const top = take.depthFact(`well.intake.screens.${i}.top`, screen.top);
       const bottom = take.depthFact(`well.intake.screens.${i}.bottom`, screen.bottom);
       const slot = take.maybe(screen.slot, 'length');
-      const openArea = take.maybe(screen.openArea, 'ratio');
+      const openArea = take.fact(`well.intake.screens.${i}.openArea`, screen.openArea, 'ratio');
       return top === null || bottom === null ? [] : [{ top, bottom, slot, openArea }];
     });
   }
   const top = take.depthFact('well.intake.top', intake.top);
   const bottom = take.depthFact('well.intake.bottom', intake.bottom);
-  return top === null || bottom === null ? [] : [{ top, bottom, slot: null, openArea: null }];
+  if (top === null || bottom === null) return [];
+  take.unknown.push('well.intake.screens.0.openArea');
+  return [{ top, bottom, slot: null, openArea: null }];
 }
 
-function inflowFacts({ inflows, intake }: WellPlan, take: Take): WellFacts['inflows'] {
+function inflowFacts({ inflows }: WellPlan, take: Take): WellFacts['inflows'] {
   if (inflows === undefined) {
-    if (intake.kind === 'open hole') take.unknown.push('well.inflows');
+    take.unknown.push('well.inflows');
     return null;
   }
   return inflows

@@ -57,9 +57,11 @@ const intake = group(
   'Where water enters',
   'Open rock, a screen, a driven point or a dug well.',
   {
-    kind: choice(['open hole', 'screen', 'driven point', 'dug'], 'Kind of intake', 'How water gets into the well.', {
-      example: '"open hole" or "screen"',
-    }),
+    kind: z.optional(
+      choice(['open hole', 'screen', 'driven point', 'dug'], 'Kind of intake', 'How water gets into the well.', {
+        example: '"open hole" or "screen"',
+      }),
+    ),
     diameter: z.optional(
       fact('length', 'Diameter of the hole', 'The drilled hole below the casing, or the screen’s inside.', {
         from: '1 in',

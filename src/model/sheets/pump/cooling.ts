@@ -127,13 +127,14 @@ export function coolingTable(context: Context): SheetTable {
   const { pump, house } = facts;
   const least = leastVelocity(context);
   const end = pump.setting + pump.intakeToMotorBottom;
-  const places: { what: string; diameter: Metres; here: boolean }[] = [];
+  const places: { what: string; diameter: Metres | null; here: boolean }[] = [];
   if (pump.shroudDiameter !== null) places.push({ what: 'shroud', diameter: pump.shroudDiameter, here: true });
-  for (const { kind, top, bottom, insideRadius } of solution.bore) {
+  for (const { kind, top, bottom, insideRadius, known: said } of solution.bore) {
     const here = pump.shroudDiameter === null && bottom > pump.setting && top < end;
     places.push({
       what: `${NAMES[kind]} ${show.depth(top)} to ${show.depth(bottom)}`,
-      diameter: 2 * insideRadius,
+      // What is drawn for a width that nobody said is no width to reckon with.
+      diameter: said ? 2 * insideRadius : null,
       here,
     });
   }
@@ -149,8 +150,8 @@ export function coolingTable(context: Context): SheetTable {
       ['flow', 'Flow for enough'],
     ),
     rows: places.map(({ what, diameter, here }) => {
-      const speed = known([house.demand], (flow) =>
-        velocityPastMotor({ flow, insideDiameter: diameter, motorDiameter: pump.motorDiameter }),
+      const speed = known([house.demand, diameter], (flow, insideDiameter) =>
+        velocityPastMotor({ flow, insideDiameter, motorDiameter: pump.motorDiameter }),
       );
       const flow = known([diameter], (insideDiameter) =>
         flowForMotorVelocity({ velocity: least, insideDiameter, motorDiameter: pump.motorDiameter }),
@@ -164,7 +165,7 @@ export function coolingTable(context: Context): SheetTable {
       );
     }),
     source: PRACTICE,
-    note: `Enough is ${show.slow(least)}, all of it from below the motor. A dash: the motor does not fit, or the peak flow is unknown.`,
+    note: `Enough is ${show.slow(least)}, all of it from below the motor. A dash: the motor does not fit, or bore or peak flow is unknown.`,
   };
 }
 

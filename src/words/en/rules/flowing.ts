@@ -9,6 +9,10 @@ export const short: ShortWords<typeof flowingRules> = {
     holds: 'The water stays below the ground',
     says: {
       belowGround: ({ level }, show) => ({ amount: toSpare(level, show) }),
+      readBelowGround: ({ level }, show) => ({
+        title: 'The water stood below the ground when it was read',
+        amount: `${gap(level, show)} below ground`,
+      }),
       aboveGround: ({ height }, show) => ({ amount: `${gap(height, show)} above ground` }),
       atGround: () => ({ amount: 'at the ground' }),
     },
@@ -24,6 +28,8 @@ export const long: LongWords<typeof flowingRules> = {
     caution: FLOWING_CAUTION,
     messages: {
       belowGround: ({ level }, show) => `At its highest the water stands ${show.depth(level)} below the ground.`,
+      readBelowGround: ({ level }, show) =>
+        `It was read at ${show.depth(level)}; how high it comes in a wet season nobody said.`,
       aboveGround: ({ height, controlled }, show) =>
         `The water stands ${gap(height, show)} above the ground; ${reported(controlled)}.`,
       atGround: ({ controlled }) => `The water stands at the ground; ${reported(controlled)}.`,
