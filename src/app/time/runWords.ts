@@ -7,14 +7,17 @@ import { AUTUMN, SPRING, THAWED, type Frozen } from './wellRun.svelte.ts';
 
 /** "frost 31 in" or "thawed to 12 in", to the whole inch or centimetre: finer than the frost itself is known. */
 export function sayFrost({ reached, thawed }: Frozen, show: Show): string {
+  return thawed > 0 ? `thawed to ${whole(thawed, show)}` : `frost ${whole(reached, show)}`;
+}
+
+function whole(depth: Metres, show: Show): string {
   const step = show.units === 'us' ? inches(1) : 0.01;
-  const say = (depth: Metres): string => show.small(Math.round(depth / step) * step);
-  return thawed > 0 ? `thawed to ${say(thawed)}` : `frost ${say(reached)}`;
+  return show.small(Math.round(depth / step) * step);
 }
 
 /** "frost 31 in of 48 in" */
 export function sayFrostOf(frozen: Frozen, planned: Metres | null, show: Show): string {
-  return `${sayFrost(frozen, show)} of ${show.small(planned ?? frozen.reached)}`;
+  return `${sayFrost(frozen, show)} of ${whole(planned ?? frozen.reached, show)}`;
 }
 
 /** Where in the winter, by what is over of the freezing season and of the thaw behind it. */

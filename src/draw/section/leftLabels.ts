@@ -27,6 +27,8 @@ interface EndLabel {
   readonly width: number;
   readonly height: number;
   readonly anchor: number;
+  /** Nobody knows whether the stretch is right. */
+  readonly open: boolean;
 }
 
 export interface LeftDrawing {
@@ -156,7 +158,8 @@ function endLabels(band: Band, from: number, to: number, bar: number, frame: Sec
     const width = Math.max(type.width(value, 12, 600), ...reason.map((each) => type.width(each, 11)));
     const inward = side === 'from' ? 1 : -1;
     const key = `${band.setting}/${side}`;
-    return [{ key, y, lines, width, height, anchor: y + inward * (height / 2 - 8) }];
+    const open = band.kind === 'unknown';
+    return [{ key, y, lines, width, height, anchor: y + inward * (height / 2 - 8), open }];
   };
   // Where the window cuts the band, it does not end.
   return [
@@ -173,6 +176,7 @@ function reasonLines(why: string, room: number, type: Measure): string[] {
 
 function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFrame): Shape {
   const { ink } = frame;
+  const tone = label.open ? ink.ink2 : ink.allowed;
   const right = bar - 11;
   const top = middle - label.height / 2;
   const tickY = Math.min(middle + label.height / 2 - 5, Math.max(top + 8, label.y));
@@ -184,7 +188,7 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
         [bar - 4, label.y],
         [bar, label.y],
       ]),
-      { fill: 'none', stroke: ink.allowed, 'stroke-width': 1.4 },
+      { fill: 'none', stroke: tone, 'stroke-width': 1.4 },
     ),
     rect('paper', right - label.width - 3, top, label.width + 5, label.height, {
       rx: 2,
@@ -194,7 +198,7 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
     ...label.lines.map((words, i) =>
       text(`line/${i === 0 ? 'value' : i === 1 ? 'why' : 'more'}`, right, top + 11 + i * LINE_HEIGHT, words, {
         size: i === 0 ? 12 : 11,
-        fill: i === 0 ? ink.allowed : ink.ink2,
+        fill: i === 0 ? tone : ink.ink2,
         anchor: 'end',
         ...(i === 0 ? { weight: 600 as const } : {}),
       }),

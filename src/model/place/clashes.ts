@@ -1,3 +1,6 @@
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { probeAboveIntake } from '../rules/cutOff.ts';
+import { exceeds } from '../rules/grace.ts';
 import { RULES } from '../rules/list.ts';
 import { rangesOf } from '../rules/ranges.ts';
 import type { Range } from '../rules/rule.ts';
@@ -7,7 +10,7 @@ import type { Clash, WayOut } from './told.ts';
 export function clashesOf(solution: Solution): Clash[] {
   const ranges = rangesOf(solution, RULES);
   return [ranges['pump.setting'], ranges['top.depth']]
-    .flatMap(clashOf)
+    .flatMap((range) => clashOf(range, solution))
     .filter(({ rules }) => rules.some((rule) => isBroken(solution, rule)));
 }
 
@@ -19,19 +22,29 @@ function isBroken({ findings }: Solution, rule: string): boolean {
   );
 }
 
-function clashOf(range: Range | null): Clash[] {
+function clashOf(range: Range | null, solution: Solution): Clash[] {
   if (range === null || !range.known || range.ends !== null) return [];
   const { setting, from, to } = range;
   const rules = [from.name.rule, to.name.rule].filter((rule) => rule !== null);
   if (rules.length === 0) return [];
   return [
-    { setting, rules, from: from.name, to: to.name, apart: Math.abs(from.depth - to.depth), wayOut: wayOut(range) },
+    {
+      setting,
+      rules,
+      from: from.name,
+      to: to.name,
+      apart: Math.abs(from.depth - to.depth),
+      wayOut: wayOut(range, solution),
+    },
   ];
 }
 
 /** The first that fits, by the rule at the range's deeper end. */
-function wayOut({ setting, from: { name: from }, to: { name: to } }: Range): WayOut {
+function wayOut({ setting, from: { name: from }, to: { name: to, depth } }: Range, { facts }: Solution): WayOut {
   if (setting === 'top.depth') return wayOutForAdapter(to);
+  // Where the pump would have to be stopped with the water above its level at rest, no protection ever lets it start.
+  const stopsAt = depth - Math.max(probeAboveIntake(facts) ?? 0, 0);
+  if (to.rule === 'PR-46' && !exceeds(stopsAt - (lowestStatic(facts) ?? 0), 'length')) return 'onlyStrongerPump';
   return from.rule === 'PR-02' || to.rule === 'PR-46' ? wayOutForPump(to) : 'lessDrawdown';
 }
 

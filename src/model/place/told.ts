@@ -113,6 +113,7 @@ export type WayOut =
   | 'blankBelowScreen'
   | 'slimmerPump'
   | 'strongerPump'
+  | 'onlyStrongerPump'
   | 'deeperWell';
 
 /** Where no depth meets every rule: which exclude each other, by how much, and what would have to change. */

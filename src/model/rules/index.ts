@@ -7,7 +7,7 @@ import { quiet } from './quiet.ts';
 import { toldTogether, type Depending } from './together.ts';
 import { RULES } from './list.ts';
 import { bandOf, rangesOf } from './ranges.ts';
-import type { Breaks, Fix, Given, Rule } from './rule.ts';
+import type { Breaks, Fix, Given, Range, Rule } from './rule.ts';
 
 export type Judgement = Pick<
   Solution,
@@ -58,7 +58,7 @@ export function judge(solved: Solved): Judgement {
   const bands: Band[] = [];
   const { 'pump.setting': pump, 'top.depth': top } = given.ranges;
   // Where even the level at rest is unknown there is nothing to draw.
-  if (solved.levels.static !== null) bands.push(bandOf(pump));
+  if (solved.levels.static !== null) bands.push(liftsNowhere(verdicts, pump) ? noBand(bandOf(pump)) : bandOf(pump));
   if (top?.known === true) bands.push(bandOf(top));
   return {
     ...quiet(inOrder(told)),
@@ -68,6 +68,17 @@ export function judge(solved: Solved): Judgement {
     bands,
     advice: adviceFor(solved),
   };
+}
+
+const LIFT = 'PR-46';
+
+/** The pump does not fill the tank with the water at its lowest, and no depth of it would change that. */
+function liftsNowhere(verdicts: Readonly<Record<string, Verdict>>, { heeded }: Range): boolean {
+  return verdicts[LIFT] === 'danger' && !heeded.includes(LIFT);
+}
+
+function noBand(band: Band): Band {
+  return { ...band, from: null, to: null, clash: [LIFT] };
 }
 
 const SEVERITIES: readonly Severity[] = ['danger', 'warning', 'note'];

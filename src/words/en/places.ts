@@ -75,6 +75,7 @@ export const places = {
       `A slimmer pump that passes the narrow part; or water that falls ${apart} less while pumping.`,
     strongerPump: (apart: string) =>
       `A pump that lifts from ${apart} deeper; or dry-run protection that stops it sooner.`,
+    onlyStrongerPump: (apart: string) => `A pump that lifts from ${apart} deeper.`,
     deeperWell: (apart: string) => `${lessDrawdown(apart)}; or a well that is ${apart} deeper.`,
   } satisfies Record<WayOut, (apart: string) => string>,
 };

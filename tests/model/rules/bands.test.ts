@@ -29,6 +29,26 @@ const depthAlone = { 'pump.setting': '190 ft', 'pump.flowLimiter': '10 gpm' };
 /** With dry-run protection of which nobody said the depth any depth under water would do. */
 const bare = { 'pump.lowLevelCutOff': undefined };
 
+describe('a pump that fills no tank from where the water stands', () => {
+  test('has no band: no depth of it would be right', () => {
+    const weak = { 'house.rise': '700 ft' };
+    expect(judged(weak).verdicts['PR-46']).toBe('danger');
+    expect(band('pump.setting', weak)).toMatchObject({ from: null, to: null, clash: ['PR-46'] });
+  });
+
+  test('in 300 plans a band stands only where the pump lifts, or ends where it does', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        const solution = solve(plan);
+        const own = solution.bands.find(({ setting }) => setting === 'pump.setting');
+        if (own === undefined || own.from === null || solution.verdicts['PR-46'] !== 'danger') return;
+        expect(rangesOf(solution, RULES)['pump.setting'].heeded).toContain('PR-46');
+      }),
+      { seed: 61, numRuns: 300 },
+    );
+  });
+});
+
 describe('the band of the pump', () => {
   test('runs from 10 ft under the dry level to 10 ft off the bottom', () => {
     const found = band('pump.setting', { ...depthAlone, 'water.dryFall': '15 ft' });
