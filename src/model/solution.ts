@@ -71,6 +71,7 @@ export type PartKind =
   | 'dropPipe'
   | 'torqueArrestor'
   | 'splice'
+  | 'probe'
   | 'tie'
   | 'guard'
   | 'cable'

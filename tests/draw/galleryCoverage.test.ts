@@ -40,6 +40,7 @@ const DRAWN_AS: Readonly<Record<PartKind, string>> = {
   dropPipe: 'dropPipe',
   torqueArrestor: 'torqueArrestor',
   splice: 'splice',
+  probe: 'probe',
   tie: 'strap',
   guard: 'guard',
   cable: 'cable',

@@ -56,4 +56,4 @@ export const BARB_UP = /\/(pump|above)$/;
 
 /** Drawn with the seal that they pass. */
 export const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
-const OTHERS: ReadonlySet<PartKind> = new Set(['pump', 'dropPipe', 'rope']);
+const OTHERS: ReadonlySet<PartKind> = new Set(['pump', 'dropPipe', 'rope', 'probe']);

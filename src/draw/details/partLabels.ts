@@ -90,6 +90,14 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
       return words.splice({ joints: facts.pump.wires + 1, up }, show);
     },
   },
+  probe: {
+    weight: 3,
+    say: ({ facts }, words, show, part) =>
+      words.probe(
+        { depth: part?.bottom ?? 0, above: part === undefined ? null : facts.pump.setting - part.bottom },
+        show,
+      ),
+  },
   torqueArrestor: {
     weight: 2,
     say: ({ facts }, words, show) => words.torqueArrestor({ up: facts.string.torqueArrestor }, show),

@@ -23,6 +23,7 @@ const WANTED: readonly Wanted[] = [
   { key: 'casing', across: 0.5, down: 0.2 },
   { key: 'splice', across: 0.62, down: 0.5 },
   { key: 'dropPipe', across: 0.6, down: 0.3 },
+  { key: 'probe', across: 0.8, down: 0.8 },
   { key: 'torqueArrestor', across: 0.97, down: 0.5 },
   { key: 'insertFitting/pump', across: 0.8, down: 0.62 },
   { key: 'checkValve', across: 0.9, down: 0.5 },

@@ -1,4 +1,5 @@
 /** The string inside a window, back to front: lines behind, then pipe, joints, pump, and what is strapped to them. */
+import { boreRadiusAt } from '../../model/bore.ts';
 import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
@@ -11,6 +12,8 @@ import { drawInsertFitting } from '../parts/insertFitting.ts';
 import { drawIntake } from '../parts/intake.ts';
 import { drawMotor } from '../parts/motor.ts';
 import { drawCoupling, drawNipple } from '../parts/nipple.ts';
+import { drawProbe, drawProbeWires, type ProbePlace } from '../parts/probe.ts';
+import { probePlace } from '../parts/probeBeside.ts';
 import { drawPump, eyeOf } from '../parts/pump.ts';
 import { drawRope, upperEnd } from '../parts/rope.ts';
 import { drawShroud } from '../parts/shroud.ts';
@@ -91,6 +94,7 @@ const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
         assumedDash(solution, 'string.splices'),
       ),
   ],
+  ['probe', (part, strung) => drawProbe(part, strung.pen, probeIn(strung, part))],
   ['guard', (part, { pen, offset }) => drawGuard(part, pen, offset(part))],
   ['tie', drawStrap],
 ];
@@ -129,6 +133,7 @@ export function drawString(stage: Stage, memory: Memory, from: readonly unknown[
 
 /** A fitting is drawn after the pipe's end that it sits in, a clamp after the clamps beside it. */
 function neighboursOf({ kind }: PlacedPart, parts: readonly PlacedPart[]): readonly unknown[] {
+  if (kind === 'probe') return parts.filter((each) => each.kind !== 'tie' && each.kind !== 'guard');
   if (kind === 'clamp') return parts.filter((each) => each.kind === 'clamp');
   return kind === 'insertFitting' ? [parts.find((each) => each.kind === 'dropPipe')] : [];
 }
@@ -147,6 +152,9 @@ function note(part: PlacedPart, strung: Strung): void {
   if (part.kind === 'cableGuardStrip') return;
   if (part.kind === 'dropPipe') {
     putLong(strung, part, axis.pipe, part.radius);
+  } else if (part.kind === 'probe') {
+    const at = probeIn(strung, part).offset;
+    place(strung, part, pen.x(at - part.radius), pen.x(at + part.radius));
   } else if (part.kind === 'splice') {
     const at = axis.cable(middle(part));
     place(strung, part, pen.x(at - part.radius * 1.5), pen.x(at + part.radius));
@@ -155,6 +163,12 @@ function note(part: PlacedPart, strung: Strung): void {
     const reach = reachOf(part, strung);
     place(strung, part, pen.x(at - reach), pen.x(at + reach));
   }
+}
+
+function probeIn({ solution, axis }: Strung, part: PlacedPart): ProbePlace {
+  const { facts, bore, parts } = solution;
+  // Past the cable's spare loop, up to what closes the casing.
+  return probePlace(part, parts, axis, boreRadiusAt(bore, part.bottom), -facts.well.casingHeight);
 }
 
 /** What runs through the window from edge to edge, and perhaps not plumb. */
@@ -288,5 +302,12 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
     );
     putLong(strung, cable, axis.cable, cable.radius, top);
   }
+  const probe = parts.find(({ kind }) => kind === 'probe');
+  if (probe !== undefined && pen.top < probe.bottom)
+    shapes.push(
+      recall('probe/wires', [probe, ...neighboursOf(probe, parts), ...from], () =>
+        drawProbeWires(probe, pen, axis, probeIn(strung, probe)),
+      ),
+    );
   return shapes;
 }

@@ -1,7 +1,7 @@
 /** What each detail shows of the well: its depths, and how much it enlarges widths against them. */
 import { feet, inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
-import type { Solution } from '../../model/solution.ts';
+import type { PartKind, Solution } from '../../model/solution.ts';
 import { NEAR_FACTOR } from '../looks.ts';
 import type { DepthWindow } from '../view.ts';
 
@@ -26,6 +26,8 @@ const MOST_PUMP_END: Metres = feet(14);
 /** A splice or arrestor further up than this over the motor's foot does not stretch the view. */
 const REACH_UP: Metres = feet(10);
 
+const STRETCHES: ReadonlySet<PartKind> = new Set(['splice', 'torqueArrestor', 'insertFitting', 'probe']);
+
 /** The pump with valve, fitting, arrestor and splice; down to the bottom of the well when it is near enough. */
 export function pumpEndDepths({ facts, parts }: Solution): Depths {
   const motor = parts.find((part) => part.kind === 'motor');
@@ -33,7 +35,7 @@ export function pumpEndDepths({ facts, parts }: Solution): Depths {
   const motorFoot = motor?.bottom ?? facts.pump.setting + feet(1);
   const upper = pump?.top ?? facts.pump.setting - feet(1);
   const near = parts
-    .filter((part) => part.kind === 'splice' || part.kind === 'torqueArrestor' || part.kind === 'insertFitting')
+    .filter(({ kind }) => STRETCHES.has(kind))
     .map((part) => part.top)
     .filter((top) => top > motorFoot - REACH_UP);
   const topDepth = Math.min(upper - feet(2), ...near) - feet(0.6);

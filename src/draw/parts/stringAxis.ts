@@ -17,6 +17,8 @@ const DRIFT_SHARE = 1 / 3;
 /** The cable crosses to the far wall over this height below the spool, and is back at the pipe below it. */
 const CABLE_CROSSES: Metres = feet(4);
 const CABLE_GAP: Metres = inches(0.15);
+/** Half of a probe's two conductors. */
+const WIRE_RADIUS: Metres = inches(0.1);
 
 export interface StringAxis {
   /** Middle of the pipe. */
@@ -25,6 +27,8 @@ export interface StringAxis {
   cable(depth: Metres): Metres;
   /** Middle of the rope, slack beside the cable. */
   rope(depth: Metres): Metres;
+  /** Middle of a probe's wires: along the pipe on the side away from the cable, and beside it near the top. */
+  wire(depth: Metres): Metres;
   /** Depth below which the pipe hangs in the middle. */
   readonly centredFrom: Metres;
 }
@@ -74,7 +78,11 @@ export function makeStringAxis(input: AxisInput): StringAxis {
     const wall = casingInsideRadius * (1 - t) + narrower * t - cableRadius;
     return Math.max(-wall, Math.min(-wall * 0.86, (atWall ? cable(depth) : beside(depth)) - 1.6 * cableRadius));
   };
-  return { pipe, cable, rope, centredFrom: hangsFrom + drift };
+  const wire = (depth: Metres): Metres => {
+    const t = ease((depth - hangsFrom) / crosses);
+    return (cable(depth) + cableRadius + WIRE_RADIUS) * (1 - t) + (pipe(depth) + pipeRadius + WIRE_RADIUS) * t;
+  };
+  return { pipe, cable, rope, wire, centredFrom: hangsFrom + drift };
 }
 
 /** The axis for a solved plan. */

@@ -116,8 +116,10 @@ export function drawSection(
     ...recall('house', [topParts.line, facts.house, facts.dropPipe, past], () => drawHouse(solution, past)),
     ...recall('levels', [levels, facts.well, past], () => drawLevels(solution, past, memory)),
     ...bands.shapes,
-    ...recall('rightLabels', [facts.well, facts.house, levels, bore, values.drawdown, topParts, lines, frame], () =>
-      drawRightLabels(solution, lines, frame, memory),
+    ...recall(
+      'rightLabels',
+      [facts.well, facts.house, facts.pump.lowLevelCutOff, levels, bore, values.drawdown, topParts, lines, frame],
+      () => drawRightLabels(solution, lines, frame, memory),
     ),
     ...drawSectionFlow(solution, topParts, view.moment, past, memory),
   ];

@@ -50,7 +50,12 @@ export function drawRightLabels(
   const room = frame.right - 5 - x;
   const inflows = inflowWords(solution, frame);
   const dimension = drawdownWords(solution, frame);
-  const words = [...inflows, ...(dimension === null ? [] : [dimension]), ...distanceWords(solution, frame)]
+  const words = [
+    ...inflows,
+    ...probeWords(solution, frame),
+    ...(dimension === null ? [] : [dimension]),
+    ...distanceWords(solution, frame),
+  ]
     .filter(({ y }) => isSeen(frame, frame.depthAt(y)))
     .map((each) => fitting(each, room, frame.type))
     .filter((each) => each !== null);
@@ -102,6 +107,21 @@ function inflowWords({ facts }: Solution, frame: SectionFrame): Label[] {
     fill: frame.ink.static,
     weight: 1,
   }));
+}
+
+/** Of the dry-run protection: where the pump is stopped. */
+function probeWords({ parts }: Solution, frame: SectionFrame): Label[] {
+  const probe = parts.find(({ kind }) => kind === 'probe');
+  if (probe === undefined) return [];
+  return [
+    {
+      key: 'probe/words',
+      y: frame.y(probe.bottom),
+      words: frame.words.section.probe({ depth: probe.bottom }, frame.unbroken),
+      fill: frame.ink.ink2,
+      weight: 2,
+    },
+  ];
 }
 
 /** A dimension shorter than this says nothing that the chips do not [px]. */

@@ -12,6 +12,7 @@ import type { Shape } from '../scene.ts';
 import { digits, group, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
+import { drawProbe } from './probe.ts';
 import { NECK_FROM, SPOOL_PX } from './topWorks.ts';
 
 export interface StringDrawing {
@@ -29,12 +30,14 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
   const pump = pumpBody(solution, frame);
   const small = smallParts(solution, frame, pump.top);
   const pipe = partOf.get('dropPipe');
+  const probe = probeOf(solution, run, pump, frame);
   const shapes: Shape[] = [];
   const rope = partOf.get('rope');
   const cable = partOf.get('cable');
   const beside = besidesPipe(pipe, run, frame);
   if (rope !== undefined) shapes.push(drawRope(rope, run, beside, frame));
   if (cable !== undefined) shapes.push(drawCable(cable, run, beside, pump, frame));
+  shapes.push(...probe.wires);
   if (pipe !== undefined) {
     const carrier = carriedBy(pipe, partOf.get('pitlessAdapter'), solution.facts, frame);
     shapes.push(drawPipe(pipe, solution.facts, run, carrier, pump.top, frame));
@@ -43,14 +46,37 @@ export function drawString(solution: Solution, frame: SectionFrame): StringDrawi
     ...drawTies(solution.parts, run, frame),
     ...small.map((part) => smallSymbol(part, run, beside, frame)),
     pump.shape,
+    ...probe.body,
   );
   const hits: HitPlace[] = [
     ...(pipe === undefined ? [] : [hitOf(pipe, 5, frame)]),
     ...small.map((part) => hitOf(part, frame.holeHalf * 0.7, frame)),
     pump.hit,
+    ...probe.hits,
   ];
   const trueExtents = pump.symbol ? [{ key: 'pump', top: pump.trueTop, bottom: pump.trueBottom }] : [];
   return { shapes: [group('string', shapes)], hits, trueExtents, clear: small.map(({ key }) => key) };
+}
+
+interface ProbeDrawing {
+  /** Behind the pipe. */
+  readonly wires: readonly Shape[];
+  readonly body: readonly Shape[];
+  readonly hits: readonly HitPlace[];
+}
+
+function probeOf({ parts, facts }: Solution, run: StringAxis, pump: PumpBody, frame: SectionFrame): ProbeDrawing {
+  const probe = parts.find(({ kind }) => kind === 'probe');
+  if (probe === undefined) return { wires: [], body: [], hits: [] };
+  const pipe = parts.find(({ kind }) => kind === 'dropPipe');
+  const beside = {
+    pipeHalf: pipe === undefined ? 0 : pipeWidth(pipe, frame) / 2,
+    pumpHalf: pump.hit.width / 2,
+    pumpTop: pump.top,
+    pumpBottom: pump.hit.y + pump.hit.height,
+  };
+  const { shapes, hit } = drawProbe(probe, -facts.well.casingHeight, run, beside, frame);
+  return { wires: shapes.slice(0, 1), body: shapes.slice(1), hits: hit === null ? [] : [hit] };
 }
 
 /** The stretch of a part that a window leaves; the whole of it where the whole well is shown. */

@@ -4,7 +4,7 @@ import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
 import { clampsOver } from './clamps.ts';
-import { ARRESTOR, COUPLING, FITTING_BARB, GUARD, RIGID_SECTION, SPLICE } from './lengths.ts';
+import { ARRESTOR, COUPLING, FITTING_BARB, GUARD, PROBE, PROBE_WIDTH, RIGID_SECTION, SPLICE } from './lengths.ts';
 import { valveInPipe, valvesInPipe } from './pipeRun.ts';
 import type { PipeRun } from './pipeRun.ts';
 import { placeTies } from './ties.ts';
@@ -54,8 +54,9 @@ export function placeAlongPipe(
     });
   });
   const guards = placeGuards(facts, run, discharge, boreRadiusAt);
+  const probe = placeProbe(facts);
   const ties = placeTies(facts, run, discharge, [...round, ...guards]);
-  return [...parts, ...round, ...ties, ...guards, ...couplings(facts, run)];
+  return [...parts, ...round, ...probe, ...ties, ...guards, ...couplings(facts, run)];
 }
 
 /** A valve cut into the pipe: on PE it brings an insert fitting and clamps at both ends. */
@@ -85,6 +86,13 @@ function placeValve(facts: Facts, centre: Metres, key: string): PlacedPart[] {
     },
     ...clampsOver(`${key}/below`, gap.bottom, 1, string.clampsPerJoint, pipeRadius),
   ];
+}
+
+/** Its lower end watches the level. Where nobody said how deep it hangs, or none is planned, it has no place. */
+function placeProbe({ pump, well }: Facts): PlacedPart[] {
+  const depth = pump.lowLevelCutOff;
+  if (typeof depth !== 'number' || depth - PROBE < -well.casingHeight) return [];
+  return [{ key: 'probe', kind: 'probe', top: depth - PROBE, bottom: depth, radius: PROBE_WIDTH / 2 }];
 }
 
 function placeGuards(

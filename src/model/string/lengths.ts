@@ -12,6 +12,9 @@ export const CLAMP_WIDTH = inches(0.5);
 export const CLAMP_GAP = inches(0.5);
 export const ARRESTOR = inches(12);
 export const SPLICE = inches(8);
+/** Of a dry-run protection's probe, and its width. */
+export const PROBE = inches(5);
+export const PROBE_WIDTH = inches(0.7);
 export const TIE = inches(1);
 /** From the middle of a tie to what it keeps off. */
 export const TIE_CLEAR = inches(2);

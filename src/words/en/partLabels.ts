@@ -142,6 +142,11 @@ export const partLabels = {
       brief: height === null ? '' : `${height} up`,
     };
   },
+  /** @param above  the intake; negative where it hangs below it */
+  probe: ({ depth, above }: { depth: Metres; above: Metres | null }, { depth: deep }: Show): PartLabel => ({
+    name: `Probe, ${deep(depth)}`,
+    note: above === null ? 'stops the pump' : `${deep(Math.abs(above))} ${above >= 0 ? 'over' : 'under'} the intake`,
+  }),
   checkValve: ({ arrow }: { arrow: StringFacts['arrow'] }): PartLabel => ({
     name: 'Check valve',
     note: `spring type, arrow ${arrow}`,
@@ -184,16 +189,14 @@ export const partLabels = {
     note: depth === null ? 'not reported' : `to ${deep(depth)}`,
   }),
   /** Null for one that the plan does not tell of, as below. */
-  casing: (pipe: CasingNumbers | null, { depth }: Show): PartLabel => ({
-    name: named('Casing', pipe),
-    short: 'Casing',
-    note: pipe === null || pipe.bottom === null ? 'end not known' : `to ${depth(pipe.bottom)}`,
-  }),
-  liner: (pipe: CasingNumbers | null, { depth }: Show): PartLabel => ({
-    name: named('Liner', pipe),
-    short: 'Liner',
-    note: pipe === null || pipe.bottom === null ? 'end not known' : `${depth(pipe.top)} to ${depth(pipe.bottom)}`,
-  }),
+  casing: (pipe: CasingNumbers | null, { depth }: Show): PartLabel =>
+    cased('Casing', pipe, pipe === null || pipe.bottom === null ? 'end not known' : `to ${depth(pipe.bottom)}`),
+  liner: (pipe: CasingNumbers | null, { depth }: Show): PartLabel =>
+    cased(
+      'Liner',
+      pipe,
+      pipe === null || pipe.bottom === null ? 'end not known' : `${depth(pipe.top)} to ${depth(pipe.bottom)}`,
+    ),
   /** Blank pipe under the last screen: it catches what settles. */
   sump: (stretch: Stretch, show: Show): PartLabel => ({ name: 'Sump', note: fromTo(stretch, show) }),
   blankPipe: (stretch: Stretch, show: Show): PartLabel => ({ name: 'Blank pipe', note: fromTo(stretch, show) }),
@@ -231,12 +234,17 @@ export const partLabels = {
   more: (names: readonly string[]): string => `${names.length} more: ${names.join(', ').toLowerCase()}`,
 };
 
-/** "Casing, 6 in steel"; what nobody said of it is not told as a material of its own. */
-function named(what: string, pipe: CasingNumbers | null): string {
-  if (pipe === null) return what;
-  const size = pipe.size === '' ? '' : ` ${pipe.size}`;
-  if (pipe.material === null) return `${what},${size === '' ? '' : `${size},`} material not known`;
-  return `${what},${size} ${pipe.material === 'other' ? 'other material' : pipe.material}`;
+/** "Casing, 6 in steel"; a material that nobody said is told as that, and not as one of its own. */
+function cased(what: string, pipe: CasingNumbers | null, note: string): PartLabel {
+  if (pipe === null) return { name: what, note };
+  const { size, material } = pipe;
+  const own = [size, material === 'other' ? 'other material' : (material ?? '')]
+    .filter((word) => word !== '')
+    .join(' ');
+  const label = { name: own === '' ? what : `${what}, ${own}`, short: what };
+  return material === null
+    ? { ...label, note: `material not known, ${note}`, brief: 'material not known' }
+    : { ...label, note };
 }
 
 /** "1 in PE"; the kind of steel is told by the parts list. */

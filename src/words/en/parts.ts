@@ -52,6 +52,10 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
     name: 'Splice',
     does: 'Where the motor’s short lead is joined to the long cable. It hangs under water for years, so each wire is joined and sealed by itself, one above the other.',
   },
+  probe: {
+    name: 'Probe of the dry-run protection',
+    does: 'A small electrode on its own thin wires. When the water falls below its bare end, a relay at the panel stops the pump before it draws air.',
+  },
   tie: {
     name: 'Cable tie',
     does: 'Holds the cable to the pipe. The cable gets a little slack between ties, because the pipe stretches more than the wire does.',

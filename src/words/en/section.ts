@@ -13,6 +13,10 @@ export const section = {
     const short = show.percent(share);
     return { long: `inflow ${short}`, short };
   },
+  probe: ({ depth }: { depth: Metres }, show: Show): Note => {
+    const said = show.depth(depth);
+    return { long: `probe ${said}`, short: said };
+  },
   drawdown: ({ drawdown }: { drawdown: Metres }, show: Show): Note => {
     const short = show.depth(drawdown);
     return { long: `${short} drawdown`, short };

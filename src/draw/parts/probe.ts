@@ -1,0 +1,96 @@
+/** The probe of a dry-run protection: a slim electrode strapped to the drop pipe, its bare end at the level it watches, its wires going up. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Metres } from '../../model/si.ts';
+import { inches } from '../../model/units.ts';
+import type { Shape } from '../scene.ts';
+import { group, path, rect } from '../shapes.ts';
+import { pxText } from '../tenths.ts';
+import { curveDown, tenth } from './outline.ts';
+import type { Pen } from './pen.ts';
+import type { StringAxis } from './stringAxis.ts';
+
+export interface ProbePlace {
+  /** Middle of its body: beside what it is strapped to. */
+  readonly offset: Metres;
+  /** Half-width of the pipe or pump that the straps go round; null where it hangs by its wires alone. */
+  readonly strapped: { readonly middle: Metres; readonly radius: Metres; readonly at: readonly Metres[] } | null;
+  /** Where the wires come from, under the well's top, and where they leave the pipe. */
+  readonly top: Metres;
+  readonly leaves: Metres;
+}
+
+/** The bare end, as a share of the body. */
+const TIP = 0.24;
+const LEAST_PX = 5;
+const PIECES = 4;
+/** Over this height they bend from the pipe to the probe. */
+const BEND: Metres = inches(5);
+
+/** Behind the pipe, which they cross near the top to go up beside the cable. */
+export function drawProbeWires(part: PlacedPart, pen: Pen, axis: StringAxis, place: ProbePlace): Shape {
+  const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
+  const x = (y: number): number => pen.x(axis.wire(depthAt(y)));
+  const { offset, top } = place;
+  const from = Math.max(top, pen.top - 0.2);
+  const head = part.top + (part.bottom - part.top) * 0.1;
+  const leaves = Math.max(top, place.leaves);
+  const to = Math.min(leaves, pen.bottom + 0.2);
+  const bend = Math.min(to, Math.max(from, axis.centredFrom));
+  let d = to > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : '';
+  if (to > bend) d += `V${pxText(pen.y(to))}`;
+  if (leaves < pen.bottom) {
+    const start = pen.y(leaves);
+    const end = pen.y(Math.min(head, leaves + BEND));
+    const middle = (start + end) / 2;
+    d += `M${pxText(x(start))} ${pxText(start)}C${pxText(x(start))} ${pxText(middle)} ${pxText(pen.x(offset))} ${pxText(middle)} ${pxText(pen.x(offset))} ${pxText(end)}V${pxText(pen.y(head))}`;
+  }
+  return group(`${part.key}/wires`, [
+    path('jacket', d, {
+      fill: 'none',
+      stroke: pen.tones.tape,
+      'stroke-width': tenth(Math.max(1.8, WIRES * pen.across)),
+    }),
+  ]);
+}
+
+/** Two small conductors side by side. Common practice, no source. */
+const WIRES: Metres = 0.005;
+
+export function drawProbe(part: PlacedPart, pen: Pen, { offset, strapped }: ProbePlace): Shape {
+  const { rubber, brass, tape } = pen.tones;
+  const x = pen.x(offset);
+  const half = Math.max(LEAST_PX / 2, part.radius * pen.across);
+  const top = pen.y(part.top);
+  const bottom = pen.y(part.bottom);
+  const tall = Math.max(8, bottom - top);
+  const tip = tall * TIP;
+  const shoulder = bottom - tip;
+  const shapes: Shape[] = [
+    rect('body', x - half, bottom - tall, half * 2, tall - tip, {
+      rx: Math.min(half, 3),
+      fill: rubber.base,
+      stroke: rubber.edge,
+      'stroke-width': 0.9,
+    }),
+    path('glint', `M${pxText(x - half * 0.35)} ${pxText(bottom - tall + 3)}V${pxText(shoulder - 2)}`, {
+      stroke: rubber.shine,
+      'stroke-width': 0.9,
+    }),
+    rect('tip', x - half * 0.55, shoulder, half * 1.1, tip, {
+      rx: Math.min(half * 0.5, 2),
+      fill: brass.base,
+      stroke: brass.edge,
+      'stroke-width': 0.9,
+    }),
+  ];
+  if (strapped !== null) {
+    const left = pen.x(strapped.middle - strapped.radius) - 1.4;
+    const right = x + half + 1.2;
+    shapes.push(
+      ...strapped.at.map((depth, i) =>
+        rect(`strap/${i + 1}`, left, pen.y(depth) - 1.4, right - left, 2.8, { rx: 1, fill: tape }),
+      ),
+    );
+  }
+  return group(part.key, shapes);
+}
