@@ -8,10 +8,16 @@ import { path } from './shapes.ts';
 export interface Told {
   readonly name?: readonly string[];
   readonly note?: readonly string[];
+  /** No plan says of it whether it is there: the program drew it unasked. */
+  readonly unasked?: true;
 }
 
 /** By part key, or by kind where all parts of a kind say the same. */
 const TOLD: Readonly<Record<string, Told | undefined>> = {
+  bond: { unasked: true },
+  conduit: { note: ['wire.conduitDepth'] },
+  buriedLine: { note: ['top.depth', 'top.kind'] },
+  nipple: { note: ['pump.outlet'] },
   cap: { note: ['well.casing.height'] },
   rope: { name: ['rope.tied'] },
   cable: { note: ['wire.size', 'pump.wires'] },
@@ -24,7 +30,6 @@ const TOLD: Readonly<Record<string, Told | undefined>> = {
   splice: { note: ['string.splices'] },
   torqueArrestor: { note: ['string.torqueArrestor'] },
   checkValve: { name: ['string.checkValves'], note: ['string.arrow'] },
-  nipple: { note: ['pump.outlet'] },
   tie: { note: ['string.ties'] },
   pump: { note: ['pump.curve.flow', 'house.cutOut'] },
   intake: { name: ['pump.setting'] },
@@ -45,7 +50,8 @@ function plain(own: string): string {
 }
 
 /** Whether anything is marked on a sheet: then its legend explains the dots. */
-export function marksAssumed(solution: Pick<Solution, 'assumed'>): boolean {
+export function marksAssumed(solution: Pick<Solution, 'assumed' | 'parts'>): boolean {
+  if (solution.parts.some(({ key, kind }) => toldBy(key, kind)?.unasked === true)) return true;
   return MARKED.some((paths) => isAnyAssumed(solution, paths));
 }
 

@@ -269,7 +269,8 @@ export interface WireFacts {
   readonly gauge: number;
   /** Panel to well, along the wire. */
   readonly run: Metres | null;
-  readonly conduitDepth: Metres | null;
+  /** How far the conduit outside the casing goes down. */
+  readonly conduitDepth: Metres;
 }
 
 export interface RopeFacts {

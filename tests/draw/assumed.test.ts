@@ -75,6 +75,21 @@ test('labels of parts: the arrestor’s height and the wire where nobody chose t
   expect(underlined(chosen, view)).not.toContain('2 ft above the pump');
 });
 
+test('bond, conduit, line and fittings of the top where nobody said them, and not where somebody did', () => {
+  const view = { sheet: 'top', width: 560, height: 900 } as const;
+  const words = underlined(BARE, view);
+  expect(words).toEqual(expect.arrayContaining(['Bond to the casing', 'Insert fitting, 2 clamps']));
+  expect(words.some((each) => /^cable inside/.test(each))).toBe(true);
+  expect(words.some((each) => /top at 4 ft$/.test(each))).toBe(true);
+  const said: Plan = {
+    ...BARE,
+    top: { kind: 'pitless', depth: '48 in' },
+    wire: { size: '12 AWG', conduitDepth: '30 in' },
+  };
+  const after = underlined(said, view);
+  expect(after.some((each) => /^cable inside|top at 4 ft$/.test(each))).toBe(false);
+});
+
 test('in any plan and view every dotted line lies under words', () => {
   const views = [{}, { sheet: 'section', width: 320, height: 560 }, { sheet: 'top', width: 390, height: 500 }] as const;
   fc.assert(

@@ -100,7 +100,7 @@ export function calloutFor(
 function assumedLines(solution: Solution, key: string): AssumedLines | undefined {
   const told = toldBy(key, kindOfKey(key));
   if (told === undefined) return undefined;
-  return { name: isAnyAssumed(solution, told.name), note: isAnyAssumed(solution, told.note) };
+  return { name: told.unasked === true || isAnyAssumed(solution, told.name), note: isAnyAssumed(solution, told.note) };
 }
 
 /** `lit` is the key of a part or the number of a finding. */

@@ -274,6 +274,24 @@ function entriesOf(
           },
         ]
       : []),
+    ...(drawsUnknown(solution)
+      ? [
+          {
+            key: 'unknown',
+            words: legend.unknown,
+            swatch: (x: number, y: number) => [
+              rect('chip', x + 1, y + 1, SWATCH - 2, 12, {
+                rx: 6,
+                fill: 'none',
+                stroke: ink.ink2,
+                'stroke-width': 1,
+                'stroke-dasharray': '3 3',
+              }),
+              text('sign', x + SWATCH / 2, y + 10.5, '?', { size: SIZE, weight: 600, fill: ink.ink, anchor: 'middle' }),
+            ],
+          },
+        ]
+      : []),
     ...(marksAssumed(solution)
       ? [
           {
@@ -292,6 +310,13 @@ function entriesOf(
         ]
       : []),
   ];
+}
+
+/** A level, the frost, or how wide and how deep the hole is lined. */
+function drawsUnknown({ levels, values, bore }: Solution): boolean {
+  return (
+    levels.static === null || levels.pumping === null || values.frostDepth === null || bore.some(({ known }) => !known)
+  );
 }
 
 /** A bar about x, hatched as it stands on the sheet. */

@@ -2,7 +2,7 @@
  * A plan in SI: depths from the ground whatever they were typed from, defaults of the build filled in and listed, facts
  * of the place that nobody said listed as unknown. Total on every plan that readPlan lets through.
  */
-import type { Facts, FactsReading, Setback, SiteFacts, WireFacts } from '../facts.ts';
+import type { Facts, FactsReading, Setback, SiteFacts, TopFacts, WireFacts } from '../facts.ts';
 import { DEFAULTS, UNKNOWN, defaultsIn } from './defaults.ts';
 import type { Defaults } from './defaults.ts';
 import { houseFacts } from './facts/house.ts';
@@ -16,6 +16,8 @@ import { casingPlans, wellFacts } from './facts/well.ts';
 import { notUsed } from './notUsed.ts';
 import { makeAnew } from '../recall.ts';
 import type { Recall } from '../recall.ts';
+import { CONDUIT_DEPTH } from '../string/lengths.ts';
+import { writeQuantity } from '../units.ts';
 import type { Plan } from './schema.ts';
 import { read, takeFrom } from './take.ts';
 import type { Take } from './take.ts';
@@ -77,7 +79,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
       sectionLength: own.maybe(plan.dropPipe?.sectionLength, 'length'),
     })),
     string: part('string', [plan.string], (own) => stringFacts(plan.string ?? {}, usual, own)),
-    wire: part('wire', [plan.wire, plan.house], (own) => wireFacts(plan, own)),
+    wire: part('wire', [plan.wire, plan.house, top], (own) => wireFacts(plan, top, own)),
     rope: part('rope', [plan.rope], (own) => ropeFacts(plan.rope, own)),
     disinfection: part('disinfection', [plan.disinfection], (own) => ({
       strength: own.quantity('disinfection.strength', plan.disinfection?.strength, 'ratio', DEFAULTS.strength),
@@ -139,14 +141,20 @@ function setback(path: string, typed: SitePlan['septicTank'], take: Take): Setba
   };
 }
 
+/** Down into the trench of the line, and no less than usual; exact, so that it reads back. */
+function conduitDown(top: TopFacts, units: Plan['units']): string {
+  const down = top.kind === 'pitless' ? Math.max(top.depth, CONDUIT_DEPTH) : CONDUIT_DEPTH;
+  return writeQuantity(down, 'length', units === 'metric' ? 'cm' : 'in');
+}
+
 /** The cable's run from the panel is taken as long as the buried line where nobody measured it. */
-function wireFacts({ wire = {}, house }: Plan, take: Take): WireFacts {
+function wireFacts({ wire = {}, house, units }: Plan, top: TopFacts, take: Take): WireFacts {
   const along = house?.distance;
   const taken = wire.run === undefined && along !== undefined && along !== UNKNOWN;
   return {
     gauge: take.quantity('wire.size', wire.size, 'gauge', DEFAULTS.wireSize),
     run: taken ? take.quantity('wire.run', undefined, 'length', along) : take.fact('wire.run', wire.run, 'length'),
-    conduitDepth: take.maybe(wire.conduitDepth, 'length'),
+    conduitDepth: take.quantity('wire.conduitDepth', wire.conduitDepth, 'length', conduitDown(top, units)),
   };
 }
 

@@ -5,7 +5,6 @@ import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
 import {
   CAP,
-  CONDUIT_DEPTH,
   COUPLING,
   FITTING_BARB,
   FITTING_SHOWING,
@@ -60,7 +59,7 @@ function placePitless(facts: Facts, outletTop: Metres): TopWorks {
       outletRadius,
       line.insideDiameter / 2,
     ),
-    ...wayOut(facts, outletTop),
+    ...wayOut(facts),
   ];
   const joint = topJoint(facts, bodyBottom);
   return { parts: [...parts, ...joint.parts], suspension: outletTop, pipeTop: joint.pipeTop };
@@ -91,7 +90,7 @@ function placeSeal(facts: Facts): TopWorks {
       line.outsideDiameter / 2,
       line.insideDiameter / 2,
     ),
-    ...wayOut(facts, null),
+    ...wayOut(facts),
   ];
   if (dropPipe.material !== 'PE') return { parts, suspension: casingTop, pipeTop: collarTop };
   // With PE the rigid nipple, not the pipe, passes the seal's rubber; the collar above it carries the weight.
@@ -114,10 +113,9 @@ function topJoint({ dropPipe, string }: Facts, from: Metres): { parts: PlacedPar
 }
 
 /** Conduit for the cable and the bond to a metal casing. */
-function wayOut({ well, wire }: Facts, trench: Metres | null): PlacedPart[] {
+function wayOut({ well, wire }: Facts): PlacedPart[] {
   const casingTop = -well.casingHeight;
-  const down = wire.conduitDepth ?? (trench === null ? CONDUIT_DEPTH : Math.max(trench, CONDUIT_DEPTH));
-  const parts = [part('conduit', 'conduit', casingTop - CAP / 2, down, inches(0.53), inches(0.41))];
+  const parts = [part('conduit', 'conduit', casingTop - CAP / 2, wire.conduitDepth, inches(0.53), inches(0.41))];
   const outer = well.casings[0];
   if (outer && (outer.material === 'steel' || outer.material === 'stainless steel')) {
     parts.push(part('bond', 'bond', casingTop + inches(3), casingTop + inches(5), inches(0.5)));

@@ -5,7 +5,7 @@ import type { Note } from '../labels.ts';
 
 /** What a legend explains beside the materials, which the plan names. */
 export type LegendKey =
-  'static' | 'pumping' | 'cone' | 'frost' | 'band' | 'openBand' | 'grout' | 'pack' | 'symbol' | 'assumed';
+  'static' | 'pumping' | 'cone' | 'frost' | 'band' | 'openBand' | 'grout' | 'pack' | 'symbol' | 'assumed' | 'unknown';
 
 const alone = (words: string): Note => ({ long: words, short: words });
 
@@ -19,6 +19,7 @@ const legend: Readonly<Record<LegendKey, Note>> = {
   grout: alone('grout'),
   pack: alone('gravel pack'),
   symbol: { long: 'dashed outline: symbol, not size', short: 'symbol, not size' },
+  unknown: { long: 'dashed with “?”: nobody knows', short: 'dashed: not known' },
   assumed: { long: 'dotted underline: assumed, nobody said it', short: 'dotted: assumed' },
 };
 

@@ -56,6 +56,22 @@ test('what is missing or cannot be read is said beside its line, all at once', a
   await expect(page.getByLabel('Depth of the well')).toBeFocused();
 });
 
+test('a test without its drawdown is asked for it once, and then drawn as not known', async ({ page }) => {
+  await page.goto('/');
+  const open = page.getByRole('button', { name: 'Type in the report' });
+  if (await open.isVisible()) await open.click();
+  await page.getByLabel('Depth of the well').fill('180');
+  // How the water comes in is nothing that the form says for the driller.
+  await expect(page.getByLabel('Below the casing')).toHaveValue('');
+  await page.getByLabel('How it was tested').selectOption({ label: 'pumped, with a drawdown' });
+  await page.getByLabel('Test flow').fill('12');
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(page.getByText('How far did the water fall?')).toBeVisible();
+  await expect(page.getByLabel('Drawdown', { exact: true })).toBeFocused();
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+});
+
 for (const title of [
   'Tamarack Ridge cabin',
   'Heron Flats farmhouse',
