@@ -10,7 +10,7 @@ import { en } from '../words/en/index.ts';
 import { capital } from '../words/en/phrases.ts';
 import { sayAssumed } from '../words/en/plan/assumed.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
-import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning } from '../words/sayJudgement.ts';
+import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning, sayTurns } from '../words/sayJudgement.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { figureLines } from './figureLines.ts';
 import { readInput } from './readInput.ts';
@@ -41,7 +41,7 @@ export function reportOf(solution: Solution) {
     unknown,
     verdicts,
     findings: findings.map((finding, i) => {
-      const { rule, severity, part, depth, measured, limit, margin, turn, together } = finding;
+      const { rule, severity, part, depth, measured, limit, margin, turn, together, worse } = finding;
       const { message, source } = sayFinding(finding, en, units);
       const { button = null, words = null } = offered[i] ?? {};
       const fix = button ?? words;
@@ -61,7 +61,9 @@ export function reportOf(solution: Solution) {
           turn: each.turn,
           bad: each.bad,
           message: sayTurning(each, en, units),
+          worse: each.worse,
         })),
+        worse,
         assumed: finding.assumed,
         fix: fix === null ? null : sayFix(rule, fix, en, units),
         mend: button?.changes ?? null,
@@ -127,7 +129,7 @@ function sayReport(solution: Solution): string {
 function sayOne(finding: Finding, fix: Fix | null, number: number, solution: Solution, units: Show): string[] {
   const { title, amount, message, why, caution, source } = sayFinding(finding, en, units);
   const severity = en.long.findings.severities[finding.severity];
-  const turning = finding.together.map((each) => sayTurning(each, en, units)).filter((each) => each !== message);
+  const turning = sayTurns(finding, en, units);
   const measure = finding.turn === null ? null : sayMeasure(finding.turn, en);
   return [
     `${number}  ${severity}: ${title} (${amount}) [${finding.rule}]`,

@@ -16,6 +16,8 @@ export {
   sayMeasure,
   sayShort,
   sayTurning,
+  sayTurns,
+  sayWorse,
 } from '../words/sayJudgement.ts';
 export { sayAssumed } from '../words/en/plan/assumed.ts';
 export { nameOfPath } from '../words/en/plan/paths.ts';

@@ -131,8 +131,16 @@ export type PumpingFacts =
       readonly drawdown: Metres;
       readonly after: Seconds | null;
     }
-  /** `flow`: at which the level was measured; the house's demand, listed as assumed, where nobody said. */
-  | { readonly kind: 'level'; readonly level: Metres; readonly flow: CubicMetresPerSecond | null }
+  /**
+   * `flow`: at which the level was measured; where nobody said, what the house wants and the well is said to give, listed
+   * as assumed: that is no flow that anybody pumped.
+   */
+  | {
+      readonly kind: 'level';
+      readonly level: Metres;
+      readonly flow: CubicMetresPerSecond | null;
+      readonly flowAssumed?: true;
+    }
   | {
       readonly kind: 'steps';
       readonly steps: readonly {

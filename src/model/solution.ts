@@ -232,6 +232,8 @@ export interface Finding {
   readonly turn: Turn | null;
   /** The rules that turn on that fact, told together. */
   readonly together: readonly Turning[];
+  /** Broken whatever a fact is that nobody said, and from some value of it on worse than this. */
+  readonly worse: WorseFrom | null;
   /** Choices it rests on that nobody made: paths of the plan. */
   readonly assumed: readonly string[];
 }
@@ -241,6 +243,15 @@ export interface Turn {
   readonly at: number;
 }
 
+/** From which value of an open fact on something is as bad as this. */
+export interface WorseFrom extends Turn {
+  readonly fact: OpenFact;
+  readonly severity: Severity;
+}
+
+/** Facts that nobody said and that physics holds between two ends. */
+export type OpenFact = 'pumpingLevel' | 'yield' | 'frostDepth' | 'protrusion' | 'cutOffDepth';
+
 /** One rule that holds on one side of a value and not on the other. */
 export interface Turning {
   readonly rule: string;
@@ -249,6 +260,8 @@ export interface Turning {
   readonly turn: Turn;
   /** How bad it is on the bad side. */
   readonly bad: Severity;
+  /** Where it is broken on both sides: from where on it is worse. */
+  readonly worse: WorseFrom | null;
 }
 
 /** A rule that was judged and holds. */

@@ -94,6 +94,18 @@ export function sayTurning(turning: Turning, { long }: Words, show: Show): strin
   return look(longOf(turning.rule, long).messages, turning)(turning.numbers, show);
 }
 
+/** Of what is broken in any case: from where on it is worse. Null where nobody can say, or nothing is open. */
+export function sayWorse({ worse }: Pick<Finding, 'worse'>, { long }: Words, show: Show): string | null {
+  return worse === null ? null : long.findings.worse(worse, show);
+}
+
+/** What a finding turns on, a sentence each; what its message says already is not among them. */
+export function sayTurns(finding: Finding, words: Words, show: Show): readonly string[] {
+  const { message } = sayFinding(finding, words, show);
+  const said = finding.together.flatMap((each) => [sayTurning(each, words, show), sayWorse(each, words, show)]);
+  return [...said, sayWorse(finding, words, show)].filter((each) => each !== null && each !== message) as string[];
+}
+
 /** What to measure or ask for, as a button's words; null for a field that no rule turns on. */
 export function sayMeasure({ field }: Turn, { long }: Words): string | null {
   return (long.measure as Readonly<Record<string, string>>)[field] ?? null;

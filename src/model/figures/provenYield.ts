@@ -27,12 +27,16 @@ export function mostYield({ well, water }: Facts): CubicMetresPerSecond | null {
 /** Two flows that differ by less than this share are one, written in two units. */
 const SAME_FLOW: Ratio = 0.01;
 
-/** Flow at which a level was measured while pumping; the largest of a step test; null where nobody pumped and measured. */
+/**
+ * Flow at which a level was measured while pumping; the largest of a step test; null where nobody pumped and measured, or
+ * said the flow of it.
+ */
 export function testedFlow(pumping: PumpingFacts | null): CubicMetresPerSecond | null {
   switch (pumping?.kind) {
     case 'test':
-    case 'level':
       return pumping.flow;
+    case 'level':
+      return pumping.flowAssumed === true ? null : pumping.flow;
     case 'steps':
       return pumping.steps.reduce((most, { flow }) => Math.max(most, flow), 0) || null;
     default:

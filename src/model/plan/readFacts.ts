@@ -51,8 +51,9 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
   const house = part('house', [plan.house], (own) => houseFacts(plan.house ?? {}, usual, own));
   const demand = house.demand === null ? undefined : (plan.house?.demand ?? usual.demand);
-  const water = part('water', [plan.water, bore, demand], (own) =>
-    waterFacts(plan.water, { bore, demand, units }, own),
+  const yielded = plan.well.yield;
+  const water = part('water', [plan.water, bore, demand, yielded], (own) =>
+    waterFacts(plan.water, { bore, demand, yielded, units }, own),
   );
   /** Moved far more often than exchanged: what it is, is read apart from where it hangs. */
   const { setting, ...typed } = plan.pump ?? {};

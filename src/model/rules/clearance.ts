@@ -104,12 +104,22 @@ export const pumpPassesCasing = defineRule({
       const unknown = unknownOf(solved);
       return unknown === null ? holds('passes', { where, bore, widest, measured }) : missing(unknown);
     }
-    // A usual pump would be tight, and nobody said which pump: its motor alone would pass.
-    if (tightness(bore, slimmestPart(solved)) === 0) return missing('pumpDiameter');
     const depth = Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge);
     const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth } as const;
     const numbers = { where, bore, widest, margin };
-    return tight === 1 ? breaks('hardlyPasses', 'warning', numbers, at) : breaks('tooWide', 'danger', numbers, at);
+    const slimmest = slimmestPart(solved);
+    if (slimmest === widest)
+      return tight === 1 ? breaks('hardlyPasses', 'warning', numbers, at) : breaks('tooWide', 'danger', numbers, at);
+    // A usual pump would be tight, and nobody said which pump. What its motor is too wide for no pump over it passes; where
+    // the motor passes, the pump decides, and nobody said that.
+    const ofMotor = tightness(bore, slimmest);
+    if (ofMotor === 0) return missing('pumpDiameter');
+    const free = bore - slimmest;
+    const least = { where, bore, motor: slimmest, margin: free - TIGHT_FIT };
+    const atMotor = { ...at, measured: free, margin: least.margin };
+    return ofMotor === 1
+      ? breaks('motorHardlyPasses', 'warning', least, atMotor)
+      : breaks('motorTooWide', 'danger', least, atMotor);
   },
   limits(solved) {
     const tighter = firstTighter(solved);

@@ -125,6 +125,7 @@ function findingOf(rule: Rule, outcome: Breaks, solved: Solved, assumed: readonl
     numbers: outcome.numbers,
     turn: null,
     together: [],
+    worse: outcome.worse ?? null,
     assumed,
   };
 }

@@ -7,10 +7,10 @@ import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { siteFrostEstimate } from '../formulas/frost.ts';
 import type { Metres, Ratio } from '../si.ts';
-import type { Solved } from '../solution.ts';
+import type { OpenFact, Solved } from '../solution.ts';
 import { feet, inches } from '../units.ts';
 
-export type OpenFact = 'pumpingLevel' | 'yield' | 'frostDepth' | 'protrusion' | 'cutOffDepth';
+export type { OpenFact } from '../solution.ts';
 
 export interface Open {
   readonly fact: OpenFact;

@@ -7,10 +7,22 @@
  */
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
-import type { BandSetting, Change, EndName, PartKind, Quantity, Severity, Solved, Values } from '../solution.ts';
+import type {
+  BandSetting,
+  Change,
+  EndName,
+  PartKind,
+  Quantity,
+  Severity,
+  Solved,
+  Values,
+  WorseFrom,
+} from '../solution.ts';
 import { DECIDED_BY } from './missing.ts';
 import type { MissingFact } from './missing.ts';
 import type { Open } from './openFacts.ts';
+
+export type { WorseFrom } from '../solution.ts';
 
 /** Numbers in SI, and names as the plan has them, for the words. */
 export type Numbers = object;
@@ -83,6 +95,8 @@ export interface Breaks<Variant extends string = string, Said extends Numbers = 
   /** Key of the part, where it is not the rule's own. */
   readonly part?: string;
   readonly partKind?: PartKind;
+  /** Broken whatever an open fact is, and from some value of it on worse than this. */
+  readonly worse?: WorseFrom;
 }
 
 /** At one end of what an open fact can be the rule holds, at the other it does not. */
@@ -96,6 +110,8 @@ export interface Depends<Variant extends string = string, Said extends Numbers =
   readonly turn: number;
   /** How it breaks at the bad end. */
   readonly worst: Breaks;
+  /** Where it breaks at both: from where on it is worse than at the good end. */
+  readonly worse?: WorseFrom;
 }
 
 /** A change of the plan that may fix a finding, or words in its place. */

@@ -1,8 +1,9 @@
 /** Tank, switch and relief against what the pump can reach. */
-import { levelAtNoFlow, pumpFromLevel } from '../figures/curves.ts';
+import { levelAtNoFlow } from '../figures/curves.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import { wellRelation } from '../formulas/wellRelation.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { Metres, Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
@@ -15,7 +16,6 @@ import { meets } from './grace.ts';
 import type { MissingFact } from './missing.ts';
 import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
-import type { Given } from './rule.ts';
 
 /** Shut-off pressure at the tank over the cut-out pressure, to be sure that the switch opens. */
 export const CUT_OUT_SPARE: Pascals = psi(10);
@@ -78,8 +78,7 @@ export const pumpReachesCutOut = defineRule({
         }
         const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
         if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', numbers, at);
-        // With the drawdown known the water comes back as the flow falls off: late is not never.
-        const late = solved.lowest !== null && switchOpensAtRest(given);
+        const late = solved.lowest !== null && opensAsWaterComesBack(solved);
         return late ? breaks('reachesLate', 'warning', numbers, at) : breaks('neverReaches', 'danger', numbers, at);
       },
       (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, cutOut, spare: CUT_OUT_SPARE } }),
@@ -100,26 +99,40 @@ export const pumpReachesCutOut = defineRule({
 });
 
 /**
- * A well that even the weaker pump draws down: with the water high the switch opens, and with it low the dry-run
+ * A well that even the weaker pump draws down, or may: with the water high the switch opens, and with it low the dry-run
  * protection stops the pump before it runs on in vain.
  */
 function servesWhileHigh(solved: Solved): boolean {
   const rest = lowestStatic(solved.facts);
-  if (rest === null || !hasCutOff(solved) || solved.curves.atCutIn?.outpumped !== true) return false;
+  if (rest === null || !hasCutOff(solved) || solved.lowest === null) return false;
+  // Where no drawdown is known the stronger pump empties the well, and of the weaker one nobody can say.
+  const { by } = solved.lowest;
+  const outpumped = solved.curves.atCutIn?.outpumped ?? (by === 'cutOff' || by === 'intake');
+  if (!outpumped) return false;
   const reach = reachAt(solved, rest);
   return reach !== null && meets(reach - solved.facts.house.cutOut - CUT_OUT_SPARE, 'pressure');
 }
 
 /**
- * Whether the switch opens once the taps are shut: from rest the pump reaches cut-out with all that is asked to spare, and
- * at cut-out it still gives something, with its own drawdown.
+ * Whether the switch opens after all, once the taps are shut. Drawn so low that it no longer reaches cut-out the pump gives
+ * next to nothing, so that the water comes back, in any well, and from above some level the switch opens. Till then the
+ * motor runs in water that hardly moves: that is worth a warning however soon the water comes back, since a little wear
+ * makes never of late. A danger is only the pump that does not stop: it reaches cut-out neither with room from the water
+ * at rest, nor at all from where the house leaves it.
+ *
+ * None of these levels is set by the pump's own strength, so that a stronger one, which reaches more from the same water,
+ * is not judged a danger where a weaker is not.
  */
-function switchOpensAtRest({ solved, facts }: Given): boolean {
+function opensAsWaterComesBack(solved: Solved): boolean {
+  const { facts } = solved;
+  const { cutOut, demand } = facts.house;
   const rest = lowestStatic(facts);
-  const reach = rest === null ? null : reachAt(solved, rest);
-  if (rest === null || reach === null || !meets(reach - facts.house.cutOut - CUT_OUT_SPARE, 'pressure')) return false;
-  const point = pumpFromLevel(facts, { end: 'least', tank: 'cutOut' }, rest);
-  return point !== null && !point.outpumped && point.flow > 0;
+  if (rest === null) return false;
+  const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
+  const fall = relation === null || demand === null ? 0 : relation.drawdownAt(demand);
+  const usual = Math.min(rest + fall, lowestLevel(facts).depth);
+  const [atRest, atUsual] = [reachAt(solved, rest) ?? 0, reachAt(solved, usual) ?? 0];
+  return meets(atRest - cutOut - CUT_OUT_SPARE, 'pressure') || meets(atUsual - cutOut, 'pressure');
 }
 
 /** Pressure at the tank at no flow with the water at a depth, on the weaker end of the pump's band; null while unknown. */

@@ -67,6 +67,7 @@ function entryOf(
     numbers: outcome.numbers,
     turn,
     together,
+    worse: null,
     assumed: rests,
   };
 }
@@ -79,8 +80,8 @@ function soonest(group: readonly Depending[]): Depending {
 }
 
 function turningOf({ rule, outcome }: Depending): Turning {
-  const { variant, numbers, open, turn, worst } = outcome;
-  return { rule: rule.number, variant, numbers, turn: { field: open.field, at: turn }, bad: worst.severity };
+  const { variant, numbers, open, turn, worst, worse = null } = outcome;
+  return { rule: rule.number, variant, numbers, turn: { field: open.field, at: turn }, bad: worst.severity, worse };
 }
 
 /** Where the build answers the bad end already it is a note, else as bad as a warning. */

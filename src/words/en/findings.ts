@@ -1,5 +1,6 @@
 /** How findings are counted and told of as a whole. What each of them says is in `rules`. */
-import type { Severity } from '../../model/solution.ts';
+import type { OpenFact, Severity, WorseFrom } from '../../model/solution.ts';
+import type { Show } from '../../model/units.ts';
 
 const severities: Readonly<Record<Severity, string>> = { danger: 'Danger', warning: 'Warning', note: 'Note' };
 
@@ -7,6 +8,14 @@ const counted: Readonly<Record<Severity, (count: number) => string>> = {
   danger: (count) => `${count} ${count === 1 ? 'danger' : 'dangers'}`,
   warning: (count) => `${count} ${count === 1 ? 'warning' : 'warnings'}`,
   note: (count) => `${count} ${count === 1 ? 'note' : 'notes'}`,
+};
+
+const from: Readonly<Record<OpenFact, (at: number, show: Show) => string>> = {
+  pumpingLevel: (at, show) => `once pumping draws the water below ${show.depth(at)}`,
+  yield: (at, show) => `if the well gives less than ${show.flow(at)}`,
+  frostDepth: (at, show) => `if the frost reaches below ${show.small(at)}`,
+  protrusion: (at, show) => `if the adapter stands more than ${show.bore(at)} into the casing`,
+  cutOffDepth: (at, show) => `if the dry-run protection acts below ${show.depth(at)}`,
 };
 
 export const findings = {
@@ -20,6 +29,8 @@ export const findings = {
   ownCurve: { before: 'Judged on a generic pump; its own sheet decides.', link: 'Type the points of its sheet' },
   /** What is told with the work, whatever was found. */
   atWork: 'While you work',
+  /** Of what is broken whatever a fact is: from which value of it on it is worse. */
+  worse: ({ fact, at, severity }: WorseFrom, show: Show) => `A ${severity} ${from[fact](at, show)}.`,
   added: (severity: Severity, title: string) => `New ${severity}: ${title}.`,
   changed: (severity: Severity, title: string) => `Now a ${severity}: ${title}.`,
   gone: (title: string) => `No longer: ${title}.`,

@@ -1,6 +1,6 @@
 /** Water levels of a plan in SI, from the ground. */
 import type { PumpingFacts, WaterFacts } from '../../facts.ts';
-import type { CubicMetresPerSecond, Metres } from '../../si.ts';
+import type { Metres } from '../../si.ts';
 import { writeQuantity } from '../../units.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
@@ -15,6 +15,8 @@ export interface BesideWater {
   readonly bore: Metres;
   /** What the house wants, as typed: the flow at which a level was measured if nobody said. */
   readonly demand: string | undefined;
+  /** What the well is said to give, as typed: no level was measured at more. */
+  readonly yielded: string | undefined;
   readonly units: Plan['units'];
 }
 
@@ -39,7 +41,7 @@ export function waterFacts(water: WaterPlan, beside: BesideWater, take: Take): W
 }
 
 /** Null while a number is missing without which the test says nothing of the drawdown; that number is listed. */
-function pumpingFacts(pumping: PumpingPlan, { bore, demand, units }: BesideWater, take: Take): PumpingFacts | null {
+function pumpingFacts(pumping: PumpingPlan, beside: BesideWater, take: Take): PumpingFacts | null {
   switch (pumping.kind) {
     case 'yield only':
       return pumping;
@@ -54,15 +56,15 @@ function pumpingFacts(pumping: PumpingPlan, { bore, demand, units }: BesideWater
     }
     case 'level': {
       const level = take.depthFact('water.pumping.level', pumping.level);
-      const flow = flowOfLevel(pumping.flow, demand, take);
-      return level === null ? null : { kind: 'level', level, flow };
+      const flow = flowOfLevel(pumping.flow, beside, take);
+      return level === null ? null : { kind: 'level', level, ...flow };
     }
     case 'aquifer': {
       const transmissivity = take.fact('water.pumping.transmissivity', pumping.transmissivity, 'transmissivity');
       const storativity = take.fact('water.pumping.storativity', pumping.storativity, 'ratio');
       if (transmissivity === null || storativity === null) return null;
       // Exact, so that it reads back as half the bore in either system.
-      const half = writeQuantity(bore / 2, 'length', units === 'metric' ? 'mm' : 'in');
+      const half = writeQuantity(beside.bore / 2, 'length', beside.units === 'metric' ? 'mm' : 'in');
       return {
         kind: 'aquifer',
         transmissivity,
@@ -74,17 +76,26 @@ function pumpingFacts(pumping: PumpingPlan, { bore, demand, units }: BesideWater
   }
 }
 
-/** A level whose flow nobody wrote down is taken as measured at what the house wants: a level alone is no drawdown. */
-function flowOfLevel(typed: string | undefined, demand: string | undefined, take: Take): CubicMetresPerSecond | null {
+/**
+ * A level whose flow nobody wrote down is taken as measured at what the house wants, or at what the well is said to give
+ * where that is less: a level alone is no drawdown, and no well was pumped at more than it gives.
+ */
+function flowOfLevel(
+  typed: string | undefined,
+  { demand, yielded }: BesideWater,
+  take: Take,
+): Pick<Extract<PumpingFacts, { kind: 'level' }>, 'flow' | 'flowAssumed'> {
   const said = take.maybe(typed, 'flow');
-  if (said !== null && said > 0) return said;
+  if (said !== null && said > 0) return { flow: said };
   const wanted = take.maybe(demand, 'flow');
   if (wanted === null || demand === undefined || !(wanted > 0)) {
     take.unknown.push('water.pumping.flow');
-    return null;
+    return { flow: null };
   }
-  take.assume('water.pumping.flow', demand);
-  return wanted;
+  const gives = take.maybe(yielded, 'flow');
+  const isLess = gives !== null && yielded !== undefined && gives > 0 && gives < wanted;
+  take.assume('water.pumping.flow', isLess ? yielded : demand);
+  return { flow: isLess ? gives : wanted, flowAssumed: true };
 }
 
 interface StepPlan {

@@ -25,6 +25,14 @@ export const short: ShortWords<typeof clearanceRules> = {
         title: `The pump is too wide for the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
+      motorHardlyPasses: ({ where, margin }, show) => ({
+        title: `The motor alone hardly passes the ${NAMES[where]}`,
+        amount: `${show.bore(-margin)} too tight`,
+      }),
+      motorTooWide: ({ where, margin }, show) => ({
+        title: `The motor alone is too wide for the ${NAMES[where]}`,
+        amount: `${show.bore(-margin)} too tight`,
+      }),
     },
     limits: { aboveNarrowPart: ({ where }) => `above the narrow ${NAMES[where]}` },
   },
@@ -40,6 +48,8 @@ export const long: LongWords<typeof clearanceRules> = {
       passes: widths,
       hardlyPasses: widths,
       tooWide: widths,
+      motorHardlyPasses: motorWidth,
+      motorTooWide: motorWidth,
     },
     fixes: { slimmerPump: () => 'Choose a slimmer pump, or measure the bore once more.' },
   },
@@ -47,4 +57,9 @@ export const long: LongWords<typeof clearanceRules> = {
 
 function widths({ where, bore, widest }: { where: BoreName; bore: Metres; widest: Metres }, show: Show): string {
   return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the pump ${show.bore(widest)} over its cable guard.`;
+}
+
+/** Nobody said the pump. */
+function motorWidth({ where, bore, motor }: { where: BoreName; bore: Metres; motor: Metres }, show: Show): string {
+  return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the motor ${show.bore(motor)}; the pump is no slimmer.`;
 }

@@ -70,7 +70,7 @@ export const long: LongWords<typeof tankRules> = {
       barelyReaches: ({ reach, cutOut, level }, show) =>
         `With the water at ${show.depth(level)} the pump reaches ${show.pressure(reach)}, barely over the cut-out of ${show.pressure(cutOut)}.`,
       reachesLate: ({ reach, cutOut, level }, show) =>
-        `Drawn down to ${show.depth(level)} it reaches ${show.pressure(reach)}; ${show.pressure(cutOut)} only as the water comes back.`,
+        `Drawn down to ${show.depth(level)} it reaches ${reached(reach, show)}; ${show.pressure(cutOut)} only as the water comes back.`,
       neverReaches: reachedForSwitch,
       dependsOnLevel: ({ turn, cutOut, spare }, show) =>
         `The pump reaches ${show.pressure(cutOut)} with ${show.pressure(spare)} to spare only while the water stands above ${show.depth(turn)}.`,
