@@ -115,7 +115,8 @@ export const pumpPassesCasing = defineRule({
     const ofMotor = tightness(bore, slimmest);
     if (ofMotor === 0) return missing('pumpDiameter');
     const free = bore - slimmest;
-    const least = { where, bore, motor: slimmest, margin: free - TIGHT_FIT };
+    const shroud = slimmest > facts.pump.motorDiameter;
+    const least = { where, bore, slimmest, shroud, margin: free - TIGHT_FIT };
     const atMotor = { ...at, measured: free, margin: least.margin };
     return ofMotor === 1
       ? breaks('motorHardlyPasses', 'warning', least, atMotor)

@@ -25,12 +25,12 @@ export const short: ShortWords<typeof clearanceRules> = {
         title: `The pump is too wide for the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
-      motorHardlyPasses: ({ where, margin }, show) => ({
-        title: `The motor alone hardly passes the ${NAMES[where]}`,
+      motorHardlyPasses: ({ where, shroud, margin }, show) => ({
+        title: `The ${lowest(shroud)} alone hardly passes the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
-      motorTooWide: ({ where, margin }, show) => ({
-        title: `The motor alone is too wide for the ${NAMES[where]}`,
+      motorTooWide: ({ where, shroud, margin }, show) => ({
+        title: `The ${lowest(shroud)} alone is too wide for the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
     },
@@ -60,6 +60,13 @@ function widths({ where, bore, widest }: { where: BoreName; bore: Metres; widest
 }
 
 /** Nobody said the pump. */
-function motorWidth({ where, bore, motor }: { where: BoreName; bore: Metres; motor: Metres }, show: Show): string {
-  return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the motor ${show.bore(motor)}; the pump is no slimmer.`;
+function motorWidth(
+  { where, bore, slimmest, shroud }: { where: BoreName; bore: Metres; slimmest: Metres; shroud: boolean },
+  show: Show,
+): string {
+  return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the ${lowest(shroud)} ${show.bore(slimmest)}.`;
+}
+
+function lowest(shroud: boolean): string {
+  return shroud ? 'shroud' : 'motor';
 }
