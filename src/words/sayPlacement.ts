@@ -1,4 +1,5 @@
 /** What placing changed, left and could not do, in words. */
+import type { Caveat } from '../model/place/caveats.ts';
 import type { Clash, HungFrom, NotPlaced, ToldFinding, WhyLeft, WhyPlaced } from '../model/place/told.ts';
 import type { EndName } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
@@ -67,6 +68,11 @@ export function sayWhyLeft(why: WhyLeft, words: Words, show: Show): string {
       return places.worseThere(to, titleOf(wrong.finding, words, show), wrong.hidden, show);
     }
   }
+}
+
+/** What the depths rest on and nobody can vouch for. */
+export function sayCaveat({ variant, numbers }: Caveat, { long }: Words, show: Show): string {
+  return (long.places.caveats[variant] as (numbers: object, show: Show) => string)(numbers, show);
 }
 
 /** Why no placing helps a finding. */

@@ -6,10 +6,11 @@ import { meets } from '../rules/grace.ts';
 import type { Metres } from '../si.ts';
 import type { Solution } from '../solution.ts';
 import { solve } from '../solve.ts';
+import { byOwnFix } from './byOwnFix.ts';
 import { withChange } from './draft.ts';
 import type { Draft } from './draft.ts';
 import { hungIn } from './hung.ts';
-import { liftsFrom, pumpPlaces, type PumpPlace, type PumpPlaces } from './pumpPlaces.ts';
+import { liftsFrom, pumpPlaces, standsWell, type PumpPlace, type PumpPlaces } from './pumpPlaces.ts';
 import { missingForPump } from './refusal.ts';
 import { solvedOf } from './solvedOf.ts';
 import { standsStill } from './stands.ts';
@@ -33,13 +34,31 @@ export function hangPump(draft: Draft): Placed {
   const found = pumpPlaces(solution, draft.changes.has(SETTING));
   switch (found.kind) {
     case 'left':
-      return { draft: found.guarded ? protectedHere(draft, solution) : draft, left: found.why };
+      return orByOwnFix(
+        { draft: found.guarded ? protectedHere(draft, solution) : draft, left: found.why },
+        draft,
+        solution,
+      );
     case 'hang':
-      return firstOf(found.places, { draft, solution, fall: 'known' });
+      return orByOwnFix(firstOf(found.places, { draft, solution, fall: 'known' }), draft, solution);
     case 'deep':
-      return asDeepAsNothingForbids(found, { draft, solution, fall: found.fall });
+      return orByOwnFix(asDeepAsNothingForbids(found, { draft, solution, fall: found.fall }), draft, solution);
   }
 }
+
+/** What a finding's own button does with the pump is done here too, where placing found no better. */
+function orByOwnFix(placed: Placed, draft: Draft, solution: Solution): Placed {
+  const { left } = placed;
+  if (left === null || !FOUND_NO_PLACE.has(left.variant) || placed.draft !== draft) return placed;
+  const fixed = byOwnFix(draft, solution);
+  if (fixed !== null) return { draft: fixed, left: null };
+  const drawnDown = solution.curves.atCutInMost?.outpumped === true && hasCutOff(solution) && standsWell(solution);
+  return drawnDown && left.variant === 'worseThere'
+    ? { draft, left: { variant: 'hangsWell', numbers: { fall: 'pumpTakesMore', hung: hungIn(solution) } } }
+    : placed;
+}
+
+const FOUND_NO_PLACE: ReadonlySet<WhyLeft['variant']> = new Set(['worseThere', 'noRoomForPump', 'cannotLift']);
 
 interface Hanging {
   readonly draft: Draft;
@@ -161,6 +180,8 @@ function ruleOf(from: HungFrom): string | null {
       return 'PR-03';
     case 'bottom':
       return 'PR-01';
+    case 'deepest':
+      return 'PR-02';
     case 'lift':
       return 'PR-46';
     case 'worse':

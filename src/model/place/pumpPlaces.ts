@@ -176,7 +176,7 @@ function asDeepAsUseful(
 /** Rules that a deeper pump may help. */
 const HELPED: ReadonlySet<string> = new Set(['PR-01', 'PR-02', 'PR-03', 'PR-05', 'PR-07', 'PR-46', 'PR-53', 'PR-55']);
 
-function standsWell({ findings }: Solution): boolean {
+export function standsWell({ findings }: Solution): boolean {
   return !findings.some(
     ({ rule, severity, together }) =>
       severity !== 'note' && (HELPED.has(rule) || together.some((each) => HELPED.has(each.rule))),

@@ -8,6 +8,8 @@
 import type { Plan } from '../plan/schema.ts';
 import type { BandSetting, Solution } from '../solution.ts';
 import { solve } from '../solve.ts';
+import { caveatsOf } from './caveats.ts';
+import type { Caveat } from './caveats.ts';
 import { clashesOf } from './clashes.ts';
 import { draftOf } from './draft.ts';
 import type { Draft, PlacedChange } from './draft.ts';
@@ -16,11 +18,11 @@ import { hangPump } from './hangPump.ts';
 import { hungIn } from './hung.ts';
 import { leftAsIs } from './leftAsIs.ts';
 import type { Left, Remaining } from './leftAsIs.ts';
-import { refusal } from './refusal.ts';
+import { nobodySaid, refusal } from './refusal.ts';
 import { setAdapter } from './setAdapter.ts';
 import type { Clash, WhyLeft } from './told.ts';
 
-export type { Clash, Left, PlacedChange, Remaining };
+export type { Caveat, Clash, Left, PlacedChange, Remaining };
 
 export interface Placement {
   readonly plan: Plan;
@@ -28,6 +30,8 @@ export interface Placement {
   /** What stands, holds already, waits for a fact that nobody said, or would be worse elsewhere. */
   readonly left: readonly Left[];
   readonly clashes: readonly Clash[];
+  /** What the depths rest on and nobody can vouch for. */
+  readonly caveats: readonly Caveat[];
   /** Findings that no placing helps. */
   readonly remaining: readonly Remaining[];
 }
@@ -55,8 +59,11 @@ const MOST_ROUNDS = 5;
 
 type Reasons = Readonly<Partial<Record<BandSetting, WhyLeft | null>>>;
 
-function whereRefused({ facts }: Solution, why: WhyLeft): Reasons {
-  return facts.top.kind === 'pitless' ? { 'pump.setting': why, 'top.depth': why } : { 'pump.setting': why };
+/** The adapter waits for the frost where nobody said that, whatever the pump waits for. */
+function whereRefused({ facts, values }: Solution, why: WhyLeft): Reasons {
+  if (facts.top.kind !== 'pitless') return { 'pump.setting': why };
+  const waits = why.variant === 'nobodySaid' && values.frostDepth === null;
+  return { 'pump.setting': why, 'top.depth': waits ? nobodySaid('frostDepth') : why };
 }
 
 function placement(draft: Draft, solution: Solution, reasons: Reasons, placed: boolean): Placement {
@@ -64,7 +71,8 @@ function placement(draft: Draft, solution: Solution, reasons: Reasons, placed: b
   // What excludes each other is told once.
   const alone = Object.entries(reasons).filter(([path]) => !clashes.some(({ setting }) => setting === path));
   const { left, remaining } = leftAsIs(draft, solution, Object.fromEntries(alone));
-  return { plan: draft.plan, changes: inOrder(draft), left, clashes, remaining };
+  const caveats = placed ? caveatsOf(solution) : [];
+  return { plan: draft.plan, changes: inOrder(draft), left, clashes, caveats, remaining };
 }
 
 /** Depths first, then what followed them. */

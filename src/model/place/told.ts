@@ -23,6 +23,8 @@ export type HungFrom =
   | { readonly by: 'lift'; readonly lifts: Metres }
   /** Dry-run protection that stands stops the pump there. */
   | { readonly by: 'probe'; readonly probe: Metres }
+  /** All that the rules together let it, in a well whose water it draws down on purpose. */
+  | { readonly by: 'deepest' }
   /** Deeper that would stand worse. */
   | { readonly by: 'worse'; readonly wrong: Wrong }
   /** Another limit. */

@@ -9,7 +9,7 @@ import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 export const LEAST_TEST: Seconds = 4 * 3600;
 
 /** All steps together; null where any duration is unknown. */
-function timePumped(pumping: PumpingFacts): Seconds | null {
+export function timePumped(pumping: PumpingFacts): Seconds | null {
   if (pumping.kind === 'test') return pumping.after;
   if (pumping.kind !== 'steps') return null;
   return pumping.steps.reduce<Seconds | null>(

@@ -1,5 +1,6 @@
 /** What "Set the depths for me" tells of what it changed, left and could not do. */
-import type { AdapterEnd, Fall, Hung, HungFrom, Stands, WayOut } from '../../model/place/told.ts';
+import type { Caveat } from '../../model/place/caveats.ts';
+import type { AdapterEnd, Fall, Hung, HungFrom, Stands, ToldFinding, WayOut } from '../../model/place/told.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Show } from '../../model/units.ts';
 import { capital, gap } from './phrases.ts';
@@ -50,6 +51,15 @@ export const places = {
     hidden
       ? `It would go to ${gap(to, show)}, but there nobody could tell any more whether this stays wrong: ${lower(title)}.`
       : `It would go to ${gap(to, show)}, but there something else would be worse: ${lower(title)}.`,
+  /** What the depths rest on. */
+  caveats: {
+    shortTest: ({ measured }, show) =>
+      `The test took ${show.time(measured)} and proves no more: pumped longer, the water may fall further.`,
+    testOfUnknownLength: () =>
+      'Nobody said how long the test took: pumped longer, the water may fall further than it did.',
+    levelAtAssumedFlow: ({ flow }, show) =>
+      `Nobody said at what flow the pumping level was read; ${show.flow(flow)} is assumed, and at less it proves less.`,
+  } satisfies { [V in Caveat['variant']]: (numbers: Extract<Caveat, { variant: V }>['numbers'], show: Show) => string },
   gap,
   /** By how much two ends miss each other. */
   apart: (apart: Metres, show: Show) =>
@@ -92,6 +102,14 @@ function lessDrawdown(apart: string): string {
   return `Water that falls ${apart} less while pumping: a smaller flow, or storage in the house for the peaks`;
 }
 
+/** Why a stronger pump would be worth its price in a well that lives on what stands in it. */
+const A_STRONGER_PUMP = 'a stronger pump could hang deeper and use more of the well’s store';
+
+/** The pump's own strength ends its way down, and nothing of the well. */
+function isTooWeak({ rule }: ToldFinding): boolean {
+  return rule === 'PR-46' || rule === 'PR-54';
+}
+
 /** "20 ft off the bottom". */
 function hangsBy(from: HungFrom, hung: Hung, end: string, show: Show): string {
   switch (from.by) {
@@ -104,13 +122,15 @@ function hangsBy(from: HungFrom, hung: Hung, end: string, show: Show): string {
     case 'bottom':
       return `the motor ends ${show.depth(hung.offBottom)} off the bottom`;
     case 'lift':
-      return `no deeper than this pump still lifts from, which is water at ${show.depth(from.lifts)}`;
+      return `no deeper than this pump still lifts from, which is water at ${show.depth(from.lifts)}: ${A_STRONGER_PUMP}`;
+    case 'deepest':
+      return 'as deep as this well and this pump let it';
     case 'probe':
       return `under the dry-run protection that stands, which stops the pump with the water at ${show.depth(from.probe)}`;
     case 'worse':
       return from.wrong.hidden
         ? `as deep as it goes; deeper, nobody could tell any more whether this stays wrong: ${lower(end)}`
-        : `as deep as it goes; deeper, ${lower(end)}`;
+        : `as deep as it goes; deeper, ${lower(end)}${isTooWeak(from.wrong.finding) ? `: ${A_STRONGER_PUMP}` : ''}`;
     case 'end':
       return end;
   }

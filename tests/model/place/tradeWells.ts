@@ -158,10 +158,11 @@ export const TRADE_WELLS: readonly TradeWell[] = [
   { name: '105 ft of rock', plan: plain({ 'well.depth': '105 ft' }), pump: [80, 83.5] },
   { name: '95 ft of rock', plan: plain({ 'well.depth': '95 ft' }), pump: [80, 83.5] },
   {
+    // With a probe 2 ft over the intake less than 10 ft of water do.
     name: '88 ft of rock: 10 ft under the water is not 10 ft off the bottom',
     plan: plain({ 'well.depth': '88 ft' }),
-    pump: 'stays',
-    clash: ['PR-02', 'PR-01'],
+    pump: [74, 76.5],
+    guarded: true,
   },
   // Over a screen: its motor 10 ft above it, and never beside it.
   { name: 'a deep screen', plan: screened(150), pump: [90, 110] },
@@ -172,8 +173,8 @@ export const TRADE_WELLS: readonly TradeWell[] = [
   {
     name: 'a screen at 79 ft: 10 ft under the water is in the screen',
     plan: screened(79),
-    pump: 'stays',
-    clash: ['PR-02', 'PR-03'],
+    pump: [74, 77.5],
+    guarded: true,
   },
   {
     name: 'a screen of which nobody said the depth',
