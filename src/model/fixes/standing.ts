@@ -44,6 +44,10 @@ function grows(rule: string, before: Judged, after: Judged): boolean {
   return was !== null && is !== null && was.quantity === is.quantity && is.by > HAIR * was.by;
 }
 
+/**
+ * A shortfall a quarter larger is one that somebody would notice; a few feet of pipe and wire add a few hundredths. Common
+ * practice, no source.
+ */
 const HAIR = 1.25;
 
 function shortOf(rule: string, { findings }: Judged): { readonly quantity: Quantity; readonly by: number } | null {

@@ -1,0 +1,111 @@
+/** Pumps that take more than flows in, and what is said of them where something is not known. */
+import { describe, expect, test } from 'vitest';
+import { solve } from '../../../src/model/solve.ts';
+import { feet, gpm, toFeet } from '../../../src/model/units.ts';
+import { readFacts } from '../../../src/model/plan/readFacts.ts';
+import { probeWritten } from '../../../src/model/rules/cutOff.ts';
+import { changed, findingOf, fixesFor, judged, solvedPlan, type Changes } from './fixture.ts';
+
+const held = (rule: string, changes: Changes) => judged(changes).holding.find((each) => each.rule === rule)?.variant;
+
+/** 1 gpm and 100 ft of drawdown: every pump draws it down. Water stands at 40 ft, the pump hangs near 200. */
+const poor: Changes = {
+  'well.depth': '300 ft',
+  'well.yield': '1 gpm',
+  'water.pumping': { kind: 'test', flow: '1 gpm', drawdown: '100 ft', after: '6 h' },
+  'house.demand': '8 gpm',
+};
+/** 270 ft at no flow: less 5 ft of rise it reaches 60 psi, 138.5 ft, and 10 psi more, from 103 ft, 40 psi from 172 ft. */
+const curve = {
+  'pump.curve': {
+    kind: 'points',
+    points: [
+      ['0 gpm', '270 ft'],
+      ['10 gpm', '200 ft'],
+      ['15 gpm', '100 ft'],
+    ],
+  },
+};
+
+describe('a switch that opens while the water is high', () => {
+  const drawn: Changes = { ...poor, ...curve, 'pump.setting': '170 ft', 'pump.lowLevelCutOff': '165 ft' };
+
+  test('holds with dry-run protection that stops the pump before it runs on in vain', () => {
+    expect(held('PR-46', drawn)).toBe('reachesWhileHigh');
+  });
+  test('does not without it', () => {
+    expect(findingOf('PR-46', { ...drawn, 'pump.lowLevelCutOff': undefined }).variant).toBe('reachesLate');
+  });
+  test('does not where the protection acts lower than the pump lifts from', () => {
+    const deep = { ...drawn, 'pump.setting': '190 ft', 'pump.lowLevelCutOff': '185 ft' };
+    expect(findingOf('PR-46', deep).severity).not.toBe('note');
+  });
+  test('does not where only the stronger pump draws the water down: nothing stops the weaker one', () => {
+    // 8 gpm at the most would come from 160 ft of fall; the weaker end of 1 hp takes less, the stronger end more.
+    const between: Changes = {
+      'well.depth': '300 ft',
+      'well.yield': undefined,
+      'water.pumping': { kind: 'test', flow: '8 gpm', drawdown: '125 ft', after: '6 h' },
+      'house.demand': '5 gpm',
+      'pump.setting': '172 ft',
+      'pump.lowLevelCutOff': '170 ft',
+    };
+    const { curves } = solve(changed(between));
+    expect([curves.atCutIn?.outpumped, curves.atCutInMost?.outpumped]).toEqual([false, true]);
+    expect(held('PR-46', between)).not.toBe('reachesWhileHigh');
+  });
+});
+
+describe('a pump that gives enough', () => {
+  test('at first, and less once the water is drawn down', () => {
+    const drawn = { ...poor, ...curve, 'pump.setting': '170 ft', 'pump.lowLevelCutOff': '165 ft' };
+    expect(held('PR-54', drawn)).toBe('givesEnoughAtFirst');
+  });
+  test('all the time where the water is not drawn so far', () => {
+    expect(held('PR-54', {})).toBe('givesEnough');
+  });
+});
+
+test('a valve that holds the pump under what is wanted is what is to be changed, not the pump', () => {
+  const variantFor = (changes: Changes) =>
+    fixesFor(findingOf('PR-54', changes), solvedPlan(changed(changes)))[0]!.variant;
+  expect(variantFor({ 'pump.flowLimiter': '4 gpm' })).toBe('largerLimiter');
+  // 7 gpm by the valve are enough of 7 gpm; this pump is too weak for 30 without any.
+  expect(variantFor({ 'house.demand': '30 gpm' })).toBe('strongerOrLess');
+});
+
+describe('a well that gives less than is wanted', () => {
+  const less = { 'well.yield': '5 gpm', 'house.demand': '9 gpm' };
+  test('in a bore of unknown width: nobody can tell whether its store carries the peak', () => {
+    const finding = findingOf('PR-55', { ...less, 'well.intake.diameter': undefined });
+    expect([finding.variant, finding.severity]).toEqual(['peakUnsure', 'note']);
+  });
+  test('in a known one it is told', () => {
+    expect(findingOf('PR-55', less).variant).not.toBe('peakUnsure');
+  });
+  test('too little for a day is a danger in any bore', () => {
+    const finding = findingOf('PR-55', { ...less, 'well.yield': '0.05 gpm', 'well.intake.diameter': undefined });
+    expect([finding.variant, finding.severity]).toEqual(['dayNotMet', 'danger']);
+  });
+});
+
+describe('a button for a probe says what it sets', () => {
+  test('rounded as it is written', () => {
+    // 140.4 ft less 2 ft is 138.4 ft, written 138 ft.
+    const low = { 'pump.setting': '140.4 ft', 'pump.lowLevelCutOff': '140 ft' };
+    const [fix] = fixesFor(findingOf('PR-08', low), solvedPlan(changed(low)));
+    const written = fix!.changes![0]!.to;
+    expect(written).toBe('138 ft');
+    expect(toFeet((fix!.numbers as { depth: number }).depth)).toBeCloseTo(138, 6);
+    const set = readFacts(changed({ ...low, 'pump.lowLevelCutOff': written })).facts.pump.lowLevelCutOff;
+    expect((fix!.numbers as { depth: number }).depth).toBeCloseTo(set as number, 9);
+  });
+  test('and what cannot be read is what was meant', () => {
+    expect(probeWritten({ path: 'pump.lowLevelCutOff', to: true }, feet(10))).toBe(feet(10));
+    expect(probeWritten({ path: 'pump.lowLevelCutOff', to: '42 m' }, feet(10))).toBe(42);
+  });
+});
+
+test('the demand that these wells are held against is read as typed', () => {
+  expect(readFacts(changed(poor)).facts.house.demand).toBeCloseTo(gpm(8), 9);
+});
