@@ -36,9 +36,20 @@ describe('a switch that opens while the water is high', () => {
   test('does not without it', () => {
     expect(findingOf('PR-46', { ...drawn, 'pump.lowLevelCutOff': undefined }).variant).toBe('reachesLate');
   });
-  test('does not where the protection acts lower than the pump lifts from', () => {
-    const deep = { ...drawn, 'pump.setting': '190 ft', 'pump.lowLevelCutOff': '185 ft' };
-    expect(findingOf('PR-46', deep).severity).not.toBe('note');
+  test('does not where the protection acts lower than the weaker pump lifts from', () => {
+    // Nobody knows the drawdown, and the stronger pump empties the well down to 295 ft: the weaker one lifts from 240 ft.
+    const deep: Changes = {
+      'well.depth': '400 ft',
+      'well.yield': '0.1 gpm',
+      'water.pumping': undefined,
+      'pump.setting': '300 ft',
+      'pump.lowLevelCutOff': '295 ft',
+    };
+    expect(solve(changed(deep)).lowest?.by).toBe('cutOff');
+    expect(findingOf('PR-46', deep).severity).toBe('warning');
+    expect(held('PR-46', { ...deep, 'pump.setting': '230 ft', 'pump.lowLevelCutOff': '225 ft' })).toBe(
+      'reachesWhileHigh',
+    );
   });
   test('does not where only the stronger pump draws the water down: nothing stops the weaker one', () => {
     // 8 gpm at the most would come from 160 ft of fall; the weaker end of 1 hp takes less, the stronger end more.
