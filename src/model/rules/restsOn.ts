@@ -49,14 +49,7 @@ export const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
   'PR-37': ['house.cutIn', 'house.demand', 'pump.curve.flow'],
   'PR-43': ['top.heated', 'top.housed', 'top.kind'],
   'PR-44': ['house.tankRating', 'pump.curve.flow'],
-  'PR-46': [
-    'house.cutIn',
-    'house.cutOut',
-    'house.demand',
-    'pump.curve.flow',
-    'pump.setting',
-    'water.pumping.flow',
-  ],
+  'PR-46': ['house.cutIn', 'house.cutOut', 'house.demand', 'pump.curve.flow', 'pump.setting', 'water.pumping.flow'],
   'PR-47': ['dropPipe.material', 'dropPipe.rating', 'dropPipe.size', 'house.demand'],
   'PR-48': [
     'pump.setting',
