@@ -178,6 +178,7 @@ describe('check', () => {
       'source',
       'turn',
       'together',
+      'worse',
       'assumed',
       'fix',
       'mend',
