@@ -74,7 +74,7 @@ export function reportOf(solution: Solution) {
   };
 }
 
-function sayReport(solution: Solution): string {
+export function sayReport(solution: Solution): string {
   const { findings, holding, assumed, unknown, notUsed, facts } = solution;
   const units = show(facts.units);
   const offered = fixesOf(solution.plan, solution);
@@ -99,7 +99,7 @@ function sayReport(solution: Solution): string {
     lines.push('');
   }
   const open = lackingIn(solution).flatMap((lacking) => {
-    const { missing, unchecked } = sayLacking(lacking, en);
+    const { missing, unchecked } = sayLacking(lacking, en, units);
     return [
       `   ${capital(missing)} (${lacking.field})`,
       `      Not checked: ${unchecked} [${lacking.rules.join(', ')}]`,

@@ -13,6 +13,7 @@ export {
 } from './units/convert.ts';
 export { decimals } from './units/decimals.ts';
 export { examples, inBothUnits, withoutUnit } from './units/loose.ts';
+export { either, isForeign } from './units/kin.ts';
 export { parseQuantity } from './units/parse.ts';
 export type { ParsedQuantity, QuantityFault } from './units/parsed.ts';
 export { show } from './units/show.ts';

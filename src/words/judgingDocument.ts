@@ -65,7 +65,11 @@ function inBoth(us: JudgingPage, metric: JudgingPage): JudgingPage {
         title: section.title,
         paragraphs: section.paragraphs.map((text, k) => both(text, paragraphs[k] ?? text)),
         items: itemsInBoth(section.items, items),
-        rules: section.rules.map((rule, k) => ({ ...rule, asks: both(rule.asks, rules[k]?.asks ?? rule.asks) })),
+        rules: section.rules.map((rule, k) => ({
+          ...rule,
+          asks: both(rule.asks, rules[k]?.asks ?? rule.asks),
+          source: both(rule.source, rules[k]?.source ?? rule.source),
+        })),
       };
     }),
   };

@@ -2,6 +2,7 @@
 import type { Judging } from '../model/judging.ts';
 import type { Show } from '../model/units.ts';
 import type { AdviceWords } from './en/advice.ts';
+import { saySource, type Source } from './ruleWords.ts';
 import type { Words } from './words.ts';
 
 export interface JudgingItem {
@@ -89,7 +90,7 @@ export function judgingPage(
 interface AnyRuleWords {
   readonly asks: (numbers: object, show: Show) => string;
   readonly why: string;
-  readonly source: string;
+  readonly source: Source;
 }
 
 /** That each rule has its words, and reads no number that it is not told, is held by the types of the language's own files. */
@@ -101,7 +102,7 @@ function judgedRules({ rules }: Judging, { short, long }: Words, show: Show): Ju
     const words = said[number];
     if (title === undefined || words === undefined) throw new RangeError(`judgingPage: no words for rule ${number}`);
     const { asks, why, source } = words;
-    return { number, title: title.holds, asks: asks(limits, show), why, source };
+    return { number, title: title.holds, asks: asks(limits, show), why, source: saySource(source, show) };
   });
 }
 

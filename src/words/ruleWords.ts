@@ -6,6 +6,13 @@ import type { Show } from '../model/units.ts';
 /** A sentence, or a part of one, from its numbers in the reader's units. */
 export type Saying<Numbers> = (numbers: Numbers, show: Show) => string;
 
+/** Where a limit comes from: its own quantities in the reader's units. */
+export type Source = string | ((show: Show) => string);
+
+export function saySource(source: Source, show: Show): string {
+  return typeof source === 'string' ? source : source(show);
+}
+
 /** What a drawing says of a finding: few words. */
 export interface Short {
   /** By how much, in the reader's units: "12 in too high". Short enough for a phone's column. */
@@ -49,8 +56,8 @@ export interface ShortRule<R> {
 export interface LongRule<R> {
   /** What it asks, with its limits, as it stands where it holds: one sentence, 25 words at most. */
   readonly asks: Saying<Asked<R>>;
-  /** The printed limit with its section, or "common practice, no source". */
-  readonly source: string;
+  /** The printed limit with its section, or "common practice, no source"; a function where it names a quantity. */
+  readonly source: Source;
   /** Why it matters, one sentence that a first-timer understands. */
   readonly why: string;
   /** The usual caution where the work can hurt someone. */

@@ -7,7 +7,7 @@ import type { Fix } from '../model/rules/rule.ts';
 import type { Advice, Finding, Holding, Turn, Turning } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import type { AdviceWords } from './en/advice.ts';
-import type { Short } from './ruleWords.ts';
+import { saySource, type Short, type Source } from './ruleWords.ts';
 import type { LongLanguage, ShortLanguage, Words } from './words.ts';
 
 type Say<Result> = (numbers: object, show: Show) => Result;
@@ -20,7 +20,7 @@ interface AnyShort {
 }
 
 interface AnyLong {
-  readonly source: string;
+  readonly source: Source;
   readonly why: string;
   readonly caution?: string;
   readonly messages: Sayings<string>;
@@ -59,7 +59,7 @@ export function sayFinding(finding: SaidBy, { short, long }: Words, show: Show):
     ...sayShort(finding, short, show),
     message: look(messages, finding)(finding.numbers, show),
     why,
-    source,
+    source: saySource(source, show),
     caution,
   };
 }
@@ -82,9 +82,9 @@ export interface SaidLacking {
   readonly unchecked: string;
 }
 
-export function sayLacking({ fact, numbers, rules }: Lacking, { short, long }: Words): SaidLacking {
+export function sayLacking({ fact, numbers, rules }: Lacking, { short, long }: Words, show: Show): SaidLacking {
   return {
-    missing: long.missing[fact](numbers as Readonly<Record<string, unknown>>),
+    missing: long.missing[fact](numbers as Readonly<Record<string, unknown>>, show),
     unchecked: rules.map((rule) => long.findings.whether(shortOf(rule, short).holds)).join('; '),
   };
 }

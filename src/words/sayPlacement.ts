@@ -42,7 +42,7 @@ export function sayWhyLeft(why: WhyLeft, words: Words, show: Show): string {
     }
     case 'nobodySaid': {
       const { fact, numbers } = why.numbers;
-      return places.nobodySaid(words.long.missing[fact](numbers as Readonly<Record<string, unknown>>));
+      return places.nobodySaid(words.long.missing[fact](numbers as Readonly<Record<string, unknown>>, show));
     }
     case 'flowing':
       return places.flowing();

@@ -29,7 +29,7 @@ describe('what could not be checked', () => {
     const open = lacking({ water: { staticLevel: 'unknown' } }).filter(({ field }) => field === 'water.staticLevel');
     expect(open).toHaveLength(1);
     expect(open[0]!.rules.length).toBeGreaterThan(1);
-    const { missing, unchecked } = sayLacking(open[0]!, en);
+    const { missing, unchecked } = sayLacking(open[0]!, en, show('us'));
     expect(missing).toBe('the static water level');
     expect(unchecked.split('; ')).toHaveLength(open[0]!.rules.length);
   });

@@ -33,6 +33,7 @@ function withUnitOf(text: string, before: unknown, { kind }: FieldInfo): string 
     kind === 'count'
   )
     return text;
-  const read = parseQuantity(before, kind);
+  // What is assumed may have a word behind it: "44 in (estimate)".
+  const read = parseQuantity(before.replace(/ \(.*\)$/, ''), kind);
   return read.ok && read.unit !== '' ? `${text} ${read.unit}` : text;
 }

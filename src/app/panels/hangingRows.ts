@@ -1,5 +1,6 @@
 /** The lengths and loads that the panel of what hangs lists: how each is called, and whose figure it tells. */
 import type { Solution, ValueName } from '../../model/solution.ts';
+import { wireName } from '../../model/tables/wireNames.ts';
 
 export interface HangingRow {
   readonly label: string;
@@ -24,7 +25,7 @@ export function lengthRows({ facts }: Pick<Solution, 'facts'>): readonly Hanging
       : []),
     {
       label: 'Wire in the well',
-      more: `${wire.gauge} AWG, ${pump.wires} and ground`,
+      more: `${wireName(wire.gauge, facts.units)}, ${pump.wires} and ground`,
       name: 'wireLength',
       of: ['wire.size', 'pump.wires'],
     },

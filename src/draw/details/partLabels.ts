@@ -39,7 +39,7 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
   rope: { weight: 1.6, say: ({ facts }, words) => words.rope({ tied: facts.rope?.tied ?? null }) },
   cable: {
     weight: 1.8,
-    say: ({ facts }, words) => words.cable({ gauge: facts.wire.gauge, wires: facts.pump.wires }),
+    say: ({ facts }, words, show) => words.cable({ gauge: facts.wire.gauge, wires: facts.pump.wires }, show),
   },
   conduit: { weight: 1.5, say: (_, words, show, part) => words.conduit({ depth: part?.bottom ?? null }, show) },
   buriedLine: {

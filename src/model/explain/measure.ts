@@ -82,7 +82,7 @@ const US = {
 const metre = unit('m', (n) => n, 3);
 const cubicMetresPerSecond = unit('m³/s', (n) => n, 8);
 const litresPerMinute = unit('L/min', times(60000), 1);
-const kilopascals = unit('kPa', times(0.001), 1);
+const bars = unit('bar', times(1e-5), 3);
 const pascals = unit('Pa', (n) => n, 0);
 const squareMetresPerSecond = unit('m²/s', (n) => n, 9);
 const perLitreAMinute = 1 / 60000;
@@ -96,8 +96,8 @@ const METRIC: Record<keyof typeof US, Measure> = {
   flow: { sum: cubicMetresPerSecond, read: litresPerMinute },
   readFlow: same(litresPerMinute),
   velocity: same(unit('m/s', (n) => n, 4)),
-  pressure: { sum: pascals, read: kilopascals },
-  readPressure: same(kilopascals),
+  pressure: { sum: pascals, read: bars },
+  readPressure: same(bars),
   weightPerVolume: same(unit('N/m³', (n) => n, 1)),
   weightPerLength: same(unit('N/m', (n) => n, 4)),
   area: { sum: unit('m²', (n) => n, 8), read: unit('mm²', times(1e6), 1) },
@@ -130,17 +130,24 @@ const ALIKE = {
   latentHeat: same(unit('J/m³', (n) => n, 0)),
   secondsPerDay: same(unit('s/d', (n) => n, 0)),
   metres: same(unit('m', (n) => n, 3)),
-  /** Of formulas that hold in inches and gallons a minute alone, whatever the reader's units. */
+  /** Of formulas whose factor belongs to inches and gallons a minute. */
   inches: same(unit('in', toInches, 2)),
   gallonsPerMinute: same(gallonsPerMinute),
   vortexFactor: same(unit('in^2.5/gpm', times(gpm(1) / inches(1) ** 2.5), 3)),
+} as const;
+
+/** The same formulas for those who read neither: millimetres and litres a minute. */
+const METRIC_TWINS = {
+  inches: same(unit('mm', times(1000), 1)),
+  gallonsPerMinute: same(litresPerMinute),
+  vortexFactor: same(unit('mm^2.5/(L/min)', times(0.001 / 60 / 0.001 ** 2.5), 1)),
 } as const;
 
 export type MeasureName = keyof typeof US | keyof typeof ALIKE;
 
 const BY_SYSTEM: Readonly<Record<UnitSystem, Readonly<Record<MeasureName, Measure>>>> = {
   us: { ...US, ...ALIKE },
-  metric: { ...METRIC, ...ALIKE },
+  metric: { ...METRIC, ...ALIKE, ...METRIC_TWINS },
 };
 
 export function measureOf(name: MeasureName, units: UnitSystem): Measure {

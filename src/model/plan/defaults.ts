@@ -49,7 +49,7 @@ export const DEFAULTS = {
 } as const;
 
 /**
- * 2.8 and 4.1 bar are the usual switch of 40 and 60 psi, 6.9 bar the tank of 100 psi. Pump and motor are the same
+ * 2.8 and 4.1 bar are the usual switch of 40 and 60 psi, 6.9 bar the tank of 100 psi, 13.8 bar the pipe of 200 psi. Pump and motor are the same
  * machines, so their diameters and lengths are the same to the millimetre or centimetre. Common practice, no source.
  */
 const METRIC = {
@@ -63,6 +63,7 @@ const METRIC = {
   cutOut: '4.1 bar',
   tankRating: '6.9 bar',
   ratedFlow: '40 L/min',
+  pipeRating: '13.8 bar',
   pumpDiameter: '99 mm',
   motorDiameter: '95 mm',
   intakeToDischarge: '0.46 m',

@@ -87,7 +87,7 @@ function judgeQuantity(value: unknown, meta: FieldMeta & { kind: QuantityKind },
     return { problem: fault, write: `it as ${inBothUnits(value, meta.kind, units)}` };
   }
   if (typeof value !== 'string') return notA('text with a unit', `it as ${usual}`);
-  const wrong = quantityFault(value, meta);
+  const wrong = quantityFault(value, meta, units);
   if (!wrong) return { problem: 'not as expected', write: `it as ${usual}` };
   const also = meta.options ? ` or ${orList(meta.options)}` : '';
   if (wrong.bare !== null) return { problem: wrong.fault, write: `it as ${inBothUnits(wrong.bare, meta.kind, units)}` };

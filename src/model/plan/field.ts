@@ -1,6 +1,6 @@
 /** How a field of the plan is declared: its schema, and beside it what the form, the messages and the JSON Schema say of it. */
 import * as z from 'zod/mini';
-import { parseQuantity } from '../units.ts';
+import { isForeign, parseQuantity, UNITS, writeQuantity } from '../units.ts';
 import type { QuantityKind } from '../units.ts';
 import { UNKNOWN } from './defaults.ts';
 
@@ -9,6 +9,8 @@ export interface FieldMeta {
   readonly label: string;
   /** For someone who has never done this: what it is, and where to find it. */
   readonly help: string;
+  /** The same where it names a quantity, for readers of metric units. */
+  readonly metricHelp?: string;
   /** The least and the most that is possible, as one would type them. */
   readonly from?: string | number;
   readonly to?: string | number;
@@ -119,6 +121,7 @@ const LONGEST_LIST = 100;
 export function quantityFault(
   text: string,
   meta: FieldMeta,
+  units: 'us' | 'metric' = 'us',
 ): { fault: string; write: string; bare: number | null } | null {
   if (meta.options?.includes(text) || (meta.unknown && text === UNKNOWN)) return null;
   const kind = meta.kind as QuantityKind;
@@ -128,14 +131,33 @@ export function quantityFault(
   const most = limit(meta.to, kind);
   const { si } = parsed;
   if (si >= least && si <= most && !(meta.above && si <= least)) return null;
+  const [from, to] = [limitIn(meta.from, kind, units), limitIn(meta.to, kind, units)];
   const low = si < least || (meta.above === true && si <= least);
   return {
     fault: low
-      ? `which is not possible: it must be ${meta.above ? 'more than' : 'at least'} ${String(meta.from)}`
-      : `which is not possible: it must be at most ${String(meta.to)}`,
-    write: `a value ${meta.above ? 'above' : 'from'} "${String(meta.from)}" ${meta.above ? 'and up to' : 'to'} "${String(meta.to)}"`,
+      ? `which is not possible: it must be ${meta.above ? 'more than' : 'at least'} ${from}`
+      : `which is not possible: it must be at most ${to}`,
+    write: `a value ${meta.above ? 'above' : 'from'} "${from}" ${meta.above ? 'and up to' : 'to'} "${to}"`,
     bare: null,
   };
+}
+
+/** A limit as one would type it: the printed one, or the nearest of three figures in the other kind of unit. */
+function limitIn(text: string | number | undefined, kind: QuantityKind, units: 'us' | 'metric'): string {
+  const parsed = parseQuantity(String(text), kind);
+  const unit = UNITS[kind][units === 'us' ? 0 : 1];
+  if (!parsed.ok || unit === undefined || !isForeign(parsed.unit, units)) return String(text);
+  const small = kind === 'length' && Math.abs(parsed.si) < 0.5 && parsed.si !== 0;
+  const name = small ? (units === 'us' ? 'in' : 'mm') : unit.name;
+  return writeQuantity(parsed.si, kind, name, roundStep(parsed.si, kind, name));
+}
+
+/** A step of three figures in that unit, SI. */
+function roundStep(si: number, kind: QuantityKind, unit: string): number {
+  const one = parseQuantity(`1 ${unit}`, kind);
+  const size = one.ok ? one.si : 1;
+  const figures = Math.floor(Math.log10(Math.max(Math.abs(si / size), 1)));
+  return kind === 'temperature' ? 1 : size * 10 ** Math.min(0, figures - 2);
 }
 
 function limit(text: string | number | undefined, kind: QuantityKind): number {

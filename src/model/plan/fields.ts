@@ -12,6 +12,8 @@ export interface FieldInfo {
   readonly group: string;
   readonly label: string;
   readonly help: string;
+  /** The same where it names a quantity, for readers of metric units. */
+  readonly metricHelp?: string;
   readonly kind: QuantityKind | 'text' | 'choice' | 'flag' | 'count';
   /** Of a choice everything; of a quantity the words that may stand instead. */
   readonly options?: readonly (string | number)[];
@@ -110,6 +112,7 @@ function info(path: string, meta: FieldMeta & { kind: FieldInfo['kind'] }, requi
     label: meta.label,
     help: meta.help,
     kind: meta.kind,
+    ...(meta.metricHelp !== undefined && { metricHelp: meta.metricHelp }),
     ...(meta.options && { options: meta.options }),
     ...(meta.default !== undefined && { default: meta.default }),
     required,

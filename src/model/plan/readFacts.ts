@@ -76,7 +76,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
     top,
     pump: recall('hung pump', [depth, build], () => ({ setting: depth, ...build })),
     dropPipe: part('dropPipe', [plan.dropPipe], (own) => ({
-      ...dropPipeFacts(plan.dropPipe ?? {}, own),
+      ...dropPipeFacts(plan.dropPipe ?? {}, usual, own),
       sectionLength: own.maybe(plan.dropPipe?.sectionLength, 'length'),
     })),
     string: part('string', [plan.string], (own) => stringFacts(plan.string ?? {}, usual, own)),

@@ -5,7 +5,7 @@ import { readFacts } from '../plan/readFacts.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Metres } from '../si.ts';
 import type { BandSetting, Change, EndName } from '../solution.ts';
-import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
+import { feet, inches, isForeign, parseQuantity, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { Fix, Given, Numbers, Range } from './rule.ts';
@@ -125,17 +125,22 @@ function stepOf(unit: string, setting: BandSetting): Metres {
   return unit === 'm' ? (setting === 'top.depth' ? 0.05 : 0.1) : 0.01;
 }
 
-/** The unit that a field was typed in; `otherwise` where it is empty. */
+/** Where a plan names pressures, the switch first. */
+const PRESSURES = ['house.cutIn', 'house.cutOut', 'house.precharge', 'house.tankRating', 'dropPipe.rating'] as const;
+
+/** The unit that a field was typed in, if it is of the plan's own kind; else the plan's: bar, unless it counts in kPa. */
 export function unitAt(
   plan: Plan,
   path: string,
   otherwise: string,
   kind: 'length' | 'flow' | 'pressure' | 'volume' = 'length',
 ): string {
-  const text = valueAt(plan, path);
-  if (typeof text !== 'string') return otherwise;
-  const read = parseQuantity(text, kind);
-  return read.ok ? read.unit : otherwise;
+  for (const at of kind === 'pressure' ? [path, ...PRESSURES] : [path]) {
+    const text = valueAt(plan, at);
+    const read = typeof text === 'string' ? parseQuantity(text, kind) : null;
+    if (read?.ok && !isForeign(read.unit, plan.units ?? 'us')) return read.unit;
+  }
+  return otherwise;
 }
 
 /** A height on the string in the plan's units: "2 ft" or "0.6 m". */

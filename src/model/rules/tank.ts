@@ -152,7 +152,7 @@ function lowerSwitch(solved: Solved) {
   const down = steps * psi(5);
   if (!Number.isFinite(steps) || steps < 1 || cutIn - down < LEAST_CUT_IN - 1)
     return words('strongerPumpOrLowerCutOut', {});
-  const unit = unitAt(plan, 'house.cutOut', facts.units === 'us' ? 'psi' : 'kPa', 'pressure');
+  const unit = unitAt(plan, 'house.cutOut', facts.units === 'us' ? 'psi' : 'bar', 'pressure');
   const step = unit === 'psi' ? psi(1) : KILOPASCAL;
   const write = (pressure: Pascals) => writeQuantity(floorTo(pressure, step, 1), 'pressure', unit, step);
   const air = Math.max(cutIn - down - AIR_UNDER_CUT_IN, 0);

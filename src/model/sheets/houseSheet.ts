@@ -12,6 +12,7 @@ import { tankFigures } from './house/tankFigures.ts';
 import { stockUse } from './house/use.ts';
 import { startFigures } from './pump/starts.ts';
 import type { Sheet } from './sheet.ts';
+import { either } from '../units.ts';
 
 export function houseSheet(solution: Solution | Solved, units: UnitSystem): Sheet {
   const context = contextOf(solution, units);
@@ -29,7 +30,7 @@ export function houseSheet(solution: Solution | Solved, units: UnitSystem): Shee
     ],
     tables: [demandTable(context), ...(branches === null ? [] : [branches])],
     notes: [
-      'The peak lasts minutes; the well must carry the day. Lenders often ask for 5 gpm (19 L/min) over four hours, which is 1,200 gal (4,500 L) with storage.',
+      `The peak lasts minutes; the well must carry the day. Lenders often ask for ${either(units, '5 gpm', '19 L/min')} over four hours, which is ${either(units, '1,200 gal', '4,500 L')} with storage.`,
       ...strangeNames(fixturesOf(context)?.strange ?? [], 'fixtures'),
       ...strangeNames(
         stockUse(context)

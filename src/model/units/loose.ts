@@ -117,7 +117,7 @@ export function examples(kind: QuantityKind): string {
 const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   length: '"62 ft" or "18.9 m"',
   flow: '"8 gpm" or "30 L/min"',
-  pressure: '"60 psi" or "414 kPa"',
+  pressure: '"60 psi" or "4.1 bar"',
   temperature: '"50 degF" or "10 degC"',
   volume: '"44 gal" or "167 L"',
   time: '"4 h" or "240 min"',

@@ -34,11 +34,12 @@ export interface Show {
   readonly length: (length: Metres) => string;
   /** Below ground: "62 ft", "18.9 m". */
   readonly depth: (depth: Metres) => string;
-  /** A height or gap of a hand or two: "18 in", "46 cm". */
+  /** A height or gap of a hand or two: "18 in", "46 cm"; from a metre on in metres, "1.22 m". */
   readonly small: (length: Metres) => string;
   /** A diameter: "1.05 in", "26.6 mm". */
   readonly bore: (diameter: Metres) => string;
   readonly flow: (flow: CubicMetresPerSecond) => string;
+  /** "60 psi", "4.1 bar" */
   readonly pressure: (pressure: Pascals) => string;
   /** A height of water: "278 ft", "84.7 m". */
   readonly head: (head: Metres) => string;
@@ -93,11 +94,11 @@ const METRIC: Show = {
   ...EITHER,
   units: 'metric',
   length: (length) => `${decimals(length, Math.abs(length) < 1 ? 2 : 1)} m`,
-  depth: (depth) => `${decimals(depth, 1)} m`,
-  small: (length) => `${wholeFromTen(length * 100)} cm`,
+  depth: (depth) => `${decimals(depth, Math.abs(depth) < SHALLOW ? 2 : 1)} m`,
+  small: handsOrMetres,
   bore: (diameter) => `${decimals(diameter * 1000, 1)} mm`,
   flow: (flow) => `${wholeFromTen(flow * 1000 * MINUTE)} L/min`,
-  pressure: (pressure) => `${decimals(pressure / 1000, 0)} kPa`,
+  pressure: bars,
   head: (head) => `${decimals(head, 1)} m`,
   velocity: (velocity) => `${decimals(velocity, 2)} m/s`,
   slow: (velocity) => `${decimals(velocity, 2)} m/s`,
@@ -108,6 +109,20 @@ const METRIC: Show = {
   temperature: (temperature) => `${decimals(temperature, 0)} °C`,
   power: (power) => `${decimals(power / 1000, 2)} kW`,
 };
+
+/** m; a depth above this is dug by hand, and its centimetres count. */
+const SHALLOW = 2;
+
+/** Centimetres up to a metre, then metres to the centimetre: the same adapter is never 122 cm here and 1.2 m there. */
+function handsOrMetres(length: Metres): string {
+  return Math.abs(length) < 0.995 ? `${wholeFromTen(length * 100)} cm` : `${decimals(length, 2)} m`;
+}
+
+/** To a hundredth of a bar, which a dial still shows; from ten bar on to a tenth, as pipe is stamped. */
+function bars(pressure: Pascals): string {
+  const bar = pressure / 1e5;
+  return `${decimals(bar, Math.abs(bar) < 9.95 ? 2 : 1)} bar`;
+}
 
 /** To the inch: "172 ft 6 in", "172 ft", "8 in". Rounding the inches first keeps "12 in" from standing after feet. */
 function feetAndInches(length: Metres): string {

@@ -68,7 +68,7 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('m3/h', 1, ['m3/hr'], HOUR),
     unit('m3/d', 1, ['m3/day'], DAY),
   ],
-  pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('kPa', 1000), unit('bar', 1e5)],
+  pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('bar', 1e5), unit('kPa', 1000)],
   temperature: [unit('degF', 1, ['f', 'deg f'], 1.8, 32), unit('degC', 1, ['c', 'deg c'])],
   volume: [unit('gal', GALLON, ['gallon', 'gallons']), unit('L', 0.001, ['litre', 'litres', 'liter', 'liters'])],
   time: [

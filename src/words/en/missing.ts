@@ -1,7 +1,9 @@
 /** What nobody told, as the end of a sentence: "Missing: the static water level". */
 import type { MissingFact } from '../../model/rules/missing.ts';
+import type { Show } from '../../model/units.ts';
+import { wireName } from '../../model/tables/wireNames.ts';
 
-type Said = (numbers: Readonly<Record<string, unknown>>) => string;
+type Said = (numbers: Readonly<Record<string, unknown>>, show: Show) => string;
 
 export const missing: Readonly<Record<MissingFact, Said>> = {
   staticLevel: () => 'the static water level',
@@ -35,7 +37,7 @@ export const missing: Readonly<Record<MissingFact, Said>> = {
   pumpDiameter: () => 'the diameter of the pump',
   holeWidth: () => 'the width of the hole round the motor',
   wireRun: () => 'the length of wire from the panel to the well',
-  ampacity: ({ gauge }) => `the ampacity of ${String(gauge)} AWG, which is not in the table`,
+  ampacity: ({ gauge }, { units }) => `the ampacity of ${wireName(Number(gauge), units)}, which is not in the table`,
   waterTest: () => 'the water’s pH and conductivity',
   flood: () => 'how high a flood reaches at the well',
   wellTop: () => 'how the top of the well was built',

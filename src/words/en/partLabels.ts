@@ -2,6 +2,7 @@
 import type { CasingFacts, PumpFacts, RopeFacts, SiteFacts, StringFacts } from '../../model/facts.ts';
 import type { CubicMetresPerSecond, Metres, MetresPerSecond, Pascals, Ratio, Watts } from '../../model/si.ts';
 import { feet, toFeet } from '../../model/units.ts';
+import { wireName } from '../../model/tables/wireNames.ts';
 import type { Show } from '../../model/units.ts';
 import type { PartLabel } from '../labels.ts';
 
@@ -69,9 +70,9 @@ export const partLabels = {
     short: 'Rope',
     note: 'slack, never lifts',
   }),
-  cable: ({ gauge, wires }: { gauge: number; wires: PumpFacts['wires'] }): PartLabel => ({
+  cable: ({ gauge, wires }: { gauge: number; wires: PumpFacts['wires'] }, { units }: Show): PartLabel => ({
     name: 'Drop cable',
-    note: `${gauge} AWG, ${wires} + ground`,
+    note: `${wireName(gauge, units)}, ${wires} + ground`,
   }),
   conduit: ({ depth }: Depth, { small }: Show): PartLabel => ({
     name: 'Conduit to the house',

@@ -17,6 +17,7 @@ import {
   sayMeasure,
   sayTurning,
 } from '../../../src/words/sayJudgement.ts';
+import type { Source } from '../../../src/words/ruleWords.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { changed, fixesFor, judged, solvedPlan, verdictOf } from './fixture.ts';
 import { CASES } from './cases.ts';
@@ -25,7 +26,7 @@ const words = (text: string) => text.split(/\s+/).filter((word) => word !== '').
 
 /** Source, reason and caution by rule. */
 const LONG: Readonly<
-  Record<string, { readonly source: string; readonly why: string; readonly caution?: string } | undefined>
+  Record<string, { readonly source: Source; readonly why: string; readonly caution?: string } | undefined>
 > = en.long.rules;
 
 describe.each(RULES)('$number', (rule) => {
@@ -106,7 +107,7 @@ function expectPlainWords(solution: Solution): void {
     expect(finding.margin ?? 0, finding.rule).toBeLessThanOrEqual(1e-3);
   }
   for (const lacking of lackingIn(solution)) {
-    const { missing, unchecked } = sayLacking(lacking, en);
+    const { missing, unchecked } = sayLacking(lacking, en, showIn('us'));
     expect(lacking.field).not.toBe('');
     expect(unchecked).toMatch(/^whether /);
     expect(missing).not.toBe('');

@@ -4,8 +4,9 @@ import { runningCurrent } from '../../tables/motors.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { step, term } from '../sum.ts';
+import { wireName } from '../../tables/wireNames.ts';
 
-export const voltageDropRunning: Explainer = ({ facts, values }) => {
+export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
   const { house, pump, string, wire } = facts;
   const tabled =
     pump.power === null ? null : runningCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage });
@@ -39,7 +40,7 @@ export const voltageDropRunning: Explainer = ({ facts, values }) => {
       ),
       term(
         'R',
-        `resistance of ${wire.gauge} AWG stranded copper at 75 °C`,
+        `resistance of ${wireName(wire.gauge, units)} stranded copper at 75 °C`,
         conductorResistance(wire.gauge),
         'ohmsPerLength',
       ),

@@ -8,7 +8,7 @@ import {
   TURBULENT_FROM,
   velocityIn,
 } from '../../formulas/friction.ts';
-import { inches } from '../../units.ts';
+import { inches, either } from '../../units.ts';
 import { gravityTerm } from '../context.ts';
 import type { Context } from '../context.ts';
 import { within } from '../draft.ts';
@@ -120,7 +120,7 @@ export const frictionLineHazenWilliams: Explainer = (context) =>
     missing: [noDemand(context), noLine(context), noDistance(context)],
   });
 
-function hazenWilliams({ facts, values }: Context, run: PipeRun): Draft {
+function hazenWilliams({ facts, units, values }: Context, run: PipeRun): Draft {
   const { pipe, length } = run;
   const darcy = run.symbol === 'h_d′' ? values.frictionDropPipe : values.frictionLine;
   const small = pipe !== null && darcy !== null && darcy > 0 && pipe.insideDiameter < inches(2);
@@ -142,7 +142,7 @@ function hazenWilliams({ facts, values }: Context, run: PipeRun): Draft {
     steps: [step(run.symbol, 'k × L × (Q / C)^1.852 / d^4.871', run.result, 'length')],
     as: 'length',
     range: within(
-      'turbulent flow of water near 16 °C (60 °F); 2 in pipe and larger by origin, used below by habit',
+      `turbulent flow of water near ${either(units, '60 °F', '16 °C')}; 2 in pipe and larger by origin, used below by habit`,
       small ? false : null,
     ),
     source: 'EPANET 2.2 User Manual, ch. 3, pipe headloss formulas',

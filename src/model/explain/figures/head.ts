@@ -9,6 +9,7 @@ import { noDemand, noDistance, noDrawdown, noLine, noRise, noStaticLevel } from 
 import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
 import { pumpingWaterLevel } from './places.ts';
+import { either } from '../../units.ts';
 
 export const lift: Explainer = (context) => ({
   ...pumpingWaterLevel(context),
@@ -41,7 +42,7 @@ export const pressureHead: Explainer = (context) => {
     ],
     steps: [step('h_p', 'p / γ', values.pressureHead, 'length')],
     as: 'length',
-    range: within('water between 0 and 40 °C (32 and 104 °F)', context.waterInRange),
+    range: within(`water between ${either(context.units, '32 and 104 °F', '0 and 40 °C')}`, context.waterInRange),
     source: 'hydrostatics; density of water: Tanaka et al. (2001), Metrologia 38, 301',
     missing: [],
   };

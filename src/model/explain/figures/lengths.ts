@@ -12,6 +12,7 @@ import { lengthToCut, pipeRun } from '../../string/pipeRun.ts';
 import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
 import { hangingTerms } from './hanging.ts';
+import { either } from '../../units.ts';
 
 const PRACTICE = 'geometry; allowances are common practice, no source';
 
@@ -39,7 +40,7 @@ export const dropPipeCutLength: Explainer = (context) => {
   };
 };
 
-export const dropPipeToCut: Explainer = ({ facts, suspension, values }) => {
+export const dropPipeToCut: Explainer = ({ facts, suspension, units, values }) => {
   const run = pipeRun(facts);
   const below = (values.pumpDischargeDepth ?? 0) - run.bottom;
   const threaded = facts.dropPipe.material !== 'PE';
@@ -59,7 +60,7 @@ export const dropPipeToCut: Explainer = ({ facts, suspension, values }) => {
     notes: [
       'All pieces together.',
       threaded
-        ? 'Add the thread that turns into valve or adapter, about 3/4 in (2 cm) at each end.'
+        ? `Add the thread that turns into valve or adapter, about ${either(units, '3/4 in', '2 cm')} at each end.`
         : 'Pipe that goes over the barbs is in it.',
     ],
     missing: [],
@@ -130,7 +131,10 @@ export const ropeLength: Explainer = (context) => {
     ],
     steps: [...stretch.steps, step('L_r', 'z_d + c + a + δ + b', values.ropeLength, 'length')],
     as: 'length',
-    range: within('the stretch holds at 73 °F (23 °C); colder pipe is stiffer and gives less', null),
+    range: within(
+      `the stretch holds at ${either(context.units, '73 °F', '23 °C')}; colder pipe is stiffer and gives less`,
+      null,
+    ),
     source: `${PRACTICE}; modulus: PPI Handbook of Polyethylene Pipe, ch. 3, Table B.1.1, or a data sheet for PVC and steel`,
     notes: ['δ is how much longer the drop pipe hangs after fifty years at rest.'],
     missing: [noPumpMass(context), noStaticLevel(context)],

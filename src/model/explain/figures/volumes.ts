@@ -21,6 +21,7 @@ import {
 } from '../missing.ts';
 import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
+import { either } from '../../units.ts';
 
 export const wellVolume: Explainer = (context) => {
   const { facts, values } = context;
@@ -124,13 +125,17 @@ export const chlorineDose: Explainer = (context) => {
       term('V_w', 'water standing in the well', values.wellVolume, 'readVolume'),
       term('C', 'chlorine wanted', target, 'milligramsPerLitre'),
       term('P', 'available chlorine on the label', strength, 'number'),
-      term('ρ', 'mass of bleach by volume, 1 kg a litre as labels take it', 1000, 'milligramsPerLitre'),
+      term(
+        'ρ',
+        `mass of bleach by volume, ${either(context.units, '8.3 lb a gallon', '1 kg a litre')} as labels take it`,
+        1000,
+        'milligramsPerLitre',
+      ),
     ],
     steps: [step('V_b', 'V_w × C / (ρ × P)', values.chlorineDose, 'readVolume')],
     as: 'readVolume',
     range: within('fresh, unscented bleach; good to 15 %', null),
-    source:
-      'proportion; agrees with Illinois Administrative Code 77, 925.50 (3 cups of 5.25 % to 100 gal for 100 mg/L)',
+    source: `proportion; agrees with Illinois Administrative Code 77, 925.50 (${either(context.units, '3 cups of 5.25 % to 100 gal', '0.71 L of 5.25 % to 379 L')} for 100 mg/L)`,
     notes: [
       'Never mix bleach with another cleaner. Chlorine from water or air can hurt eyes and lungs: follow the label and the health department.',
     ],

@@ -1,7 +1,7 @@
 /** A pipe of a plan with the dimensions of its standard. */
 import type { PipeFacts } from '../../facts.ts';
 import { findPipe } from '../../tables/pipes.ts';
-import { DEFAULTS } from '../defaults.ts';
+import { DEFAULTS, type Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
 import type { Take } from '../take.ts';
 
@@ -17,15 +17,15 @@ export function lineFacts(line: PipePlan, take: Take): PipeFacts {
  * The drop pipe is a choice of the build: without a material it is taken to be PE of a usual size and rating. One that
  * was named keeps the wall open that nobody said.
  */
-export function dropPipeFacts(typed: DropPipePlan, take: Take): PipeFacts {
+export function dropPipeFacts(typed: DropPipePlan, usual: Defaults, take: Take): PipeFacts {
   const { material, rating, ratio, standard } = typed;
   const unnamed = material === undefined && rating === undefined && ratio === undefined && standard === undefined;
-  if (unnamed) take.assume('dropPipe.rating', DEFAULTS.pipeRating);
+  if (unnamed) take.assume('dropPipe.rating', usual.pipeRating);
   const pipe = {
     ...typed,
     material: take.option('dropPipe.material', material, DEFAULTS.pipeMaterial),
     size: take.option('dropPipe.size', typed.size, DEFAULTS.pipeSize),
-    ...(unnamed && { rating: DEFAULTS.pipeRating }),
+    ...(unnamed && { rating: usual.pipeRating }),
   };
   return pipeFacts('dropPipe', pipe, take);
 }

@@ -16,15 +16,11 @@ export const house = group(
   'What the house needs.',
   {
     demand: z.optional(
-      fact(
-        'flow',
-        'Peak flow needed',
-        'What the house draws at its busiest; 8 to 12 gpm (30 to 45 L/min) suits most.',
-        {
-          default: DEFAULTS.demand,
-          example: '"8 gpm", "30 L/min" or "unknown"',
-        },
-      ),
+      fact('flow', 'Peak flow needed', 'What the house draws at its busiest; 8 to 12 gpm suits most.', {
+        default: DEFAULTS.demand,
+        metricHelp: 'What the house draws at its busiest; 30 to 45 L/min suits most.',
+        example: '"8 gpm", "30 L/min" or "unknown"',
+      }),
     ),
     fixtures: z.optional(counts('Fixtures', 'How many of each: taps, showers, toilets.')),
     people: z.optional(count(0, 10000, 'People', 'How many live there.')),
@@ -44,6 +40,7 @@ export const house = group(
     ),
     precharge: z.optional(
       quantity('pressure', 'Pre-charge', 'Air pressure in the empty tank, usually 2 psi under cut-in.', {
+        metricHelp: 'Air pressure in the empty tank, usually 0.15 bar under cut-in.',
         above: false,
       }),
     ),

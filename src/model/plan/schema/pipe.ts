@@ -25,7 +25,11 @@ const pipe = {
       'Printed on the pipe. PE is taken as ASTM D2239, made for insert fittings, if you do not say.',
     ),
   ),
-  rating: z.optional(fact('pressure', 'Pressure rating', 'Printed on the pipe, such as 200 psi.')),
+  rating: z.optional(
+    fact('pressure', 'Pressure rating', 'Printed on the pipe, such as 200 psi.', {
+      metricHelp: 'Printed on the pipe, such as 16 bar.',
+    }),
+  ),
   resin: z.optional(
     choice(['PE4710', 'PE3608', 'PE3408'], 'Resin', 'Printed on PE pipe.', { default: DEFAULTS.resin }),
   ),

@@ -8,6 +8,7 @@ const curve = z.discriminatedUnion('kind', [
     kind: z.literal('generic'),
     flow: z.optional(
       quantity('flow', 'Rated flow', 'The flow in the pump’s name: a 10 gpm pump.', {
+        metricHelp: 'The flow in the pump’s name: a 40 L/min pump.',
         example: '"10 gpm" or "38 L/min"',
         default: DEFAULTS.ratedFlow,
       }),

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { DEFAULTS } from '../defaults.ts';
 import { choice, fact, group, quantity, words } from '../field.ts';
 
-const setback = (from: string, usual: string) =>
+const setback = (from: string, usual: string, metric: string) =>
   group(`Distance to the ${from}`, `How far the well is from the ${from}, and how far it has to be.`, {
     distance: z.optional(fact('length', `To the ${from}`, 'As measured from the well.')),
     required: z.optional(
@@ -11,6 +11,7 @@ const setback = (from: string, usual: string) =>
         'length',
         `Required to the ${from}`,
         `The least distance that your local code asks for; ${usual} is common.`,
+        { metricHelp: `The least distance that your local code asks for; ${metric} is common.` },
       ),
     ),
   });
@@ -50,9 +51,9 @@ export const site = group('Place', 'What the place gives: frost, floods, neighbo
       to: '100 ft',
     }),
   ),
-  septicTank: z.optional(setback('septic tank', '50 ft')),
-  drainField: z.optional(setback('drain field', '100 ft')),
-  building: z.optional(setback('building', '5 ft')),
+  septicTank: z.optional(setback('septic tank', '50 ft', '15 m')),
+  drainField: z.optional(setback('drain field', '100 ft', '30 m')),
+  building: z.optional(setback('building', '5 ft', '1.5 m')),
   casingHeightRequired: z.optional(
     quantity('length', 'Casing height required', 'The least height of the casing above ground in your local code.', {
       to: '20 ft',
@@ -61,6 +62,7 @@ export const site = group('Place', 'What the place gives: frost, floods, neighbo
   ),
   frostMargin: z.optional(
     quantity('length', 'Margin below frost', 'How much deeper than frost the pipe must lie; codes say 6 in or 12 in.', {
+      metricHelp: 'How much deeper than frost the pipe must lie; codes say 15 cm or 30 cm.',
       to: '10 ft',
       default: DEFAULTS.frostMargin,
     }),

@@ -1,7 +1,7 @@
 /** Amounts of the usual products, and what several rules ask for. */
 import type { Context } from '../../explain/context.ts';
 import { chlorineGranules, chlorineProduct } from '../../formulas/disinfection.ts';
-import { gallons, poundsMass } from '../../units.ts';
+import { gallons, poundsMass, either } from '../../units.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
@@ -13,8 +13,8 @@ export const strong = (strength: number): string => `${Number((strength * 100).t
 const BLEACHES = [0.0525, 0.06, 0.0825] as const;
 const GRANULES = [0.65, 0.7] as const;
 
-const SOURCE =
-  'proportion; agrees with Illinois Administrative Code 77, Part 925.50 (3 cups of 5.25 % bleach, or 2 oz of 70 % granules, to 100 gal for 100 mg/L)';
+const source = ({ units }: Context): string =>
+  `proportion; agrees with Illinois Administrative Code 77, Part 925.50 (${either(units, '3 cups of 5.25 % bleach, or 2 oz of 70 % granules, to 100 gal', '0.71 L of 5.25 % bleach, or 57 g of 70 % granules, to 379 L')} for 100 mg/L)`;
 
 export function productTable(context: Context): SheetTable {
   const { facts, show, values } = context;
@@ -48,7 +48,7 @@ export function productTable(context: Context): SheetTable {
         ),
       ),
     ],
-    source: SOURCE,
+    source: source(context),
     note: 'Dissolve granules in a plastic bucket of water first: water, then granules. Never throw them dry onto pump or cable.',
   };
 }

@@ -15,7 +15,7 @@ import type { FrostEstimate, NoEstimate } from '../../formulas/frost.ts';
 import type { Metres } from '../../si.ts';
 import type { Solved } from '../../solution.ts';
 import { findStation } from '../../tables/freezingStations.ts';
-import { inches } from '../../units.ts';
+import { inches, either } from '../../units.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
@@ -144,13 +144,13 @@ function marginFigures(context: Context, frost: Metres | null, pipeTop: Metres):
   const codes = [
     {
       key: 'marginUsual',
-      title: 'Cover over 6 in below frost (International codes)',
+      title: `Cover over ${either(context.units, '6 in', '15 cm')} below frost (International codes)`,
       margin: USUAL_FROST_MARGIN,
       source: 'International Plumbing Code 305.4, International Residential Code P2603.5, from memory',
     },
     {
       key: 'marginWide',
-      title: 'Cover over 12 in below frost (Uniform Plumbing Code)',
+      title: `Cover over ${either(context.units, '12 in', '30 cm')} below frost (Uniform Plumbing Code)`,
       margin: WIDE_FROST_MARGIN,
       source: 'Uniform Plumbing Code 609.1, from memory',
     },
@@ -161,7 +161,12 @@ function marginFigures(context: Context, frost: Metres | null, pipeTop: Metres):
     return figure(context, { key, title, symbol: 'Δz', value: left, as: 'small', missing }, () => ({
       terms: [
         term('z_p', 'top of the outlet pipe', pipeTop, 'small'),
-        term('z_w', 'frost depth and margin, 12 in below the ground at the least', wanted, 'small'),
+        term(
+          'z_w',
+          `frost depth and margin, ${either(context.units, '12 in', '30 cm')} below the ground at the least`,
+          wanted,
+          'small',
+        ),
       ],
       steps: [step('Δz', 'z_p − z_w', left, 'small')],
       range: within('below zero it does not meet this code', left === null ? null : left >= 0),

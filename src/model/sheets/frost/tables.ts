@@ -8,6 +8,7 @@ import { SURFACES, findSurface, USUAL_SURFACE_FACTOR } from '../../tables/surfac
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import type { Cell } from '../table.ts';
+import { either } from '../../units.ts';
 
 const SOURCE = 'UFC 3-130-06 (TM 5-852-6), section 3; surfaces: TM 5-852-4, Table 4-1; soils: Kersten (1949)';
 const NOWHERE: SiteFreezing = { station: null, index: null, soil: null, surface: null };
@@ -90,12 +91,11 @@ export function winterTable(context: Context): SheetTable | null {
       const estimate = frostDepthEstimate({ ...climate, soil: freezing.soil ?? USUAL_SOIL, surfaceFactor });
       const index = {
         value: climate.index,
-        text: `${Math.round(climate.index * 1.8)} °F·d (${Math.round(climate.index)} K·d)`,
+        text: either(context.units, `${Math.round(climate.index * 1.8)} °F·d`, `${Math.round(climate.index)} K·d`),
       };
       return row(winter === 'cold 100' ? 'this plan' : null, label, index, ...cells(context, estimate));
     }),
-    source:
-      'climate normals of the weather services; cold winters: the normal year lowered by 5 and 8 °F, a rule of ours, within 20 %',
+    source: `climate normals of the weather services; cold winters: the normal year lowered by ${either(context.units, '5 and 8 °F', '2.8 and 4.4 K')}, a rule of ours, within 20 %`,
     note: 'These are no return periods of a weather service.',
   };
 }

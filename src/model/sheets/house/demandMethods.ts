@@ -2,7 +2,7 @@
 import type { Context } from '../../explain/context.ts';
 import { peakDemand } from '../../formulas/demand.ts';
 import type { CubicMetresPerSecond } from '../../si.ts';
-import { gallons, gpm } from '../../units.ts';
+import { gallons, gpm, either } from '../../units.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
@@ -79,7 +79,7 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
       source: 'Uniform Plumbing Code (2018), Table 610.3; its own chart is not used here',
     },
     {
-      name: 'One gallon a minute for each outlet',
+      name: `${either(context.units, 'One gallon', '3.8 litres')} a minute for each outlet`,
       peak: known([count], (sum) => gpm(sum)),
       from: counted(count, 'outlets'),
       source: 'common practice, no source',
@@ -88,15 +88,15 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
       name: 'The day’s water in two hours',
       peak: known([use], (volume) => volume / DELIVERED_IN),
       from: use === null ? 'people unknown' : `${context.show.volume(use)} a day`,
-      source: 'extension bulletins on private water systems; 50 to 100 gal a person: Missouri Extension G1801',
+      source: `extension bulletins on private water systems; ${either(context.units, '50 to 100 gal', '190 to 380 L')} a person: Missouri Extension G1801`,
     },
     {
-      name: 'By bedrooms: 110 gal a day each, 5 gpm at the peak',
+      name: `By bedrooms: ${either(context.units, '110 gal a day each, 5 gpm', '416 L a day each, 19 L/min')} at the peak`,
       peak: fixtures?.bedrooms ? BEDROOM_PEAK : null,
       from: fixtures?.bedrooms
         ? `${fixtures.bedrooms} bedrooms, ${context.show.volume(fixtures.bedrooms * BEDROOM_A_DAY)} a day`
         : 'bedrooms unknown',
-      source: 'a state sheet on individual water supplies: 110 gal a day for each bedroom and a peak of 5 gpm',
+      source: `a state sheet on individual water supplies: ${either(context.units, '110 gal a day for each bedroom and a peak of 5 gpm', '416 L a day for each bedroom and a peak of 19 L/min')}`,
     },
   ];
 }

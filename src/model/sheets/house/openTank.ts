@@ -10,6 +10,7 @@ import { known } from '../known.ts';
 import { curveOf, fillingFlow } from '../pump/pumpAtWork.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
 import { dailyUse, PEOPLE_MISSING } from './use.ts';
+import { either } from '../../units.ts';
 
 const NO_SYSTEM: Missing = { path: null, words: 'water levels, line and rise: what the pump has to lift against' };
 
@@ -59,7 +60,7 @@ export function openTankFigures(context: Context): SheetFigure[] {
         range: within('people and stock, without watering', null),
         source: 'arithmetic',
         notes: [
-          'The tank’s outlet wants a pump of its own, or a tank high above the house: 2.31 ft of height a psi (10 m a bar).',
+          `The tank’s outlet wants a pump of its own, or a tank high above the house: ${either(context.units, '2.31 ft of height a psi', '10 m of height a bar')}.`,
         ],
       }),
     ),

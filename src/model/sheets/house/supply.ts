@@ -9,6 +9,7 @@ import { figure, solvedAll } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
 import { dailyUse, irrigation, PEOPLE_MISSING, stockUse } from './use.ts';
+import { either } from '../../units.ts';
 
 const HOUR = 3600;
 const DAY = 86_400;
@@ -38,7 +39,12 @@ export function supplyFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('N', 'people', people ?? 0, 'number'),
-          term('V_1', 'a person a day; 50 to 100 gal (190 to 380 L) is usual', PERSON_A_DAY.usual, 'readVolume'),
+          term(
+            'V_1',
+            `a person a day; ${either(context.units, '50 to 100 gal', '190 to 380 L')} is usual`,
+            PERSON_A_DAY.usual,
+            'readVolume',
+          ),
           term('V_s', 'stock a day, at the printed most', stock, 'readVolume'),
         ],
         steps: [step('V_d', 'N × V_1 + V_s', use, 'readVolume')],

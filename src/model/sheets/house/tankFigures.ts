@@ -5,7 +5,7 @@ import { noTank } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
 import { drawdownFactor, smallestTank } from '../../formulas/tank.ts';
 import { atmosphericPressure } from '../../formulas/water.ts';
-import { horsepower, psi } from '../../units.ts';
+import { horsepower, psi, either } from '../../units.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import { fillingFlow } from '../pump/pumpAtWork.ts';
@@ -63,7 +63,7 @@ export function tankFigures(context: Context): SheetFigure[] {
         symbol: 'p_c',
         value: right > 0 ? right : null,
         as: 'readPressure',
-        missing: [{ path: 'house.cutIn', words: 'a cut-in above 2 psi (14 kPa)' }],
+        missing: [{ path: 'house.cutIn', words: `a cut-in above ${either(context.units, '2 psi', '0.14 bar')}` }],
       },
       () => ({
         terms: [term('p_i', 'cut-in', cutIn, 'readPressure'), term('p_2', 'usual difference', psi(2), 'readPressure')],
@@ -93,7 +93,7 @@ export function tankFigures(context: Context): SheetFigure[] {
           'total volume, shell and air; the tank of the plan is judged by it',
           tank === null || smallest === null ? null : tank >= smallest,
         ),
-        source: 'Boyle’s law; one minute of running, two above about 1 hp: common practice, no source',
+        source: `Boyle’s law; one minute of running, two above about ${either(context.units, '1 hp', '0.75 kW')}: common practice, no source`,
       }),
     ),
   ];

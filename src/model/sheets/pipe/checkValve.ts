@@ -11,6 +11,7 @@ import { valveAboveWaterLimit } from '../../rules/checkValve.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
+import { either } from '../../units.ts';
 
 /** Pressure in the line at the well while the tank stands at cut-out; more than in the house where the house is higher. */
 export function lineLowPressure({ facts, waterWeight, suspension }: Context): Pascals | null {
@@ -71,11 +72,16 @@ export function valveFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('h_p', 'lowest pumping level', values.lowestPumpingWaterLevel, 'length'),
-          term('h_m', 'most above it: 25 ft (7.6 m), less by what thin air holds up less', most, 'length'),
+          term(
+            'h_m',
+            `most above it: ${either(context.units, '25 ft', '7.6 m')}, less by what thin air holds up less`,
+            most,
+            'length',
+          ),
         ],
         steps: [step('z_c', 'h_p − h_m', highest, 'length')],
         range: within('the first valve stands on the pump or in it; this bounds the next', null),
-        source: 'hydrostatics; 25 ft: common practice, no source',
+        source: `hydrostatics; ${either(context.units, '25 ft', '7.6 m')}: common practice, no source`,
       }),
     ),
     figure(

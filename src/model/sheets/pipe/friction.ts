@@ -10,7 +10,7 @@ import { darcyFactor, fittingHead, insertFittingLoss, reynoldsNumber, velocityIn
 import { INSERT_BORE_RATIO } from '../../string/lengths.ts';
 import { FITTING_LOSS } from '../../tables/fittingLosses.ts';
 import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
-import { feet } from '../../units.ts';
+import { feet, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
@@ -44,7 +44,7 @@ export function frictionFigures(context: Context, key: string, name: string, pip
         terms: [term('Q', 'peak flow needed', demand, 'flow'), term('d', 'bore', bore, 'bore')],
         steps: [step('v', '4 × Q / (π × d²)', velocity, 'velocity')],
         range: within(
-          'up to 5.6 ft/s (1.7 m/s), which is about 15 gpm in 1 in and 25 gpm in 1-1/4 in pipe',
+          `up to ${either(units, '5.6 ft/s, which is about 15 gpm', '1.7 m/s, which is about 57 L/min')} in 1 in and ${either(units, '25 gpm', '95 L/min')} in 1-1/4 in pipe`,
           velocity === null ? null : velocity <= MOST_VELOCITY,
         ),
         source: 'continuity; limit: common practice, no source',

@@ -7,6 +7,7 @@ import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import { wallOf } from './strength.ts';
 import type { PipeAtWork } from './strength.ts';
+import { either } from '../../units.ts';
 
 const RESINS = ['PE3608', 'PE4710'] as const;
 
@@ -47,7 +48,7 @@ export function ratingTable(
       ['ratio', 'Wall'],
       ['resin', 'Resin'],
       ['wall', 'Thickness'],
-      ['cold', 'Rating at 73 °F (23 °C)'],
+      ['cold', `Rating at ${either(context.units, '73 °F', '23 °C')}`],
       ['warm', `Rating at ${show.temperature(temperature)}${threaded ? ', threaded' : ''}`],
       ['verdict', 'Does it do?'],
     ),

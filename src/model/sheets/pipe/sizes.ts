@@ -9,6 +9,7 @@ import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import type { PipeAtWork } from './strength.ts';
+import { either } from '../../units.ts';
 
 export function sizeTable(context: Context, { key, place, name, pipe, length, pressure }: PipeAtWork): SheetTable {
   const { facts, show, system } = context;
@@ -63,7 +64,7 @@ export function sizeTable(context: Context, { key, place, name, pipe, length, pr
       ['verdict', 'Does it do?'],
     ),
     rows,
-    source: `${pipe.standard}; most velocity 5.6 ft/s (1.7 m/s): common practice, no source`,
+    source: `${pipe.standard}; most velocity ${either(context.units, '5.6 ft/s', '1.7 m/s')}: common practice, no source`,
     note:
       length === null
         ? 'The length is unknown, and with it the friction.'

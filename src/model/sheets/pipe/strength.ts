@@ -8,7 +8,7 @@ import { surgePressure, suddenWithin, WALL_MODULUS, waveSpeed } from '../../form
 import type { PipePlace } from '../../rules/otherPipe.ts';
 import { bornePressure, isThreaded, isTooThinForThreads, THREADED_SHARE } from '../../rules/pipeRating.ts';
 import type { MetresPerSecond, Metres, Pascals } from '../../si.ts';
-import { feet, psi } from '../../units.ts';
+import { feet, psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
@@ -107,7 +107,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
         terms: [
           term(
             'p_1',
-            pipe.resin === null ? 'rating at 73 °F (23 °C)' : `rating at 73 °F (23 °C), ${pipe.resin}`,
+            `rating at ${either(context.units, '73 °F', '23 °C')}${pipe.resin === null ? '' : `, ${pipe.resin}`}`,
             pipe.rating,
             'readPressure',
           ),

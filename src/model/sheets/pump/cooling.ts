@@ -13,6 +13,7 @@ import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
+import { either } from '../../units.ts';
 
 const PRACTICE = 'continuity; the least velocity: common practice, no source. The motor’s own instructions overrule it';
 
@@ -114,7 +115,10 @@ function screenFigure(context: Context): SheetFigure[] {
           term('a', 'open share of the surface, half of it counted', openShare, 'percent'),
         ],
         steps: [step('v_s', 'Q / (π × D × L × a)', velocity, 'velocity')],
-        range: within('0.1 ft/s (3 cm/s) is the usual most', velocity === null ? null : velocity <= ENTRANCE_VELOCITY),
+        range: within(
+          `${either(context.units, '0.1 ft/s', '3 cm/s')} is the usual most`,
+          velocity === null ? null : velocity <= ENTRANCE_VELOCITY,
+        ),
         source: 'continuity; limit: Montana Administrative Rules 36.21.652',
       }),
     ),

@@ -6,7 +6,7 @@ import { step, term } from '../../explain/sum.ts';
 import { efficiencyAt } from '../../formulas/pumpCurve.ts';
 import { shaftPower, stagesFor, waterPower } from '../../formulas/pumpPower.ts';
 import type { Ratio, Watts } from '../../si.ts';
-import { feet, horsepower } from '../../units.ts';
+import { feet, horsepower, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
@@ -70,7 +70,10 @@ export function powerFigures(context: Context): SheetFigure[] {
           term('η_r', 'efficiency at the rated flow', known([rated], efficiencyAt), 'percent'),
         ],
         steps: [step('η', 'η_r × Q / Q_r × (2 − Q / Q_r)', efficiency, 'percent')],
-        range: within('generic 4 in pumps rated for 5 to 25 gpm, up to twice the rated flow', null),
+        range: within(
+          `generic ${either(context.units, '4 in pumps rated for 5 to 25 gpm', '100 mm pumps rated for 19 to 95 L/min')}, up to twice the rated flow`,
+          null,
+        ),
         source: RANGES,
         notes: ['Good pumps of this size lie within 5 points of it.'],
       }),
@@ -101,7 +104,7 @@ export function powerFigures(context: Context): SheetFigure[] {
         ],
         formula: 'n = H / H_1, rounded up to the next whole stage',
         range: within(
-          'one stage of a 4 in pump at full speed gives 18 to 28 ft (5.5 to 8.5 m) at its rated flow',
+          `one stage of a ${either(context.units, '4 in pump at full speed gives 18 to 28 ft', '100 mm pump at full speed gives 5.5 to 8.5 m')} at its rated flow`,
           null,
         ),
         source: RANGES,
@@ -168,7 +171,10 @@ export function powerFigures(context: Context): SheetFigure[] {
           term('η_m', 'efficiency of the motor, generic', motor, 'percent'),
         ],
         steps: [step('P_e', 'P / η_m', input, 'power')],
-        range: within('single-phase motors of 4 in wells: 50 to 60 % at 1/2 hp, 65 to 70 % from 1 hp', null),
+        range: within(
+          `single-phase motors of ${either(context.units, '4 in wells: 50 to 60 % at 1/2 hp, 65 to 70 % from 1 hp', '100 mm wells: 50 to 60 % at 0.37 kW, 65 to 70 % from 0.75 kW')}`,
+          null,
+        ),
         source: RANGES,
       }),
     ),

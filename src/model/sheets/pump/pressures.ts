@@ -8,6 +8,7 @@ import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
 import { pumpCurveOf } from '../../figures/curves.ts';
+import { either } from '../../units.ts';
 
 export function pressureFigures(context: Context): SheetFigure[] {
   const { facts, values, waterWeight, suspension } = context;
@@ -59,10 +60,10 @@ export function pressureFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('Δp', 'p_0 − p_o', spare, 'pressure')],
         range: within(
-          'below zero the pump never stops; 10 psi (69 kPa) to spare is usual',
+          `below zero the pump never stops; ${either(context.units, '10 psi', '0.7 bar')} to spare is usual`,
           spare === null ? null : spare > 0,
         ),
-        source: 'hydrostatics; 10 psi to spare: common practice, no source',
+        source: `hydrostatics; ${either(context.units, '10 psi', '0.7 bar')} to spare: common practice, no source`,
       }),
     ),
   ];

@@ -9,11 +9,11 @@ import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
 import { fillingFlow } from './pumpAtWork.ts';
-import { horsepower } from '../../units.ts';
+import { horsepower, either } from '../../units.ts';
 
 const HOUR = 3600;
-const STARTS_SOURCE =
-  'time to empty and time to fill; limits as pump makers quote them: 300 starts a day, 15 an hour to 3/4 hp, 7.5 above';
+const startsSource = ({ units }: Context): string =>
+  `time to empty and time to fill; limits as pump makers quote them: 300 starts a day, 15 an hour to ${either(units, '3/4 hp', '0.55 kW')}, 7.5 above`;
 
 export function startFigures(context: Context): SheetFigure[] {
   const { facts, values, show } = context;
@@ -49,7 +49,7 @@ export function startFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('t', 'V / Q', run, 'seconds')],
         range: within(
-          'one minute at least, two above about 1 hp',
+          `one minute at least, two above about ${either(context.units, '1 hp', '0.75 kW')}`,
           run === null ? null : run >= (power !== null && power > horsepower(1) * 1.02 ? 120 : 60),
         ),
         source: 'continuity; least run: common practice, no source',
@@ -84,7 +84,7 @@ export function startFigures(context: Context): SheetFigure[] {
           `${limit} an hour is the usual most for this motor`,
           worst === null ? null : worst * HOUR <= limit + 1e-9,
         ),
-        source: STARTS_SOURCE,
+        source: startsSource(context),
         notes: ['The worst draw is half of the pump’s flow.'],
       }),
     ),
@@ -106,7 +106,7 @@ export function startFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('n_d', 'V_d / V', daily, 'number')],
         range: within('300 a day is the usual most', daily === null ? null : daily <= 300),
-        source: STARTS_SOURCE,
+        source: startsSource(context),
       }),
     ),
   ];

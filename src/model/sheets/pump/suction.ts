@@ -9,6 +9,7 @@ import { atmosphericPressure, vapourPressure } from '../../formulas/water.ts';
 import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
+import { either } from '../../units.ts';
 
 export function suctionFigures(context: Context): SheetFigure[] {
   const { facts, values, show } = context;
@@ -44,10 +45,12 @@ export function suctionFigures(context: Context): SheetFigure[] {
           term('Q', 'peak flow needed', demand, 'gallonsPerMinute'),
         ],
         steps: [step('S', 'D + k × Q / D^1.5', vortex, 'inches')],
-        formula: 'S = D + 0.574 × Q / D^1.5, inches and gallons a minute',
+        formula: `S = D + ${either(context.units, '0.574 × Q / D^1.5, inches and gallons', '493 × Q / D^1.5, millimetres and litres')} a minute`,
         range: within('a single inlet in still water', null),
         source: 'ANSI/HI 9.8, Pump Intake Design, from memory',
-        notes: ['The 10 to 20 ft (3 to 6 m) of practice cover falls of the level, not vortices.'],
+        notes: [
+          `The ${either(context.units, '10 to 20 ft', '3 to 6 m')} of practice cover falls of the level, not vortices.`,
+        ],
       }),
     ),
     figure(
@@ -91,7 +94,10 @@ export function suctionFigures(context: Context): SheetFigure[] {
           term('h_z', 'the same here', here, 'length'),
         ],
         steps: [step('Δh', 'h_0 − h_z', lost, 'length')],
-        range: within('up to 36,000 ft (11 km); the weather moves it by a few per cent', true),
+        range: within(
+          `up to ${either(context.units, '36,000 ft', '11 km')}; the weather moves it by a few per cent`,
+          true,
+        ),
         source: 'US Standard Atmosphere (1976), from memory; hydrostatics',
         notes: ['Thin air lowers the highest place of a check valve too, and a pressure tank gives a little more.'],
       }),

@@ -6,7 +6,7 @@ import { step, term } from '../../explain/sum.ts';
 import { pullLoad } from '../../formulas/hangLoad.ts';
 import { HOIST_LOAD, LIFT_ONE_PERSON, LIFT_TWO_PEOPLE, teamLimit } from '../../formulas/lifting.ts';
 import type { Newtons } from '../../si.ts';
-import { feet } from '../../units.ts';
+import { feet, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
@@ -69,10 +69,10 @@ export function pullFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('n', 'T / T_1', people, 'number')],
         range: within(
-          'two together 68 lb (31 kg), three 76 lb (34 kg), above 150 lb (68 kg) a hoist; threaded pipe always a hoist',
+          `two together ${either(context.units, '68 lb, three 76 lb, above 150 lb', '31 kg, three 34 kg, above 68 kg')} a hoist; threaded pipe always a hoist`,
           null,
         ),
-        source: 'NIOSH Applications Manual, DHHS 94-110 (51 lb); team shares and 150 lb: from memory, common practice',
+        source: `NIOSH Applications Manual, DHHS 94-110 (${either(context.units, '51 lb', '23 kg')}); team shares and ${either(context.units, '150 lb', '68 kg')}: from memory, common practice`,
         notes: ['Pulling a wet string hand over hand is outside all of it: for orientation only.'],
       }),
     ),

@@ -6,7 +6,7 @@ import { noPumpCurve, noPumpMass, noStaticLevel } from '../../explain/missing.ts
 import { step, term } from '../../explain/sum.ts';
 import { pumpWeight } from '../../formulas/hangLoad.ts';
 import { allowablePull, axialStress, jointForce, wallTension } from '../../formulas/pipeTension.ts';
-import { psi } from '../../units.ts';
+import { psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import { curveOf } from '../pump/pumpAtWork.ts';
@@ -119,8 +119,7 @@ export function stressFigures(context: Context): SheetFigure[] {
           'below 100 %; the pipe is rarely the weak point, its joints are',
           share === null ? null : share <= 1,
         ),
-        source:
-          'design stress by the last digits of the designation code: PE4710 1,000 psi, PE3608 800 psi; PVC 1120 2,000 psi (ASTM D1785)',
+        source: `design stress by the last digits of the designation code: ${either(context.units, 'PE4710 1,000 psi, PE3608 800 psi; PVC 1120 2,000 psi', 'PE4710 6.9 MPa, PE3608 5.5 MPa; PVC 1120 13.8 MPa')} (ASTM D1785)`,
       }),
     ),
     figure(
@@ -166,7 +165,7 @@ export function stressFigures(context: Context): SheetFigure[] {
           term('R', 'outside diameter over wall', ratio, 'number'),
         ],
         steps: [step('F_a', 'f_y × f_t × T_y × π × D² × (1 / R − 1 / R²)', pull, 'force')],
-        range: within('73 °F (23 °C); the pipe body only, not its joints', null),
+        range: within(`${either(context.units, '73 °F', '23 °C')}; the pipe body only, not its joints`, null),
         source: 'ASTM F1804; factors and yield from memory',
       }),
     ),

@@ -6,7 +6,7 @@ import { step, term } from '../../explain/sum.ts';
 import { apparentModulus, FIFTY_YEARS, pipeStretch, thermalChange } from '../../formulas/stretch.ts';
 import { motorTorque, pipeTwist, STARTING_TORQUE_FACTOR, TWO_POLE_SPEED } from '../../formulas/twist.ts';
 import { EXPANSION_PER_FAHRENHEIT } from '../../tables/creep.ts';
-import { feet, psi } from '../../units.ts';
+import { feet, psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
@@ -87,7 +87,7 @@ export function stretchFigures(context: Context): SheetFigure[] {
           term('A_w', 'wall area', wall, 'area'),
         ],
         steps: [step('δ', mean === null ? 'δ' : 'T_m × L / (E × A_w)', stretch, 'small')],
-        range: within('at 73 °F (23 °C); colder pipe is stiffer and stretches less', null),
+        range: within(`at ${either(context.units, '73 °F', '23 °C')}; colder pipe is stiffer and stretches less`, null),
         source:
           material === 'PE'
             ? 'PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1; Hooke’s law'
@@ -129,7 +129,7 @@ export function stretchFigures(context: Context): SheetFigure[] {
         terms: [term('δ', 'stretch after fifty years', fifty, 'small'), term('l_1', 'to spare', SLACK, 'small')],
         steps: [step('l_s', 'δ + l_1', slack, 'small')],
         range: within('wire tied without slack takes the load of the pipe, and breaks', true),
-        source: '1 ft to spare: common practice, no source',
+        source: `${either(context.units, '1 ft', '30 cm')} to spare: common practice, no source`,
         notes: ['Leave as much again between motor and bottom.'],
       }),
     ),
@@ -156,8 +156,7 @@ export function stretchFigures(context: Context): SheetFigure[] {
         ],
         steps: [step('n', 'k × P × t_1 / (2 × π) × L / (G × π / 32 × (D⁴ − d⁴)) / (2 × π)', turns, 'number')],
         range: within('no contact with the casing; torque arrestors keep it from happening', null),
-        source:
-          'textbook torsion of a tube, from memory; torque 5252 hp/rpm lb ft; at start 1.5 to 4.5 times that, sources disagree',
+        source: `textbook torsion of a tube, from memory; torque ${either(context.units, '5252 hp/rpm lb ft', '9549 kW/rpm N m')}; at start 1.5 to 4.5 times that, sources disagree`,
       }),
     ),
   ];

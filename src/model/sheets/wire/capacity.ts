@@ -9,6 +9,8 @@ import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
 import type { Circuit } from './circuit.ts';
+import { wireName } from '../../tables/wireNames.ts';
+import { either } from '../../units.ts';
 
 /** Ground wire beside the thinnest wire that a current asks for. NFPA 70 (NEC), Table 250.122, from memory. */
 const GROUND_OF: Readonly<Record<number, number>> = { 14: 14, 12: 12, 10: 10, 8: 10, 6: 10, 4: 8, 3: 8, 2: 8 };
@@ -32,13 +34,23 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
         : groundingGauge({ least: thinnest, installed: gauge, ground: own });
   });
   const carries = (value: number | null) => (value === null || asked === null ? null : value >= asked);
-  const noGauge = { path: 'wire.size', words: `the ampacity of ${gauge} AWG, which is not in the table` };
+  const noGauge = {
+    path: 'wire.size',
+    words: `the ampacity of ${wireName(gauge, context.units)}, which is not in the table`,
+  };
   const table = (column: number, value: number | null) => () => ({
-    terms: [term('I_c', `ampacity of ${gauge} AWG copper, ${column} °C column`, value, 'amperes' as const)],
+    terms: [
+      term(
+        'I_c',
+        `ampacity of ${wireName(gauge, context.units)} copper, ${column} °C column`,
+        value,
+        'amperes' as const,
+      ),
+    ],
     steps: [step('I_c', 'I_c', value, 'amperes' as const)],
     formula: 'I_c = the code’s table',
     range: within(
-      'three current-carrying wires at most, 30 °C (86 °F) around them; at least 125 % of the motor’s current',
+      `three current-carrying wires at most, ${either(context.units, '86 °F', '30 °C')} around them; at least 125 % of the motor’s current`,
       carries(value),
     ),
     source: `NFPA 70 (NEC), Table 310.16${column === 60 ? '; this column from memory' : ''}`,
@@ -74,7 +86,7 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
       context,
       {
         key: 'ampacity60',
-        title: `${gauge} AWG carries, terminals of 60 °C`,
+        title: `${wireName(gauge, context.units)} carries, terminals of 60 °C`,
         symbol: 'I_c',
         value: cold,
         as: 'amperes',
@@ -86,7 +98,7 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
       context,
       {
         key: 'ampacity75',
-        title: `${gauge} AWG carries, everything marked 75 °C`,
+        title: `${wireName(gauge, context.units)} carries, everything marked 75 °C`,
         symbol: 'I_c',
         value: warm,
         as: 'amperes',
@@ -102,7 +114,7 @@ export function capacityFigures(context: Context, { tabled, current, noCurrent }
         symbol: 'G',
         value: ground,
         as: 'number',
-        text: (size) => `${size} AWG`,
+        text: (size) => wireName(size, context.units),
         missing: [noCurrent, { path: null, words: 'a wire in the table that carries this current' }],
       },
       () => ({

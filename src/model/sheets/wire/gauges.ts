@@ -7,6 +7,7 @@ import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import type { Circuit } from './circuit.ts';
+import { wireName } from '../../tables/wireNames.ts';
 
 export function gaugeTable(context: Context, { current, tabled, length }: Circuit): SheetTable {
   const { facts, show } = context;
@@ -47,7 +48,7 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
       const bad = word === 'too thin for the current' || word === 'drops too much';
       return row(
         gauge === facts.wire.gauge ? 'this plan' : bad ? 'does not do' : null,
-        `${gauge} AWG`,
+        wireName(gauge, context.units),
         cell(far(DROP_NOTE), show.depth),
         cell(far(DROP_WARNING), show.depth),
         cell(drop, show.percent),

@@ -6,6 +6,7 @@ import { figure, solved } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
 import type { Circuit } from './circuit.ts';
+import { either } from '../../units.ts';
 
 export function lengthFigures(context: Context, { run, lead, length, noCurrent, noRun }: Circuit): SheetFigure[] {
   const { facts, values } = context;
@@ -36,7 +37,7 @@ export function lengthFigures(context: Context, { run, lead, length, noCurrent, 
         ],
         steps: [step('L', 'l_r + l_w + y', length, 'length')],
         range: within('along the real path, not as the crow flies; drop formulas double it for the way back', null),
-        source: 'geometry; 2 % slack and 5 ft at the top: common practice, no source',
+        source: `geometry; 2 % slack and ${either(context.units, '5 ft', '1.5 m')} at the top: common practice, no source`,
       }),
     ),
     figure(

@@ -13,6 +13,7 @@ import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
 import type { Circuit } from './circuit.ts';
+import { wireName } from '../../tables/wireNames.ts';
 
 const NO_LIMIT =
   'no code limits the dip at start for a house; 15 % is the figure for fire pumps (NEC 695.7, from memory)';
@@ -65,7 +66,7 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
           term('I_s', 'locked-rotor current', starting, 'amperes'),
           term(
             'R',
-            `resistance of ${gauge} AWG stranded copper at 75 °C`,
+            `resistance of ${wireName(gauge, context.units)} stranded copper at 75 °C`,
             known([gauge], conductorResistance),
             'ohmsPerLength',
           ),

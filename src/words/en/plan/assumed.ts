@@ -1,7 +1,8 @@
 /** An assumed value in the reader's units and words. */
 import type { Assumed } from '../../../model/facts.ts';
 import { fieldAt } from '../../../model/plan/fields.ts';
-import { parseQuantity, show, type QuantityKind, type Show } from '../../../model/units.ts';
+import { wireName } from '../../../model/tables/wireNames.ts';
+import { isForeign, parseQuantity, show, type QuantityKind, type Show } from '../../../model/units.ts';
 import { sayChoice } from './choices.ts';
 import { nameOfPath } from './paths.ts';
 
@@ -15,7 +16,7 @@ export function sayAssumedValue({ path, value }: Assumed, units: 'us' | 'metric'
   const field = fieldAt(path);
   const kind = field?.kind ?? (LISTS.has(path) ? 'length' : 'text');
   if (kind === 'choice') return sayChoice(path, value);
-  if (kind === 'text' || kind === 'flag' || kind === 'count' || STAMPED.test(path)) return value;
+  if (kind === 'text' || kind === 'flag' || kind === 'count') return value;
   const estimate = value.endsWith(ESTIMATE) ? ESTIMATE : '';
   const texts = value.slice(0, value.length - estimate.length).split(', ');
   return texts.map((text) => inUnits(text, kind, units)).join(', ') + estimate;
@@ -31,36 +32,14 @@ export function sayValue(path: string, value: unknown, units: 'us' | 'metric'): 
 
 const LISTS = new Set(['string.checkValves', 'string.splices']);
 const ESTIMATE = ' (estimate)';
-/** Printed on the pipe: what one asks for in a shop, whatever one counts in. */
-const STAMPED = /^(?:dropPipe|house\.line)\.rating$/;
-
-const CUSTOMARY = new Set(['ft', 'in', 'ft in', 'gpm', 'psi', 'degF', 'gal', 'ft2/d', 'gpd/ft', 'lb', 'lbf', 'hp']);
-const METRIC = new Set([
-  'm',
-  'cm',
-  'mm',
-  'L/min',
-  'L/s',
-  'm3/h',
-  'kPa',
-  'bar',
-  'degC',
-  'L',
-  'm2/d',
-  'kg',
-  'N',
-  'kN',
-  'kgf',
-  'kW',
-]);
 
 /** As it stands where the unit is the reader's or everybody's; else turned into theirs. */
 function inUnits(text: string, kind: QuantityKind, units: 'us' | 'metric'): string {
   const parsed = parseQuantity(text, kind);
   if (!parsed.ok) return text;
   if (kind === 'temperature') return show(units).temperature(parsed.si);
-  const foreign = (units === 'us' ? METRIC : CUSTOMARY).has(parsed.unit);
-  return foreign ? (shown(parsed.si, parsed.unit, kind, show(units)) ?? text) : text;
+  if (kind === 'gauge') return wireName(parsed.si, units);
+  return isForeign(parsed.unit, units) ? (shown(parsed.si, parsed.unit, kind, show(units)) ?? text) : text;
 }
 
 function shown(si: number, unit: string, kind: QuantityKind, say: Show): string | null {

@@ -1,3 +1,4 @@
+import { feet } from '../../../model/units.ts';
 import type { adapterCoverRules } from '../../../model/rules/adapterCover.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
@@ -24,7 +25,8 @@ export const long: LongWords<typeof adapterCoverRules> = {
   'PR-64': {
     asks: ({ least, most }, show) =>
       `The adapter’s outlet has ${gap(least[show.units], show)} of ground or more over it, and ${show.depth(most)} at the most.`,
-    source: '12 in of cover: common practice, and IPC 305.4 from memory; 12 ft of digging: common practice, no source',
+    source: (show) =>
+      `${show.small(feet(1))} of cover: common practice, and IPC 305.4 from memory; ${show.depth(feet(12))} of digging: common practice, no source`,
     why: 'A shallow line is cut by a spade or crushed by a wheel; a deep trench can bury a person.',
     caution: DIGGING_CAUTION,
     messages: {

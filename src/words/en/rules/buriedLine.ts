@@ -1,3 +1,4 @@
+import { LEAST_RATING } from '../../../model/rules/pipeRating.ts';
 import type { buriedLineRules } from '../../../model/rules/buriedLine.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
@@ -29,7 +30,8 @@ export const long: LongWords<typeof buriedLineRules> = {
   'PR-61': {
     asks: ({ least, times }, show) =>
       `A plastic line is rated ${show.pressure(least[show.units])} and ${times} times cut-out, and bears the pump’s utmost unless a relief valve guards it.`,
-    source: '160 psi or 10 bar, 1.5 times cut-out: common practice, no source; the local code decides',
+    source: (show) =>
+      `${show.pressure(LEAST_RATING[show.units])}, 1.5 times cut-out: common practice, no source; the local code decides`,
     why: 'A line that bursts underground washes out the trench, and nobody sees it.',
     caution: PRESSURE_CAUTION,
     messages: {

@@ -1,3 +1,4 @@
+import { feet } from '../../../model/units.ts';
 import type { cableRules } from '../../../model/rules/cable.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -85,7 +86,7 @@ export const long: LongWords<typeof cableRules> = {
   },
   'PR-13': {
     asks: ({ least, most }, show) => `The cable is tied to the pipe every ${show.depth(least)} to ${show.depth(most)}.`,
-    source: 'N.H. Admin. Rules We 702.04(h): every 5 to 20 ft',
+    source: (show) => `N.H. Admin. Rules We 702.04(h): every ${show.depth(feet(5))} to ${show.depth(feet(20))}`,
     why: 'Loose cable rubs through, and bunches up and jams the pump when it is pulled.',
     caution: ELECTRIC_CAUTION,
     messages: {

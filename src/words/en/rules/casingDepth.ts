@@ -1,3 +1,4 @@
+import { feet } from '../../../model/units.ts';
 import type { casingDepthRules } from '../../../model/rules/casingDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -52,8 +53,8 @@ export const long: LongWords<typeof casingDepthRules> = {
   'PR-35': {
     asks: ({ usual, least }, show) =>
       `Casing, and grout where it is told, reach down ${show.depth(usual)} or more; some codes ask for ${show.depth(least)}.`,
-    source:
-      '20 ft: 77 Ill. Adm. Code 920, 15A N.C. Admin. Code 02C .0107; 19 ft: 10 N.Y. Codes R. & Regs. App. 5-B; the local code decides',
+    source: (show) =>
+      `${show.depth(feet(20))}: 77 Ill. Adm. Code 920, 15A N.C. Admin. Code 02C .0107; ${show.depth(feet(19))}: 10 N.Y. Codes R. & Regs. App. 5-B; the local code decides`,
     why: 'Water near the surface is the dirtiest; casing and grout keep it out of the well.',
     messages: {
       deepEnough: ({ by, measured, usual }, show) =>
@@ -70,7 +71,8 @@ export const long: LongWords<typeof casingDepthRules> = {
   'PR-36': {
     asks: ({ beyond }, show) =>
       `The casing ends ${show.depth(beyond)} or more into firm rock, or below the lowest pumping level where the ground is loose.`,
-    source: 'US Army TI 814-01 and 10 N.Y. Codes R. & Regs. App. 5-B, Table 2: 5 ft; the local code decides',
+    source: (show) =>
+      `US Army TI 814-01 and 10 N.Y. Codes R. & Regs. App. 5-B, Table 2: ${show.depth(feet(5))}; the local code decides`,
     why: 'Shallow water and loose ground enter a well at the foot of its casing.',
     messages: {
       seated: ({ measured, material, usual }, show) =>

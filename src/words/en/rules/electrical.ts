@@ -3,6 +3,7 @@ import type { Metres, Ratio, Volts } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
+import { wireName } from '../../../model/tables/wireNames.ts';
 
 export const short: ShortWords<typeof electricalRules> = {
   'PR-49': {
@@ -33,7 +34,7 @@ export const short: ShortWords<typeof electricalRules> = {
 const thickerWire = {
   thicker: () => 'Take thicker wire.',
   noneThickEnough: () => 'No usual pump cable is thick enough: a higher voltage, or a shorter way.',
-  useGauge: ({ gauge }: { gauge: number }) => `Use ${gauge} AWG`,
+  useGauge: ({ gauge }: { gauge: number }, show: Show) => `Use ${wireName(gauge, show.units)}`,
 };
 
 export const long: LongWords<typeof electricalRules> = {
@@ -46,7 +47,7 @@ export const long: LongWords<typeof electricalRules> = {
     messages: {
       thickEnough: lost,
       withinFive: ({ length, measured, voltage, gauge, informational }, show) =>
-        `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${gauge} AWG; ${show.percent(informational)} is the code’s informational figure.`,
+        `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${wireName(gauge, show.units)}; ${show.percent(informational)} is the code’s informational figure.`,
       tooThin: lost,
     },
     fixes: thickerWire,
@@ -59,11 +60,11 @@ export const long: LongWords<typeof electricalRules> = {
     caution: ELECTRIC_CAUTION,
     messages: {
       carries: ({ gauge, carries, asked }, show) =>
-        `${gauge} AWG carries ${show.current(carries)}; ${show.current(asked)} is asked, 125 % of the motor’s.`,
+        `${wireName(gauge, show.units)} carries ${show.current(carries)}; ${show.current(asked)} is asked, 125 % of the motor’s.`,
       hotTerminalsOnly: ({ gauge, asked }, show) =>
-        `${gauge} AWG carries ${show.current(asked)} only where every terminal is marked 75 °C.`,
+        `${wireName(gauge, show.units)} carries ${show.current(asked)} only where every terminal is marked 75 °C.`,
       tooThin: ({ gauge, carries, asked }, show) =>
-        `${gauge} AWG carries ${show.current(carries)}; 125 % of the motor’s current is ${show.current(asked)}.`,
+        `${wireName(gauge, show.units)} carries ${show.current(carries)}; 125 % of the motor’s current is ${show.current(asked)}.`,
     },
     fixes: thickerWire,
   },
@@ -73,5 +74,5 @@ function lost(
   { length, measured, voltage, gauge }: { length: Metres; measured: Ratio; voltage: Volts; gauge: number },
   show: Show,
 ): string {
-  return `${show.depth(length)} from the panel, ${show.percent(measured)} of ${show.voltage(voltage)} is lost on ${gauge} AWG.`;
+  return `${show.depth(length)} from the panel, ${show.percent(measured)} of ${show.voltage(voltage)} is lost on ${wireName(gauge, show.units)}.`;
 }

@@ -1,3 +1,4 @@
+import { poundsForce } from '../../../model/units.ts';
 import type { liftingRules } from '../../../model/rules/lifting.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { LIFTING_CAUTION } from '../cautions.ts';
@@ -27,8 +28,8 @@ export const long: LongWords<typeof liftingRules> = {
   'PR-51': {
     asks: ({ two, hoist, machine }, show) =>
       `Over ${show.hook(two)} at rest a wheel or hoist lifts the string, over ${show.hook(hoist)} or threaded a hoist, over ${show.hook(machine)} a machine.`,
-    source:
-      '51 lb a person: NIOSH Applications Manual, DHHS 94-110; team of two: from memory; 150 and 300 lb: common practice, no source',
+    source: (show) =>
+      `${show.hook(poundsForce(51))} a person: NIOSH Applications Manual, DHHS 94-110; team of two: from memory; ${show.hook(poundsForce(150))} and ${show.hook(poundsForce(300))}: common practice, no source`,
     why: 'A wet string pulled hand over hand hurts backs and hands, and one slip drops it.',
     caution: `${LIFTING_CAUTION} Keep pipe and hoist away from power lines.`,
     messages: {

@@ -1,3 +1,4 @@
+import { psi } from '../../../model/units.ts';
 import type { pipeRules } from '../../../model/rules/pipe.ts';
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals, Ratio } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -72,8 +73,8 @@ export const long: LongWords<typeof pipeRules> = {
   'PR-18': {
     asks: ({ least, threaded, clamps }, show) =>
       `Plastic drop pipe bears ${show.pressure(least[show.units])} and all that the pump can reach, threaded PVC at ${show.percent(threaded)}; each barb has ${clamps} clamps.`,
-    source:
-      '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.5(c): 160 psi (10 bar elsewhere: common practice); N.H. Admin. Rules We 702.05(g), (h): clamps and fittings; threads: ASTM D1785, appendix, from memory',
+    source: (show) =>
+      `${leastRating(show)}; N.H. Admin. Rules We 702.05(g), (h): clamps and fittings; threads: ASTM D1785, appendix, from memory`,
     why: 'A pipe or joint that gives way lets the whole string fall into the well.',
     caution: PRESSURE_CAUTION,
     messages: {
@@ -119,7 +120,7 @@ export const long: LongWords<typeof pipeRules> = {
   'PR-47': {
     asks: ({ most }, show) =>
       `At the flow that the house wants, water runs at ${show.velocity(most)} or slower through drop pipe and buried line.`,
-    source: 'common practice, no source; about 15 gpm in 1 in and 25 gpm in 1-1/4 in',
+    source: 'common practice, no source',
     why: 'Fast water wastes the pump’s pressure and strikes harder when a valve shuts.',
     messages: {
       dropPipeAloneWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
@@ -163,4 +164,11 @@ interface Flowing {
 function runs({ flow, velocity, inOneInch, inOneAndAQuarter }: Flowing, where: string, show: Show): string {
   const usual = `about ${show.flow(inOneInch)} suit 1 in, ${show.flow(inOneAndAQuarter)} 1-1/4 in`;
   return `${show.flow(flow)} runs at ${show.velocity(velocity)}${where}; ${usual}.`;
+}
+
+/** The code's own figure where it is read in its units; what is usual elsewhere. */
+function leastRating(show: Show): string {
+  return show.units === 'us'
+    ? `10 N.Y. Codes R. & Regs. App. 5-B, 5-B.5(c): ${show.pressure(psi(160))}`
+    : `${show.pressure(1e6)}: common practice, no source`;
 }

@@ -1,3 +1,4 @@
+import { feet } from '../../../model/units.ts';
 import type { pumpDepthRules } from '../../../model/rules/pumpDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -61,7 +62,8 @@ export const short: ShortWords<typeof pumpDepthRules> = {
 export const long: LongWords<typeof pumpDepthRules> = {
   'PR-01': {
     asks: ({ least }, show) => `The motor ends ${show.depth(least)} or more above the bottom.`,
-    source: 'common practice, no source; inspectors’ training in North Carolina asks for 20 ft where possible',
+    source: (show) =>
+      `common practice, no source; inspectors’ training in North Carolina asks for ${show.depth(feet(20))} where possible`,
     why: 'Sediment gathers at the bottom; a pump near it draws sand, and a buried motor overheats.',
     messages: {
       clear: ({ measured, usual }, show) =>

@@ -1,3 +1,4 @@
+import { feet } from '../../../model/units.ts';
 import type { screenRules } from '../../../model/rules/screen.ts';
 import type { CubicMetresPerSecond, MetresPerSecond } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -18,7 +19,8 @@ export const short: ShortWords<typeof screenRules> = {
 export const long: LongWords<typeof screenRules> = {
   'PR-37': {
     asks: ({ most }, show) => `Water enters a screen at ${show.slow(most)} or slower.`,
-    source: 'US Army TM 5-813-1, ch. 5; Mont. Admin. R. 36.21.652; 35 Ill. Adm. Code 604.240: 0.1 ft/s',
+    source: (show) =>
+      `US Army TM 5-813-1, ch. 5; Mont. Admin. R. 36.21.652; 35 Ill. Adm. Code 604.240: ${show.slow(feet(0.1))}`,
     why: 'Fast water drags sand through the slots and clogs them.',
     messages: { slow: enters, fast: enters },
     fixes: { pumpLess: () => 'Pump less; the screen itself cannot be changed.' },

@@ -1,3 +1,4 @@
+import { horsepower } from '../../../model/units.ts';
 import type { supplyRules } from '../../../model/rules/supply.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
@@ -25,7 +26,8 @@ export const long: LongWords<typeof supplyRules> = {
   'PR-59': {
     asks: ({ on115, onTwoWires }, show) =>
       `On 115 V a motor has up to ${motorSize(on115, show)}, on two wires up to ${motorSize(onTwoWires, show)}; three phases take three conductors.`,
-    source: '115 V to 1/2 hp, 2-wire motors to 1-1/2 hp: common practice, no source',
+    source: (show) =>
+      `115 V to ${motorSize(horsepower(0.5), show)}, 2-wire motors to ${motorSize(horsepower(1.5), show)}: common practice, no source`,
     why: 'A motor on the wrong supply does not start, or burns out.',
     caution: ELECTRIC_CAUTION,
     messages: {

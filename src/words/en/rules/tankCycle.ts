@@ -1,3 +1,4 @@
+import { horsepower, psi } from '../../../model/units.ts';
 import type { tankCycleRules } from '../../../model/rules/tankCycle.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
@@ -44,7 +45,8 @@ export const long: LongWords<typeof tankCycleRules> = {
   'PR-56': {
     asks: ({ least, upTo, leastLarge, short }, show) =>
       `Each start lets the pump run ${show.time(least)} or longer, over ${motorSize(upTo, show)} ${show.time(leastLarge)}; a ${show.percent(short)} shortfall is let pass.`,
-    source: 'a minute up to 1 hp, two above: common practice, no source; water by Boyle’s law',
+    source: (show) =>
+      `a minute up to ${motorSize(horsepower(1), show)}, two above: common practice, no source; water by Boyle’s law`,
     caution: PRESSURE_CAUTION,
     why: 'Each start heats the motor and strikes the pipe; a small tank makes many of them.',
     messages: {
@@ -62,7 +64,8 @@ export const long: LongWords<typeof tankCycleRules> = {
   'PR-57': {
     asks: ({ under, share }, show) =>
       `The tank’s air is set at cut-in or up to ${show.pressure(under)} below; with variable speed at about ${show.percent(share)} of the set pressure.`,
-    source: '2 psi under cut-in, about 70 % of the set pressure with variable speed: common practice, no source',
+    source: (show) =>
+      `${show.pressure(psi(2))} under cut-in, about 70 % of the set pressure with variable speed: common practice, no source`,
     why: 'Too much air leaves no water when the pump should start; too little wears the tank’s bladder.',
     caution: PRESSURE_CAUTION,
     messages: {

@@ -16,7 +16,7 @@ export const short: ShortWords<typeof warmWaterRules> = {
 export const long: LongWords<typeof warmWaterRules> = {
   'PR-63': {
     asks: ({ most }, show) => `The water is no warmer than ${show.temperature(most)}.`,
-    source: '86 °F (30 °C): common practice, no source; the motor’s own sheet overrules it',
+    source: (show) => `${show.temperature(30)}: common practice, no source; the motor’s own sheet overrules it`,
     why: 'The motor gives its heat to the water; warm water takes less of it.',
     messages: {
       cool: ({ temperature, most }, show) =>

@@ -1,3 +1,4 @@
+import { feet } from '../../../model/units.ts';
 import type { SourceOfDirt, wellheadRules } from '../../../model/rules/wellhead.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -80,15 +81,16 @@ export const long: LongWords<typeof wellheadRules> = {
   'PR-23': {
     asks: ({ usual }, show) =>
       `The casing stands as high above the ground as your code asks, ${show.small(usual[show.units])} where you give no figure.`,
-    source:
-      '12 in in most state codes (N.Y. App. 5-B, Wis. NR 812, 12 Va. Admin. Code 5-630), 6 to 18 in in others; the plan names the local figure',
+    source: (show) =>
+      `${show.small(feet(1))} in most state codes (N.Y. App. 5-B, Wis. NR 812, 12 Va. Admin. Code 5-630), ${show.small(feet(0.5))} to ${show.small(feet(1.5))} in others; the plan names the local figure`,
     why: 'Rain and melt water must not run into the well.',
     messages: { highEnough: casingHeight, tooLow: casingHeight },
     fixes: { lengthenCasing: () => 'Have the casing lengthened by a licensed contractor.' },
   },
   'PR-24': {
     asks: ({ above }, show) => `The casing’s top is ${show.depth(above)} or more above the highest flood.`,
-    source: 'Wash. Admin. Code 173-160-291; Wis. Adm. Code NR 812.28; 77 Ill. Adm. Code 920: 2 ft above the flood',
+    source: (show) =>
+      `Wash. Admin. Code 173-160-291; Wis. Adm. Code NR 812.28; 77 Ill. Adm. Code 920: ${show.depth(feet(2))} above the flood`,
     why: 'Flood water that enters through the cap carries sewage and mud into the well.',
     messages: { aboveFlood: casingAndFlood, closeToFlood: casingAndFlood, underFlood: casingAndFlood },
     fixes: {
@@ -109,8 +111,8 @@ export const long: LongWords<typeof wellheadRules> = {
   'PR-40': {
     asks: ({ septicTank, drainField, building }, show) =>
       `The well is ${show.depth(septicTank)} from septic tanks, ${show.depth(drainField)} from drain fields and ${show.depth(building)} from buildings, or as your code asks.`,
-    source:
-      '50, 100 and 5 ft as in Wash. Admin. Code 173-160-171; other states differ, and the plan may name the local figure',
+    source: (show) =>
+      `${show.depth(feet(50))}, ${show.depth(feet(100))} and ${show.depth(feet(5))} as in Wash. Admin. Code 173-160-171; other states differ, and the plan may name the local figure`,
     why: 'Soil needs distance to clean waste water before it reaches the well.',
     messages: {
       farEnough: away,
