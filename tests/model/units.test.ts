@@ -286,7 +286,7 @@ describe('figures for the reader', () => {
 
   test('flow, pressure, force and volume', () => {
     expect([us.flow(gpm(8)), metric.flow(gpm(8))]).toEqual(['8 gpm', '30 L/min']);
-    expect([us.pressure(psi(60)), metric.pressure(psi(60))]).toEqual(['60 psi', '414 kPa']);
+    expect([us.pressure(psi(60)), metric.pressure(psi(60))]).toEqual(['60 psi', '4.14 bar']);
     expect([us.force(738), metric.force(738)]).toEqual(['166 lb', '738 N']);
     // 738 N in standard gravity, 9.80665 m/s2 (NIST SP 811, B.8), weigh 75.26 kg.
     expect([us.hook(738), metric.hook(738), metric.hook(50)]).toEqual(['166 lb', '75 kg', '5.1 kg']);
@@ -305,7 +305,7 @@ describe('figures for the reader', () => {
   });
 
   test('nothing reads minus zero', () => {
-    expect([us.depth(-1e-9), us.length(-1e-9), metric.depth(-0.01), metric.small(-1e-9)]).toEqual([
+    expect([us.depth(-1e-9), us.length(-1e-9), metric.depth(-0.001), metric.small(-1e-9)]).toEqual([
       '0 ft',
       '0 in',
       '0 m',

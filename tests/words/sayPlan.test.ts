@@ -60,10 +60,10 @@ describe('an assumed value', () => {
     ['pump.checkValveInside', 'no', 'us', 'Check valve in the pump: no'],
     ['site.waterTemperature', '10 degC', 'us', 'Temperature of the water: 50 °F'],
     ['pump.setting', '60 m', 'us', 'Pump setting: 196 ft 10 in'],
-    ['top.depth', '48 in', 'metric', 'Depth of the pitless adapter: 122 cm'],
+    ['top.depth', '48 in', 'metric', 'Depth of the pitless adapter: 1.22 m'],
     ['house.demand', '8 gpm', 'metric', 'Peak flow needed: 30 L/min'],
-    ['dropPipe.rating', '200 psi', 'metric', 'Pressure rating of the drop pipe: 200 psi'],
-    ['site.frostDepth', '44 in (estimate)', 'metric', 'Frost depth: 112 cm (estimate)'],
+    ['dropPipe.rating', '200 psi', 'metric', 'Pressure rating of the drop pipe: 13.8 bar'],
+    ['site.frostDepth', '44 in (estimate)', 'metric', 'Frost depth: 1.12 m (estimate)'],
     ['house.control', 'switch', 'us', 'Control: a pressure switch'],
   ] as const)('%s %s in %s', (path, value, units, words) => {
     expect(sayAssumed({ path, value }, units)).toBe(words);

@@ -128,7 +128,10 @@ function stepOf(unit: string, setting: BandSetting): Metres {
 /** Where a plan names pressures, the switch first. */
 const PRESSURES = ['house.cutIn', 'house.cutOut', 'house.precharge', 'house.tankRating', 'dropPipe.rating'] as const;
 
-/** The unit that a field was typed in, if it is of the plan's own kind; else the plan's: bar, unless it counts in kPa. */
+/**
+ * The unit that a field was typed in. What one buys by its print, a pressure, a flow or a volume, is of the plan's own
+ * kind all the same: bar, or the kPa that it counts in. A length stays in the unit of the owner's tape.
+ */
 export function unitAt(
   plan: Plan,
   path: string,
@@ -138,7 +141,7 @@ export function unitAt(
   for (const at of kind === 'pressure' ? [path, ...PRESSURES] : [path]) {
     const text = valueAt(plan, at);
     const read = typeof text === 'string' ? parseQuantity(text, kind) : null;
-    if (read?.ok && !isForeign(read.unit, plan.units ?? 'us')) return read.unit;
+    if (read?.ok && (kind === 'length' || !isForeign(read.unit, plan.units ?? 'us'))) return read.unit;
   }
   return otherwise;
 }

@@ -70,7 +70,7 @@ const UNITS: Readonly<Record<string, readonly [number, Dimension]>> = {
   'lb/ft³': [LB / FT ** 3, d(-3, 0, 1)],
   'N/m³': [1, d(-3, 0, 1)],
   Pa: [1, d(-2, 0, 1)],
-  kPa: [1000, d(-2, 0, 1)],
+  bar: [1e5, d(-2, 0, 1)],
   MPa: [1e6, d(-2, 0, 1)],
   psi: [LB / IN ** 2, d(-2, 0, 1)],
   'ft·lb/s': [FT * LB, d(1, -1, 1)],
@@ -88,6 +88,7 @@ const UNITS: Readonly<Record<string, readonly [number, Dimension]>> = {
   'W/(m·K)': [1, [0, -1, 1, 0, 0, -1]],
   'J/m³': [1, d(-2, 0, 1)],
   'in^2.5/gpm': [IN ** 2.5 / GPM, d(-0.5, 1)],
+  'mm^2.5/(L/min)': [0.001 ** 2.5 * 60_000, d(-0.5, 1)],
   's^1.852/ft^0.685': [FT ** -0.685, d(-0.685, 1.852)],
   's^1.852/m^0.685': [1, d(-0.685, 1.852)],
 };

@@ -115,11 +115,11 @@ describe('the smallest change', () => {
     ]);
   });
 
-  test('of a switch in a metric plan is written in kilopascals, rounded down so that the margin stays', () => {
-    // Two steps of 5 psi are 68.9 kPa (1 psi = 6.894757 kPa, NIST SP 811), from 4.1 and 2.8 bar.
+  test('of a switch in a metric plan is written in bar, rounded down so that the margin stays', () => {
+    // Two steps of 5 psi are 0.689 bar (1 psi = 6.894757 kPa, NIST SP 811), from 4.1 and 2.8 bar.
     expect(fixOf('PR-46', { ...noFall, units: 'metric' }, { shutOffPressureAtTankLeast: psi(61) }).changes).toEqual([
-      { path: 'house.cutOut', to: '341 kPa' },
-      { path: 'house.cutIn', to: '211 kPa' },
+      { path: 'house.cutOut', to: '3.41 bar' },
+      { path: 'house.cutIn', to: '2.11 bar' },
     ]);
   });
 

@@ -47,7 +47,7 @@ export const long: LongWords<typeof electricalRules> = {
     messages: {
       thickEnough: lost,
       withinFive: ({ length, measured, voltage, gauge, informational }, show) =>
-        `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${wireName(gauge, show.units)}; ${show.percent(informational)} is the code’s informational figure.`,
+        `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${wireName(gauge, show.units)}; the code suggests ${show.percent(informational)}.`,
       tooThin: lost,
     },
     fixes: thickerWire,
