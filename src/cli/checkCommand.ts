@@ -3,7 +3,7 @@ import { explainAll } from '../model/explain/explain.ts';
 import { fixesOf } from '../model/fixes/fixesOf.ts';
 import { solve, type Finding, type Holding, type Solution } from '../model/index.ts';
 import { lackingIn } from '../model/rules/lacking.ts';
-import { turnsOnCurve } from '../model/rules/turnsOnCurve.ts';
+import { turnsOnCurve, turnsOnFrequency } from '../model/rules/turnsOnCurve.ts';
 import type { Fix } from '../model/rules/rule.ts';
 import { show, type Show } from '../model/units.ts';
 import { en } from '../words/en/index.ts';
@@ -138,6 +138,9 @@ function sayOne(finding: Finding, fix: Fix | null, number: number, solution: Sol
     `   ${why}`,
     ...(finding.assumed.length > 0 ? [`   Rests on what is assumed: ${sayThose(finding.assumed, solution)}`] : []),
     ...(turnsOnCurve(finding, solution) ? [`   ${en.long.findings.ownCurve.before} (pump.curve)`] : []),
+    ...(turnsOnFrequency(finding, solution)
+      ? [`   ${en.long.findings.frequency.before} ${en.long.findings.frequency.link} (pump.frequency)`]
+      : []),
     ...(measure === null ? [] : [`   ${measure} (${finding.turn?.field ?? ''})`]),
     ...(fix === null ? [] : [`   To fix it: ${sayFix(finding.rule, fix, en, units)}`]),
     ...(caution === '' ? [] : [`   Caution: ${caution}`]),

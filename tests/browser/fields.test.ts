@@ -260,10 +260,10 @@ describe('what is added', () => {
 
   test('says beside each field what is wrong with it, in plain words', () => {
     expect(refused(item('well.layers'), { material: 'clay', bottom: '30' })).toEqual({
-      bottom: '"30": without a unit; write it as "30 ft" or "9.14 m".',
+      bottom: 'Bottom of the layer cannot be "30": it is without a unit. Write it as "30 ft" or "9.14 m".',
     });
     expect(refused(part('house.line'), { material: 'PE', size: '7 in' })).toEqual({
-      size: expect.stringMatching(/^"7 in": not a size of ASTM D2239/),
+      size: expect.stringMatching(/^Size of the buried line cannot be "7 in": it is not a size of ASTM D2239/),
     });
     expect(refused(part('house.line'), {})).toEqual({ material: 'Choose one.', size: 'Type a value.' });
   });

@@ -7,6 +7,7 @@ import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
 import { parseQuantity, type Show } from '../../model/units.ts';
 import { nameLevel, sayBlock, sayReading } from '../../words/sayLevel.ts';
+import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { en } from '../language.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 import { moveNow, nameOfMove } from './moving.ts';
@@ -61,10 +62,13 @@ export function readTyped(
 ): Refusal | null {
   const full = BARE_NUMBER.test(text.trim()) ? `${text.trim()} ${unit}` : text.trim();
   const read = parseQuantity(full, 'length');
-  if (!read.ok) return { problem: read.problem, nearest: null };
+  if (!read.ok) return { problem: refused(handle.path, full, read.fault, read.write), nearest: null };
   if (handle.id === 'pumpingLevel') return place(workspace, solution, handle, read.si);
   const wanted = readPlan(withValue(solution.plan, handle.path, full));
-  if (!wanted.ok) return { problem: wanted.problems[0]?.problem ?? 'This cannot be read.', nearest: null };
+  if (!wanted.ok) {
+    const [problem] = wanted.problems;
+    return { problem: problem === undefined ? 'This cannot be read.' : sayRefusal(problem), nearest: null };
+  }
   const there = handlesOf(solve(wanted.plan)).find(({ id }) => id === handle.id);
   if (there !== undefined) {
     const refusal = impossible(workspace, solution, handle, there.depth);
@@ -72,6 +76,10 @@ export function readTyped(
   }
   workspace.edit((before) => nameOfMove(workspace, handle, before, wanted.plan), wanted.plan);
   return null;
+}
+
+function refused(path: string, text: string, problem: string, write: string): string {
+  return sayRefusal({ path, read: JSON.stringify(text), problem, write, kind: 'value' });
 }
 
 function place(workspace: Workspace, solution: Solution, handle: Handle, depth: Metres): Refusal | null {

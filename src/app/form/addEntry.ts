@@ -5,8 +5,7 @@ import type { Problem } from '../../model/plan/problem.ts';
 import { readPlan } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import { parseQuantity } from '../../model/units.ts';
-import { capital } from '../../words/en/phrases.ts';
-import { nameOfPath, withoutPaths } from '../../words/en/plan/paths.ts';
+import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import type { Asked, Entry } from './entries.ts';
 import { lengthOfList } from './layout.ts';
 import { NOT_KNOWN, valueOf } from './typedValue.ts';
@@ -129,14 +128,10 @@ function byKey(
   for (const problem of problems) {
     const own = asks.find(({ key }) => problem.path === pathOf(entry, place, key));
     const next = asks.find(({ key }) => entry.isItem && problem.path === pathOf(entry, place + 1, key));
-    const words = sentence(problem);
-    if (own !== undefined) said[own.key] ??= capital(words);
-    else if (next !== undefined) said[next.key] ??= `${nameOfPath(problem.path)}: ${words}`;
-    else others.push(`${nameOfPath(problem.path)}: ${words}`);
+    const words = sayRefusal(problem);
+    if (own !== undefined) said[own.key] ??= words;
+    else if (next !== undefined) said[next.key] ??= words;
+    else others.push(words);
   }
   return { problems: said, whole: others.length > 0 ? others.join(' ') : null };
-}
-
-function sentence({ read, problem, write }: Problem): string {
-  return `${read === '' ? '' : `${read}: `}${withoutPaths(problem)}${write === '' ? '.' : `; write ${withoutPaths(write)}.`}`;
 }

@@ -25,6 +25,6 @@ export const SAMPLES: readonly Sample[] = [
   {
     file: 'slate-hollow',
     title: 'Slate Hollow homestead',
-    about: 'Deep and low-yield. The driller only blew it with air, so much is unknown.',
+    about: 'Deep and low-yield. The driller only blew it with air, so much is not known.',
   },
 ];

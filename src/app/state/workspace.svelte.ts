@@ -11,6 +11,7 @@ import { readPlan } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Metres } from '../../model/si.ts';
 import { createSolver, solve } from '../../model/solve.ts';
+import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { show, type Show } from '../../model/units.ts';
 import { changeInFindings } from '../../words/sayFindings.ts';
 import { nameLevel } from '../../words/sayLevel.ts';
@@ -184,16 +185,15 @@ export class Workspace {
     }
   }
 
-  /** Writes one field as typed; null when the plan reads, else what to write instead. */
+  /** Writes one field as typed; null when the plan reads, else in whole sentences why not and what to write instead. */
   write(path: string, value: unknown, name: string): string | null {
     const { plan } = this.history.present;
     if (plan === null) return null;
     const reading = readPlan(withValue(plan, path, value));
-    if (!reading.ok)
-      return (
-        (reading.problems.find((problem) => problem.path === path) ?? reading.problems[0])?.problem ??
-        'This cannot be read.'
-      );
+    if (!reading.ok) {
+      const refused = reading.problems.find((problem) => problem.path === path) ?? reading.problems[0];
+      return refused === undefined ? 'This cannot be read.' : sayRefusal(refused);
+    }
     this.edit(name, reading.plan);
     return null;
   }

@@ -50,7 +50,7 @@ function symbolOf({ symbol, meaning, value, as }: Term, units: UnitSystem): Expl
   return {
     symbol,
     meaning,
-    value: value === null ? 'unknown' : significant(read.from(value), 6),
+    value: value === null ? 'not known' : significant(read.from(value), 6),
     unit: read.name,
   };
 }

@@ -56,7 +56,7 @@ export function putIn(
   return expression.replace(WORD, (symbol, at: number) => {
     const found = terms.get(symbol);
     if (found === undefined) return symbol;
-    if (found.value === null) return 'unknown';
+    if (found.value === null) return 'not known';
     const { text, compound, ratio } = quantity(found.value, found.as, units, decimals);
     const before = expression.slice(0, at).trimEnd().slice(-1);
     const raised = RAISED.test(expression.slice(at + symbol.length));
@@ -105,12 +105,12 @@ export function workStep(
   const decimals = !SUM.test(right) ? null : sum.name === read.name ? sum.decimals : sum.decimals + 2;
   const put = putIn(right, terms, units, decimals);
   if (!isSymbol(left)) {
-    const both = value === null ? 'unknown' : quantity(value, as, units, null).text;
+    const both = value === null ? 'not known' : quantity(value, as, units, null).text;
     return `${putIn(left, terms, units)} = ${both}, and ${put} = ${both}`;
   }
   const found =
     value === null
-      ? 'unknown'
+      ? 'not known'
       : told !== null && sum.name === read.name
         ? withUnit(resultText(sum.from(value), read.decimals), sum.name)
         : // What is turned into another unit keeps its digits.

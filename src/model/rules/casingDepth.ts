@@ -71,7 +71,8 @@ export const casingSeated = defineRule({
   },
   fixes(_given, { variant }) {
     const rock = variant === 'barelySeated' || variant === 'notInRock';
-    return [rock ? words('askDriller', {}) : words('pumpLess', {})];
+    // Water that rests too near the casing's end comes no nearer for less pumping.
+    return [rock || variant === 'nearRest' ? words('askDriller', {}) : words('pumpLess', {})];
   },
 });
 

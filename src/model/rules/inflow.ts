@@ -5,6 +5,7 @@ import type { Metres, Ratio } from '../si.ts';
 import { feet } from '../units.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { words } from './fix.ts';
+import { isDrySeason } from './drySeason.ts';
 import { meets } from './grace.ts';
 import { screenTop } from './pumpDepth.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
@@ -58,7 +59,7 @@ function screenAtRest({ facts }: Given, screen: Metres, severity: 'warning' | 'd
   const measured = screen - rest;
   const margin = measured - LEVEL_ABOVE_SCREEN;
   const at = { measured, limit: LEVEL_ABOVE_SCREEN, margin, quantity: 'length', depth: rest } as const;
-  return breaks('screenAtRest', severity, { screen, rest, margin }, at);
+  return breaks('screenAtRest', severity, { screen, rest, dry: isDrySeason(rest, facts), margin }, at);
 }
 
 function aboveInflow(given: Given, inflow: Metres) {
@@ -85,7 +86,13 @@ function uncovered({ facts }: Given, inflow: Metres, level: Metres, by: SetBy) {
   const water = atRest ? rest : level;
   const margin = inflow - water;
   const at = { measured: water, limit: inflow, margin, quantity: 'length', depth: inflow } as const;
-  if (atRest) return breaks('inflowAtRest', minor ? 'note' : 'warning', { rest, inflow, margin }, at);
+  if (atRest)
+    return breaks(
+      'inflowAtRest',
+      minor ? 'note' : 'warning',
+      { rest, dry: isDrySeason(rest, facts), inflow, margin },
+      at,
+    );
   return minor
     ? breaks('minorInflowUncovered', 'note', { water, inflow, margin, share }, at)
     : breaks('inflowUncovered', 'warning', { water, inflow, margin, share }, at);

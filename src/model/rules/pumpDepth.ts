@@ -13,6 +13,7 @@ import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { addCutOff, CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeOf, probeWritten } from './cutOff.ts';
 import { openCutOffDepth } from './openFacts.ts';
 import { exceeds, meets } from './grace.ts';
+import { isDrySeason } from './drySeason.ts';
 import { change, changeOr, words, writtenInside } from './fix.ts';
 import { movePump } from './movePump.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
@@ -133,14 +134,19 @@ function aboveTheWater({ facts }: Given, rest: Metres) {
   const at = { measured, limit: LEAST_SUBMERGENCE, margin, quantity: 'length', depth: intake } as const;
   return rest >= bottom
     ? breaks('wellDry', 'danger', { rest, bottom }, at)
-    : breaks('aboveWater', 'danger', { rest, intake, above: rest - intake }, at);
+    : breaks('aboveWater', 'danger', { rest, dry: isDrySeason(rest, facts), intake, above: rest - intake }, at);
 }
 
 /** The probe hangs above the water at rest: it never lets the pump start. */
 function neverStarts({ facts }: Given, probe: Metres, rest: Metres) {
   const margin = probe - rest;
   const at = { measured: probe, limit: rest, margin, quantity: 'length', depth: probe } as const;
-  return breaks('neverStarts', 'danger', { probe, rest, intake: facts.pump.setting }, at);
+  return breaks(
+    'neverStarts',
+    'danger',
+    { probe, rest, dry: isDrySeason(rest, facts), intake: facts.pump.setting },
+    at,
+  );
 }
 
 /** With the water at a depth, which a cut-off may hold there. */

@@ -25,3 +25,8 @@ export function turnsOnCurve(
   if (together.some((each) => each.rule !== 'PR-02' && ON_THE_BAND.includes(each.rule))) return true;
   return ON_THE_BAND.includes(rule) && (MEASURED.includes(quantity) || variant === 'mayRunDry');
 }
+
+/** Whether it would help to say the frequency: a motor named in kilowatts is judged at both ends of what it may run on. */
+export function turnsOnFrequency(finding: Finding, solved: Pick<Solved, 'facts'>): boolean {
+  return solved.facts.pump.frequency === null && turnsOnCurve(finding, solved);
+}

@@ -44,7 +44,7 @@ export function figure(context: Context, head: FigureHead, account: () => Figure
     key,
     title,
     value,
-    text: value === null ? 'unknown' : readText(context, head, value),
+    text: value === null ? 'not known' : readText(context, head, value),
     unknown: lacking.map(({ words }) => words),
     explanation: () => opened(context, head, lacking, account()),
   };
@@ -57,7 +57,7 @@ export function solved(context: Context, name: ValueName): SheetFigure {
     key: name,
     title: explanation.title,
     value: context.values[name],
-    text: explanation.result ?? 'unknown',
+    text: explanation.result ?? 'not known',
     unknown: explanation.unknown.map(({ words }) => words),
     explanation: () => explanation,
   };
@@ -87,7 +87,7 @@ function opened(
     formula: formula ?? formulaOf(steps),
     symbols: terms.map(({ symbol: name, meaning, value: said, as }) => {
       const { read } = measureOf(as, units);
-      const written = said === null ? 'unknown' : significant(read.from(said), 6);
+      const written = said === null ? 'not known' : significant(read.from(said), 6);
       return { symbol: name, meaning, value: written, unit: read.name };
     }),
     worked:

@@ -48,7 +48,7 @@ export function pipeSheet(solution: Solution | Solved, units: UnitSystem): Sheet
     notes: [
       'Size names are names: 1 in pipe of three standards has three bores. Ask for standard, resin and wall ratio.',
       ...(context.facts.house.line === null
-        ? [`The line is not in the plan: ${noLine(context)?.words ?? 'its pipe is unknown'}.`]
+        ? [`The line is not in the plan: ${noLine(context)?.words ?? 'its pipe is not known'}.`]
         : []),
     ],
     cautions: [

@@ -2,6 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { Severity } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import { capital } from './phrases.ts';
 
 const severities: Readonly<Record<Severity, string>> = { danger: 'Danger', warning: 'Warning', note: 'Note' };
 
@@ -21,7 +22,7 @@ export const description = {
   frost: ({ depth, estimated }: Known & { readonly estimated: boolean }, show: Show): string =>
     depth === null ? 'Frost depth not known.' : `Frost to ${show.small(depth)}${estimated ? ', estimated' : ''}.`,
   finding: ({ number, severity, title, amount }: FindingNumbers): string =>
-    `${number}: ${severities[severity]}. ${title}, ${amount}.`,
+    `${number}: ${severities[severity]}. ${title.endsWith('?') ? `${title} ${capital(amount)}` : `${title}, ${amount}`}.`,
 };
 
 interface Hung {

@@ -1,6 +1,7 @@
 /** How findings are counted and told of as a whole. What each of them says is in `rules`. */
 import type { OpenFact, Severity, WorseFrom } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import { ended } from './phrases.ts';
 
 const severities: Readonly<Record<Severity, string>> = { danger: 'Danger', warning: 'Warning', note: 'Note' };
 
@@ -27,12 +28,17 @@ export const findings = {
   none: 'nothing wrong found',
   /** Before the words that lead to the pump's own points. */
   ownCurve: { before: 'Judged on a generic pump; its own sheet decides.', link: 'Type the points of its sheet' },
+  /** Where a motor is named in kilowatts and nobody said what it runs on. */
+  frequency: {
+    before: 'Judged at 50 Hz and at 60 Hz, since nobody said which.',
+    link: 'Say the frequency of the supply',
+  },
   /** What is told with the work, whatever was found. */
   atWork: 'While you work',
   /** Of what is broken whatever a fact is: from which value of it on it is worse. */
   worse: ({ fact, at, severity }: WorseFrom, show: Show) => `A ${severity} ${from[fact](at, show)}.`,
-  added: (severity: Severity, title: string) => `New ${severity}: ${title}.`,
-  changed: (severity: Severity, title: string) => `Now a ${severity}: ${title}.`,
-  gone: (title: string) => `No longer: ${title}.`,
+  added: (severity: Severity, title: string) => ended(`New ${severity}: ${title}`),
+  changed: (severity: Severity, title: string) => ended(`Now a ${severity}: ${title}`),
+  gone: (title: string) => ended(`No longer: ${title}`),
   inAll: (counted: string) => `In all ${counted}.`,
 };

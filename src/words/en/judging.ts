@@ -22,12 +22,12 @@ export const judging: JudgingWords = {
     'It is a planning aid. The local code, the maker’s instructions and the people licensed for this work decide.',
   ],
   knowing: {
-    title: 'Said, assumed, unknown',
+    title: 'Said, assumed, not known',
     paragraphs: () => [
       'Every value that a figure or a rule rests on is one of three things.',
       'Said: you typed it, from the driller’s report, a measurement, the maker’s sheet or your own choice.',
       'Assumed: nobody chose, so a usual value stands in. It is marked as assumed wherever it shows, and a rule that holds only with it stands under “OK if what is assumed is right”. A rule that would hold one assumed value against another says nothing.',
-      'Unknown: nobody said. It is drawn dashed, the figures that need it stay empty, and “Could not check” names the field that would decide.',
+      'Not known: nobody said. It is drawn dashed, the figures that need it stay empty, and “Could not check” names the field that would decide.',
       'Wellcut never assumes a water level, a yield, a frost depth, or how deep the casing or a screen reaches.',
     ],
   },
@@ -46,12 +46,12 @@ export const judging: JudgingWords = {
       })),
   },
   unknowns: {
-    title: 'What is unknown is judged at its worst end',
+    title: 'What is not known is judged at its worst end',
     paragraphs: () => [
-      'An unknown is not taken to be harmless. Where a fact can only lie between two ends, a rule is judged at both. If both agree, that is the answer. If they differ, it depends: you read at which value the answer turns, and what to measure.',
+      'What is not known is not taken to be harmless. Where a fact can only lie between two ends, a rule is judged at both. If both agree, that is the answer. If they differ, it depends: you read at which value the answer turns, and what to measure.',
       'Rules that wait for the same measurement are told together, as one finding.',
       'Only the facts below are judged so. What has no ends, such as a flood or the distance to a septic tank, is left unchecked and listed.',
-      'The pumping level that counts is the lowest that your record allows: from today’s level at rest or the dry season’s, whichever is deeper, drawn down by what the house wants or by what the pump can take, whichever is more, but no deeper than the intake or a probe above it. Water at rest below the intake is a danger, whatever else is unknown.',
+      'The pumping level that counts is the lowest that your record allows: from today’s level at rest or the dry season’s, whichever is deeper, drawn down by what the house wants or by what the pump can take, whichever is more, but no deeper than the intake or a probe above it. Water at rest below the intake is a danger, whatever else is not known.',
     ],
     items: ({ ends }, show) => openFacts(ends, show),
   },
@@ -78,7 +78,7 @@ export const judging: JudgingWords = {
   severities: {
     title: 'Danger, warning, note',
     paragraphs: () => [
-      'A finding that depends on something unknown is a warning. It is a note where your build already answers the bad end, or where little hangs on it.',
+      'A finding that depends on something not known is a warning. It is a note where your build already answers the bad end, or where little hangs on it.',
       'A rule that holds says how much is to spare.',
     ],
     items: () => [

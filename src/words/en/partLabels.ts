@@ -73,6 +73,7 @@ export const partLabels = {
   cable: ({ gauge, wires }: { gauge: number; wires: PumpFacts['wires'] }, { units }: Show): PartLabel => ({
     name: 'Drop cable',
     note: `${wireName(gauge, units)}, ${wires} + ground`,
+    ...(units === 'metric' && { brief: wireName(gauge, units) }),
   }),
   conduit: ({ depth }: Depth, { small }: Show): PartLabel => ({
     name: 'Conduit to the house',
@@ -94,7 +95,7 @@ export const partLabels = {
     name: 'Pitless adapter',
     note:
       belowFrost === null
-        ? `${deep(depth)} deep, frost depth unknown`
+        ? `${deep(depth)} deep, frost depth not known`
         : `${deep(depth)}, ${small(Math.abs(belowFrost))} ${belowFrost >= 0 ? 'below' : 'above'} frost`,
   }),
   seal: ({ height }: Height, { small }: Show): PartLabel => ({
@@ -175,7 +176,7 @@ export const partLabels = {
     name: `Intake, ${deep(depth)}`,
     note:
       water === null
-        ? 'water over it unknown'
+        ? 'water over it not known'
         : water < 0
           ? `${deep(-water)} over the water`
           : `${deep(water)} under water`,

@@ -18,6 +18,16 @@ export function toSpare(length: Metres, show: Show): string {
   return `${gap(Math.max(length, 0), show)} to spare`;
 }
 
+/** Of a level that is too deep already without pumping, today or in the dry season. */
+export function evenAtRest(dry: boolean): string {
+  return dry ? 'in a dry season, even at rest,' : 'even at rest';
+}
+
+/** A sentence's end: a question has its own. */
+export function ended(text: string): string {
+  return /[.?!]$/.test(text) ? text : `${text}.`;
+}
+
 /** For the first word of a sentence. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

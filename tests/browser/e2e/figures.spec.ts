@@ -35,7 +35,7 @@ test('the tab holds nine sheets; a table is reached by keyboard; the units follo
     page.getByRole('rowheader', { name: 'Total dynamic head' }).locator('xpath=following-sibling::td'),
   ).toHaveText('255.2 ft');
   if (isMobile !== true) {
-    await page.getByText('m · L/min · kPa').first().click();
+    await page.getByText('m · L/min · bar').first().click();
     await expect(
       page.getByRole('rowheader', { name: 'Total dynamic head' }).locator('xpath=following-sibling::td'),
     ).toHaveText(/^77\.[78]\d* m$/);

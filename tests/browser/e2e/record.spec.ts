@@ -26,7 +26,7 @@ test('while a field is typed in nothing is applied, and what cannot be read stay
   await field.blur();
   await expect(field).toHaveValue('12 gpm');
   await expect(field).toHaveAttribute('aria-invalid', 'true');
-  await expect(page.getByText(/^Not applied:/)).toBeVisible();
+  await expect(page.getByText(/^Not applied\./)).toBeVisible();
   expect(await heard(page, 'Well bottom')).toContain('220 ft');
 });
 
@@ -94,7 +94,7 @@ test('what cannot be put in keeps what was typed, with the reason beside it, als
   await depth.fill('170');
   await depth.press('Enter');
   await expect(depth).toHaveAttribute('aria-invalid', 'true');
-  await expect(depth).toHaveAccessibleDescription(/without a unit; write it as "170 ft"/);
+  await expect(depth).toHaveAccessibleDescription(/without a unit\. Write it as "170 ft"/);
   await page.getByRole('tab', { name: 'Depths' }).click();
   await page.getByRole('tab', { name: 'The record' }).click();
   await expect(depth).toHaveValue('170');

@@ -279,7 +279,7 @@ test('the window outlives edits and a switch of units, and another well begins w
   await page.keyboard.press('ArrowUp');
   await expect(undo(page)).toBeEnabled();
   expect(lengthOf(await seen(page))).toBeCloseTo(length, 1);
-  const metric = page.getByRole('button', { name: 'metres, litres a minute, kilopascals' });
+  const metric = page.getByRole('button', { name: 'metres, litres a minute, bar' });
   if (!(await metric.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
   await metric.click();
   // The rail now counts in metres.

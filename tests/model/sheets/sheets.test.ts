@@ -24,15 +24,15 @@ function checkFigure(each: SheetFigure, where: string): void {
   expect(opened.range.holds.length, where).toBeGreaterThan(5);
   expect(JSON.stringify([each, opened]), where).not.toMatch(FORBIDDEN);
   if (each.value === null) {
-    expect(each.text, where).toBe('unknown');
+    expect(each.text, where).toBe('not known');
     expect(each.unknown.length, `${where} does not say what is missing`).toBeGreaterThan(0);
     expect(opened.worked, where).toBeNull();
   } else {
     expect(Number.isFinite(each.value), where).toBe(true);
     expect(each.unknown, where).toEqual([]);
-    expect(each.text, where).not.toBe('unknown');
+    expect(each.text, where).not.toBe('not known');
     expect(opened.result, where).toBe(each.text);
-    expect(opened.worked, where).not.toMatch(/unknown/);
+    expect(opened.worked, where).not.toMatch(/not known/);
     const found = redo(opened.worked!, where);
     // A text in words ("about 12", "15 an hour") belongs to a sum in the units of its formula.
     if (/^[−\d][\d.]*( \S+)?$/.test(each.text) && !OWN_UNITS.has(each.key)) {

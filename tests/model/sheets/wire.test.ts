@@ -69,5 +69,5 @@ test('no breaker size is named anywhere', () => {
 test('without a power nothing is said of the current, and gauges only of what they carry', () => {
   const bare = sheetOf(rockWell({ pump: { setting: '140 ft', curve: { kind: 'generic', flow: '10 gpm' } } }), 'wire');
   expect(figureOf(bare, 'startingBound').value).toBeNull();
-  expect(rowOf(tableOf(bare, 'gauges'), '10 AWG').cells.at(-1)).toBe('current unknown');
+  expect(rowOf(tableOf(bare, 'gauges'), '10 AWG').cells.at(-1)).toBe('current not known');
 });

@@ -124,7 +124,7 @@ function estimateFigure(context: Context, depth: number | null, missing: readonl
     key: 'estimate',
     title,
     value: depth,
-    text: opened.result ?? 'unknown',
+    text: opened.result ?? 'not known',
     unknown: missing.map(({ words }) => words),
     explanation: () => ({ ...opened, name: 'estimate', title, notes, unknown: missing }),
   };

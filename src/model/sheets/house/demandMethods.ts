@@ -87,7 +87,7 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
     {
       name: 'The day’s water in two hours',
       peak: known([use], (volume) => volume / DELIVERED_IN),
-      from: use === null ? 'people unknown' : `${context.show.volume(use)} a day`,
+      from: use === null ? 'people not known' : `${context.show.volume(use)} a day`,
       source: `extension bulletins on private water systems; ${either(context.units, '50 to 100 gal', '190 to 380 L')} a person: Missouri Extension G1801`,
     },
     {
@@ -95,7 +95,7 @@ export function demandMethods(context: Context): readonly DemandMethod[] {
       peak: fixtures?.bedrooms ? BEDROOM_PEAK : null,
       from: fixtures?.bedrooms
         ? `${fixtures.bedrooms} bedrooms, ${context.show.volume(fixtures.bedrooms * BEDROOM_A_DAY)} a day`
-        : 'bedrooms unknown',
+        : 'bedrooms not known',
       source: `a state sheet on individual water supplies: ${either(context.units, '110 gal a day for each bedroom and a peak of 5 gpm', '416 L a day for each bedroom and a peak of 19 L/min')}`,
     },
   ];

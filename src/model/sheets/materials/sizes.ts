@@ -65,7 +65,7 @@ export function sizeSystemTable(context: Context): SheetTable {
         word !== 'fits' && word !== 'no barb' ? 'does not do' : null,
         `${name}, ${pipe.nominalSize} ${pipe.material}`,
         pipe.standard,
-        system ?? 'unknown',
+        system ?? 'not known',
         cell(pipe.insideDiameter, show.bore),
         cell(pipe.outsideDiameter, show.bore),
         system === null

@@ -64,7 +64,7 @@ export function frictionFigures(context: Context, key: string, name: string, pip
         terms: [
           term(
             'f',
-            `friction factor at Reynolds number ${reynolds === null ? 'unknown' : Math.round(reynolds)}`,
+            `friction factor at Reynolds number ${reynolds === null ? 'not known' : Math.round(reynolds)}`,
             factor,
             'number',
           ),
@@ -174,7 +174,7 @@ export function fittingTable(context: Context): SheetTable {
       'EPANET 2.2 User Manual, ch. 3, minor loss coefficients; insert fitting: contraction and expansion at a bore of 0.80; pitless adapter: estimate, no source',
     note:
       facts.house.line === null
-        ? 'The line is unknown: its fittings are not counted.'
+        ? 'The line is not known: its fittings are not counted.'
         : 'Head lost is K v²/(2 g) for all of the count.',
   };
 }

@@ -37,7 +37,7 @@ export function sizeTable(context: Context, { key, place, name, pipe, length, pr
         : weak
           ? 'too weak'
           : velocity === null
-            ? 'flow unknown'
+            ? 'flow not known'
             : 'does';
     const mark = size === pipe.nominalSize ? 'this plan' : fast || thin || weak ? 'does not do' : null;
     return row(
@@ -67,7 +67,7 @@ export function sizeTable(context: Context, { key, place, name, pipe, length, pr
     source: `${pipe.standard}; most velocity ${either(context.units, '5.6 ft/s', '1.7 m/s')}: common practice, no source`,
     note:
       length === null
-        ? 'The length is unknown, and with it the friction.'
+        ? 'The length is not known, and with it the friction.'
         : `Over ${show.length(length)}, at the peak flow.`,
   };
 }

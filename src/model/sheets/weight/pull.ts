@@ -59,7 +59,7 @@ export function pullFigures(context: Context): SheetFigure[] {
         symbol: 'n',
         value: people,
         as: 'number',
-        text: () => (load === null ? 'unknown' : whoLifts(load, rigid)),
+        text: () => (load === null ? 'not known' : whoLifts(load, rigid)),
         missing: [noPumpMass(context)],
       },
       () => ({

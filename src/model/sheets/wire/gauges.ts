@@ -35,7 +35,7 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
       const [cold, warm] = [ampacity(gauge, 60), ampacity(gauge, 75)];
       const word =
         asked === null
-          ? 'current unknown'
+          ? 'current not known'
           : warm < asked
             ? 'too thin for the current'
             : drop !== null && drop > DROP_WARNING
@@ -43,7 +43,7 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
               : cold < asked
                 ? 'only with 75 °C terminals'
                 : drop === null
-                  ? 'carries it; length unknown'
+                  ? 'carries it; length not known'
                   : 'does';
       const bad = word === 'too thin for the current' || word === 'drops too much';
       return row(

@@ -12,7 +12,7 @@ export const short: ShortWords<typeof casingDepthRules> = {
     says: {
       deepEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       casingOnly: ({ margin }, show) => ({
-        title: 'The casing reaches deep enough, its seal unknown',
+        title: 'The casing reaches deep enough, its seal not known',
         amount: toSpare(margin, show),
       }),
       shallow: ({ by, margin }, show) => ({

@@ -2,7 +2,7 @@ import type { inflowRules } from '../../../model/rules/inflow.ts';
 import type { Metres, Ratio } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, level, toSpare } from '../phrases.ts';
+import { capital, evenAtRest, gap, level, toSpare } from '../phrases.ts';
 
 export const short: ShortWords<typeof inflowRules> = {
   'PR-04': {
@@ -62,16 +62,16 @@ export const long: LongWords<typeof inflowRules> = {
       screenAlmostUncovered: aboveScreen,
       floorAboveScreen: ({ floor, screen }, show) =>
         `Pumping cannot draw the water below ${level(floor, show)}; the screen begins at ${show.depth(screen)}.`,
-      screenAtRest: ({ rest, screen }, show) =>
-        `Even at rest the water stands at ${level(rest, show)}; the screen begins at ${show.depth(screen)}.`,
+      screenAtRest: ({ rest, dry, screen }, show) =>
+        `${capital(evenAtRest(dry))} the water stands at ${level(rest, show)}; the screen begins at ${show.depth(screen)}.`,
       screenDepends: ({ turn, screen, least }, show) =>
         `Water covers the screen at ${show.depth(screen)} by ${show.depth(least)} only while pumping leaves it above ${level(turn, show)}.`,
       floorAboveInflow: ({ floor, inflow }, show) =>
         `Pumping cannot draw the water below ${level(floor, show)}; the first inflow is at ${show.depth(inflow)}.`,
       aboveFoot: ({ water, foot }, show) =>
         `While pumping, water stands at ${level(water, show)}; it comes in below the casing’s end at ${show.depth(foot)}.`,
-      inflowAtRest: ({ rest, inflow }, show) =>
-        `Even at rest the water stands at ${level(rest, show)}, below the inflow at ${show.depth(inflow)}.`,
+      inflowAtRest: ({ rest, dry, inflow }, show) =>
+        `${capital(evenAtRest(dry))} the water stands at ${level(rest, show)}, below the inflow at ${show.depth(inflow)}.`,
       inflowDepends: ({ turn }, show) =>
         `Water covers the inflow at ${show.depth(turn)} only while pumping leaves it above that depth.`,
       inflowsCovered: ({ water, inflow }, show) =>

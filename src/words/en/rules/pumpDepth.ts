@@ -3,7 +3,7 @@ import type { pumpDepthRules } from '../../../model/rules/pumpDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, toSpare } from '../phrases.ts';
+import { capital, evenAtRest, gap, toSpare } from '../phrases.ts';
 
 export const short: ShortWords<typeof pumpDepthRules> = {
   'PR-01': {
@@ -89,10 +89,10 @@ export const long: LongWords<typeof pumpDepthRules> = {
       mayRunDry: ({ intake }, show) =>
         `A strong pump of that name draws the water down to its intake at ${show.depth(intake)}, and then air.`,
       barelyCovered: covered,
-      aboveWater: ({ rest, intake }, show) =>
-        `Even at rest the water stands at ${show.depth(rest)}, below the intake at ${show.depth(intake)}.`,
-      neverStarts: ({ probe, rest }, show) =>
-        `It stops the pump with the water at ${show.depth(probe)}; even at rest the water stands at ${show.depth(rest)}.`,
+      aboveWater: ({ rest, dry, intake }, show) =>
+        `${capital(evenAtRest(dry))} the water stands at ${show.depth(rest)}, below the intake at ${show.depth(intake)}.`,
+      neverStarts: ({ probe, rest, dry }, show) =>
+        `It stops the pump with the water at ${show.depth(probe)}; ${evenAtRest(dry)} the water stands at ${show.depth(rest)}.`,
       wellDry: ({ rest, bottom }, show) =>
         `The water stands at ${show.depth(rest)} at rest, and the well ends at ${show.depth(bottom)}.`,
       dependsOnLevel: ({ turn, intake }, show) =>

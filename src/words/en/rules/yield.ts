@@ -40,7 +40,7 @@ export const short: ShortWords<typeof yieldRules> = {
     limits: {},
   },
   'PR-53': {
-    broken: 'The pumping level is unknown',
+    broken: 'The pumping level is not known',
     holds: 'The pumping level is known',
     says: {
       fromAquifer: () => ({ amount: 'from the aquifer' }),
@@ -115,9 +115,9 @@ export const long: LongWords<typeof yieldRules> = {
       measured: () => 'How far the water falls while pumping was measured.',
       drawnToCutOff: ({ depth }, show) =>
         `The pump takes more than the well gives: dry-run protection stops it with the water at ${show.depth(depth)}.`,
-      notTested: () => 'No whole pumping test is on record: the water’s depth while pumping is unknown.',
+      notTested: () => 'No whole pumping test is on record: the water’s depth while pumping is not known.',
       blown: ({ gives }, show) =>
-        `The report gives a yield of ${show.flow(gives)} and no drawdown: the water’s depth while pumping is unknown.`,
+        `The report gives a yield of ${show.flow(gives)} and no drawdown: the water’s depth while pumping is not known.`,
     },
     fixes: {
       runTest: () => 'Run a pumping test, and write flow, level and hours down.',
