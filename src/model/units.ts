@@ -20,4 +20,5 @@ export { show } from './units/show.ts';
 export type { Show } from './units/show.ts';
 export { UNITS, listUnits } from './units/table.ts';
 export type { QuantityKind } from './units/table.ts';
+export { wireName } from './units/wire.ts';
 export { plainNumber, writeQuantity } from './units/write.ts';

@@ -22,6 +22,7 @@ import {
   toPoundsMass,
   toPsi,
   writeQuantity,
+  wireName,
 } from '../../src/model/units.ts';
 import type { QuantityKind } from '../../src/model/units.ts';
 
@@ -312,4 +313,17 @@ describe('figures for the reader', () => {
       '0 cm',
     ]);
   });
+});
+
+test('a wire is called by its gauge, and for readers of metric units by its copper too', () => {
+  // Areas as printed in NFPA 70 (NEC), Chapter 9, Table 8: 2.08, 3.31, 5.26, 13.30 and 67.43 mm².
+  const named = [14, 12, 10, 6, -1].map((gauge) => wireName(gauge, 'metric'));
+  expect(named).toEqual([
+    '14 AWG (2.1 mm²)',
+    '12 AWG (3.3 mm²)',
+    '10 AWG (5.3 mm²)',
+    '6 AWG (13 mm²)',
+    '2/0 AWG (67 mm²)',
+  ]);
+  expect([wireName(12, 'us'), wireName(0, 'us')]).toEqual(['12 AWG', '1/0 AWG']);
 });

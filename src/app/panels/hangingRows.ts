@@ -1,6 +1,6 @@
 /** The lengths and loads that the panel of what hangs lists: how each is called, and whose figure it tells. */
+import { wireName } from '../../model/units.ts';
 import type { Solution, ValueName } from '../../model/solution.ts';
-import { wireName } from '../../model/tables/wireNames.ts';
 
 export interface HangingRow {
   readonly label: string;

@@ -1,7 +1,7 @@
 /** What nobody told, as the end of a sentence: "Missing: the static water level". */
+import { wireName } from '../../model/units.ts';
 import type { MissingFact } from '../../model/rules/missing.ts';
 import type { Show } from '../../model/units.ts';
-import { wireName } from '../../model/tables/wireNames.ts';
 
 type Said = (numbers: Readonly<Record<string, unknown>>, show: Show) => string;
 

@@ -1,8 +1,7 @@
 /** Labels of the parts in the details. */
 import type { CasingFacts, PumpFacts, RopeFacts, SiteFacts, StringFacts } from '../../model/facts.ts';
 import type { CubicMetresPerSecond, Metres, MetresPerSecond, Pascals, Ratio, Watts } from '../../model/si.ts';
-import { feet, toFeet } from '../../model/units.ts';
-import { wireName } from '../../model/tables/wireNames.ts';
+import { feet, toFeet, wireName } from '../../model/units.ts';
 import type { Show } from '../../model/units.ts';
 import type { PartLabel } from '../labels.ts';
 

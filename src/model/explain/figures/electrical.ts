@@ -1,10 +1,10 @@
 /** Voltage that the wire takes. */
+import { wireName } from '../../units.ts';
 import { conductorResistance, returnFactor } from '../../formulas/wire.ts';
 import { runningCurrent } from '../../tables/motors.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { step, term } from '../sum.ts';
-import { wireName } from '../../tables/wireNames.ts';
 
 export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
   const { house, pump, string, wire } = facts;

@@ -9,8 +9,7 @@ import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
 import type { Circuit } from './circuit.ts';
-import { wireName } from '../../tables/wireNames.ts';
-import { either } from '../../units.ts';
+import { either, wireName } from '../../units.ts';
 
 /** Ground wire beside the thinnest wire that a current asks for. NFPA 70 (NEC), Table 250.122, from memory. */
 const GROUND_OF: Readonly<Record<number, number>> = { 14: 14, 12: 12, 10: 10, 8: 10, 6: 10, 4: 8, 3: 8, 2: 8 };

@@ -1,4 +1,5 @@
 /** Gauges for this plan and how far each goes; currents of motors by power and voltage. */
+import { wireName } from '../../units.ts';
 import type { Context } from '../../explain/context.ts';
 import { ampacity, GAUGES, longestRun, requiredAmpacity, voltageDrop } from '../../formulas/wire.ts';
 import { DROP_NOTE, DROP_WARNING } from '../../rules/electrical.ts';
@@ -7,7 +8,6 @@ import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import type { Circuit } from './circuit.ts';
-import { wireName } from '../../tables/wireNames.ts';
 
 export function gaugeTable(context: Context, { current, tabled, length }: Circuit): SheetTable {
   const { facts, show } = context;

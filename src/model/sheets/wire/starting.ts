@@ -1,4 +1,5 @@
 /** What the motor sees while it starts. */
+import { wireName } from '../../units.ts';
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
@@ -13,7 +14,6 @@ import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
 import type { Circuit } from './circuit.ts';
-import { wireName } from '../../tables/wireNames.ts';
 
 const NO_LIMIT =
   'no code limits the dip at start for a house; 15 % is the figure for fire pumps (NEC 695.7, from memory)';

@@ -1,8 +1,7 @@
 /** An assumed value in the reader's units and words. */
 import type { Assumed } from '../../../model/facts.ts';
 import { fieldAt } from '../../../model/plan/fields.ts';
-import { wireName } from '../../../model/tables/wireNames.ts';
-import { isForeign, parseQuantity, show, type QuantityKind, type Show } from '../../../model/units.ts';
+import { isForeign, parseQuantity, show, type QuantityKind, type Show, wireName } from '../../../model/units.ts';
 import { sayChoice } from './choices.ts';
 import { nameOfPath } from './paths.ts';
 

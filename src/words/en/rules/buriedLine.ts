@@ -1,4 +1,4 @@
-import { LEAST_RATING } from '../../../model/rules/pipeRating.ts';
+import { either, psi } from '../../../model/units.ts';
 import type { buriedLineRules } from '../../../model/rules/buriedLine.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
@@ -31,7 +31,7 @@ export const long: LongWords<typeof buriedLineRules> = {
     asks: ({ least, times }, show) =>
       `A plastic line is rated ${show.pressure(least[show.units])} and ${times} times cut-out, and bears the pump’s utmost unless a relief valve guards it.`,
     source: (show) =>
-      `${show.pressure(LEAST_RATING[show.units])}, 1.5 times cut-out: common practice, no source; the local code decides`,
+      `${show.pressure(either(show.units, psi(160), 1e6))}, 1.5 times cut-out: common practice, no source; the local code decides`,
     why: 'A line that bursts underground washes out the trench, and nobody sees it.',
     caution: PRESSURE_CAUTION,
     messages: {

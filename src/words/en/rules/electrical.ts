@@ -1,9 +1,9 @@
+import { wireName } from '../../../model/units.ts';
 import type { electricalRules } from '../../../model/rules/electrical.ts';
 import type { Metres, Ratio, Volts } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
-import { wireName } from '../../../model/tables/wireNames.ts';
 
 export const short: ShortWords<typeof electricalRules> = {
   'PR-49': {

@@ -1,11 +1,15 @@
 /** What a wire is called. */
-import { awgArea } from '../formulas/wire.ts';
-import { writeQuantity } from '../units.ts';
+import { writeQuantity } from './write.ts';
 
 /** "12 AWG", "2/0 AWG"; for readers of metric units with its copper, "12 AWG (3.3 mm²)", as their shops sell it. */
 export function wireName(gauge: number, units: 'us' | 'metric'): string {
   const name = writeQuantity(gauge, 'gauge', 'AWG');
   if (units === 'us') return name;
-  const area = awgArea(gauge) * 1e6;
+  const area = copperArea(gauge);
   return `${name} (${area.toFixed(area < 9.95 ? 1 : 0)} mm²)`;
+}
+
+/** mm² of a solid conductor by the gauge rule of ASTM B258, whose number 36 is 0.127 mm thick. */
+function copperArea(gauge: number): number {
+  return (Math.PI / 4) * (0.127 * 92 ** ((36 - gauge) / 39)) ** 2;
 }
