@@ -13,7 +13,7 @@ const heldBy = (rule: string, changes: Changes) => {
 describe('how deep casing and seal reach', () => {
   test('holds for the casing alone where nobody said how deep the grout goes', () => {
     const { title, message } = heldBy('PR-35', { 'well.grout': undefined })!;
-    expect(title).toBe('The casing reaches deep enough, its seal unknown');
+    expect(title).toBe('The casing reaches deep enough, its seal not known');
     expect(message).toBe('Casing reaches 60 ft; 20 ft is usual. Nobody said how deep its grout goes.');
   });
 
