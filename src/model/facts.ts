@@ -20,6 +20,7 @@ import type {
   Volts,
   Watts,
 } from './si.ts';
+import type { WireSize } from './tables/wireSizes.ts';
 
 export interface Facts {
   readonly title: string;
@@ -236,17 +237,17 @@ export type PipeMaterial = 'PE' | 'PVC' | 'galvanized steel' | 'stainless steel'
 
 export interface PipeFacts {
   readonly material: PipeMaterial;
-  /** "ASTM D2239", "ASTM D3035", "ASTM D2737", "ASTM D1785", "ASME B36.10M", "ASME B36.19M" */
+  /** "ASTM D2239", "ISO 4427-2" …: as `pipeStandards` lists them. */
   readonly standard: string;
   readonly nominalSize: string;
   readonly insideDiameter: Metres;
   readonly outsideDiameter: Metres;
-  /** SIDR, DR or schedule as printed ("SIDR 9", "schedule 80"); null when nobody knows the wall. */
+  /** SIDR, DR, schedule, PN or series as printed ("SIDR 9", "schedule 80", "PN 10"); null when nobody knows the wall. */
   readonly wallClass: string | null;
   /** False where rating and ratio leave the wall open: outside diameter and mass are then only for the drawing. */
   readonly wallKnown: boolean;
   readonly resin: string | null;
-  /** Printed or computed pressure rating at 23 degC; null for metal pipe. */
+  /** Printed or computed pressure rating, at 23 degC (ISO standards: 20 degC); null for metal pipe. */
   readonly rating: Pascals | null;
   /** Darcy-Weisbach roughness height. */
   readonly roughness: Metres;
@@ -273,8 +274,8 @@ export interface StringFacts {
 }
 
 export interface WireFacts {
-  /** AWG number: 14, 12, 10 … */
-  readonly gauge: number;
+  /** AWG number (14, 12, 10 …) or a cross-section ("4 mm2"). */
+  readonly gauge: WireSize;
   /** Panel to well, along the wire. */
   readonly run: Metres | null;
   /** How far the conduit outside the casing goes down. */

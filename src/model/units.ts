@@ -18,7 +18,7 @@ export { parseQuantity } from './units/parse.ts';
 export type { ParsedQuantity, QuantityFault } from './units/parsed.ts';
 export { show } from './units/show.ts';
 export type { Show } from './units/show.ts';
-export { UNITS, listUnits } from './units/table.ts';
+export { areaOfGauge as squareMillimetres, UNITS, listUnits } from './units/table.ts';
 export type { QuantityKind } from './units/table.ts';
 export { wireName } from './units/wire.ts';
 export { plainNumber, writeQuantity } from './units/write.ts';

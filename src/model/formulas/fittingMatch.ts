@@ -44,7 +44,8 @@ export function fittingMatch(barb: BarbInPipe): FittingMatch {
 }
 
 /** What a pipe is measured by, and so which fittings take it. */
-export type SizeSystem = 'inside diameter' | 'IPS outside diameter' | 'CTS outside diameter';
+export type SizeSystem =
+  'inside diameter' | 'IPS outside diameter' | 'CTS outside diameter' | 'metric outside diameter';
 
 const SYSTEM_BY_STANDARD: Readonly<Record<string, SizeSystem>> = {
   'ASTM D2239': 'inside diameter',
@@ -53,6 +54,9 @@ const SYSTEM_BY_STANDARD: Readonly<Record<string, SizeSystem>> = {
   'ASME B36.10M': 'IPS outside diameter',
   'ASME B36.19M': 'IPS outside diameter',
   'ASTM D2737': 'CTS outside diameter',
+  'ISO 4427-2': 'metric outside diameter',
+  'ISO 1452-2': 'metric outside diameter',
+  'EN 10255': 'IPS outside diameter',
 };
 
 /**

@@ -99,6 +99,21 @@ export function deratingFactor(material: 'PE' | 'PVC', temperature: Celsius): Ra
   return null;
 }
 
+/**
+ * Share of the 20 degC rating that warmer PE pipe of the ISO standards keeps: 1 at 20, 0.87 at 30, 0.74 at 40 degC, straight
+ * lines between.
+ *
+ * @returns  factor [-], 1 at 20 degC and colder; null above 40 degC
+ * Throws    RangeError when the temperature is not a finite number
+ * Source    ISO 4427-1, annex A (as ISO 13761), from memory
+ */
+export function isoDeratingFactor(temperature: Celsius): Ratio | null {
+  if (!Number.isFinite(temperature)) {
+    throw new RangeError(`isoDeratingFactor: temperature is ${temperature}, must be finite`);
+  }
+  return temperature > 40 ? null : 1 - 0.013 * Math.max(temperature - 20, 0);
+}
+
 /** degF and factor. */
 const PVC_DERATING: readonly (readonly [number, number])[] = [
   [73, 1],

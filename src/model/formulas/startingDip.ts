@@ -1,5 +1,6 @@
 /** What the motor sees while it starts: the wire takes several times the running drop. No code limits it for a house. */
 import type { Amperes, Metres, Ratio, Volts } from '../si.ts';
+import type { WireSize } from '../tables/wireSizes.ts';
 import { conductorResistance, returnFactor } from './wire.ts';
 
 /** Power factor of a motor that does not turn yet; 0.5 to 0.8 is met. Assumed, no source. */
@@ -24,7 +25,7 @@ export function startingDropBound({
   readonly phase: 1 | 3;
   readonly lockedRotorCurrent: Amperes;
   readonly length: Metres;
-  readonly gauge: number;
+  readonly gauge: WireSize;
   readonly voltage: Volts;
 }): Ratio {
   if (!(voltage > 0 && lockedRotorCurrent >= 0 && length >= 0)) {

@@ -19,7 +19,7 @@ export const FIFTY_YEARS: Seconds = 438_000 * HOUR;
  * Between the tabulated times it is read on a straight line over the logarithm of time, a choice without a source. Well
  * water is colder and the pipe stiffer, so a stretch from this is on the large side.
  *
- * @param material  a designation code ("PE4710", "PE3608"), "PE" for a grade nobody knows (then as PE3xxx),
+ * @param material  a designation code ("PE4710", "PE3608"; "PE 100" as PE4xxx, "PE 80" as PE3xxx, from memory), "PE" for a grade nobody knows (then as PE3xxx),
  *                  "PVC", "galvanized steel" or "stainless steel", which do not creep here
  * @returns         pascals
  * Throws           RangeError for another material, for a time that is not positive, and for one so long that the
@@ -42,8 +42,8 @@ export function apparentModulus(material: string, time: Seconds): Pascals {
 }
 
 function creepGrade(material: string): 'PE2' | 'PE3' | 'PE4' {
-  if (material === 'PE' || material.startsWith('PE3')) return 'PE3';
-  if (material.startsWith('PE4')) return 'PE4';
+  if (material === 'PE' || material === 'PE 80' || material.startsWith('PE3')) return 'PE3';
+  if (material === 'PE 100' || material.startsWith('PE4')) return 'PE4';
   if (material.startsWith('PE2')) return 'PE2';
   throw new RangeError(`apparentModulus: no modulus for "${material}"; use PE4710, PE3608, PVC or a steel`);
 }

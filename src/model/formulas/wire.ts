@@ -1,11 +1,18 @@
 import type { Amperes, Metres, Ratio, SquareMetres, Volts } from '../si.ts';
-import { conductorOf, GAUGES } from '../tables/conductors.ts';
+import { conductorOf } from '../tables/conductors.ts';
+import { metricConductorOf } from '../tables/metricConductors.ts';
+import { isMetricWire, usualWires } from '../tables/wireSizes.ts';
+import type { WireSize } from '../tables/wireSizes.ts';
 import { feet, inches } from '../units.ts';
 
 export { GAUGES } from '../tables/conductors.ts';
 export { cableDisplacedArea, cableMassPerLength } from './cable.ts';
 
 const THOUSAND_FEET = feet(1000);
+const KILOMETRE: Metres = 1000;
+
+/** Copper at 75 °C over copper at 20 °C: (234.5 + 75) / (234.5 + 20). Source: IEC 60228 (2004), annex on temperature. */
+const WARM_COPPER: Ratio = (234.5 + 75) / (234.5 + 20);
 
 /** A conductor must carry this many times the full-load current of one motor (NFPA 70, 430.22). */
 export const CONTINUOUS_MOTOR_FACTOR = 1.25;
@@ -37,16 +44,19 @@ export function awgArea(gauge: number): SquareMetres {
 }
 
 /**
- * Resistance of one stranded, uncoated copper conductor at 75 °C.
+ * Resistance of one stranded, uncoated copper conductor at 75 °C; of a metric size the flexible class that pump cable has.
  *
  * Conductors in cold well water have about a fifth less, so drops and runs from this lie on the cautious side.
  *
  * @returns  ohms per metre of conductor, one way
- * Throws    RangeError for a gauge that is not tabulated
- * Source    NFPA 70 (NEC), Chapter 9, Table 8, stranded column
+ * Throws    RangeError for a size that is not tabulated
+ * Source    AWG: NFPA 70 (NEC), Chapter 9, Table 8, stranded column. mm2: IEC 60228 (2004), Table 3, class 5, greatest at
+ *           20 °C, warmed to 75 °C as its annex does
  */
-export function conductorResistance(gauge: number): number {
-  return conductorOf(gauge).strandedOhmsPerThousandFeet / THOUSAND_FEET;
+export function conductorResistance(size: WireSize): number {
+  return isMetricWire(size)
+    ? (WARM_COPPER * metricConductorOf(size).class5OhmsPerKilometre) / KILOMETRE
+    : conductorOf(size).strandedOhmsPerThousandFeet / THOUSAND_FEET;
 }
 
 /** 2 for the way there and back in one phase, √3 between the lines of three. */
@@ -92,7 +102,7 @@ export interface WireRun {
   readonly current: Amperes;
   /** One way, along the wire. */
   readonly length: Metres;
-  readonly gauge: number;
+  readonly gauge: WireSize;
 }
 
 /**
@@ -100,8 +110,8 @@ export interface WireRun {
  * `conductorResistance`. Runs in series add up.
  *
  * @returns  volts
- * Throws    RangeError for a negative current or length and for a gauge that is not tabulated
- * Source    NFPA 70 (NEC), Chapter 9, Table 8
+ * Throws    RangeError for a negative current or length and for a size that is not tabulated
+ * Source    NFPA 70 (NEC), Chapter 9, Table 8; IEC 60228 (2004), Table 3
  */
 export function voltageDrop(run: WireRun): Volts {
   return dropOver({
@@ -129,7 +139,8 @@ export function dropWithPowerFactor({
   length,
   gauge,
   powerFactor,
-}: WireRun & {
+}: Omit<WireRun, 'gauge'> & {
+  readonly gauge: number;
   readonly powerFactor: Ratio;
 }): Volts {
   return dropOver({ phase, current, length, resistance: effectiveImpedance(gauge, powerFactor) });
@@ -195,7 +206,7 @@ export function longestRun({
   readonly phase: 1 | 3;
   readonly voltage: Volts;
   readonly current: Amperes;
-  readonly gauge: number;
+  readonly gauge: WireSize;
   readonly share?: Ratio;
 }): Metres {
   if (!(voltage > 0 && current > 0 && share > 0)) {
@@ -210,10 +221,13 @@ export function longestRun({
  * Current a copper conductor may carry, by insulation and terminals.
  *
  * @param column  60 or 75 °C. Terminals up to 100 A count as 60 °C unless marked for 75 (NFPA 70, 110.14(C), from memory)
- * @returns       amperes, for at most three current-carrying conductors with 30 °C around them
- * Source         NFPA 70 (NEC), Table 310.16; the 60 °C column is from memory
+ * @returns       amperes, for at most three current-carrying conductors with 30 °C around them; metric sizes have one
+ *                figure for both columns (PVC, 70 °C)
+ * Source         NFPA 70 (NEC), Table 310.16; the 60 °C column is from memory. mm2: IEC 60364-5-52 (2009), Table B.52.4,
+ *                method B2
  */
-export function ampacity(gauge: number, column: 60 | 75): Amperes {
+export function ampacity(gauge: WireSize, column: 60 | 75): Amperes {
+  if (isMetricWire(gauge)) return metricConductorOf(gauge).ampacity;
   const row = conductorOf(gauge);
   return column === 60 ? row.ampacity60 : row.ampacity75;
 }
@@ -221,7 +235,7 @@ export function ampacity(gauge: number, column: 60 | 75): Amperes {
 /**
  * Current that a conductor to one motor must be able to carry: 125 % of its full-load current.
  *
- * Source  NFPA 70 (NEC), 430.22
+ * Source  NFPA 70 (NEC), 430.22; kept for metric sizes, where IEC 60364-4-43, 433.1 asks for the breaker's rating
  */
 export function requiredAmpacity(current: Amperes): Amperes {
   return CONTINUOUS_MOTOR_FACTOR * current;
@@ -231,8 +245,9 @@ export function requiredAmpacity(current: Amperes): Amperes {
  * Thinnest pump cable that keeps the drop within the share and carries 125 % of the current.
  *
  * @param column  ampacity column, 60 °C unless the caller knows that insulation and terminals are marked for 75 °C
- * @returns       AWG number; null when 2 AWG is still too thin
- * Source         drop as in `voltageDrop`; NFPA 70 (NEC), 430.22 and Table 310.16
+ * @param family  gauges, or cross-sections in square millimetres
+ * @returns       null when the thickest pump cable is still too thin
+ * Source         drop as in `voltageDrop`; ampacity as in `ampacity`; NFPA 70 (NEC), 430.22
  */
 export function chooseGauge({
   phase,
@@ -241,6 +256,7 @@ export function chooseGauge({
   length,
   share = 0.05,
   column = 60,
+  family = 'AWG',
 }: {
   readonly phase: 1 | 3;
   readonly voltage: Volts;
@@ -248,9 +264,10 @@ export function chooseGauge({
   readonly length: Metres;
   readonly share?: Ratio;
   readonly column?: 60 | 75;
-}): number | null {
+  readonly family?: 'AWG' | 'mm2';
+}): WireSize | null {
   if (!(voltage > 0)) throw new RangeError(`chooseGauge: voltage is ${voltage} V, must be positive`);
-  for (const gauge of GAUGES) {
+  for (const gauge of usualWires(family)) {
     const carries = ampacity(gauge, column) >= requiredAmpacity(current);
     if (carries && voltageDrop({ phase, current, length, gauge }) <= share * voltage) return gauge;
   }

@@ -34,6 +34,8 @@ export const DEFAULTS = {
   pipeSize: '1 in',
   /** Of a drop pipe of which nobody said anything; a pipe that was named without its rating has an unknown wall. */
   pipeRating: '200 psi',
+  /** The same of a size in mm. */
+  metricPipeRating: '16 bar',
   resin: 'PE4710',
   checkValves: ['0 ft'],
   arrow: 'up',
@@ -73,6 +75,9 @@ const METRIC = {
   torqueArrestor: '0.6 m',
   ties: '3 m',
   splices: ['1.2 m'],
+  wireSize: '4 mm2',
+  /** Of plastic pipe by ISO standards; what else is said of the pipe may make it an inch size. */
+  pipeSize: '32 mm',
 } as const;
 
 export type Defaults = { readonly [Name in keyof typeof DEFAULTS]: Default<(typeof DEFAULTS)[Name], Name> };

@@ -179,7 +179,7 @@ const BOUNDS: Readonly<Record<QuantityKind, { from: string; to: string; above?: 
   voltage: { from: '12 V', to: '1000 V' },
   current: { from: '0 A', to: '500 A', above: true },
   power: { from: '0 hp', to: '200 hp', above: true },
-  gauge: { from: '4/0 AWG', to: '14 AWG' },
+  gauge: { from: '4/0 AWG', to: '16 AWG' },
   ratio: { from: '0', to: '1' },
   concentration: { from: '0 mg/L', to: '10000 mg/L', above: true },
   freezingIndex: { from: '0 degF d', to: '20000 degF d' },

@@ -14,6 +14,9 @@ import { topFacts } from './facts/top.ts';
 import { waterFacts } from './facts/water.ts';
 import { casingPlans, wellFacts } from './facts/well.ts';
 import { notUsed } from './notUsed.ts';
+import { metricWire } from '../tables/wireSizes.ts';
+import type { WireSize } from '../tables/wireSizes.ts';
+import { parseQuantity, squareMillimetres } from '../units.ts';
 import { makeAnew } from '../recall.ts';
 import type { Recall } from '../recall.ts';
 import { CONDUIT_DEPTH } from '../string/lengths.ts';
@@ -80,7 +83,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
       sectionLength: own.maybe(plan.dropPipe?.sectionLength, 'length'),
     })),
     string: part('string', [plan.string], (own) => stringFacts(plan.string ?? {}, usual, own)),
-    wire: part('wire', [plan.wire, plan.house, top], (own) => wireFacts(plan, top, own)),
+    wire: part('wire', [plan.wire, plan.house, top], (own) => wireFacts(plan, usual, top, own)),
     rope: part('rope', [plan.rope], (own) => ropeFacts(plan.rope, own)),
     disinfection: part('disinfection', [plan.disinfection], (own) => ({
       strength: own.quantity('disinfection.strength', plan.disinfection?.strength, 'ratio', DEFAULTS.strength),
@@ -149,14 +152,21 @@ function conduitDown(top: TopFacts, units: Plan['units']): string {
 }
 
 /** The cable's run from the panel is taken as long as the buried line where nobody measured it. */
-function wireFacts({ wire = {}, house, units }: Plan, top: TopFacts, take: Take): WireFacts {
+function wireFacts({ wire = {}, house, units }: Plan, usual: Defaults, top: TopFacts, take: Take): WireFacts {
   const along = house?.distance;
   const taken = wire.run === undefined && along !== undefined && along !== UNKNOWN;
   return {
-    gauge: take.quantity('wire.size', wire.size, 'gauge', DEFAULTS.wireSize),
+    gauge: wireSize(wire.size, usual, take),
     run: taken ? take.quantity('wire.run', undefined, 'length', along) : take.fact('wire.run', wire.run, 'length'),
     conduitDepth: take.quantity('wire.conduitDepth', wire.conduitDepth, 'length', conduitDown(top, units)),
   };
+}
+
+/** In the family that it was typed in. */
+function wireSize(typed: string | undefined, usual: Defaults, take: Take): WireSize {
+  const gauge = take.quantity('wire.size', typed, 'gauge', usual.wireSize);
+  const parsed = parseQuantity(typed ?? usual.wireSize, 'gauge');
+  return parsed.ok && parsed.unit === 'mm2' ? metricWire(squareMillimetres(gauge)) : gauge;
 }
 
 function ropeFacts(rope: Plan['rope'], take: Take): Facts['rope'] {

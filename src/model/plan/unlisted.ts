@@ -4,15 +4,18 @@
  */
 import type { CasingMaterial, PipeMaterial } from '../facts.ts';
 import { casingSchedules, casingSizes, findCasing } from '../tables/casings.ts';
-import { inchNumber } from '../tables/nominalSize.ts';
+import { inchNumber, millimetreNumber } from '../tables/nominalSize.ts';
 import { CONDUCTORS } from '../tables/conductors.ts';
-import { findPipe, pipeClasses, pipeSizes, pipeStandards } from '../tables/pipes.ts';
-import { parseQuantity } from '../units.ts';
+import { isTabulated, metricWire, usualWires, wireText } from '../tables/wireSizes.ts';
+import { classesOfSize, findPipe, isMetricPipe, pipeSizes, pipeStandards } from '../tables/pipes.ts';
+import { parseQuantity, squareMillimetres } from '../units.ts';
 import { casingsOf } from './impossible/raw.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { isRecord } from './shape.ts';
-import { DEFAULTS } from './defaults.ts';
+import { DEFAULTS, defaultsIn } from './defaults.ts';
+import type { Defaults } from './defaults.ts';
+import { usualPipeSize } from './usualPipeSize.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -22,11 +25,12 @@ const WIDEST_CASING = 240;
 
 export function unlisted(plan: Fields): Problem[] {
   const well = isRecord(plan['well']) ? plan['well'] : {};
+  const usual = defaultsIn(plan['units']);
   const house = isRecord(plan['house']) ? plan['house'] : {};
   return [
     ...casingsOf(well).flatMap(({ path, fields }) => unlistedCasing(path, fields)),
-    ...(isRecord(plan['dropPipe']) ? unlistedPipe('dropPipe', plan['dropPipe']) : []),
-    ...(isRecord(house['line']) ? unlistedPipe('house.line', house['line']) : []),
+    ...(isRecord(plan['dropPipe']) ? unlistedPipe('dropPipe', plan['dropPipe'], usual) : []),
+    ...(isRecord(house['line']) ? unlistedPipe('house.line', house['line'], usual) : []),
     ...(isRecord(plan['wire']) ? unlistedWire(plan['wire']) : []),
   ];
 }
@@ -54,26 +58,47 @@ function unlistedCasing(path: string, casing: Fields): Problem[] {
   ];
 }
 
-function unlistedPipe(path: string, pipe: Fields): Problem[] {
-  const { material = DEFAULTS.pipeMaterial, size = DEFAULTS.pipeSize, standard, ratio } = pipe;
-  if (!isPipe(material) || typeof size !== 'string') return [];
+function unlistedPipe(path: string, pipe: Fields, usual: Defaults): Problem[] {
+  const { material = DEFAULTS.pipeMaterial, standard, ratio } = pipe;
+  if (!isPipe(material)) return [];
+  const {
+    size = usualPipeSize({ material, standard: text(standard), ratio: text(ratio), resin: text(pipe['resin']) }, usual),
+  } = pipe;
+  if (typeof size !== 'string') return [];
   const query = { material, size, standard: text(standard), ratio: text(ratio) };
   if (findPipe(query)) return [];
   const standards = pipeStandards(material);
-  const named = query.standard ?? standards[0] ?? '';
+  const named = query.standard ?? standardOfSize(material, size) ?? '';
   if (!standards.includes(named)) {
     return [not(`${path}.standard`, standard, `not a standard for ${material} pipe`, quoted(standards))];
   }
   if (!findPipe({ material, size, standard: named })) {
     return [not(`${path}.size`, size, `not a size of ${named} in the tables`, `one of ${quoted(pipeSizes(named))}`)];
   }
-  return [not(`${path}.ratio`, ratio, `not a wall of ${named} in the tables`, `one of ${quoted(pipeClasses(named))}`)];
+  return [
+    not(
+      `${path}.ratio`,
+      ratio,
+      `not a wall of ${size} ${named} in the tables`,
+      `one of ${quoted(classesOfSize(named, size))}`,
+    ),
+  ];
+}
+
+/** The usual standard of that family of sizes. */
+function standardOfSize(material: PipeMaterial, size: string): string | undefined {
+  const metric = millimetreNumber(size) !== null;
+  return (
+    pipeStandards(material).find((standard) => isMetricPipe({ standard }) === metric) ?? pipeStandards(material)[0]
+  );
 }
 
 function unlistedWire({ size }: Fields): Problem[] {
   const parsed = typeof size === 'string' ? parseQuantity(size, 'gauge') : null;
-  if (!parsed?.ok || CONDUCTORS.some(({ gauge }) => gauge === parsed.si)) return [];
-  const sizes = CONDUCTORS.map(({ gauge }) => `${gauge} AWG`);
+  if (!parsed?.ok) return [];
+  const metric = parsed.unit === 'mm2';
+  if (isTabulated(metric ? metricWire(squareMillimetres(parsed.si)) : parsed.si)) return [];
+  const sizes = (metric ? usualWires('mm2') : CONDUCTORS.map(({ gauge }) => gauge)).map(wireText);
   return [not('wire.size', size, 'not a size in the tables', `one of ${quoted(sizes)}`)];
 }
 

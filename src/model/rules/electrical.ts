@@ -1,8 +1,10 @@
 /** The wire from the panel to the motor: drop and ampacity. */
-import { ampacity, CONTINUOUS_MOTOR_FACTOR, GAUGES, requiredAmpacity, voltageDrop } from '../formulas/wire.ts';
+import { ampacity, CONTINUOUS_MOTOR_FACTOR, requiredAmpacity, voltageDrop } from '../formulas/wire.ts';
 import type { Amperes, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { motorCurrent, runningCurrent } from '../tables/motors.ts';
+import { familyOf, isTabulated, usualWires, wireText } from '../tables/wireSizes.ts';
+import type { WireSize } from '../tables/wireSizes.ts';
 import { meets } from './grace.ts';
 import { change, words } from './fix.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
@@ -60,7 +62,7 @@ export const wireCarriesCurrent = defineRule({
     const { gauge } = facts.wire;
     const current = currentToCarry(solved);
     if (current === null) return missing(facts.pump.power === null ? 'powerOrCurrent' : 'currentOrPower');
-    if (!GAUGES.includes(gauge) && gauge !== 3) return missing('ampacity', { gauge });
+    if (!isTabulated(gauge)) return missing('ampacity', { gauge });
     const asked = requiredAmpacity(current);
     const cold = ampacity(gauge, 60);
     const warm = ampacity(gauge, 75);
@@ -78,7 +80,7 @@ export const wireCarriesCurrent = defineRule({
   fixes: ({ solved }) => [thickerWire(solved)],
 });
 
-/** The thinnest gauge that meets drop and ampacity, each at its own current. */
+/** The thinnest wire of the same family that meets drop and ampacity, each at its own current. */
 function thickerWire(solved: Solved) {
   const { facts } = solved;
   const { phase, voltage } = facts.pump;
@@ -86,13 +88,13 @@ function thickerWire(solved: Solved) {
   const carried = currentToCarry(solved);
   if (drawn === null || carried === null) return words('thicker', {});
   const length = Math.max(wireLength(solved) ?? 0, 0);
-  const does = (gauge: number) =>
+  const does = (gauge: WireSize) =>
     meets(ampacity(gauge, 60) - requiredAmpacity(carried), 'current') &&
     meets(DROP_WARNING - voltageDrop({ phase, current: drawn, length, gauge }) / voltage, 'ratio');
-  const gauge = GAUGES.find(does);
+  const gauge = usualWires(familyOf(facts.wire.gauge)).find(does);
   return gauge === undefined
     ? words('noneThickEnough', {})
-    : change(facts, [{ path: 'wire.size', to: `${gauge} AWG` }], 'useGauge', { gauge });
+    : change(facts, [{ path: 'wire.size', to: wireText(gauge) }], 'useGauge', { gauge });
 }
 
 /** Where the cable leaves the well towards the panel. */

@@ -35,7 +35,7 @@ export const DECIDED_BY = {
   pumpDiameter: ['pump.diameter'],
   holeWidth: ['well.intake.diameter'],
   wireRun: ['wire.run', 'house.distance'],
-  /** numbers: { gauge } */
+  /** numbers: { wire } */
   ampacity: ['wire.size'],
   waterTest: ['water.pH', 'water.conductivity'],
   flood: ['site.floodHeight'],

@@ -5,7 +5,8 @@ import type { Plan } from '../plan/schema.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
-import { findPipe, pipeClasses } from '../tables/pipes.ts';
+import { inchNumber, readNominalSize, writeDnName } from '../tables/nominalSize.ts';
+import { classesOfSize, findPipe, isMetricPipe, pipeSizes } from '../tables/pipes.ts';
 import { feet, psi, writeQuantity } from '../units.ts';
 import { change, unitAt } from './fix.ts';
 import { meets } from './grace.ts';
@@ -19,7 +20,8 @@ export type PipePlace = 'dropPipe' | 'house.line';
 
 /** Usual ratings of PE pipe, the weakest first. */
 export const USUAL_RATINGS: readonly Pascals[] = [160, 200, 250].map(psi);
-const WIDER_SIZES = ['1 in', '1-1/4 in', '1-1/2 in', '2 in'] as const;
+/** The PN of metric PE pipe, the weakest first. */
+const METRIC_RATINGS: readonly Pascals[] = [10, 12.5, 16, 20, 25].map((bars) => bars * 1e5);
 
 interface OtherPipe {
   readonly pipe: PipeFacts;
@@ -47,7 +49,7 @@ function inSize(solved: Solved, place: PipePlace, size: string): OtherPipe[] {
   if (same !== null) found.push({ pipe: same, changes: [] });
   if (!isPlastic(pipe)) return found;
   if (material === 'PE' && (ratio === null || ratingTyped)) {
-    for (const usual of USUAL_RATINGS) {
+    for (const usual of isMetricPipe(pipe) ? METRIC_RATINGS : USUAL_RATINGS) {
       const asked = written(solved, place, usual);
       const made = findPipe({ ...query, rating: asked.rating });
       if (made === null || made.wallClass === null) continue;
@@ -56,7 +58,7 @@ function inSize(solved: Solved, place: PipePlace, size: string): OtherPipe[] {
     }
     return found;
   }
-  for (const wallClass of pipeClasses(standard)) {
+  for (const wallClass of classesOfSize(standard, size)) {
     const made = findPipe({ ...query, ratio: wallClass });
     if (made === null || made.rating === null) continue;
     const ratings = ratingTyped ? [{ path: `${place}.rating`, to: written(solved, place, made.rating).text }] : [];
@@ -127,6 +129,14 @@ export function widerPipes(solved: Solved, flow: CubicMetresPerSecond, place: Pi
     : change(solved.facts, changes, 'widerPipeOfClass', { size, wallClass: pipe.wallClass ?? '' });
 }
 
+/** The sizes that the standard of a pipe has, named as the plan names its own. */
+function sizesLike({ plan }: Solved, place: PipePlace, { standard }: PipeFacts): readonly string[] {
+  const typed = valueAt(plan, `${place}.size`);
+  const inDn = typeof typed === 'string' && readNominalSize(typed)?.system === 'DN';
+  const sizes = pipeSizes(standard);
+  return inDn ? sizes.map((size) => writeDnName(inchNumber(size, true) ?? 0)) : sizes;
+}
+
 function widerPipe(
   solved: Solved,
   place: PipePlace,
@@ -135,7 +145,7 @@ function widerPipe(
 ): (OtherPipe & { readonly size: string }) | null {
   const asked = place === 'dropPipe' ? dropPipeNeed(solved) : lineNeed(solved);
   const borne = bornePressure(now, place, solved.facts);
-  for (const size of WIDER_SIZES) {
+  for (const size of sizesLike(solved, place, now)) {
     for (const other of inSize(solved, place, size)) {
       if (!meets(MOST_VELOCITY - velocityIn(flow, other.pipe.insideDiameter), 'velocity')) continue;
       // Metal is no weaker for its width; of what nobody knows the rating there is nothing to keep.

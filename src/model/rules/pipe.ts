@@ -11,6 +11,7 @@ import { dropPipeNeed, runningPressureAtCutOut } from './pipeNeeds.ts';
 import {
   bornePressure,
   isPlastic,
+  isSocketPipe,
   isThreaded,
   isTooThinForThreads,
   LEAST_RATING,
@@ -42,6 +43,7 @@ export const dropPipeHolds = defineRule({
       return holds('metal', { material: pipe.material, shutOff, bears: METAL_BEARS });
     }
     const threaded = isThreaded(pipe, 'dropPipe');
+    if (threaded && isSocketPipe(pipe)) return breaks('threadedSocketPipe', 'danger', {}, { depth });
     if (threaded && isTooThinForThreads(pipe)) return breaks('threadedSchedule40', 'danger', {}, { depth });
     const borne = bornePressure(pipe, 'dropPipe', facts);
     if (borne !== null && shutOff !== null && !meets(borne - shutOff, 'pressure')) {

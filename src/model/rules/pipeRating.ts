@@ -1,7 +1,7 @@
 /** What a pipe bears: its rating, less what warm water and threads take of it. */
 import type { Facts, PipeFacts } from '../facts.ts';
-import { deratingFactor } from '../formulas/pipeStrength.ts';
-import type { Pascals, Ratio } from '../si.ts';
+import { deratingFactor, isoDeratingFactor } from '../formulas/pipeStrength.ts';
+import type { Celsius, Pascals, Ratio } from '../si.ts';
 import { psi } from '../units.ts';
 
 /** Least printed rating of plastic pipe, drop pipe and buried line alike, as each country names it. Common practice. */
@@ -42,15 +42,25 @@ export function isThreaded({ material }: PipeFacts, place: 'dropPipe' | 'house.l
   return place === 'dropPipe' && material === 'PVC';
 }
 
-/** Too thin a wall for threads. */
+/** Too thin a wall for threads: schedule 40, and pipe of ISO 1452-2, which is joined by sockets. */
 export function isTooThinForThreads(pipe: PipeFacts): boolean {
-  return pipe.wallClass === 'schedule 40';
+  return pipe.wallClass === 'schedule 40' || isSocketPipe(pipe);
+}
+
+export function isSocketPipe({ standard }: PipeFacts): boolean {
+  return standard === 'ISO 1452-2';
+}
+
+/** What water of this temperature leaves of a plastic pipe's rating; null where it is too warm for any. */
+export function shareLeft({ material, standard }: PipeFacts, temperature: Celsius): Ratio | null {
+  if (material === 'PE' && standard === 'ISO 4427-2') return isoDeratingFactor(temperature);
+  return material === 'PE' || material === 'PVC' ? deratingFactor(material, temperature) : null;
 }
 
 /** The rating in water of this temperature; null for metal, or where nobody knows the rating or the heat is too much. */
 export function warmRating(pipe: PipeFacts, { site }: Pick<Facts, 'site'>): Pascals | null {
-  if (pipe.rating === null || (pipe.material !== 'PE' && pipe.material !== 'PVC')) return null;
-  const factor = deratingFactor(pipe.material, site.waterTemperature);
+  if (pipe.rating === null) return null;
+  const factor = shareLeft(pipe, site.waterTemperature);
   return factor === null ? null : pipe.rating * factor;
 }
 

@@ -36,6 +36,22 @@ const THREE_PHASE: readonly MotorRow[] = [
 ];
 
 /**
+ * Three-phase motors of 50 Hz countries at 400 V: rated power [kW], full-load current [A].
+ *
+ * Source  IEC 60947-4-1, Table G.1, from memory
+ */
+const THREE_PHASE_400_V: readonly (readonly [kilowatts: number, fullLoad: Amperes])[] = [
+  [0.37, 1.1],
+  [0.55, 1.5],
+  [0.75, 1.9],
+  [1.1, 2.7],
+  [1.5, 3.6],
+  [2.2, 4.9],
+  [3, 6.5],
+  [4, 8.5],
+];
+
+/**
  * Pump and motor together for 4-inch wells, pounds. Common practice, no source; real ones differ by 30 %,
  * and the weight on the pump's sheet overrules these.
  */
@@ -74,10 +90,15 @@ export interface MotorSupply {
 /**
  * Full-load current by the code table, of the nearest rating at or above the power.
  *
- * @returns  amperes; null above the largest rating here (5 hp) and for a voltage the table does not cover
- * Source    NFPA 70 (NEC), Tables 430.248 and 430.250
+ * @returns  amperes; null above the largest rating here (5 hp; 4 kW at 380 to 415 V) and for a voltage the table does not
+ *           cover
+ * Source    NFPA 70 (NEC), Tables 430.248 and 430.250; three phases at 380 to 415 V: IEC 60947-4-1, Table G.1, from memory
  */
 export function motorCurrent({ power, phase, voltage }: MotorSupply): Amperes | null {
+  if (phase === 3 && voltage >= 380 && voltage <= 415) {
+    const listed = THREE_PHASE_400_V.find(([kilowatts]) => power <= kilowatts * 1000 * (1 + RATING_ROUNDING));
+    return listed?.[1] ?? null;
+  }
   return tabulated(power, phase, voltage)?.fullLoad ?? null;
 }
 

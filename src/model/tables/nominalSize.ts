@@ -1,7 +1,7 @@
 /** The name of a pipe size, read down to its number, so that "1-1/4 in", "1 1/4 in", "1¼\"" and "1.25 in" are one size. */
 export interface NominalSize {
-  readonly system: 'inch' | 'DN';
-  /** 1.25 for "1-1/4 in", 32 for "DN 32". A name, not a dimension. */
+  readonly system: 'inch' | 'DN' | 'mm';
+  /** 1.25 for "1-1/4 in", 32 for "DN 32", 40 for "40 mm". A name, not a dimension. */
   readonly number: number;
 }
 
@@ -25,7 +25,7 @@ const INCH_OF_DN: Readonly<Record<number, number>> = {
 
 const FRACTIONS: Readonly<Record<string, string>> = { '¼': ' 1/4', '½': ' 1/2', '¾': ' 3/4' };
 
-/** Null when the text names no size. A bare number is taken as inches; millimetres are refused: they name other pipes. */
+/** Null when the text names no size. A bare number is taken as inches; millimetres name other pipes than inches do. */
 export function readNominalSize(text: string): NominalSize | null {
   const plain = text
     .replace(/[¼½¾]/g, (mark) => FRACTIONS[mark] ?? '')
@@ -34,6 +34,8 @@ export function readNominalSize(text: string): NominalSize | null {
     .trim();
   const dn = /^dn\s*(\d+)$/.exec(plain);
   if (dn) return { system: 'DN', number: Number(dn[1]) };
+  const mm = /^(?:d\s*)?(\d+(?:\.\d+)?)\s*mm\.?$/.exec(plain);
+  if (mm) return Number(mm[1]) > 0 ? { system: 'mm', number: Number(mm[1]) } : null;
   const inch =
     /^(?:nps\s*)?(?:(\d+(?:\.\d+)?)(?:[-\s]+(\d+)\/(\d+))?|(\d+)\/(\d+))\s*-?\s*(?:in|inch|inches|"|″|'')?\.?$/.exec(
       plain,
@@ -50,6 +52,7 @@ export function inchNumber(text: string, hasDnNames: boolean): number | null {
   const size = readNominalSize(text);
   if (size === null) return null;
   if (size.system === 'inch') return size.number;
+  if (size.system === 'mm') return null;
   return hasDnNames ? (INCH_OF_DN[size.number] ?? null) : null;
 }
 
@@ -60,4 +63,16 @@ export function writeInchName(number: number): string {
   if (eighths === 0) return `${whole} in`;
   const fraction = eighths % 4 === 0 ? '1/2' : eighths % 2 === 0 ? `${eighths / 2}/4` : `${eighths}/8`;
   return whole === 0 ? `${fraction} in` : `${whole}-${fraction} in`;
+}
+
+/** The millimetre number of a size name ("40 mm"), which is an outside diameter; null for other names. */
+export function millimetreNumber(text: string): number | null {
+  const size = readNominalSize(text);
+  return size?.system === 'mm' ? size.number : null;
+}
+
+/** "DN 32" of the pipe that inch sizes call 1-1/4 in; the inch name where it has no other. */
+export function writeDnName(inchNumber: number): string {
+  const [dn] = Object.entries(INCH_OF_DN).find(([, inch]) => inch === inchNumber) ?? [];
+  return dn === undefined ? writeInchName(inchNumber) : `DN ${dn}`;
 }

@@ -1,27 +1,37 @@
 /**
- * Pipe for wells and house lines, 3/4 to 2 in: diameters and least walls in inches, as the standards print them.
+ * Pipe for wells and house lines: diameters and least walls as the standards print them, in inches for 3/4 to 2 in, in
+ * millimetres for 20 to 110 mm and for EN 10255.
  *
  * ASTM D2239 and D2737 walls: from memory, each D2239 wall equal to bore / SIDR rounded to 0.001 in, 0.060 in at least.
  * ASTM D3035 outside diameters and walls: as ASTM F2619, same diameter and ratio system.
- * ASTM D1785, ASME B36.10M, ASME B36.19M: outside diameters and walls as printed there.
+ * ASTM D1785, ASME B36.10M, ASME B36.19M: outside diameters and walls as printed there. B36.10M schedule 40 is the
+ * standard weight of ASTM A53.
+ * ISO 4427-2 (2007), Table 2: least walls and PN by series, PE 80 and PE 100, C 1.25.
+ * ISO 1452-2 (2009), Tables 2 and 3: least walls by PN, C 2.5 up to 90 mm and 2.0 above; from memory, each equal to the
+ * diameter over its SDR rounded up to 0.1 mm (ISO 4065), 1.5 mm at least. PN 6 up to 90 mm is left out: nobody here
+ * knows its walls for certain.
+ * EN 10255 (2004), Table 2, medium and heavy series, which ISO 65 has too: diameters and walls, from memory.
  */
 import type { PipeFacts, PipeMaterial } from '../facts.ts';
 import { pvcRating, ratingFromDimensionRatio, ratingFromSidr } from '../formulas/pipeStrength.ts';
 import type { Metres, Pascals } from '../si.ts';
 import { inches, psi } from '../units.ts';
-import { inchNumber, writeInchName } from './nominalSize.ts';
+import { inchNumber, millimetreNumber, readNominalSize, writeDnName, writeInchName } from './nominalSize.ts';
 
 export interface PipeQuery {
   readonly material: PipeMaterial;
-  /** Left out: ASTM D2239 for PE, D1785 for PVC, ASME B36.10M and B36.19M for galvanized and stainless steel. */
+  /**
+   * Left out: of a size in mm ISO 4427-2 for PE and ISO 1452-2 for PVC; else ASTM D2239 for PE, D1785 for PVC, ASME
+   * B36.10M and B36.19M for galvanized and stainless steel.
+   */
   readonly standard?: string | null | undefined;
-  /** "1-1/4 in", "1.25 in" or, where the standard has DN names, "DN 32". */
+  /** "1-1/4 in", "1.25 in" or, where the standard has such names, "DN 32" or "40 mm". */
   readonly size: string;
   /** The pressure printed on the pipe. */
   readonly rating?: Pascals | null | undefined;
-  /** PE only. Left out: PE4710. */
+  /** PE only. Left out: PE4710, of ISO standards PE 100. */
   readonly resin?: string | null | undefined;
-  /** "SIDR 9", "DR 11", "schedule 80", or the number alone. */
+  /** "SIDR 9", "DR 11", "schedule 80", "PN 10", "heavy", or the number alone. */
   readonly ratio?: string | number | null | undefined;
 }
 
@@ -31,15 +41,22 @@ interface PipeStandard {
   /** Which diameter the standard holds: the other follows from the wall. */
   readonly controlled: 'inside' | 'outside';
   readonly hasDnNames: boolean;
+  /** What its sizes are called and measured in: inches where it is left out. */
+  readonly names?: 'mm' | 'DN';
   /** How a class is written before its number. */
-  readonly classWord: 'SIDR' | 'DR' | 'SDR' | 'schedule';
+  readonly classWord: 'SIDR' | 'DR' | 'SDR' | 'schedule' | 'PN' | '';
   readonly classes: readonly string[];
   /** Taken when neither rating nor ratio is given. Null: nobody may guess the wall. */
   readonly usualClass: string | null;
   /** Lends its wall to pipe of unknown class, so that it can be drawn and weighed. */
   readonly middleClass: string;
-  /** Nominal inch number, controlled diameter [in], least (metal: nominal) walls [in] in the order of `classes`. */
-  readonly rows: readonly (readonly [size: number, diameter: number, walls: readonly number[]])[];
+  /** PN by resin in the order of `classes` [bar]: what the standard says, not what a formula gives. */
+  readonly nominalPressures?: Readonly<Record<string, readonly number[]>>;
+  /**
+   * Nominal number, controlled diameter, least (metal: nominal) walls in the order of `classes`; inches, or millimetres
+   * where the names are. Null: the standard has no such pipe.
+   */
+  readonly rows: readonly (readonly [size: number, diameter: number, walls: readonly (number | null)[]])[];
 }
 
 // prettier-ignore
@@ -98,6 +115,45 @@ const STANDARDS: readonly PipeStandard[] = [
       [1.5, 1.9, [0.145, 0.109]], [2, 2.375, [0.154, 0.109]],
     ],
   },
+  {
+    name: 'ISO 4427-2', materials: ['PE'], controlled: 'outside', hasDnNames: false, names: 'mm',
+    classWord: 'SDR', classes: ['17', '13.6', '11', '9', '7.4'], usualClass: null, middleClass: '11',
+    nominalPressures: { PE100: [10, 12.5, 16, 20, 25], PE80: [8, 10, 12.5, 16, 20] },
+    rows: [
+      [20, 20, [null, null, 2, 2.3, 3]],
+      [25, 25, [null, 2, 2.3, 3, 3.5]],
+      [32, 32, [2, 2.4, 3, 3.6, 4.4]],
+      [40, 40, [2.4, 3, 3.7, 4.5, 5.5]],
+      [50, 50, [3, 3.7, 4.6, 5.6, 6.9]],
+      [63, 63, [3.8, 4.7, 5.8, 7.1, 8.6]],
+      [75, 75, [4.5, 5.6, 6.8, 8.4, 10.3]],
+      [90, 90, [5.4, 6.7, 8.2, 10.1, 12.3]],
+      [110, 110, [6.6, 8.1, 10, 12.3, 15.1]],
+    ],
+  },
+  {
+    name: 'ISO 1452-2', materials: ['PVC'], controlled: 'outside', hasDnNames: false, names: 'mm',
+    classWord: 'PN', classes: ['6', '8', '10', '12.5', '16', '20'], usualClass: null, middleClass: '12.5',
+    rows: [
+      [20, 20, [null, null, null, null, 1.5, 1.9]],
+      [25, 25, [null, null, null, 1.5, 1.9, 2.3]],
+      [32, 32, [null, 1.5, 1.6, 1.9, 2.4, 2.9]],
+      [40, 40, [null, 1.6, 1.9, 2.4, 3, 3.7]],
+      [50, 50, [null, 2, 2.4, 3, 3.7, 4.6]],
+      [63, 63, [null, 2.5, 3, 3.8, 4.7, 5.8]],
+      [75, 75, [null, 2.9, 3.6, 4.5, 5.6, 6.8]],
+      [90, 90, [null, 3.5, 4.3, 5.4, 6.7, 8.2]],
+      [110, 110, [2.7, 3.4, 4.2, 5.3, 6.6, 8.1]],
+    ],
+  },
+  {
+    name: 'EN 10255', materials: ['galvanized steel'], controlled: 'outside', hasDnNames: true, names: 'DN',
+    classWord: '', classes: ['medium', 'heavy'], usualClass: 'medium', middleClass: 'medium',
+    rows: [
+      [0.75, 26.9, [2.6, 3.2]], [1, 33.7, [3.2, 4]], [1.25, 42.4, [3.2, 4]], [1.5, 48.3, [3.2, 4]],
+      [2, 60.3, [3.6, 4.5]],
+    ],
+  },
 ];
 
 /**
@@ -119,6 +175,8 @@ const PE_DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE3408: 800, PE
 /** PVC 1120 (ASTM D1785, from memory) [psi]. */
 const PVC_DESIGN_STRESS_PSI = 2000;
 
+const BAR: Pascals = 1e5;
+
 /** A printed rating may be rounded: 315 psi is SIDR 5.3 that computes to 317. */
 const RATING_GRACE = 0.02;
 /** Printed so far below every class that it belongs to none of them: 80 psi is not SIDR 15. */
@@ -132,13 +190,39 @@ export function pipeStandards(material: PipeMaterial): readonly string[] {
 /** Size names of a standard ("3/4 in", ...), or of all the standards together when none is named. */
 export function pipeSizes(standardName?: string): readonly string[] {
   const standards = STANDARDS.filter(({ name }) => standardName === undefined || name === standardName);
-  return [...new Set(standards.flatMap(({ rows }) => rows.map(([size]) => writeInchName(size))))];
+  return [...new Set(standards.flatMap((standard) => standard.rows.map(([size]) => sizeName(standard, size))))];
+}
+
+/** The wall classes that a standard has in one size, as printed, thinnest wall first for plastic. */
+export function classesOfSize(standardName: string, size: string): readonly string[] {
+  const standard = STANDARDS.find(({ name }) => name === standardName);
+  const row = standard && rowOf(standard, size);
+  if (!standard || !row) return [];
+  return standard.classes.filter((_, i) => row[2][i] !== null).map((name) => className(standard, name));
+}
+
+/** Whether its sizes are outside diameters in millimetres ("40 mm"). */
+export function isMetricPipe({ standard }: { readonly standard: string }): boolean {
+  return STANDARDS.some(({ name, names }) => name === standard && names === 'mm');
+}
+
+function sizeName({ names }: PipeStandard, size: number): string {
+  return names === 'mm' ? `${size} mm` : names === 'DN' ? writeDnName(size) : writeInchName(size);
+}
+
+function rowOf(standard: PipeStandard, size: string): Row | undefined {
+  const number = standard.names === 'mm' ? millimetreNumber(size) : inchNumber(size, standard.hasDnNames);
+  return standard.rows.find(([name]) => name === number);
+}
+
+function className({ classWord }: PipeStandard, name: string): string {
+  return `${classWord} ${name}`.trim();
 }
 
 /** Wall classes of a standard as printed ("SIDR 9"), thinnest wall first for plastic. */
 export function pipeClasses(standardName: string): readonly string[] {
   const standard = STANDARDS.find(({ name }) => name === standardName);
-  return standard ? standard.classes.map((name) => `${standard.classWord} ${name}`) : [];
+  return standard ? standard.classes.map((name) => className(standard, name)) : [];
 }
 
 /**
@@ -155,24 +239,25 @@ export function pipeClasses(standardName: string): readonly string[] {
 export function findPipe(query: PipeQuery): PipeFacts | null {
   const standard = findStandard(query);
   if (!standard) return null;
-  const number = inchNumber(query.size, standard.hasDnNames);
-  const row = standard.rows.find(([size]) => size === number);
+  const row = rowOf(standard, query.size);
   if (!row) return null;
 
-  const resin = query.material === 'PE' ? (query.resin ?? 'PE4710') : null;
+  const usualResin = standard.nominalPressures === undefined ? 'PE4710' : 'PE 100';
+  const resin = query.material === 'PE' ? (query.resin ?? usualResin) : null;
   const wallClass = findClass(standard, row, resin, query);
   if (wallClass === undefined) return null;
 
-  const pipe = dimensions(standard, row, wallClass ?? standard.middleClass);
+  const pipe = dimensions(standard, row, wallClass ?? middleOf(standard, row));
+  if (pipe === null) return null;
   const { density, roughness, hazenWilliams } = MATERIALS[query.material];
   const wall = (pipe.outsideDiameter - pipe.insideDiameter) / 2;
   return {
     material: query.material,
     standard: standard.name,
-    nominalSize: writeInchName(row[0]),
+    nominalSize: sizeName(standard, row[0]),
     insideDiameter: pipe.insideDiameter,
     outsideDiameter: pipe.outsideDiameter,
-    wallClass: wallClass === null ? null : `${standard.classWord} ${wallClass}`,
+    wallClass: wallClass === null ? null : className(standard, wallClass),
     wallKnown: wallClass !== null,
     resin,
     rating: isPlastic(query.material)
@@ -184,13 +269,17 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
   };
 }
 
-function findStandard({ material, standard: asked }: PipeQuery): PipeStandard | undefined {
+/** Of a standard that nobody named the size tells the family: millimetres are of another than inches. */
+function findStandard({ material, standard: asked, size }: PipeQuery): PipeStandard | undefined {
   const ours = STANDARDS.filter((standard) => standard.materials.includes(material));
-  if (asked === null || asked === undefined) return ours[0];
+  if (asked === null || asked === undefined) {
+    const metric = readNominalSize(size)?.system === 'mm';
+    return ours.find(({ names }) => (names === 'mm') === metric);
+  }
   const plain = (name: string) =>
     name
       .toUpperCase()
-      .replace(/^AS(?:TM|ME)/, '')
+      .replace(/^(?:AS(?:TM|ME)|ISO|EN)/, '')
       .replace(/[^A-Z0-9.]/g, '');
   return ours.find(({ name }) => plain(name) === plain(asked));
 }
@@ -205,8 +294,10 @@ function findClass(
   query: PipeQuery,
 ): string | null | undefined {
   if (query.ratio !== null && query.ratio !== undefined) {
+    if (standard.names === 'mm' && !speaksOf(standard, String(query.ratio))) return undefined;
     const asked = readClass(String(query.ratio));
-    return standard.classes.find((name) => name === asked || name === `${asked}S`);
+    const found = standard.classes.find((name) => name === asked || name === `${asked}S`);
+    return found === undefined || dimensions(standard, row, found) === null ? undefined : found;
   }
   const { rating } = query;
   if (rating === null || rating === undefined || !isPlastic(query.material)) return standard.usualClass;
@@ -219,17 +310,38 @@ function findClass(
   return weakest !== null && weakest.carries <= rating * (1 + RATING_SURPLUS) ? weakest.name : null;
 }
 
-/** "SIDR 9", "DR-11", "schedule 80", "sch. 40", "SCH40S" down to "9", "11", "80", "40", "40S". */
+/** "SIDR 9", "DR-11", "schedule 80", "sch. 40", "SCH40S", "PN 12,5" down to "9", "11", "80", "40", "40S", "12.5". */
 function readClass(text: string): string {
-  const match = /^(?:sidr|sdr|dr|schedule|sch\.?)?[\s-]*(\d+(?:\.\d+)?)\s*(s?)$/i.exec(text.trim());
-  return match ? `${Number(match[1])}${(match[2] ?? '').toUpperCase()}` : text;
+  const plain = text.trim().replace(',', '.');
+  const match = /^(?:sidr|sdr|dr|schedule|sch\.?|pn)?[\s-]*(\d+(?:\.\d+)?)\s*(s?)$/i.exec(plain);
+  return match ? `${Number(match[1])}${(match[2] ?? '').toUpperCase()}` : plain.toLowerCase();
+}
+
+/** Metric standards have classes of one kind: "SIDR 9" or "PN 9" is none of SDR 9. */
+function speaksOf({ classWord }: PipeStandard, text: string): boolean {
+  const word = /^[a-z.]*/i.exec(text.trim())?.[0] ?? '';
+  return word === '' || word.toUpperCase() === classWord;
+}
+
+/** The middle class where the size comes in it, else the strongest. */
+function middleOf(standard: PipeStandard, row: Row): string {
+  const { middleClass, classes } = standard;
+  return dimensions(standard, row, middleClass) === null ? (classes.at(-1) ?? middleClass) : middleClass;
 }
 
 function computedRating(standard: PipeStandard, row: Row, wallClass: string, resin: string | null): Pascals | null {
+  const pipe = dimensions(standard, row, wallClass);
+  if (pipe === null) return null;
+  if (standard.classWord === 'PN') return Number(wallClass) * BAR;
   if (standard.classWord === 'schedule') {
-    return pvcRating({ hydrostaticDesignStress: psi(PVC_DESIGN_STRESS_PSI), ...dimensions(standard, row, wallClass) });
+    return pvcRating({ hydrostaticDesignStress: psi(PVC_DESIGN_STRESS_PSI), ...pipe });
   }
-  const stress = PE_DESIGN_STRESS_PSI[(resin ?? '').toUpperCase().replace(/[^A-Z0-9]/g, '')];
+  const plainResin = (resin ?? '').toUpperCase().replace(/[^A-Z0-9]/g, '');
+  if (standard.nominalPressures !== undefined) {
+    const bars = standard.nominalPressures[plainResin]?.[standard.classes.indexOf(wallClass)];
+    return bars === undefined ? null : bars * BAR;
+  }
+  const stress = PE_DESIGN_STRESS_PSI[plainResin];
   if (stress === undefined) return null;
   const ratio = Number(wallClass);
   return standard.controlled === 'inside'
@@ -237,9 +349,13 @@ function computedRating(standard: PipeStandard, row: Row, wallClass: string, res
     : ratingFromDimensionRatio(psi(stress), ratio);
 }
 
+/** Null where the standard has no such wall in this size. */
 function dimensions(standard: PipeStandard, [, diameter, walls]: Row, wallClass: string) {
-  const wall: Metres = inches(walls[standard.classes.indexOf(wallClass)] ?? 0);
-  const controlled = inches(diameter);
+  const printed = walls[standard.classes.indexOf(wallClass)];
+  if (printed === null || printed === undefined) return null;
+  const measured = standard.names === undefined ? inches : (count: number) => count / 1000;
+  const wall: Metres = measured(printed);
+  const controlled = measured(diameter);
   return standard.controlled === 'inside'
     ? { insideDiameter: controlled, outsideDiameter: controlled + 2 * wall, wall }
     : { insideDiameter: controlled - 2 * wall, outsideDiameter: controlled, wall };

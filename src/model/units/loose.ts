@@ -15,6 +15,8 @@ const FEET_AND_INCHES = new RegExp(
   'i',
 );
 const LARGE_GAUGE = /^#?\s*([1-4])\/0\s*(?:awg|ga|gauge)$/i;
+/** "PN 16", as metric pipe is marked: the pressure in bar. */
+const NOMINAL_PRESSURE = /^PN\s*(\d+(?:[.,]\d+)?)$/i;
 const MARKED = /^[-+]?\s*([\d.,]*\d)\s*(.*)$/;
 
 export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
@@ -24,6 +26,10 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
   if (kind === 'gauge') {
     const large = LARGE_GAUGE.exec(text);
     if (large) return { ok: true, si: 1 - Number(large[1]), unit: 'AWG' };
+  }
+  if (kind === 'pressure') {
+    const nominal = NOMINAL_PRESSURE.exec(text);
+    if (nominal) return { ok: true, si: Number((nominal[1] ?? '').replace(',', '.')) * 1e5, unit: 'bar' };
   }
   const marked = MARKED.exec(text);
   const doubt = marked && thousands(marked[1] ?? '', marked[2] ?? '');
@@ -55,9 +61,11 @@ export function inBothUnits(value: number, kind: QuantityKind, units: 'us' | 'me
   const [customary, metric] = UNITS[kind];
   if (!customary) return '';
   const first = units === 'metric' && metric && kind !== 'time' ? metric : customary;
-  const second = kind === 'time' || kind === 'gauge' ? null : first === customary ? metric : customary;
+  const second = kind === 'time' ? null : first === customary ? metric : customary;
   const start = `"${joined(plainNumber(value), first.name)}"`;
   if (!second) return start;
+  // No size of one family is one of the other: it is the same number under another name.
+  if (kind === 'gauge') return `${start} or "${joined(plainNumber(value), second.name)}"`;
   const converted = Number(fromSi(toSi(value, first), second).toPrecision(value === 0 ? 1 : 3));
   const rounded = Math.abs(converted) >= 100 ? Math.round(fromSi(toSi(value, first), second)) : converted;
   return `${start} or "${joined(plainNumber(rounded), second.name)}"`;
@@ -127,7 +135,7 @@ const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   voltage: '"230 V"',
   current: '"9.8 A"',
   power: '"1-1/2 hp" or "1.1 kW"',
-  gauge: '"12 AWG"',
+  gauge: '"12 AWG" or "4 mm2"',
   ratio: '"30 %" or "0.3"',
   concentration: '"100 mg/L"',
   freezingIndex: '"1500 degF d" or "833 degC d"',

@@ -5,7 +5,8 @@ import { SPELLINGS, toSi } from './table.ts';
 import type { QuantityKind } from './table.ts';
 
 /**
- * Text with its unit, to SI. Temperatures become degC, gauges their AWG number (1/0 is 0, 2/0 is -1).
+ * Text with its unit, to SI. Temperatures become degC, gauges their AWG number (1/0 is 0, 2/0 is -1;
+ * of mm2 a fraction).
  *
  * A whole plan is parsed on every pointer event, so the common form (number, space, unit) is read by character code;
  * whatever else people write goes the slow way round.

@@ -28,6 +28,9 @@ export type QuantityKind =
   | 'freezingIndex'
   | 'conductivity';
 
+/** The unit whose number is not a multiple of the gauge. */
+const SQUARE_MILLIMETRES = 'mm2';
+
 export interface Unit {
   /** As we write it: "gpm". */
   readonly name: string;
@@ -93,7 +96,8 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   voltage: [unit('V', 1, ['volt', 'volts'])],
   current: [unit('A', 1, ['amp', 'amps'])],
   power: [unit('hp', HORSEPOWER), unit('kW', 1000)],
-  gauge: [unit('AWG', 1, ['ga', 'gauge'])],
+  // Of mm2 the number is an area, and the gauge follows from it: `gaugeOfArea`.
+  gauge: [unit('AWG', 1, ['ga', 'gauge']), unit(SQUARE_MILLIMETRES, 1, ['mm²', 'sq mm', 'sqmm', 'mm^2'])],
   ratio: [unit('%', 1, ['percent'], 100), unit('', 1)],
   concentration: [unit('mg/L', 0.001, ['ppm'])],
   freezingIndex: [
@@ -122,14 +126,30 @@ export function listUnits(kind: QuantityKind): string {
   return UNITS[kind].map((one) => one.name || 'a bare number').join(', ');
 }
 
-export function toSi(value: number, { factor, divisor, offset }: Unit): number {
+export function toSi(value: number, { name, factor, divisor, offset }: Unit): number {
+  if (name === SQUARE_MILLIMETRES) return gaugeOfArea(value);
   return ((value - offset) * factor) / divisor;
 }
 
-export function fromSi(si: number, { factor, divisor, offset }: Unit): number {
+export function fromSi(si: number, { name, factor, divisor, offset }: Unit): number {
+  if (name === SQUARE_MILLIMETRES) return areaOfGauge(si);
   return (si * divisor) / factor + offset;
 }
 
 function unit(name: string, factor: number, aliases: readonly string[] = [], divisor = 1, offset = 0): Unit {
   return { name, factor, divisor, offset, aliases };
+}
+
+/**
+ * The gauge rule with whole numbers let go: n = 36 - 39 log92(d / 0.127 mm), of a solid conductor of that area in mm2.
+ * Source: ASTM B258. So one range of sizes holds for both families.
+ */
+function gaugeOfArea(squareMillimetres: number): number {
+  return 36 - (39 * Math.log(Math.sqrt((4 / Math.PI) * squareMillimetres) / 0.127)) / Math.log(92);
+}
+
+/** mm2 of a solid conductor of that gauge, to twelve digits: what was typed in mm2 comes back as it was. */
+export function areaOfGauge(gauge: number): number {
+  const diameter = 0.127 * 92 ** ((36 - gauge) / 39);
+  return Number(((Math.PI / 4) * diameter * diameter).toPrecision(12));
 }

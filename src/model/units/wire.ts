@@ -1,8 +1,10 @@
 /** What a wire is called. */
+import type { WireSize } from '../tables/wireSizes.ts';
 import { writeQuantity } from './write.ts';
 
-/** "12 AWG", "2/0 AWG"; for readers of metric units with its copper, "12 AWG (3.3 mm²)", as their shops sell it. */
-export function wireName(gauge: number, units: 'us' | 'metric'): string {
+/** "12 AWG", "2/0 AWG", "4 mm²"; an AWG size for readers of metric units with its copper, "12 AWG (3.3 mm²)", as their shops sell it. */
+export function wireName(gauge: WireSize, units: 'us' | 'metric'): string {
+  if (typeof gauge === 'string') return gauge.replace('mm2', 'mm²');
   const name = writeQuantity(gauge, 'gauge', 'AWG');
   if (units === 'us') return name;
   const area = copperArea(gauge);

@@ -10,7 +10,7 @@ export function writeQuantity(si: number, kind: QuantityKind, unitName: string, 
   const rounded = step === undefined || step <= 0 ? si : Math.round(si / step) * step;
   if (kind === 'length' && unitName === 'ft in') return writeFeetAndInches(rounded);
   const unit = unitOf(kind, unitName);
-  if (kind === 'gauge' && rounded < 1) return `${1 - Math.round(rounded)}/0 AWG`;
+  if (kind === 'gauge' && unit.name === 'AWG' && rounded < 1) return `${1 - Math.round(rounded)}/0 AWG`;
   const value =
     step === undefined ? shortest(rounded, unit) : neat(fromSi(rounded, unit), (step * unit.divisor) / unit.factor);
   return unit.name === '' ? plainNumber(value) : `${plainNumber(value)} ${unit.name}`;

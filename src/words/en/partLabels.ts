@@ -1,6 +1,7 @@
 /** Labels of the parts in the details. */
 import type { CasingFacts, PumpFacts, RopeFacts, SiteFacts, StringFacts } from '../../model/facts.ts';
 import type { CubicMetresPerSecond, Metres, MetresPerSecond, Pascals, Ratio, Watts } from '../../model/si.ts';
+import type { WireSize } from '../../model/tables/wireSizes.ts';
 import { feet, toFeet, wireName } from '../../model/units.ts';
 import type { Show } from '../../model/units.ts';
 import type { PartLabel } from '../labels.ts';
@@ -69,7 +70,7 @@ export const partLabels = {
     short: 'Rope',
     note: 'slack, never lifts',
   }),
-  cable: ({ gauge, wires }: { gauge: number; wires: PumpFacts['wires'] }, { units }: Show): PartLabel => ({
+  cable: ({ gauge, wires }: { gauge: WireSize; wires: PumpFacts['wires'] }, { units }: Show): PartLabel => ({
     name: 'Drop cable',
     note: `${wireName(gauge, units)}, ${wires} + ground`,
     ...(units === 'metric' && { brief: wireName(gauge, units) }),

@@ -14,6 +14,7 @@ import {
 } from '../../../src/model/formulas/wire.ts';
 import { CONDUCTORS } from '../../../src/model/tables/conductors.ts';
 import { feet, inches, toInches } from '../../../src/model/units.ts';
+import type { WireSize } from '../../../src/model/tables/wireSizes.ts';
 
 const phase = fc.constantFrom<1 | 3>(1, 3);
 const current = fc.double({ min: 0.5, max: 60, noNaN: true });
@@ -78,10 +79,10 @@ test('the gauge chosen holds both limits and the next thinner one breaks one', (
   fc.assert(
     fc.property(phase, current, length, (phases, amperes, metres) => {
       const run = { phase: phases, current: amperes, length: metres };
-      const fits = (size: number) =>
+      const fits = (size: WireSize) =>
         ampacity(size, 60) >= requiredAmpacity(amperes) && voltageDrop({ ...run, gauge: size }) <= 0.05 * 230;
       const chosen = chooseGauge({ ...run, voltage: 230 });
-      const place = chosen === null ? GAUGES.length : GAUGES.indexOf(chosen);
+      const place = chosen === null ? GAUGES.length : GAUGES.findIndex((gauge) => gauge === chosen);
       if (chosen !== null) expect(fits(chosen)).toBe(true);
       for (const thinner of GAUGES.slice(0, place)) expect(fits(thinner)).toBe(false);
     }),

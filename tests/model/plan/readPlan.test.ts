@@ -43,7 +43,17 @@ describe('each fault is said with its path, what was read and what to write', ()
   test.each([
     ['well.casing.bottom', 90, 'well.casing.bottom is 90, without a unit; write it as "90 ft" or "27.4 m".'],
     ['house.demand', '8', 'house.demand is "8", without a unit; write it as "8 gpm" or "30.3 L/min".'],
-    ['wire.size', 12, 'wire.size is 12, without a unit; write it as "12 AWG".'],
+    ['wire.size', 12, 'wire.size is 12, without a unit; write it as "12 AWG" or "12 mm2".'],
+    [
+      'wire.size',
+      '5 mm2',
+      'wire.size is "5 mm2", not a size in the tables; write one of "1.5 mm2", "2.5 mm2", "4 mm2", "6 mm2", "10 mm2", "16 mm2", "25 mm2".',
+    ],
+    [
+      'dropPipe',
+      { material: 'PE', size: '45 mm' },
+      'dropPipe.size is "45 mm", not a size of ISO 4427-2 in the tables; write one of "20 mm", "25 mm", "32 mm", "40 mm", "50 mm", "63 mm", "75 mm", "90 mm", "110 mm".',
+    ],
     ['house.reliefValve', 'yes', 'house.reliefValve is "yes", not yes or no; write true or false, without quotes.'],
     ['pump.phase', 2, 'pump.phase is 2, which is not one of the choices; write 1 or 3.'],
     [

@@ -2,6 +2,7 @@
 import { wireName } from '../../units.ts';
 import { conductorResistance, returnFactor } from '../../formulas/wire.ts';
 import { runningCurrent } from '../../tables/motors.ts';
+import { familyOf } from '../../tables/wireSizes.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { step, term } from '../sum.ts';
@@ -55,8 +56,7 @@ export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
     ],
     as: 'percent',
     range: within('running steadily; good below about 10 % of the supply', drop === null ? null : drop < 0.1),
-    source:
-      'NFPA 70 (NEC), Chapter 9, Table 8 (resistance) and Tables 430.248 and 430.250 (current); currents at the service factor: common practice, from memory',
+    source: `${familyOf(wire.gauge) === 'AWG' ? 'NFPA 70 (NEC), Chapter 9, Table 8 (resistance)' : 'IEC 60228 (2004), Table 3, class 5, warmed to 75 °C (resistance)'}; NFPA 70 (NEC), Tables 430.248 and 430.250 (current); currents at the service factor: common practice, from memory`,
     notes: [
       'Wire in cold water has about a fifth less resistance: the drop lies on the cautious side.',
       'The nameplate’s highest current overrules it. Local code and a licensed electrician decide.',

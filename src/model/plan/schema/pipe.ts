@@ -12,7 +12,7 @@ const material = (extra: { default?: string } = {}) =>
   );
 
 const size = (extra: { default?: string } = {}) =>
-  words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in or 1-1/4 in.', {
+  words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in, 1-1/4 in, 40 mm or DN 32.', {
     example: '"1 in"',
     ...extra,
   });
@@ -20,20 +20,37 @@ const size = (extra: { default?: string } = {}) =>
 const pipe = {
   standard: z.optional(
     choice(
-      ['ASTM D2239', 'ASTM D3035', 'ASTM D2737', 'ASTM D1785', 'ASME B36.10M', 'ASME B36.19M'],
+      [
+        'ASTM D2239',
+        'ASTM D3035',
+        'ASTM D2737',
+        'ASTM D1785',
+        'ASME B36.10M',
+        'ASME B36.19M',
+        'ISO 4427-2',
+        'ISO 1452-2',
+        'EN 10255',
+      ],
       'Standard',
-      'Printed on the pipe. PE is taken as ASTM D2239, made for insert fittings, if you do not say.',
+      'Printed on the pipe. If you do not say, PE in inches is taken as ASTM D2239, made for insert fittings, and PE in mm as ISO 4427-2.',
     ),
   ),
   rating: z.optional(
-    fact('pressure', 'Pressure rating', 'Printed on the pipe, such as 200 psi.', {
-      metricHelp: 'Printed on the pipe, such as 16 bar.',
+    fact('pressure', 'Pressure rating', 'Printed on the pipe, such as 200 psi or PN 16.', {
+      metricHelp: 'Printed on the pipe, such as PN 16 (16 bar).',
     }),
   ),
   resin: z.optional(
-    choice(['PE4710', 'PE3608', 'PE3408'], 'Resin', 'Printed on PE pipe.', { default: DEFAULTS.resin }),
+    choice(['PE4710', 'PE3608', 'PE3408', 'PE 100', 'PE 80'], 'Resin', 'Printed on PE pipe.', {
+      default: DEFAULTS.resin,
+    }),
   ),
-  ratio: z.optional(words('Wall ratio or schedule', 'SIDR, DR or schedule printed on the pipe, such as "SIDR 9".')),
+  ratio: z.optional(
+    words(
+      'Wall ratio or schedule',
+      'SIDR, SDR, schedule, PN or series printed on the pipe, such as "SIDR 9" or "SDR 11".',
+    ),
+  ),
 };
 
 export const line = group('Buried line', 'The pipe from the well to the house.', {

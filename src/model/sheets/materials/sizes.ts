@@ -17,6 +17,7 @@ const SITS = {
 const JOINED: Readonly<Record<string, string>> = {
   'inside diameter': 'insert fittings with clamps',
   'IPS outside diameter': 'fusion, compression, or threads where the wall allows',
+  'metric outside diameter': 'compression fittings for metric pipe, or fusion',
   'CTS outside diameter': 'compression or stab fittings for copper tube size',
 };
 

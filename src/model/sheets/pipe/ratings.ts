@@ -1,8 +1,7 @@
 /** Rating of a plastic pipe by wall ratio, resin and temperature. */
 import type { Context } from '../../explain/context.ts';
-import { deratingFactor } from '../../formulas/pipeStrength.ts';
-import { bornePressure, isThreaded, isTooThinForThreads } from '../../rules/pipeRating.ts';
-import { findPipe, pipeClasses } from '../../tables/pipes.ts';
+import { bornePressure, isThreaded, isTooThinForThreads, shareLeft } from '../../rules/pipeRating.ts';
+import { classesOfSize, findPipe, isMetricPipe } from '../../tables/pipes.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import { wallOf } from './strength.ts';
@@ -10,6 +9,7 @@ import type { PipeAtWork } from './strength.ts';
 import { either } from '../../units.ts';
 
 const RESINS = ['PE3608', 'PE4710'] as const;
+const METRIC_RESINS = ['PE 80', 'PE 100'] as const;
 
 /** Null for metal pipe, which bears no printed rating. */
 export function ratingTable(
@@ -20,10 +20,11 @@ export function ratingTable(
   if (material !== 'PE' && material !== 'PVC') return null;
   const { show, facts } = context;
   const temperature = facts.site.waterTemperature;
-  const factor = deratingFactor(material, temperature);
+  const factor = shareLeft(pipe, temperature);
+  const metric = isMetricPipe(pipe);
   const threaded = isThreaded(pipe, place);
-  const resins = material === 'PE' ? RESINS : [null];
-  const rows = pipeClasses(standard).flatMap((ratio) =>
+  const resins = material === 'PE' ? (metric ? METRIC_RESINS : RESINS) : [null];
+  const rows = classesOfSize(standard, nominalSize).flatMap((ratio) =>
     resins.map((resin) => {
       const found = findPipe({ material, standard, size: nominalSize, ratio, resin });
       const borne = found === null ? null : bornePressure(found, place, facts);
@@ -33,7 +34,7 @@ export function ratingTable(
       return row(
         own ? 'this plan' : thin || weak ? 'does not do' : null,
         ratio,
-        resin ?? 'PVC 1120',
+        resin ?? (metric ? 'PVC-U' : 'PVC 1120'),
         cell(found === null ? null : wallOf(found), show.bore),
         cell(found?.rating ?? null, show.pressure),
         cell(borne, show.pressure),
@@ -48,12 +49,14 @@ export function ratingTable(
       ['ratio', 'Wall'],
       ['resin', 'Resin'],
       ['wall', 'Thickness'],
-      ['cold', `Rating at ${either(context.units, '73 °F', '23 °C')}`],
+      ['cold', `Rating at ${metric ? '20 °C' : either(context.units, '73 °F', '23 °C')}`],
       ['warm', `Rating at ${show.temperature(temperature)}${threaded ? ', threaded' : ''}`],
       ['verdict', 'Does it do?'],
     ),
     rows,
-    source: `${standard}, appendix: 2 HDS/(DR − 1) or 2 HDS/(SIDR + 1); temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
+    source: metric
+      ? `${standard}: PN by series; temperature: ISO 4427-1, annex A, from memory (PE), PPFA User Bulletin 3-96 (PVC)`
+      : `${standard}, appendix: 2 HDS/(DR − 1) or 2 HDS/(SIDR + 1); temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
     note:
       factor === null
         ? 'No rating is printed for plastic this warm.'

@@ -3,10 +3,11 @@ import type { PipeFacts } from '../../facts.ts';
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
-import { deratingFactor, WORKING_SHARE_WITHOUT_SURGE } from '../../formulas/pipeStrength.ts';
+import { WORKING_SHARE_WITHOUT_SURGE } from '../../formulas/pipeStrength.ts';
 import { surgePressure, suddenWithin, WALL_MODULUS, waveSpeed } from '../../formulas/waterHammer.ts';
 import type { PipePlace } from '../../rules/otherPipe.ts';
-import { bornePressure, isThreaded, isTooThinForThreads, THREADED_SHARE } from '../../rules/pipeRating.ts';
+import { isMetricPipe } from '../../tables/pipes.ts';
+import { bornePressure, isThreaded, isTooThinForThreads, shareLeft, THREADED_SHARE } from '../../rules/pipeRating.ts';
 import type { MetresPerSecond, Metres, Pascals } from '../../si.ts';
 import { feet, psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
@@ -44,7 +45,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
   const { key, place, name, pipe } = work;
   const temperature = facts.site.waterTemperature;
   const material = plastic(pipe);
-  const factor = material === null ? null : deratingFactor(material, temperature);
+  const factor = shareLeft(pipe, temperature);
   const threaded = isThreaded(pipe, place);
   const rating = bornePressure(pipe, place, facts);
   const working = known([rating], (pressure) => pressure * WORKING_SHARE_WITHOUT_SURGE);
@@ -107,7 +108,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
         terms: [
           term(
             'p_1',
-            `rating at ${either(context.units, '73 °F', '23 °C')}${pipe.resin === null ? '' : `, ${pipe.resin}`}`,
+            `rating at ${isMetricPipe(pipe) ? '20 °C' : either(context.units, '73 °F', '23 °C')}${pipe.resin === null ? '' : `, ${pipe.resin}`}`,
             pipe.rating,
             'readPressure',
           ),
@@ -118,7 +119,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
         range: threaded
           ? within('threads cut into schedule 80; schedule 40 is too thin for them', !isTooThinForThreads(pipe))
           : within('pipe without threads', null),
-        source: `${pipe.standard}, appendix${threaded ? ', threads from memory' : ''}; temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
+        source: `${isMetricPipe(pipe) ? pipe.standard : `${pipe.standard}, appendix`}${threaded ? ', threads from memory' : ''}; temperature: ${pipe.standard === 'ISO 4427-2' ? 'ISO 4427-1, annex A, from memory' : 'AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)'}`,
       }),
     ),
     figure(

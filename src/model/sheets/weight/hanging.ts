@@ -17,6 +17,8 @@ export function waterBelow({ facts, suspension }: Context): Metres | null {
 
 /** What polyethylene and PVC may carry for years. ASTM D3350 codes and PVC 1120: last two digits in hundreds of psi, from memory. */
 const DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE4710: 1000, PE3608: 800, PE3408: 800 };
+/** ISO 12162: least strength over 50 years, 10 and 8 MPa, over a design coefficient of 1.25. */
+const METRIC_DESIGN_STRESS: Readonly<Record<string, Pascals>> = { 'PE 100': 8e6, 'PE 80': 6.4e6 };
 const PVC_PSI = 2000;
 
 /** Hydrostatic design stress of the pipe; null for metal and for a resin nobody named. */
@@ -24,6 +26,8 @@ export function designStress({ facts }: Context): Pascals | null {
   const { material, resin } = facts.dropPipe;
   if (material === 'PVC') return psi(PVC_PSI);
   const stress = DESIGN_STRESS_PSI[resin ?? ''];
+  const metric = METRIC_DESIGN_STRESS[resin ?? ''];
+  if (material === 'PE' && metric !== undefined) return metric;
   return material === 'PE' && stress !== undefined ? psi(stress) : null;
 }
 

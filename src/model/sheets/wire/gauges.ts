@@ -1,9 +1,10 @@
 /** Gauges for this plan and how far each goes; currents of motors by power and voltage. */
 import { wireName } from '../../units.ts';
 import type { Context } from '../../explain/context.ts';
-import { ampacity, GAUGES, longestRun, requiredAmpacity, voltageDrop } from '../../formulas/wire.ts';
+import { ampacity, longestRun, requiredAmpacity, voltageDrop } from '../../formulas/wire.ts';
 import { DROP_NOTE, DROP_WARNING } from '../../rules/electrical.ts';
 import { lockedRotorCurrent, motorCurrent, RATED_POWERS } from '../../tables/motors.ts';
+import { familyOf, usualWires } from '../../tables/wireSizes.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
@@ -13,19 +14,24 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
   const { facts, show } = context;
   const { phase, voltage } = facts.pump;
   const asked = known([tabled ?? current], requiredAmpacity);
+  const family = familyOf(facts.wire.gauge);
   return {
     key: 'gauges',
-    title: 'How far each gauge goes with this motor',
+    title: family === 'AWG' ? 'How far each gauge goes with this motor' : 'How far each size goes with this motor',
     columns: columns(
-      ['gauge', 'Gauge'],
+      ['gauge', family === 'AWG' ? 'Gauge' : 'Size'],
       ['far3', 'To 3 %'],
       ['far5', 'To 5 %'],
       ['drop', 'Drop here'],
-      ['cold', 'Carries at 60 °C'],
-      ['warm', 'Carries at 75 °C'],
+      ...(family === 'AWG'
+        ? ([
+            ['cold', 'Carries at 60 °C'],
+            ['warm', 'Carries at 75 °C'],
+          ] as const)
+        : ([['cold', 'Carries']] as const)),
       ['verdict', 'Does it do?'],
     ),
-    rows: GAUGES.map((gauge) => {
+    rows: usualWires(family).map((gauge) => {
       const far = (share: number) =>
         known([current], (amperes) => longestRun({ phase, voltage, current: amperes, gauge, share }));
       const drop = known(
@@ -53,12 +59,14 @@ export function gaugeTable(context: Context, { current, tabled, length }: Circui
         cell(far(DROP_WARNING), show.depth),
         cell(drop, show.percent),
         cell(cold, show.current),
-        cell(warm, show.current),
+        ...(family === 'AWG' ? [cell(warm, show.current)] : []),
         word,
       );
     }),
     source:
-      'NFPA 70 (NEC), Chapter 9, Table 8 (stranded copper, 75 °C), 430.22 and Table 310.16 (60 °C column from memory)',
+      family === 'AWG'
+        ? 'NFPA 70 (NEC), Chapter 9, Table 8 (stranded copper, 75 °C), 430.22 and Table 310.16 (60 °C column from memory)'
+        : 'IEC 60228 (2004), Table 3 (class 5, warmed to 75 °C); IEC 60364-5-52 (2009), Table B.52.4, method B2; NFPA 70 (NEC), 430.22',
     note: `One way, panel to motor along the wire${length === null ? '' : `; here ${show.length(length)}`}.`,
   };
 }

@@ -13,6 +13,7 @@ import { conductorResistance, returnFactor } from '../../formulas/wire.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
+import { familyOf } from '../../tables/wireSizes.ts';
 import type { Circuit } from './circuit.ts';
 
 const NO_LIMIT =
@@ -67,7 +68,7 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
           term(
             'R',
             `resistance of ${wireName(gauge, context.units)} stranded copper at 75 °C`,
-            known([gauge], conductorResistance),
+            conductorResistance(gauge),
             'ohmsPerLength',
           ),
           term('L', 'panel to motor, one way', length, 'length'),
@@ -75,7 +76,7 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
         ],
         steps: [step('r', 'm × I_s × R × L / V', bound, 'percent')],
         range: within('the table’s current held although the voltage sags: more than can happen', null),
-        source: 'Ohm’s law; NFPA 70 (NEC), 2008, Table 430.251, and Chapter 9, Table 8',
+        source: `Ohm’s law; NFPA 70 (NEC), 2008, Table 430.251; ${familyOf(gauge) === 'AWG' ? 'Chapter 9, Table 8' : 'IEC 60228 (2004), Table 3, class 5'}`,
       }),
     ),
     figure(

@@ -37,7 +37,7 @@ function inUnits(text: string, kind: QuantityKind, units: 'us' | 'metric'): stri
   const parsed = parseQuantity(text, kind);
   if (!parsed.ok) return text;
   if (kind === 'temperature') return show(units).temperature(parsed.si);
-  if (kind === 'gauge') return wireName(parsed.si, units);
+  if (kind === 'gauge') return parsed.unit === 'mm2' ? text.replace('mm2', 'mm²') : wireName(parsed.si, units);
   return isForeign(parsed.unit, units) ? (shown(parsed.si, parsed.unit, kind, show(units)) ?? text) : text;
 }
 

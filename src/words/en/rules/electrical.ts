@@ -1,6 +1,7 @@
 import { wireName } from '../../../model/units.ts';
 import type { electricalRules } from '../../../model/rules/electrical.ts';
 import type { Metres, Ratio, Volts } from '../../../model/si.ts';
+import type { WireSize } from '../../../model/tables/wireSizes.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
@@ -34,14 +35,15 @@ export const short: ShortWords<typeof electricalRules> = {
 const thickerWire = {
   thicker: () => 'Take thicker wire.',
   noneThickEnough: () => 'No usual pump cable is thick enough: a higher voltage, or a shorter way.',
-  useGauge: ({ gauge }: { gauge: number }, show: Show) => `Use ${wireName(gauge, show.units)}`,
+  useGauge: ({ gauge }: { gauge: WireSize }, show: Show) => `Use ${wireName(gauge, show.units)}`,
 };
 
 export const long: LongWords<typeof electricalRules> = {
   'PR-49': {
     asks: ({ most, informational }, show) =>
       `From panel to motor ${show.percent(most)} of the voltage is lost at the most; the code’s informational figure is ${show.percent(informational)}.`,
-    source: 'NFPA 70 (NEC) 210.19(A), informational note: 3 and 5 %; 5 % for submersible pumps: common practice',
+    source:
+      'NFPA 70 (NEC) 210.19(A), informational note: 3 and 5 %; IEC 60364-5-52, annex G: 5 %; 5 % for submersible pumps: common practice',
     why: 'A motor short of voltage starts badly, runs hot and wears out early.',
     caution: ELECTRIC_CAUTION,
     messages: {
@@ -55,7 +57,8 @@ export const long: LongWords<typeof electricalRules> = {
   'PR-50': {
     asks: ({ share }, show) =>
       `The wire carries ${show.percent(share)} of the motor’s current: the code’s, or the nameplate’s where that is more.`,
-    source: 'NFPA 70 (NEC) 430.22 (125 % of the table current) and Table 310.16; 60 °C column from memory',
+    source:
+      'NFPA 70 (NEC) 430.22 (125 % of the table current) and Table 310.16, 60 °C column from memory; mm²: IEC 60364-5-52, Table B.52.4, method B2',
     why: 'Wire too thin for its current overheats and can start a fire.',
     caution: ELECTRIC_CAUTION,
     messages: {
@@ -71,7 +74,7 @@ export const long: LongWords<typeof electricalRules> = {
 };
 
 function lost(
-  { length, measured, voltage, gauge }: { length: Metres; measured: Ratio; voltage: Volts; gauge: number },
+  { length, measured, voltage, gauge }: { length: Metres; measured: Ratio; voltage: Volts; gauge: WireSize },
   show: Show,
 ): string {
   return `${show.depth(length)} from the panel, ${show.percent(measured)} of ${show.voltage(voltage)} is lost on ${wireName(gauge, show.units)}.`;

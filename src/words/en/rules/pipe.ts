@@ -16,6 +16,7 @@ export const short: ShortWords<typeof pipeRules> = {
         title: 'The threaded drop pipe is too weak for the pump',
         amount: `${show.pressure(-margin)} short`,
       }),
+      threadedSocketPipe: () => ({ title: 'This PVC is made for sockets', amount: 'wall too thin for threads' }),
       threadedSchedule40: () => ({ title: 'Schedule 40 PVC is not to be threaded', amount: 'wall too thin' }),
       weakFittings: ({ fittings }) => ({ title: 'Plastic fittings carry the string', amount: fittings }),
       tooFewClamps: ({ clamps, asked }) => ({
@@ -82,6 +83,8 @@ export const long: LongWords<typeof pipeRules> = {
         `The pump can reach ${show.pressure(shutOff)} at no flow; this pipe is rated ${show.pressure(rating)} in this water.`,
       threadsWeakerThanPump: ({ shutOff, rating }, show) =>
         `The pump can reach ${show.pressure(shutOff)} at no flow; threads leave this PVC half its rating, ${show.pressure(rating)} here.`,
+      threadedSocketPipe: () =>
+        'PVC drop pipe comes in threaded lengths; pipe of ISO 1452-2 has sockets, which do not carry a string.',
       threadedSchedule40: () => 'PVC drop pipe comes in threaded lengths, and threads cut schedule 40 through too far.',
       weakFittings: ({ fittings }) =>
         `${capital(fittings)} insert fittings carry the whole string; metal barbs are asked for in a well.`,
