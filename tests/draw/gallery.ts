@@ -120,6 +120,9 @@ export const GALLERY: readonly Picture[] = [
   picture('screened', 'PVC casing, screen, gravel pack and sump, in metres', changed('heron-flats', {}), {
     units: 'metric',
   }),
+  picture('metric-sizes', 'pipe, casing and wire in mm, 50 Hz', changed('willow-dale', {}), {
+    units: 'metric',
+  }),
   picture('screened-phone', 'crowded lower chips on a phone', changed('heron-flats', {}), {
     sheet: 'section',
     width: 390,

@@ -342,6 +342,7 @@ test('the impossible is a finding, not an error: a pump below the bottom, water 
 test.each<readonly [(typeof SAMPLES)[number], readonly string[]]>([
   ['tamarack-ridge', ['note PR-51']],
   ['heron-flats', []],
+  ['willow-dale', ['note PR-51']],
   ['palo-amargo', ['note PR-51']],
   ['slate-hollow', ['note PR-55']],
 ])('%s is sound: no warning, one note at most', (name, told) => {

@@ -16,7 +16,7 @@ export function planOf(json: unknown): Plan {
   return reading.plan;
 }
 
-export const SAMPLES = ['tamarack-ridge', 'heron-flats', 'palo-amargo', 'slate-hollow'] as const;
+export const SAMPLES = ['tamarack-ridge', 'heron-flats', 'willow-dale', 'palo-amargo', 'slate-hollow'] as const;
 
 /** A plain rock well with a pitless adapter; sections given here replace its own. */
 export function rockWell(change: Record<string, unknown> = {}): Plan {

@@ -5,6 +5,7 @@ import { electrical } from './compute/electrical.ts';
 import { frost } from './compute/frost.ts';
 import { hydraulics } from './compute/hydraulics.ts';
 import { mechanical } from './compute/mechanical.ts';
+import { metric } from './compute/metric.ts';
 import { placement } from './compute/placement.ts';
 import type { PlacementInputs } from './compute/placement.ts';
 import { records } from './compute/records.ts';
@@ -15,6 +16,7 @@ import electricalFile from './electrical.json' with { type: 'json' };
 import frostFile from './frost.json' with { type: 'json' };
 import hydraulicsFile from './hydraulics.json' with { type: 'json' };
 import mechanicalFile from './mechanical.json' with { type: 'json' };
+import metricFile from './metric.json' with { type: 'json' };
 import placementFile from './placement.json' with { type: 'json' };
 import wellsFile from './wells.json' with { type: 'json' };
 
@@ -80,6 +82,7 @@ function computationOf<T>(computations: Readonly<Record<string, T>>, name: strin
 
 export const electricalSheet = valueSheet('Wire and motors', electricalFile.checks, electrical);
 export const mechanicalSheet = valueSheet('Weight, rope, pipe and metals', mechanicalFile.checks, mechanical);
+export const metricSheet = valueSheet('Sizes of metric countries', metricFile.checks, metric);
 export const frostSheet = valueSheet('Frost', frostFile.checks, frost);
 
 export const hydraulicsSheet = figureSheet('Water, pipe and pump', hydraulicsFile.checks, ({ id, inputs }) =>
@@ -125,5 +128,6 @@ export const sheets: readonly Sheet[] = [
   placementSheet,
   electricalSheet,
   mechanicalSheet,
+  metricSheet,
   frostSheet,
 ];

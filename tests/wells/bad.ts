@@ -187,6 +187,13 @@ const STRING: readonly BadWell[] = [
   bad('metric weak pipe', '8.6 bar pipe under a pump that reaches more', 'danger', ['PR-18', 'PR-48'], 'Fjellgrend', {
     'dropPipe.rating': '8.6 bar',
   }),
+  bad('weak PN', 'PE 100 of PN 8 under a pump that reaches more', 'danger', ['PR-18', 'PR-48'], 'Lindenau', {
+    'dropPipe.rating': 'PN 8',
+  }),
+  bad('thin metric wire', '1.5 mm2 over a long way from the panel', 'warning', ['PR-49'], 'Lindenau', {
+    'wire.size': '1.5 mm2',
+    'wire.run': '90 m',
+  }),
   bad('low class', '125 psi drop pipe, enough for this pump only', 'warning', ['PR-18'], 'Dune Meadow', {
     'dropPipe.rating': '125 psi',
   }),

@@ -954,6 +954,88 @@ const US: readonly SoundWell[] = [
 ];
 
 const METRIC: readonly SoundWell[] = [
+  well('Lindenau', 'valley gravel, everything in millimetres: PVC casing 165 mm, PE 100 of 40 mm, 4 mm2, 50 Hz', {
+    units: 'metric',
+    site: { frostDepth: '80 cm', frostFrom: 'local code', waterTemperature: '10 degC' },
+    well: {
+      depth: '46 m',
+      casing: { material: 'PVC', size: '165 mm', schedule: 'DIN 4925', bottom: '38 m', height: '40 cm' },
+      intake: { kind: 'screen', diameter: '150 mm', screens: [{ top: '38 m', bottom: '44 m', slot: '0.75 mm' }] },
+      yield: '80 L/min',
+      yieldFrom: 'pump',
+      layers: [
+        { material: 'clay', bottom: '9 m' },
+        { material: 'gravel', bottom: '46 m' },
+      ],
+    },
+    water: {
+      staticLevel: '11 m',
+      staticLowest: '13 m',
+      pumping: { kind: 'test', flow: '60 L/min', drawdown: '5 m', after: '24 h' },
+    },
+    house: {
+      demand: '30 L/min',
+      cutIn: '2 bar',
+      cutOut: '3.5 bar',
+      tank: '300 L',
+      reliefValve: true,
+      distance: '30 m',
+      rise: '2 m',
+      line: { material: 'PE', size: '40 mm', resin: 'PE 100', rating: 'PN 16' },
+    },
+    top: { kind: 'pitless', depth: '1.4 m', protrusion: '18 mm' },
+    pump: {
+      frequency: '50 Hz',
+      setting: '28 m',
+      power: '1.1 kW',
+      wires: 3,
+      curve: { kind: 'generic', flow: '45 L/min' },
+    },
+    dropPipe: { material: 'PE', size: '40 mm', resin: 'PE 100', rating: 'PN 16' },
+    wire: { size: '4 mm2', run: '35 m' },
+  }),
+  well('Vale do Freixo', 'schist with a test; steel casing 168.3 mm, PE 100 of 32 mm, PVC line, 2.5 mm2, 50 Hz', {
+    units: 'metric',
+    site: { frostDepth: '0 cm', frostFrom: 'local code', waterTemperature: '15 degC' },
+    well: {
+      depth: '70 m',
+      casing: { material: 'steel', size: '168.3 mm', bottom: '14 m', height: '40 cm' },
+      intake: { kind: 'open hole', diameter: '150 mm' },
+      inflows: [{ depth: '58 m' }],
+      yield: '40 L/min',
+      yieldFrom: 'pump',
+      layers: [
+        { material: 'clay', bottom: '8 m' },
+        { material: 'schist', bottom: '70 m' },
+      ],
+    },
+    water: {
+      staticLevel: '12 m',
+      staticLowest: '15 m',
+      pumping: { kind: 'test', flow: '30 L/min', drawdown: '9 m', after: '12 h' },
+    },
+    house: {
+      demand: '18 L/min',
+      cutIn: '2 bar',
+      cutOut: '3.5 bar',
+      tank: '150 L',
+      reliefValve: true,
+      distance: '25 m',
+      rise: '1 m',
+      line: { material: 'PVC', size: '50 mm', rating: 'PN 10' },
+    },
+    top: { kind: 'pitless', depth: '60 cm', protrusion: '18 mm' },
+    pump: {
+      frequency: '50 Hz',
+      setting: '38 m',
+      power: '0.75 kW',
+      wires: 3,
+      curve: { kind: 'generic', flow: '25 L/min' },
+      lowLevelCutOff: '34 m',
+    },
+    dropPipe: { material: 'PE', size: '32 mm', resin: 'PE 100', rating: 'PN 16' },
+    wire: { size: '2.5 mm2', run: '30 m' },
+  }),
   well('Kallioniemi', 'northern bedrock: 115 mm hole, blown with air, frost to 1.6 m, pump over a cut-off', {
     units: 'metric',
     site: { frostDepth: '1.6 m', frostFrom: 'adviser', waterTemperature: '6 degC' },

@@ -10,6 +10,15 @@ import { withoutPaths } from '../../words/en/plan/paths.ts';
 
 export type Units = 'us' | 'metric';
 
+const INCH_LINES = ['3/4 in', '1 in', '1-1/4 in', '1-1/2 in', '2 in'] as const;
+const METRIC_LINES = ['25 mm', '32 mm', '40 mm', '50 mm', '63 mm'] as const;
+export type LineSize = (typeof INCH_LINES)[number] | (typeof METRIC_LINES)[number];
+
+/** Sizes of PE pipe to a house, those of the report's own units first. */
+export function lineSizes(units: Units): readonly LineSize[] {
+  return units === 'metric' ? [...METRIC_LINES, ...INCH_LINES] : [...INCH_LINES, ...METRIC_LINES];
+}
+
 /** As typed or chosen; empty where nobody said anything. */
 export interface Report {
   title: string;
@@ -33,7 +42,7 @@ export interface Report {
   demand: string;
   distance: string;
   /** Size of PE pipe to the house. */
-  line: '' | '3/4 in' | '1 in' | '1-1/4 in' | '1-1/2 in' | '2 in';
+  line: '' | LineSize;
   rise: string;
   frostDepth: string;
   frostFrom: '' | 'local code' | 'estimate';
@@ -234,7 +243,7 @@ function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportFi
     const field = FIELD_OF[path] ?? 'depth';
     said[field] ??=
       field === 'casingSize'
-        ? `${read}: not a size of casing. Write its name in inches, as 6 or 6-5/8, or leave it empty and type the inside diameter.`
+        ? `${read}: not a size of casing. Write its name in inches, as 6 or 6-5/8, or its outside diameter, as 160 mm, or leave it empty and type the inside diameter.`
         : `${read === '' ? '' : `${read}: `}${withoutPaths(problem)}${write === '' ? '.' : `; write ${withoutPaths(write)}.`}`;
   }
   return said;

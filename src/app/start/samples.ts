@@ -18,6 +18,11 @@ export const SAMPLES: readonly Sample[] = [
     about: 'A screened well in sand and gravel, reported in metres.',
   },
   {
+    file: 'willow-dale',
+    title: 'Willow Dale farm',
+    about: 'A valley farm with pipe, casing and wire in millimetres, 50 Hz and bar.',
+  },
+  {
     file: 'palo-amargo',
     title: 'Palo Amargo guest house',
     about: 'A warm country without frost. The pipe leaves through a seal on top.',

@@ -142,9 +142,7 @@ function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, disch
   const spliceHeight = string.splices[0] ?? 0;
   const wireLength = (discharge - spliceHeight + well.casingHeight) * WIRE_SLACK + WIRE_LOOP;
   const run = wire.run ?? house.distance;
-  const current =
-    pump.current ??
-    (pump.power === null ? null : runningCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage }));
+  const current = pump.current ?? (pump.power === null ? null : runningCurrent({ ...pump, power: pump.power }));
   const dropped =
     run === null || current === null
       ? null

@@ -54,6 +54,8 @@ const CUSTOMARY: readonly Plan[] = [
     units: 'us',
     well: { depth: '90 ft', intake: { kind: 'open hole', diameter: '8 in' } },
     water: { staticLevel: '20 ft', pumping: { kind: 'aquifer', transmissivity: '100 ft2/d', storativity: '0.001' } },
+    house: { line: { material: 'PE', size: '40 mm', rating: 'PN 16' } },
+    dropPipe: { material: 'PE', size: '40 mm', rating: 'PN 16' },
   },
   {
     format,
@@ -90,6 +92,8 @@ const METRIC: readonly Plan[] = [
     units: 'metric',
     well: { depth: '28 m', intake: { kind: 'open hole', diameter: '200 mm' } },
     water: { staticLevel: '6 m', pumping: { kind: 'aquifer', transmissivity: '10 m2/d', storativity: '0.001' } },
+    house: { line: { material: 'PE', size: '40 mm', rating: 'PN 16' } },
+    dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' },
   },
   {
     format,

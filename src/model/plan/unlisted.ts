@@ -8,7 +8,7 @@ import { inchNumber, millimetreNumber } from '../tables/nominalSize.ts';
 import { CONDUCTORS } from '../tables/conductors.ts';
 import { isTabulated, metricWire, usualWires, wireText } from '../tables/wireSizes.ts';
 import { classesOfSize, findPipe, isMetricPipe, pipeSizes, pipeStandards } from '../tables/pipes.ts';
-import { parseQuantity, squareMillimetres } from '../units.ts';
+import { parseQuantity, squareMillimetres, toInches } from '../units.ts';
 import { casingsOf } from './impossible/raw.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
@@ -42,12 +42,21 @@ function unlistedCasing(path: string, casing: Fields): Problem[] {
   const named = typeof schedule === 'string' ? schedule : undefined;
   if (findCasing({ material, size, schedule: named })) return [];
   const measured = 'insideDiameter as measured';
-  const number = inchNumber(size, true);
+  const number = casingNumber(size);
   if (number === null || number < LEAST_CASING || number > WIDEST_CASING) {
-    return [not(`${path}.size`, size, 'not the size of a casing', `its name in inches as "6 in", or add ${measured}`)];
+    return [
+      not(
+        `${path}.size`,
+        size,
+        'not the size of a casing',
+        `its name as "6 in", or its outside diameter as "160 mm", or add ${measured}`,
+      ),
+    ];
   }
-  const listedSizes = casingSizes(material).map((name) => inchNumber(name, true));
-  if (!listedSizes.includes(number)) return [];
+  // 4-1/2 in is no size by that name, though 114.3 mm is one.
+  const metric = millimetreNumber(size) !== null;
+  const family = casingSizes(material).filter((name) => (millimetreNumber(name) !== null) === metric);
+  if (!family.map(casingNumber).includes(number)) return [];
   return [
     not(
       `${path}.schedule`,
@@ -56,6 +65,12 @@ function unlistedCasing(path: string, casing: Fields): Problem[] {
       `one of ${quoted(casingSchedules(material, size))}, or add ${measured}`,
     ),
   ];
+}
+
+/** Inches that a size is called by; of millimetres, what they come to. */
+function casingNumber(size: string): number | null {
+  const millimetres = millimetreNumber(size);
+  return millimetres === null ? inchNumber(size, true) : toInches(millimetres / 1000);
 }
 
 function unlistedPipe(path: string, pipe: Fields, usual: Defaults): Problem[] {

@@ -16,8 +16,8 @@ export const DROP_WARNING: Ratio = 0.05;
 
 /** What the drop is judged at: the nameplate's, else what such motors draw at their service factor. */
 function drawnCurrent({ facts }: Solved): Amperes | null {
-  const { current, power, phase, voltage } = facts.pump;
-  return current ?? (power === null ? null : runningCurrent({ power, phase, voltage }));
+  const { current, power, phase, voltage, frequency } = facts.pump;
+  return current ?? (power === null ? null : runningCurrent({ power, phase, voltage, frequency }));
 }
 
 /** What the wire is to carry: the code's table current, or the nameplate's where that is more. */

@@ -1,26 +1,29 @@
 /**
- * Well casing: outside diameters and walls in inches.
+ * Well casing: outside diameters and walls in inches, and in millimetres for the sizes of metric countries.
  *
  * Steel schedule 40 and 80, stainless 40S and 10S: ASME B36.10M and B36.19M. PVC schedule 40 and 80: ASTM D1785; SDR 17,
  * 21 and 26: ASTM D2241 walls, least wall, so a real bore is a little smaller. 0.244 and 0.250 in steel walls: Montana
  * Administrative Rules 36.21, least steel casing. 0.188 in: Maryland COMAR 26.04.04.17, least metal casing above 4 in.
  * Schedule 80, schedule 40 below 4 in and above 8 in, and schedule 10S: from memory of those standards.
+ * PVC in mm: ISO 1452-2 by PN, C 2.0, each wall the diameter over its SDR rounded up to 0.1 mm (ISO 4065); "DIN 4925",
+ * parts 1 and 2, well casing with threads, from memory. Steel in mm: outside diameters and usual walls of EN 10220 (ISO
+ * 4200), from memory.
  * Concrete rings of a dug well: named by their bore; wall B of ASTM C76 (bore / 12 + 1 in), from memory.
  */
 import type { CasingMaterial } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import { inches } from '../units.ts';
-import { inchNumber, writeInchName } from './nominalSize.ts';
+import { inchNumber, millimetreNumber, writeInchName } from './nominalSize.ts';
 
 export interface CasingSize {
   readonly insideDiameter: Metres;
   readonly outsideDiameter: Metres;
-  /** As printed: "schedule 40", "SDR 21", "0.250 in wall", "wall B". */
+  /** As printed: "schedule 40", "SDR 21", "0.250 in wall", "PN 10", "5 mm wall", "wall B". */
   readonly schedule: string;
 }
 
 type Walls = Readonly<Record<string, number>>;
-/** Nominal inch number, outside diameter [in], wall by schedule [in]. */
+/** Nominal number, outside diameter, wall by schedule; all inches, or all millimetres. */
 type CasingRow = readonly [size: number, outsideDiameter: number, walls: Walls];
 
 const STEEL: readonly CasingRow[] = [
@@ -60,6 +63,31 @@ const CONCRETE: readonly CasingRow[] = [24, 30, 36, 42, 48].map((bore) => {
   return [bore, bore + 2 * wall, { 'wall B': wall }] as const;
 });
 
+/** Outside diameter is the name. The usual wall comes first. */
+const STEEL_MM: readonly CasingRow[] = [
+  [114.3, 114.3, { '3.6 mm wall': 3.6, '5 mm wall': 5, '6.3 mm wall': 6.3 }],
+  [139.7, 139.7, { '4 mm wall': 4, '5 mm wall': 5, '6.3 mm wall': 6.3 }],
+  [168.3, 168.3, { '4.5 mm wall': 4.5, '5 mm wall': 5, '6.3 mm wall': 6.3 }],
+  [219.1, 219.1, { '6.3 mm wall': 6.3, '5 mm wall': 5, '8 mm wall': 8 }],
+  [273, 273, { '6.3 mm wall': 6.3, '5 mm wall': 5, '8 mm wall': 8 }],
+  [323.9, 323.9, { '7.1 mm wall': 7.1, '6.3 mm wall': 6.3, '8 mm wall': 8 }],
+];
+
+const PVC_MM: readonly CasingRow[] = [
+  [110, 110, { 'PN 10': 4.2, 'PN 6': 2.7, 'PN 8': 3.4, 'PN 12.5': 5.3, 'PN 16': 6.6 }],
+  [113, 113, { 'DIN 4925': 5 }],
+  [125, 125, { 'PN 10': 4.8, 'PN 6': 3.1, 'PN 8': 3.9, 'PN 12.5': 6, 'PN 16': 7.4, 'DIN 4925': 5 }],
+  [140, 140, { 'PN 10': 5.4, 'PN 6': 3.5, 'PN 8': 4.3, 'PN 12.5': 6.7, 'PN 16': 8.3, 'DIN 4925': 6.5 }],
+  [160, 160, { 'PN 10': 6.2, 'PN 6': 4, 'PN 8': 4.9, 'PN 12.5': 7.7, 'PN 16': 9.5 }],
+  [165, 165, { 'DIN 4925': 7.5 }],
+  [195, 195, { 'DIN 4925': 8.5 }],
+  [200, 200, { 'PN 10': 7.7, 'PN 6': 4.9, 'PN 8': 6.2, 'PN 12.5': 9.6, 'PN 16': 11.9 }],
+  [225, 225, { 'PN 10': 8.6, 'PN 6': 5.5, 'PN 8': 6.9, 'PN 12.5': 10.8, 'PN 16': 13.4, 'DIN 4925': 10 }],
+  [250, 250, { 'PN 10': 9.6, 'PN 6': 6.2, 'PN 8': 7.7, 'PN 12.5': 11.9, 'PN 16': 14.8 }],
+];
+
+const METRIC_TABLES: Readonly<Partial<Record<CasingMaterial, readonly CasingRow[]>>> = { steel: STEEL_MM, PVC: PVC_MM };
+
 const TABLES: Readonly<Record<CasingMaterial, { rows: readonly CasingRow[]; usual: string }>> = {
   steel: { rows: STEEL, usual: 'schedule 40' },
   PVC: { rows: PVC, usual: 'SDR 21' },
@@ -70,42 +98,50 @@ const TABLES: Readonly<Record<CasingMaterial, { rows: readonly CasingRow[]; usua
 
 export interface CasingQuery {
   readonly material: CasingMaterial;
-  /** "6 in"; steel and PVC also "DN 150". */
+  /** "6 in"; steel and PVC also "DN 150" and, by the outside diameter, "160 mm". */
   readonly size: string;
-  /** Left out: schedule 40 for steel, SDR 21 for PVC, 40S for stainless steel. */
+  /** Left out: schedule 40 for steel, SDR 21 for PVC, 40S for stainless steel; of sizes in mm the usual wall. */
   readonly schedule?: string | null | undefined;
 }
 
 /** The casing that a plan names; null when no standard here has it, and its inside diameter must then be measured. */
 export function findCasing({ material, size, schedule }: CasingQuery): CasingSize | null {
-  const { rows, usual } = TABLES[material];
-  const number = inchNumber(size, material !== 'concrete');
-  const row = rows.find(([name]) => name === number);
+  const metric = millimetreNumber(size) !== null;
+  const row = rowOf(material, size);
   if (!row) return null;
   const [, outsideDiameter, walls] = row;
-  const asked = plainSchedule(schedule ?? usual);
+  const usual = metric ? Object.keys(walls)[0] : TABLES[material].usual;
+  const asked = plainSchedule(schedule ?? usual ?? '');
   const found = Object.entries(walls).find(
     ([name]) => plainSchedule(name) === asked || plainSchedule(name) === `${asked}S`,
   );
   if (!found) return null;
   const [name, wall] = found;
+  const measured = metric ? (count: number) => count / 1000 : inches;
   return {
-    insideDiameter: inches(outsideDiameter - 2 * wall),
-    outsideDiameter: inches(outsideDiameter),
+    insideDiameter: measured(outsideDiameter - 2 * wall),
+    outsideDiameter: measured(outsideDiameter),
     schedule: name,
   };
 }
 
-/** Size names of a material ("4 in", ...). */
+function rowOf(material: CasingMaterial, size: string): CasingRow | undefined {
+  const millimetres = millimetreNumber(size);
+  if (millimetres !== null) return METRIC_TABLES[material]?.find(([name]) => name === millimetres);
+  const number = inchNumber(size, material !== 'concrete');
+  return TABLES[material].rows.find(([name]) => name === number);
+}
+
+/** Size names of a material: "4 in", ..., and then "110 mm", .... */
 export function casingSizes(material: CasingMaterial): readonly string[] {
-  return TABLES[material].rows.map(([size]) => writeInchName(size));
+  const metric = METRIC_TABLES[material] ?? [];
+  return [...TABLES[material].rows.map(([size]) => writeInchName(size)), ...metric.map(([size]) => `${size} mm`)];
 }
 
 /** Schedules of one size as printed; every schedule of the material when the size is left out or unknown. */
 export function casingSchedules(material: CasingMaterial, size?: string): readonly string[] {
   const { rows } = TABLES[material];
-  const number = size === undefined ? null : inchNumber(size, material !== 'concrete');
-  const row = rows.find(([name]) => name === number);
+  const row = size === undefined ? undefined : rowOf(material, size);
   return [...new Set((row ? [row] : rows).flatMap(([, , walls]) => Object.keys(walls)))];
 }
 
@@ -116,6 +152,10 @@ function plainSchedule(text: string): string {
   if (schedule) return `SCHEDULE ${schedule[1]}${schedule[2]}`;
   const ratio = /^S?DR[\s-]*(\d+(?:\.\d+)?)$/.exec(plain);
   if (ratio) return `SDR ${ratio[1]}`;
+  const pressure = /^PN[\s-]*(\d+(?:[.,]\d+)?)$/.exec(plain);
+  if (pressure) return `PN ${Number((pressure[1] ?? '').replace(',', '.'))}`;
+  const thick = /^(\d+(?:[.,]\d+)?)\s*MM\s*(?:WALL)?$/.exec(plain);
+  if (thick) return `WALL ${Number((thick[1] ?? '').replace(',', '.'))} MM`;
   const wall = /^(\d*\.\d+)\s*(?:IN|INCH|")?\s*(?:WALL)?$/.exec(plain);
   return wall ? `WALL ${Number(wall[1])}` : plain;
 }

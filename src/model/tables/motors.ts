@@ -85,6 +85,8 @@ export interface MotorSupply {
   readonly power: Watts;
   readonly phase: 1 | 3;
   readonly voltage: Volts;
+  /** Of the supply [Hz], where it is known: motors of 50 Hz have no service factor to be loaded to. */
+  readonly frequency?: 50 | 60 | null;
 }
 
 /**
@@ -108,12 +110,13 @@ export function motorCurrent({ power, phase, voltage }: MotorSupply): Amperes | 
  *
  * @returns  amperes; null as for `motorCurrent`
  *
- * Range     usual currents stand for 230 V single phase, and doubled for 115 V; at 208 V and in three phases the code
- *           table alone answers
+ * Range     usual currents stand for 230 V single phase, and doubled for 115 V; at 208 V, in three phases and at 50 Hz the
+ *           code table alone answers
  * Source    NFPA 70 (NEC), Tables 430.248 and 430.250; currents at the service factor: common practice, from memory
  */
-export function runningCurrent({ power, phase, voltage }: MotorSupply): Amperes | null {
+export function runningCurrent({ power, phase, voltage, frequency }: MotorSupply): Amperes | null {
   const tabled = motorCurrent({ power, phase, voltage });
+  if (frequency === 50) return tabled;
   const at230 = phase === 1 ? SERVICE_CURRENTS_230_V[ratingIndex(power)] : undefined;
   const column = columnVoltage(voltage);
   if (tabled === null || at230 === undefined) return tabled;

@@ -9,7 +9,7 @@ import { THEMES } from '../../../src/draw/theme.ts';
 import { measureWith } from '../../../src/draw/type/measure.ts';
 import { short } from '../../../src/words/en/short.ts';
 
-export const WELLS = ['tamarack-ridge', 'heron-flats', 'palo-amargo', 'slate-hollow'] as const;
+export const WELLS = ['tamarack-ridge', 'heron-flats', 'willow-dale', 'palo-amargo', 'slate-hollow'] as const;
 export type Well = (typeof WELLS)[number];
 
 export function well(name: Well, changes: Readonly<Record<string, unknown>> = {}): Solution {

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Plan } from '../../../src/model/plan/schema.ts';
 
-export const SAMPLES = ['tamarack-ridge', 'heron-flats', 'palo-amargo', 'slate-hollow'] as const;
+export const SAMPLES = ['tamarack-ridge', 'heron-flats', 'willow-dale', 'palo-amargo', 'slate-hollow'] as const;
 
 export function sampleText(name: (typeof SAMPLES)[number]): string {
   return readFileSync(new URL(`../../../static/samples/${name}.json`, import.meta.url), 'utf8');

@@ -9,8 +9,7 @@ import { step, term } from '../sum.ts';
 
 export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
   const { house, pump, string, wire } = facts;
-  const tabled =
-    pump.power === null ? null : runningCurrent({ power: pump.power, phase: pump.phase, voltage: pump.voltage });
+  const tabled = pump.power === null ? null : runningCurrent({ ...pump, power: pump.power });
   const current = pump.current ?? tabled;
   const run = wire.run ?? house.distance;
   const splice = string.splices[0] ?? 0;

@@ -76,15 +76,12 @@ function curveOf({ curve }: PumpPlan, usual: Defaults, take: Take): PumpFacts['c
 }
 
 /** The nameplate's; without one what such motors draw stands in, which is told, but stays out of the facts. */
-function nameplateCurrent(
-  { current }: PumpPlan,
-  supply: { power: Watts | null; phase: 1 | 3; voltage: number },
-  take: Take,
-) {
-  const said = take.maybe(current, 'current');
+function nameplateCurrent(pump: PumpPlan, supply: { power: Watts | null; phase: 1 | 3; voltage: number }, take: Take) {
+  const said = take.maybe(pump.current, 'current');
   const { power, phase, voltage } = supply;
   if (said !== null || power === null) return said;
-  const usual = runningCurrent({ power, phase, voltage });
+  const frequency = pump.frequency === '50 Hz' ? 50 : null;
+  const usual = runningCurrent({ power, phase, voltage, frequency });
   if (usual === null) take.unknown.push('pump.current');
   else take.assume('pump.current', writeQuantity(usual, 'current', 'A'));
   return null;

@@ -2,7 +2,7 @@
 import type { CasingFacts, ScreenFacts, WellFacts } from '../../facts.ts';
 import type { Metres } from '../../si.ts';
 import { findCasing } from '../../tables/casings.ts';
-import { inchNumber } from '../../tables/nominalSize.ts';
+import { inchNumber, millimetreNumber } from '../../tables/nominalSize.ts';
 import { inches } from '../../units.ts';
 import type { Plan } from '../schema.ts';
 import type { Take } from '../take.ts';
@@ -70,6 +70,8 @@ function casingFacts(path: string, casing: CasingPlan, casingHeight: Metres, tak
 
 /** Something to draw where nobody knows the bore: what the size is called, else the width of most wells. No figure rests on it. */
 function drawnDiameter(size: string | undefined): Metres {
+  const millimetres = size === undefined ? null : millimetreNumber(size);
+  if (millimetres !== null) return millimetres / 1000;
   return inches((size === undefined ? null : inchNumber(size, true)) ?? 6);
 }
 

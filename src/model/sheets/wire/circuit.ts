@@ -22,10 +22,10 @@ export interface Circuit {
 
 export function circuitOf({ facts, values }: Context): Circuit {
   const { pump, wire, house, string } = facts;
-  const { phase, voltage } = pump;
+  const { phase, voltage, frequency } = pump;
   const tabled = known([pump.power], (power) => motorCurrent({ power, phase, voltage }));
   const starting = known([pump.power], (power) => lockedRotorCurrent({ power, phase, voltage }));
-  const current = pump.current ?? known([pump.power], (power) => runningCurrent({ power, phase, voltage }));
+  const current = pump.current ?? known([pump.power], (power) => runningCurrent({ power, phase, voltage, frequency }));
   const run = wire.run ?? house.distance;
   const lead = string.splices[0] ?? 0;
   return {

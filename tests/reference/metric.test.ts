@@ -1,0 +1,4 @@
+import { testSheet } from './testSheet.ts';
+import { metricSheet } from './sheets.ts';
+
+testSheet(metricSheet);
