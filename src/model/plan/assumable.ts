@@ -100,5 +100,6 @@ const METRIC: readonly Plan[] = [
     units: 'metric',
     well: { depth: '28 m', intake: { kind: 'open hole' } },
     water: { staticLevel: '6 m', pumping: { kind: 'level', level: '15 m' } },
+    dropPipe: { material: 'galvanized steel' },
   },
 ];
