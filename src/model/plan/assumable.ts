@@ -62,6 +62,7 @@ const CUSTOMARY: readonly Plan[] = [
     units: 'us',
     well: { depth: '90 ft', intake: { kind: 'open hole' } },
     water: { staticLevel: '20 ft', pumping: { kind: 'level', level: '50 ft' } },
+    dropPipe: { size: '40 mm' },
   },
 ];
 
@@ -101,5 +102,12 @@ const METRIC: readonly Plan[] = [
     well: { depth: '28 m', intake: { kind: 'open hole' } },
     water: { staticLevel: '6 m', pumping: { kind: 'level', level: '15 m' } },
     dropPipe: { material: 'galvanized steel' },
+  },
+  {
+    format,
+    units: 'metric',
+    well: { depth: '28 m', intake: { kind: 'open hole' } },
+    water: { staticLevel: '6 m' },
+    dropPipe: { size: '1 in' },
   },
 ];
