@@ -48,7 +48,7 @@ const ITEM_ROWS: Readonly<Record<string, { readonly rows: readonly Row[]; readon
   'well.casings': {
     rows: [
       ['material', null, 'left out'],
-      ['size', '4 in', 'left out'],
+      ['size', ['4 in', '110 mm'], 'left out'],
       ['bottom', CASING_BOTTOM, 'written'],
     ],
   },
@@ -90,7 +90,7 @@ const PART_ROWS: Readonly<Record<string, readonly Row[]>> = {
   'water.pumping': [['kind', null]],
   'house.line': [
     ['material', null],
-    ['size', '1 in'],
+    ['size', ['1 in', '32 mm']],
   ],
   rope: [['material', 'polypropylene']],
 };
