@@ -1,10 +1,19 @@
 import { expect, test } from 'vitest';
 import { offeredSizes } from '../../src/app/form/offeredSizes.ts';
 import { lineSizes } from '../../src/app/start/reportPlan.ts';
-import { planOf, sample } from '../plans/build.ts';
+import { readPlan } from '../../src/model/plan/readPlan.ts';
+import heron from '../../static/samples/heron-flats.json';
+import tamarack from '../../static/samples/tamarack-ridge.json';
+import willow from '../../static/samples/willow-dale.json';
 
-const us = planOf(sample('tamarack-ridge'));
-const metric = planOf(sample('willow-dale'));
+function planOf(sample: unknown) {
+  const reading = readPlan(sample);
+  if (!reading.ok) throw new Error('the sample does not read');
+  return reading.plan;
+}
+
+const us = planOf(tamarack);
+const metric = planOf(willow);
 
 test('the form offers wire, pipe and casing of both families, those that the plan uses first', () => {
   expect(offeredSizes(metric, 'wire.size').slice(0, 3)).toEqual(['1.5 mm2', '2.5 mm2', '4 mm2']);
@@ -18,7 +27,7 @@ test('the form offers wire, pipe and casing of both families, those that the pla
 });
 
 test('a metric plan that names its wire in AWG is offered AWG first', () => {
-  expect(offeredSizes(planOf(sample('heron-flats')), 'wire.size')[0]).toBe('14 AWG');
+  expect(offeredSizes(planOf(heron), 'wire.size')[0]).toBe('14 AWG');
 });
 
 test('a field that is no size is offered nothing', () => {

@@ -38,7 +38,8 @@ const CALLED: Readonly<Record<Units, RegExp>> = {
   metric:
     /\b(?:(?:\d+-)?\d+\/\d+|\d+(?:\.\d+)?) in\b(?! (?:of|deep|above|below|too|short|wide))|\d+(?:\/0)? AWG \(\d+(?:\.\d)? mm²\)/g,
   // The manuals of frost and the conductor tables count in degrees Celsius whoever reads them.
-  us: /\b(?:60|75|30) °C\b/g,
+  // Metric pipe, casing and wire keep their names too.
+  us: /\b(?:60|75|30|20) °C\b|\b\d+(?:\.\d+)?\smm²|\b\d+(?:\.\d+)?\smm(?=\s(?:PE|PVC|steel|galvanized|stainless|pipe|wall))|^\d+(?:\.\d+)?\smm$/g,
 };
 
 function foreign(text: string, units: Units): boolean {

@@ -12,7 +12,8 @@ const material = (extra: { default?: string } = {}) =>
   );
 
 const size = (extra: { default?: string } = {}) =>
-  words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in, 1-1/4 in, 40 mm or DN 32.', {
+  words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in or 1-1/4 in.', {
+    metricHelp: 'The nominal size printed on the pipe, such as 40 mm, DN 32 or 1-1/4 in.',
     example: '"1 in"',
     ...extra,
   });
@@ -32,7 +33,7 @@ const pipe = {
         'EN 10255',
       ],
       'Standard',
-      'Printed on the pipe. If you do not say, PE in inches is taken as ASTM D2239, made for insert fittings, and PE in mm as ISO 4427-2.',
+      'Printed on the pipe. If you do not say, the size tells: PE is ASTM D2239, made for insert fittings, or ISO 4427-2 where its size is metric.',
     ),
   ),
   rating: z.optional(

@@ -159,7 +159,7 @@ function protectiveConductor(context: Context, size: MetricWire) {
       missing: [],
     },
     () => ({
-      terms: [term('G', 'as thick as the wire of the plan, mm², and 16 at the most', area, 'number')],
+      terms: [term('G', 'as thick as the wire of the plan, and 16 at the most', area, 'number')],
       steps: [step('G', 'G', area, 'number')],
       formula: 'G = S up to 16 mm², 16 mm² up to 35 mm²',
       range: within('of the same copper; pump cable has its ground in it', null),

@@ -58,7 +58,7 @@ export const long: LongWords<typeof electricalRules> = {
     asks: ({ share }, show) =>
       `The wire carries ${show.percent(share)} of the motor’s current: the code’s, or the nameplate’s where that is more.`,
     source:
-      'NFPA 70 (NEC) 430.22 (125 % of the table current) and Table 310.16, 60 °C column from memory; mm²: IEC 60364-5-52, Table B.52.4, method B2',
+      'NFPA 70 (NEC) 430.22 (125 % of the table current) and Table 310.16, 60 °C column from memory; metric wire: IEC 60364-5-52, Table B.52.4, method B2',
     why: 'Wire too thin for its current overheats and can start a fire.',
     caution: ELECTRIC_CAUTION,
     messages: {
