@@ -12,7 +12,7 @@ const only = process.argv[2];
 if (spawnSync('npm', ['run', '-s', 'build'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0)
   process.exit(1);
 
-const { readPlanText, solve, draw, toSvg } = await import(new URL('dist/node/lib.js', root));
+const { readPlanText, solve, draw, toSvg, choosePump, chooseTank } = await import(new URL('dist/node/lib.js', root));
 const samples = readdirSync(new URL('static/samples', root)).filter((name) => name.endsWith('.json'));
 
 const quantile = (times, share) => times.sort((a, b) => a - b)[Math.floor((times.length - 1) * share)];
@@ -94,6 +94,8 @@ async function nodeSide() {
     const svg = write();
     const beside = epanet === null ? '' : `, ${(solving / epanet).toFixed(2)} of EPANET's ${ms(epanet)}`;
     row(`${name}: solve, median`, `${ms(solving)}${beside}`, 'under 0.1 ms (0.3 ms with the whole computation)');
+    const choosing = time(() => [choosePump(plan), chooseTank(plan)], { rounds: 30, warm: 10 });
+    row(`${name}: which pump and which tank, all rows, median`, ms(quantile(choosing, 0.5)), 'under 60 ms');
     row(`${name}: draw and write SVG, median`, ms(quantile(drawing[i], 0.5)), 'under 0.7 ms');
     row(
       `${name}: SVG, section and both details`,

@@ -11,22 +11,29 @@ import { capital } from '../words/en/phrases.ts';
 import { sayAssumed } from '../words/en/plan/assumed.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
 import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning, sayTurns } from '../words/sayJudgement.ts';
+import { choiceLines } from './choiceLines.ts';
+import { choiceReport } from './choiceReport.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { figureLines } from './figureLines.ts';
 import { readInput } from './readInput.ts';
 
-/** `wellcut check PLAN.json [--json]`: exits 0 without a danger and 1 with one. */
+/** `wellcut check PLAN.json [--json] [--choose]`: exits 0 without a danger and 1 with one. */
 export function checkCommand(args: readonly string[]): number {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { json: { type: 'boolean', default: false } },
+    options: { json: { type: 'boolean', default: false }, choose: { type: 'boolean', default: false } },
   });
   const path = positionals[0];
   if (path === undefined || positionals.length > 1)
     throw new Unreadable('check needs one plan: wellcut check PLAN.json');
   const solution = solve(readInput(path));
-  process.stdout.write(values.json ? `${JSON.stringify(reportOf(solution), null, 2)}\n` : sayReport(solution));
+  if (values.json) {
+    const report = values.choose ? { ...reportOf(solution), choose: choiceReport(solution.plan) } : reportOf(solution);
+    process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+  } else {
+    process.stdout.write(values.choose ? `${choiceLines(solution.plan).join('\n')}\n` : sayReport(solution));
+  }
   return solution.findings.some((finding) => finding.severity === 'danger') ? EXIT.danger : EXIT.good;
 }
 

@@ -4,7 +4,7 @@ import { drawCommand } from './drawCommand.ts';
 import { EXIT, Unreadable } from './exits.ts';
 
 const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
-wellcut check PLAN.json [--json]
+wellcut check PLAN.json [--json] [--choose]
 
 "-" is standard input or output. draw writes to standard output without -o.
 
@@ -14,6 +14,9 @@ wellcut check PLAN.json [--json]
 --paper  letter, tabloid, a4 or a3: the depths of the section to a standard scale that the title block states,
          when printed at 100 %. --landscape turns the sheet. A PNG of paper has 300 dots an inch
 --date   printed in the title block, for example 2026-05-03
+
+--choose tells which pump, drop pipe and wire, and which tank, would do in this well, the best first, and why;
+         with --json as "choose"
 
 check exits 0 without a danger, 1 with one. Both exit 2 when the plan or the command cannot be read, 3 for a mistake
 of ours.

@@ -2,9 +2,16 @@
 export * from '../model/index.ts';
 export { fixesOf } from '../model/fixes/fixesOf.ts';
 export type { Offered } from '../model/fixes/fixesOf.ts';
+export { choosePump } from '../model/choose/choosePump.ts';
+export type { OwnPump, PumpRow, PumpTable } from '../model/choose/choosePump.ts';
+export { chooseTank } from '../model/choose/chooseTank.ts';
+export type { TankRow, TankTable } from '../model/choose/chooseTank.ts';
+export { choosing } from '../model/choose/choosing.ts';
+export { pastedCurve } from '../model/choose/pastedCurve.ts';
 export { lackingIn } from '../model/rules/lacking.ts';
 export type { Lacking } from '../model/rules/lacking.ts';
 export { en } from '../words/en/index.ts';
+export { sayPumpRow, sayTankRow, sayWhyChoice } from '../words/sayChoice.ts';
 export { sayEnd } from '../words/sayEnd.ts';
 export { changeInFindings, countFindings } from '../words/sayFindings.ts';
 export {

@@ -2,7 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { reportOf } from '../../src/cli/checkCommand.ts';
-import { solve } from '../../src/model/index.ts';
+import { choiceReport } from '../../src/cli/choiceReport.ts';
+import { solve, withValue } from '../../src/model/index.ts';
+import { rock } from '../model/choose/jobs.ts';
 import { rockWell } from '../plans/build.ts';
 
 const text = readFileSync(new URL('../../docs/check-json.md', import.meta.url), 'utf8');
@@ -39,4 +41,24 @@ test('every figure says its unit', () => {
     .split('\n')
     .filter((line) => line.startsWith('| `'));
   for (const row of rows) expect(row.split(' | ')[1]).toMatch(/^(m|m³|m³\/s|m²\/s|m\/s|Pa|N|s|1)$/);
+});
+
+test('every field of a pump to choose is explained', () => {
+  const { pumps } = choiceReport(rock);
+  const names = named('What to choose: `--choose`');
+  expect(names.toSorted()).toEqual(['assumed', ...Object.keys(pumps.rows[0]!)].toSorted());
+});
+
+test('what is said of a pump is what its changes come to, read back by the plan’s own reader', () => {
+  const { pumps } = choiceReport(rock);
+  const [best] = pumps.rows;
+  const { pump, depth, pipe, wire } = best!.changes;
+  const plan = [...pump, ...depth, ...pipe, ...wire].reduce(
+    (made, { path, to }) => withValue(made, path, to ?? undefined),
+    rock,
+  );
+  const { values, facts } = solve(plan);
+  expect(values.hangLoadAtRest).toBe(best!.weightAtRest);
+  expect(facts.pump.setting).toBe(best!.intakeDepth);
+  expect(facts.pump.power).toBe(best!.power);
 });

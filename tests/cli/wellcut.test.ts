@@ -223,3 +223,25 @@ describe('what cannot be read ends with 2 and says what to write', () => {
     for (const words of ['"wel"', 'wire.size', 'pump.setting', 'pump.curve']) expect(stderr).toContain(words);
   });
 });
+
+describe('check --choose', () => {
+  test('prints both tables, the best first, and exits as check does', () => {
+    const { status, stdout } = wellcut(['check', samplePath('tamarack-ridge'), '--choose']);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^Which pump\n[^]*\nYes: 10 gpm, 1 hp \(now in the plan\)/);
+    expect(stdout).toMatch(/\nWhich tank\n/);
+    expect(stdout).not.toMatch(/undefined|NaN/);
+    expect(wellcut(['check', planFile('choose-danger', dangerous), '--choose']).status).toBe(1);
+  });
+  test('with --json as choose, and says why there is nothing to choose', () => {
+    const flowing = planFile('choose-flowing', {
+      ...sample('tamarack-ridge'),
+      water: { staticLevel: '-2 ft' },
+    });
+    const { stdout } = wellcut(['check', flowing, '--choose', '--json']);
+    const { choose } = JSON.parse(stdout) as { choose: { pumps: { refused: string; rows: unknown[] } } };
+    expect(choose.pumps.rows).toEqual([]);
+    expect(choose.pumps.refused).toMatch(/contractor/);
+    expect(JSON.parse(wellcut(['check', flowing, '--json']).stdout)).not.toHaveProperty('choose');
+  });
+});

@@ -60,6 +60,22 @@ function orByOwnFix(placed: Placed, draft: Draft, solution: Solution): Placed {
 
 const FOUND_NO_PLACE: ReadonlySet<WhyLeft['variant']> = new Set(['worseThere', 'noRoomForPump', 'cannotLift']);
 
+/**
+ * The place that is aimed at, not tried yet: for a pump that is only thought of. Where the pump stays, the draft as it is.
+ *
+ * @param solution  of the draft's plan, whose level at rest is known
+ */
+export function aimedAt(draft: Draft, solution: Solution): Placed {
+  const stays = standsStill(solution.facts, SETTING) ?? missingForPump(solution);
+  if (stays !== null) return { draft, left: stays };
+  const found = pumpPlaces(solution, draft.changes.has(SETTING));
+  if (found.kind === 'left')
+    return { draft: found.guarded && !isProtected(solution) ? withProbe(draft) : draft, left: found.why };
+  const place = found.kind === 'deep' ? found.best : found.places[0];
+  const hanging = { draft, solution, fall: found.kind === 'deep' ? found.fall : ('known' as const) };
+  return place === undefined ? { draft, left: null } : { draft: draftAt(place, hanging).draft, left: null };
+}
+
 interface Hanging {
   readonly draft: Draft;
   readonly solution: Solution;
@@ -154,7 +170,12 @@ const liftsWell = (tried: Tried): tried is Taken => isTaken(tried) && liftsBadly
 
 /** The pump in a place, with its probe, solved against the plan as it is. */
 function tryAt(place: PumpPlace, hanging: Hanging): { readonly tried: Tried; readonly depth: Metres } {
-  const { draft, solution, fall } = hanging;
+  const { draft, depth, isThere } = draftAt(place, hanging);
+  return { tried: tryPlace(draft, hanging.solution, !isThere), depth };
+}
+
+/** The same, not solved. */
+function draftAt(place: PumpPlace, { draft, solution, fall }: Hanging) {
   const { facts } = solution;
   const text = writtenInside({ solved: solution, facts }, SETTING, place.near, place.ends);
   const depth = depthWritten({ solved: solution }, SETTING, text);
@@ -162,8 +183,7 @@ function tryAt(place: PumpPlace, hanging: Hanging): { readonly tried: Tried; rea
   const isThere = text === valueAt(draft.plan, SETTING);
   const hung = isThere ? draft : hungAt(draft, text, place.from, fall);
   const hasProbe = typeof facts.pump.lowLevelCutOff === 'number';
-  const withIt = guarded || (hasProbe && !isThere) ? withProbe(hung) : hung;
-  return { tried: tryPlace(withIt, solution, !isThere), depth };
+  return { draft: guarded || (hasProbe && !isThere) ? withProbe(hung) : hung, depth, isThere };
 }
 
 function hungAt(draft: Draft, text: string, from: HungFrom, fall: Fall): Draft {
@@ -193,10 +213,14 @@ function ruleOf(from: HungFrom): string | null {
 
 /** The depth may stay, but something has to stop the pump before it runs dry, and not just at its intake. */
 function protectedHere(draft: Draft, solution: Solution): Draft {
-  const above = probeAboveIntake(solution.facts);
-  if (hasCutOff(solution) && (above === null || meets(above - CUT_OFF_ABOVE_INTAKE, 'length'))) return draft;
+  if (isProtected(solution)) return draft;
   const tried = tryPlace(withProbe(draft), solution);
   return isTaken(tried) ? tried.draft : draft;
+}
+
+function isProtected(solution: Solution): boolean {
+  const above = probeAboveIntake(solution.facts);
+  return hasCutOff(solution) && (above === null || meets(above - CUT_OFF_ABOVE_INTAKE, 'length'));
 }
 
 /** A probe just over the intake; protection by current stays as it is, and what stands is not moved. */

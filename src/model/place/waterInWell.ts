@@ -1,14 +1,18 @@
 /** Where the water stands for a pump that may hang anywhere: the plan's own level ends at the pump as it hangs now. */
-import { lowestStatic } from '../figures/lowestPumping.ts';
+import { curvesOf, systemOf } from '../figures/curves.ts';
+import { lowestPumping, lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { withDepth, withValue } from '../plan/editPlan.ts';
+import { readFacts } from '../plan/readFacts.ts';
+import type { Plan } from '../plan/schema.ts';
+import { createRecall, type Recall } from '../recall.ts';
 import { probeOf } from '../rules/cutOff.ts';
 import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import type { Metres } from '../si.ts';
 import type { LowestPumping, Solved } from '../solution.ts';
-import { solvedOf } from './solvedOf.ts';
+import { suspensionDepth } from '../string/topWorks.ts';
 import type { Fall } from './told.ts';
 
 export type WaterInWell =
@@ -40,7 +44,9 @@ export function waterInWell(solved: Solved, deepest: Metres): WaterInWell {
   if (probe !== null && !movable) return { kind: 'held', probe };
   // A probe that goes where the pump goes ends no fall.
   const bare = typeof facts.pump.lowLevelCutOff === 'number' ? withValue(plan, 'pump.lowLevelCutOff', undefined) : plan;
-  const lowestAt = (setting: Metres) => lowestWithAnyPump(solvedOf(withDepth(bare, 'pump.setting', setting)));
+  // Asked for at a dozen depths: what does not move with the pump is read once, and no more is worked out than the level.
+  const recall = createRecall();
+  const lowestAt = (setting: Metres) => lowestIn(withDepth(bare, 'pump.setting', setting), recall);
   const lowest = lowestAt(deepest);
   const less = givesLess(solved);
   if (lowest === null) return { kind: 'open', fall: less ? 'givesLess' : 'unknown', under: null };
@@ -55,8 +61,18 @@ export function waterInWell(solved: Solved, deepest: Metres): WaterInWell {
   return less ? { kind: 'open', fall: 'givesLess', under } : { kind: 'known', levelAt, under };
 }
 
+function lowestIn(plan: Plan, recall: Recall): LowestPumping | null {
+  const { facts } = readFacts(plan, recall);
+  const curves = curvesOf(facts, systemOf(facts, suspensionDepth(facts)));
+  return lowestWithAnyPump({ facts, curves, lowest: lowestPumping(facts, curves) });
+}
+
 /** A pump of which only the flow is known takes that flow at least, and more than the house asks if it is more. */
-function lowestWithAnyPump({ facts, curves, lowest }: Solved): LowestPumping | null {
+function lowestWithAnyPump({
+  facts,
+  curves,
+  lowest,
+}: Pick<Solved, 'facts' | 'curves' | 'lowest'>): LowestPumping | null {
   const { curve } = facts.pump;
   const rest = lowestStatic(facts);
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);

@@ -10,7 +10,7 @@ import { choice, group, words } from './field.ts';
 import { disinfection, rope, wire } from './schema/gear.ts';
 import { house } from './schema/house.ts';
 import { dropPipe } from './schema/pipe.ts';
-import { pump } from './schema/pump.ts';
+import { ownPumps, pump } from './schema/pump.ts';
 import { site } from './schema/site.ts';
 import { string } from './schema/string.ts';
 import { top } from './schema/top.ts';
@@ -38,6 +38,7 @@ export const planSchema = group('Plan', 'A drilled well and what hangs in it.', 
   house: z.optional(house),
   top: z.optional(top),
   pump: z.optional(pump),
+  ownPumps: z.optional(ownPumps),
   dropPipe: z.optional(dropPipe),
   string: z.optional(string),
   wire: z.optional(wire),

@@ -136,7 +136,7 @@ function opensAsWaterComesBack(solved: Solved): boolean {
 }
 
 /** Pressure at the tank at no flow with the water at a depth, on the weaker end of the pump's band; null while unknown. */
-function reachAt({ facts, values }: Pick<Solved, 'facts' | 'values'>, level: Metres): Pascals | null {
+export function reachAt({ facts, values }: Pick<Solved, 'facts' | 'values'>, level: Metres): Pascals | null {
   const atRest = values.shutOffPressureAtTankLeast;
   const { staticLevel } = facts.water;
   if (atRest === null || staticLevel === null) return null;

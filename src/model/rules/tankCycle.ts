@@ -76,12 +76,16 @@ export const runsLongEnough = defineRule({
   },
 });
 
+/** Usual sizes of tank where the plan's units are at home, the smallest first. */
+export function usualTanks({ units }: Pick<Facts, 'units'>): readonly CubicMetres[] {
+  return units === 'us' ? TANKS_US : TANKS_METRIC;
+}
+
 /** The smallest usual tank that gives so much water at each start. */
-function largerTank({ facts }: Given, water: CubicMetres): CubicMetres | undefined {
+export function largerTank({ facts }: Pick<Given, 'facts'>, water: CubicMetres): CubicMetres | undefined {
   const { cutIn, cutOut, precharge } = facts.house;
   const atmosphere = atmosphericPressure(facts.site.altitude);
-  const sizes = facts.units === 'us' ? TANKS_US : TANKS_METRIC;
-  return sizes.find((volume) => tankDrawdown({ volume, precharge, cutIn, cutOut, atmosphere }) >= water);
+  return usualTanks(facts).find((volume) => tankDrawdown({ volume, precharge, cutIn, cutOut, atmosphere }) >= water);
 }
 
 /** Air under cut-in by no more than this. */
@@ -91,6 +95,12 @@ const USUAL_UNDER: Pascals = psi(2);
 /** With a pump that follows the demand: share of the pressure that it holds. Common practice, no source. */
 export const PRECHARGE_SHARE = 0.7;
 const SHARE_SPREAD = 0.1;
+
+/** Air to set in the empty tank. */
+export function usualPrecharge({ house }: Pick<Facts, 'house'>): Pascals {
+  const { cutIn, cutOut, control } = house;
+  return control === 'variable speed' ? PRECHARGE_SHARE * cutOut : Math.max(cutIn - USUAL_UNDER, 0);
+}
 
 export const prechargeFits = defineRule({
   number: 'PR-57',
@@ -132,8 +142,7 @@ export const prechargeFits = defineRule({
     return holds('fits', { precharge, cutIn, under });
   },
   fixes({ solved, facts }) {
-    const { cutIn, cutOut, control } = facts.house;
-    const wanted = control === 'variable speed' ? PRECHARGE_SHARE * cutOut : Math.max(cutIn - USUAL_UNDER, 0);
+    const wanted = usualPrecharge(facts);
     const unit = unitAt(solved.plan, 'house.precharge', facts.units === 'us' ? 'psi' : 'bar', 'pressure');
     const step = unit === 'psi' ? psi(1) : unit === 'bar' ? 5000 : 1000;
     const set = floorTo(wanted, step, 1);

@@ -1,5 +1,6 @@
 /** English sentences, reasons, sources, cautions, buttons, advice, and what parts are for. */
 import { advice } from './advice.ts';
+import { choose } from './choose.ts';
 import { findings } from './findings.ts';
 import { fixes } from './fixes.ts';
 import { long as levels } from './levels.ts';
@@ -14,6 +15,7 @@ export const long = {
   rules: longRules,
   fixes,
   advice,
+  choose,
   missing,
   measure,
   findings,

@@ -3,6 +3,21 @@ import * as z from 'zod/mini';
 import { DEFAULTS } from '../defaults.ts';
 import { choice, fact, flag, group, list, pair, quantity, quantityOrFlag, words } from '../field.ts';
 
+const points = list(
+  'Points',
+  'Flow and head, flow rising.',
+  pair(
+    'Point',
+    'A flow and its head.',
+    [
+      quantity('flow', 'Flow', 'What the pump gives at that head.', { above: false }),
+      quantity('length', 'Head', 'How high it lifts that flow.', { to: '10000 ft' }),
+    ],
+    '[ "10 gpm", "200 ft" ]',
+  ),
+  { from: 2, to: 40 },
+);
+
 const curve = z.discriminatedUnion('kind', [
   group('A generic curve', 'A usual pump of that flow and power.', {
     kind: z.literal('generic'),
@@ -16,20 +31,7 @@ const curve = z.discriminatedUnion('kind', [
   }),
   group('Your own points', 'From the maker’s sheet.', {
     kind: z.literal('points'),
-    points: list(
-      'Points',
-      'Flow and head, flow rising.',
-      pair(
-        'Point',
-        'A flow and its head.',
-        [
-          quantity('flow', 'Flow', 'What the pump gives at that head.', { above: false }),
-          quantity('length', 'Head', 'How high it lifts that flow.', { to: '10000 ft' }),
-        ],
-        '[ "10 gpm", "200 ft" ]',
-      ),
-      { from: 2, to: 40 },
-    ),
+    points,
   }),
 ]);
 
@@ -106,4 +108,16 @@ export const pump = group(
     ),
   },
   { example: '{ "setting": "180 ft", "curve": { "kind": "generic", "flow": "10 gpm" } }' },
+);
+
+/** Pumps to choose among, besides the usual ratings: kept with the plan, judged when one is chosen. */
+export const ownPumps = list(
+  'Your own pumps',
+  'Pumps that you may choose, by their makers’ points.',
+  group('Own pump', 'A pump that you may choose.', {
+    name: words('Name', 'What you call it.', { example: '"Shed pump"' }),
+    power: z.optional(quantity('power', 'Power', 'Rated power of its motor.')),
+    points,
+  }),
+  { to: 40 },
 );

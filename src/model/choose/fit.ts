@@ -1,0 +1,233 @@
+/** Whether a pump does the job, by its figures: pressure, flow, range, water over the intake. */
+import { levelAtFlow, levelAtNoFlow, pumpAtLevel, pumpFromLevel } from '../figures/curves.ts';
+import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { provenYield } from '../figures/provenYield.ts';
+import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import { hasCutOff } from '../rules/cutOff.ts';
+import { meets } from '../rules/grace.ts';
+import { openPumpingLevel } from '../rules/openFacts.ts';
+import type { Sentence } from '../rules/rule.ts';
+import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
+import { LEFT_OVER_INTAKE } from '../rules/yield.ts';
+import type { CubicMetresPerSecond, Metres, Pascals, Ratio } from '../si.ts';
+import type { Solution } from '../solution.ts';
+
+/** What is asked of a pump over what the house wants, and where in its range it is to work. Common practice, no source. */
+export const WANTED_SHARE: Ratio = 1.1;
+export const RANGE = { from: 0.5, to: 1.3 } as const;
+export { CUT_OUT_SPARE, LEFT_OVER_INTAKE };
+
+/** What a pump does in its well, SI; null where a fact it needs is unknown, or where it has no meaning. */
+export interface PumpFigures {
+  /** At cut-in from the lowest level at rest, the water falling as it flows; with the water at its worst where nobody knows how far it falls. */
+  readonly flow: CubicMetresPerSecond | null;
+  /** Where the water stands meanwhile. */
+  readonly level: Metres | null;
+  /** Of what the house wants. */
+  readonly share: Ratio | null;
+  /** Over cut-out, no water drawn, at the lowest level; null for an open tank. */
+  readonly spare: Pascals | null;
+  /** The deepest water from which it still fills the tank. */
+  readonly lifts: Metres | null;
+  /** Water over the intake at the strongest that its name can stand for. */
+  readonly left: Metres | null;
+  /** The flow over the rated one. */
+  readonly range: Ratio | null;
+}
+
+export type Why =
+  | Sentence<'fits', { flow: number; share: Ratio | null; spare: Pascals | null; left: Metres }>
+  /** The well gives less than the house wants; the pump gives it from the water that stands in the bore. */
+  | Sentence<'fromStore', { flow: number; gives: number; level: Metres }>
+  /** The same, of a well that was only blown with air. */
+  | Sentence<'yieldUnsure', { gives: number }>
+  /** It does where the house draws what is assumed. */
+  | Sentence<'ifDemand', { flow: number; wanted: number }>
+  | Sentence<'dependsOnDemand', { flow: number }>
+  /** Only while the water stands above a depth. */
+  | Sentence<'dependsOnLevel', { turn: Metres }>
+  /** Even with the water at its intake, but nobody knows how much stays over it. */
+  | Sentence<'unknownLevel', { level: Metres }>
+  | Sentence<'liftsNone', { level: Metres; lifts: Metres | null }>
+  | Sentence<'lacksPressure', { spare: Pascals; level: Metres }>
+  | Sentence<'givesLittle', { flow: number; wanted: number }>
+  | Sentence<'takesTooMuch', { left: Metres }>
+  | Sentence<'outpumps', { gives: number | null }>
+  | Sentence<'underRange', { range: Ratio }>
+  | Sentence<'overRange', { range: Ratio }>
+  | Sentence<'unguarded', { gives: number }>
+  | Sentence<'storeTooSmall', { gives: number; wanted: number }>;
+
+export interface Fit {
+  readonly does: 'yes' | 'depends' | 'no';
+  readonly why: Why;
+  readonly figures: PumpFigures;
+}
+
+const AT_CUT_IN = { end: 'least', tank: 'cutIn' } as const;
+
+/**
+ * @param solution  of the plan with the pump in it, whose level at rest and way to the tank are known
+ * @param rated     the flow that the pump is named for
+ */
+export function fitOf(solution: Solution, rated: CubicMetresPerSecond): Fit {
+  if (givesLess(solution)) return fitFromStore(solution, rated);
+  const open = openPumpingLevel(solution);
+  return open === null ? fitInKnown(solution, rated) : fitInUnknown(solution, rated, open.good, open.bad);
+}
+
+function givesLess({ facts }: Solution): boolean {
+  const gives = provenYield(facts);
+  const { demand } = facts.house;
+  return gives !== null && demand !== null && !meets(gives - demand, 'flow');
+}
+
+/** The drawdown is known, or that the pump empties the bore. */
+function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
+  const { facts, lowest, curves } = solution;
+  const rest = lowestStatic(facts) ?? 0;
+  const point = pumpFromLevel(facts, AT_CUT_IN, rest);
+  const level = lowest?.depth ?? rest;
+  const figures = figuresAt(solution, rated, {
+    flow: point?.flow ?? null,
+    level: point?.waterLevel ?? null,
+    lowest: level,
+  });
+  const no = shortAt(solution, figures, level);
+  if (no !== null) return { does: 'no', why: no, figures };
+  if (curves.atCutInMost?.outpumped === true)
+    return { does: 'no', why: { variant: 'outpumps', numbers: { gives: provenYield(facts) } }, figures };
+  const left = figures.left ?? 0;
+  if (!meets(left - LEFT_OVER_INTAKE, 'length'))
+    return { does: 'no', why: { variant: 'takesTooMuch', numbers: { left } }, figures };
+  return done(solution, figures, { variant: 'fits', numbers: { ...saidOf(figures), left } });
+}
+
+/**
+ * No pump makes a well give more: the water that stands in it carries the peak, and the pump has to get it up from as low
+ * as its dry-run protection lets it fall.
+ */
+function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
+  const { facts, lowest, verdicts } = solution;
+  const rest = lowestStatic(facts) ?? 0;
+  const level = lowest?.depth ?? lowestLevel(facts).depth;
+  const { best, worst: figures } = atBoth(solution, rated, rest, level);
+  const gives = provenYield(facts) ?? 0;
+  const no = shortBetween(solution, best, figures, level);
+  if (no !== null) return { does: 'no', why: no, figures };
+  if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
+  const shortage = verdicts['PR-55'];
+  const wanted = facts.house.demand ?? 0;
+  if (shortage === 'warning' || shortage === 'danger')
+    return { does: 'no', why: { variant: 'storeTooSmall', numbers: { gives, wanted } }, figures };
+  if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
+  return done(solution, figures, { variant: 'fromStore', numbers: { flow: figures.flow ?? 0, gives, level } });
+}
+
+/** With the water held at rest, and as low as it gets. */
+function atBoth(solution: Solution, rated: CubicMetresPerSecond, rest: Metres, deepest: Metres) {
+  const at = (level: Metres) =>
+    figuresAt(solution, rated, {
+      flow: pumpAtLevel(solution.facts, AT_CUT_IN, level)?.flow ?? null,
+      level,
+      lowest: level,
+    });
+  return { best: at(rest), worst: at(deepest) };
+}
+
+/** As low as it gets; over its range only where it is so even there, under it only where it is so even at rest. */
+function shortBetween(solution: Solution, best: PumpFigures, worst: PumpFigures, deepest: Metres): Why | null {
+  const range = worst.range !== null && worst.range > RANGE.from ? worst.range : best.range;
+  return shortAt(solution, { ...worst, range: range === null ? null : inRangeAtRest(range, worst) }, deepest);
+}
+
+function inRangeAtRest(range: Ratio, worst: PumpFigures): Ratio {
+  return range === worst.range ? range : Math.min(range, RANGE.to);
+}
+
+/** Nobody knows how far the water falls: from rest down to the intake. */
+function fitInUnknown(solution: Solution, rated: CubicMetresPerSecond, rest: Metres, deepest: Metres): Fit {
+  const { best, worst } = atBoth(solution, rated, rest, deepest);
+  const figures = { ...worst, left: null };
+  const over = worst.range !== null && worst.range > RANGE.to;
+  const no = over
+    ? ({ variant: 'overRange', numbers: { range: worst.range } } as const)
+    : shortAt(solution, { ...best, range: Math.min(best.range ?? 0, RANGE.to) }, rest);
+  if (no !== null) return { does: 'no', why: no, figures };
+  if (shortBetween(solution, best, worst, deepest) === null)
+    return { does: 'depends', why: { variant: 'unknownLevel', numbers: { level: deepest } }, figures };
+  return { does: 'depends', why: { variant: 'dependsOnLevel', numbers: { turn: turnOf(solution, rest) } }, figures };
+}
+
+/** The deepest water from which it gives what is asked at the pressure that is asked. */
+export function turnOf({ facts }: Solution, rest: Metres): Metres {
+  const { demand, kind } = facts.house;
+  const byFlow = demand === null ? Infinity : (levelAtFlow(facts, AT_CUT_IN, WANTED_SHARE * demand) ?? rest);
+  const atCutOut = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? Infinity;
+  const spare = kind === 'open tank' ? 0 : CUT_OUT_SPARE / weightOf(facts);
+  return Math.max(Math.min(byFlow, atCutOut - spare), rest);
+}
+
+function weightOf({ site }: Solution['facts']): number {
+  return waterDensity(site.waterTemperature) * STANDARD_GRAVITY;
+}
+
+/** What is not enough with the water at a level; null where nothing is. */
+function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres): Why | null {
+  const { flow, spare, lifts, range } = figures;
+  const { demand, control } = facts.house;
+  if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { level, lifts } };
+  if (spare !== null && !meets(spare - CUT_OUT_SPARE, 'pressure'))
+    return { variant: 'lacksPressure', numbers: { spare, level } };
+  if (demand !== null && !meets(flow - WANTED_SHARE * demand, 'flow'))
+    return { variant: 'givesLittle', numbers: { flow, wanted: WANTED_SHARE * demand } };
+  if (range === null) return null;
+  if (!meets(range - RANGE.from, 'ratio')) return { variant: 'underRange', numbers: { range } };
+  // A pump that follows the demand slows down before it runs out.
+  if (control !== 'variable speed' && !meets(RANGE.to - range, 'ratio'))
+    return { variant: 'overRange', numbers: { range } };
+  return null;
+}
+
+/** Rests on what the house draws: said, assumed, or not known. */
+function done({ facts, assumed }: Solution, figures: PumpFigures, why: Why): Fit {
+  const { demand } = facts.house;
+  const flow = figures.flow ?? 0;
+  if (demand === null) return { does: 'depends', why: { variant: 'dependsOnDemand', numbers: { flow } }, figures };
+  if (assumed.some(({ path }) => path === 'house.demand'))
+    return { does: 'depends', why: { variant: 'ifDemand', numbers: { flow, wanted: demand } }, figures };
+  return { does: 'yes', why, figures };
+}
+
+function saidOf({ flow, share, spare }: PumpFigures) {
+  return { flow: flow ?? 0, share, spare };
+}
+
+interface Working {
+  readonly flow: CubicMetresPerSecond | null;
+  readonly level: Metres | null;
+  /** The lowest pumping level. */
+  readonly lowest: Metres;
+}
+
+function figuresAt(solution: Solution, rated: CubicMetresPerSecond, working: Working): PumpFigures {
+  const { facts } = solution;
+  const { demand } = facts.house;
+  const { flow, level, lowest } = working;
+  return {
+    flow,
+    level,
+    share: flow === null || demand === null || !(demand > 0) ? null : flow / demand,
+    spare: spareAt(solution, lowest),
+    lifts: levelAtNoFlow(facts, AT_CUT_IN),
+    left: facts.pump.setting - lowest,
+    range: flow === null ? null : flow / rated,
+  };
+}
+
+function spareAt(solution: Solution, level: Metres): Pascals | null {
+  const { house } = solution.facts;
+  const reach = reachAt(solution, level);
+  return house.kind === 'open tank' || reach === null ? null : reach - house.cutOut;
+}

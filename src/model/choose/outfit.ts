@@ -1,0 +1,74 @@
+/** Pipe, wire and supply after a pump: what the rules ask for is taken, and nothing else of the plan is touched. */
+import { changed } from '../fixes/fixesOf.ts';
+import { candidatesFor, givenBy } from '../rules/index.ts';
+import type { Plan } from '../plan/schema.ts';
+import type { Change, Finding, Solution } from '../solution.ts';
+
+/** What the choice of one thing writes. */
+export type Part = 'pump' | 'depth' | 'pipe' | 'wire';
+
+/** Whose a field of the plan is; null for what no pump, pipe or wire decides. */
+export function partOf(path: string): Part | null {
+  if (path === 'pump.setting' || path === 'pump.lowLevelCutOff') return 'depth';
+  if (path === 'pump.flowLimiter') return null;
+  if (path.startsWith('pump.')) return 'pump';
+  if (path.startsWith('dropPipe.') || JOINTS.has(path)) return 'pipe';
+  return path.startsWith('wire.') ? 'wire' : null;
+}
+
+/** Pipe of more pressure is joined as such pipe is. */
+const JOINTS: ReadonlySet<string> = new Set(['string.fittings', 'string.clampsPerJoint', 'string.clampScrew']);
+
+/** Wire, supply, pipe: what each is judged by. */
+const OUTFIT: ReadonlySet<string> = new Set(['PR-59', 'PR-18', 'PR-47', 'PR-48', 'PR-49', 'PR-50']);
+
+export interface Outfitted {
+  readonly plan: Plan;
+  readonly solution: Solution;
+  readonly changes: readonly Change[];
+}
+
+/** A stronger pipe may ask for other joints, and a wire of another supply for another size: then it settles. */
+const MOST_STEPS = 6;
+
+/**
+ * @param solution  of the plan with the pump that is tried
+ * @param solved    solves another
+ */
+export function outfit(solution: Solution, solved: (plan: Plan) => Solution): Outfitted {
+  let now: Outfitted = { plan: solution.plan, solution, changes: [] };
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const changes = neededIn(now.solution);
+    if (changes.length === 0) return now;
+    const next = changed(now.plan, changes);
+    now = { plan: next, solution: solved(next), changes: [...now.changes, ...changes] };
+  }
+  return now;
+}
+
+/** What every rule of the outfit asks for at once: one solution serves them all. */
+function neededIn(solution: Solution): Change[] {
+  const broken = solution.findings.filter((finding) => finding.severity !== 'note' && OUTFIT.has(finding.rule));
+  if (broken.length === 0) return [];
+  const given = givenBy(solution);
+  const taken = new Map<string, Change>();
+  for (const finding of broken) {
+    for (const change of firstButton(finding, given)) if (!taken.has(change.path)) taken.set(change.path, change);
+  }
+  return [...taken.values()];
+}
+
+function firstButton(finding: Finding, given: ReturnType<typeof givenBy>): readonly Change[] {
+  for (const { changes } of candidatesFor(finding, given)) {
+    if (changes?.every(({ path }) => isOutfit(path))) return changes;
+    // The line to the house may be too narrow as well: that is another pipe.
+    const own = finding.rule === 'PR-47' ? (changes ?? []).filter(({ path }) => partOf(path) === 'pipe') : [];
+    if (own.length > 0) return own;
+  }
+  return [];
+}
+
+function isOutfit(path: string): boolean {
+  const part = partOf(path);
+  return part === 'pipe' || part === 'wire' || path === 'pump.wires' || path === 'pump.voltage';
+}

@@ -1,0 +1,158 @@
+/** "Which pump" and "Which tank": names, reasons, refusals. */
+import type { PumpName, WhyRow } from '../../model/choose/choosePump.ts';
+import type { TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
+import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
+import { CUT_OUT_SPARE, LEFT_OVER_INTAKE, RANGE } from '../../model/choose/fit.ts';
+import type { PasteFault } from '../../model/choose/pastedCurve.ts';
+import type { Show } from '../../model/units.ts';
+import { decimals } from '../../model/units.ts';
+
+type Said<Union extends { readonly variant: string; readonly numbers: object }> = {
+  readonly [Each in Union as Each['variant']]: (numbers: Each['numbers'], show: Show) => string;
+};
+
+const times = (share: number): string => decimals(share, 1);
+const column = { flow: 'flow', head: 'head' } as const;
+
+export const choose = {
+  pumps: {
+    title: 'Which pump',
+    /** Heads of the columns, in their order. */
+    columns: {
+      name: 'Pump',
+      does: 'Does it do the job',
+      flow: 'Flow at cut-in',
+      share: 'Of what is wanted',
+      spare: 'To spare over cut-out',
+      lifts: 'Deepest water it lifts',
+      left: 'Water left over the intake',
+      range: 'Place in its range',
+      pipe: 'Drop pipe',
+      wire: 'Wire and supply',
+      weight: 'Weight at rest',
+      tank: 'Tank it needs',
+      depth: 'Pump intake',
+    },
+    does: { yes: 'Yes', depends: 'Depends', no: 'No' },
+    name: (name: PumpName): string => {
+      switch (name.kind) {
+        case 'rating':
+          return `${name.flow}, ${name.power}`;
+        case 'own':
+          return name.name;
+        case 'plan':
+          return 'The pump of this plan';
+      }
+    },
+    plans: 'now in the plan',
+    controlBox: 'control box',
+    whys: {
+      fits: ({ flow, spare, left }, show) =>
+        `Gives ${show.flow(flow)}${spare === null ? '' : `, reaches cut-out with ${show.pressure(spare)} to spare`} and leaves ${show.depth(left)} of water over its intake.`,
+      fromStore: ({ gives, level }, show) =>
+        `Gets the water in the bore up from ${show.depth(level)}; the well itself gives ${show.flow(gives)}.`,
+      yieldUnsure: ({ gives }, show) =>
+        `Does if the well gives the ${show.flow(gives)} that air blew out of it: measure what it gives to a pump.`,
+      ifDemand: ({ flow, wanted }, show) =>
+        `Gives ${show.flow(flow)}: enough if the house draws ${show.flow(wanted)}, which is assumed.`,
+      dependsOnDemand: ({ flow }, show) => `Gives ${show.flow(flow)}; nobody said what the house draws at its busiest.`,
+      dependsOnLevel: ({ turn }, show) =>
+        `Does while the water stays above ${show.depth(turn)}; nobody knows how far it falls. Measure it while pumping.`,
+      unknownLevel: ({ level }, show) =>
+        `Gives enough even with the water at ${show.depth(level)}; nobody knows how much stays over the intake.`,
+      liftsNone: ({ level, lifts }, show) =>
+        lifts !== null && lifts > 0
+          ? `Lifts water from ${show.depth(lifts)} at the most, and it stands at ${show.depth(level)}.`
+          : 'Does not fill the tank from any depth.',
+      lacksPressure: ({ spare, level }, show) =>
+        spare < 0
+          ? `Too weak: ${show.pressure(-spare)} short of cut-out with the water at ${show.depth(level)}.`
+          : `Reaches cut-out with ${show.pressure(spare)} to spare; ${show.pressure(CUT_OUT_SPARE)} are wanted.`,
+      givesLittle: ({ flow, wanted }, show) =>
+        `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`,
+      takesTooMuch: ({ left }, show) =>
+        `Draws the water down to ${show.depth(Math.max(left, 0))} over its intake; ${show.depth(LEFT_OVER_INTAKE)} have to stay.`,
+      outpumps: ({ gives }, show) =>
+        gives === null
+          ? 'Takes more than the well gives and draws it down to the intake.'
+          : `Takes more than the ${show.flow(gives)} that the well gives.`,
+      underRange: ({ range }) =>
+        `Works at ${times(range)} times its rated flow, under ${times(RANGE.from)}: too large for this house.`,
+      overRange: ({ range }) =>
+        `Works at ${times(range)} times its rated flow, over ${times(RANGE.to)}: too strong for this lift.`,
+      unguarded: ({ gives }, show) => `Needs dry-run protection first: the well gives only ${show.flow(gives)}.`,
+      storeTooSmall: ({ gives, wanted }, show) =>
+        `The water in the bore does not carry the peak: ${show.flow(wanted)} wanted, ${show.flow(gives)} given.`,
+      // What the rules find says itself.
+      finding: () => '',
+    } satisfies Said<WhyRow>,
+    none: 'None of these pumps does the job here.',
+    restsOn: (what: string) => `All of this rests on what is assumed: ${what}.`,
+    caution:
+      'A usual pump of that name, by common practice: check the maker’s curve before you buy. Wiring is for a licensed electrician.',
+  },
+  tanks: {
+    title: 'Which tank',
+    columns: {
+      name: 'Tank',
+      does: 'Does it do the job',
+      water: 'Water at each start',
+      run: 'Runs at each start',
+      hour: 'Starts an hour, at most',
+      day: 'Starts a day, at most',
+    },
+    whys: {
+      runsLong: ({ run }, show) => `Lets the pump run ${show.time(run)} at each start.`,
+      runsShort: ({ run, least }, show) =>
+        `Lets the pump run ${show.time(run)} at each start; ${show.time(least)} are wanted.`,
+      givesNone: () => 'Gives no water at this pre-charge: set its air first.',
+      finding: () => '',
+    } satisfies Said<WhyTank>,
+    refused: {
+      openTank: 'An open tank is filled by a float: no pressure tank to choose.',
+      variableSpeed: 'With variable speed a small tank as the controller’s maker asks for is enough.',
+      pumpFirst: 'Choose the pump first: the tank follows from its flow.',
+    } satisfies Record<TankRefusal, string>,
+    precharge: (pressure: string) => `Set the air to ${pressure} in the empty tank, water shut off and drained.`,
+    reach: (reach: string, rating: string, relief: boolean | null) =>
+      relief === true
+        ? `The pump can put ${reach} on it; a relief valve is there.`
+        : relief === false
+          ? `The pump can put ${reach} on it, its rating is ${rating}, and there is no relief valve.`
+          : `The pump can put ${reach} on it, its rating is ${rating}; nobody said whether a relief valve is there.`,
+  },
+  /** What a choice left. */
+  left: ({ choice, status }: LeftStanding): string => `${PART[choice]} stays: it is ${status}.`,
+  paste: (fault: PasteFault): string => {
+    switch (fault.what) {
+      case 'empty':
+        return 'Nothing is there to read: paste two columns, flow and head.';
+      case 'tooLong':
+        return `That is more than ${fault.most} characters: paste the two columns of one pump only.`;
+      case 'noUnits':
+        return `The ${column[fault.column]} has no unit: choose it above, or name it in the first line.`;
+      case 'twoColumns':
+        return `Line ${fault.line}, “${fault.text}”, has ${fault.found === 1 ? 'one column' : `${fault.found} columns`}: write a flow and a head, parted by a tab.`;
+      case 'number':
+        return `Line ${fault.line}: the ${column[fault.column]} “${fault.text}” is no number with a unit that is read here; write ${fault.column === 'flow' ? '“10 gpm” or “40 L/min”' : '“200 ft” or “60 m”'}.`;
+      case 'negative':
+        return `Line ${fault.line}: the ${column[fault.column]} “${fault.text}” is negative; take the line out.`;
+      case 'tooFew':
+        return `There ${fault.found === 1 ? 'is one point' : 'is no point'}: a curve needs two or more lines.`;
+      case 'tooMany':
+        return `There are more than ${fault.most} points: leave some lines out.`;
+      case 'sameFlow':
+        return `Lines ${fault.other} and ${fault.line} have the same flow, ${fault.text}: keep one of them.`;
+      case 'rises':
+        return `Line ${fault.line}: its head is not under that of line ${fault.other}, though its flow is larger. Check both.`;
+    }
+  },
+};
+
+const PART: Readonly<Record<Choice, string>> = {
+  pump: 'The pump',
+  depth: 'Its depth',
+  pipe: 'The drop pipe',
+  wire: 'The wire',
+  tank: 'The tank',
+};

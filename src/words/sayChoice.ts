@@ -1,0 +1,103 @@
+/** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
+import type { PumpRow } from '../model/choose/choosePump.ts';
+import type { TankRow } from '../model/choose/chooseTank.ts';
+import { valueAt } from '../model/plan/editPlan.ts';
+import type { Solution } from '../model/solution.ts';
+import type { Show } from '../model/units.ts';
+import { decimals } from '../model/units.ts';
+import { sayFinding } from './sayJudgement.ts';
+import type { Words } from './words.ts';
+
+/** Why a pump or a tank does the job or does not: one sentence. */
+export function sayWhyChoice(row: Pick<PumpRow, 'why'> | Pick<TankRow, 'why'>, words: Words, show: Show): string {
+  const { why } = row;
+  if (why.variant === 'finding') return sayFinding(why.numbers.finding, words, show).message;
+  const { pumps, tanks } = words.long.choose;
+  const said = { ...pumps.whys, ...tanks.whys } as Readonly<Record<string, (numbers: object, show: Show) => string>>;
+  return said[why.variant]?.(why.numbers, show) ?? '';
+}
+
+/** The cells of a pump's row, by column; a dash where a figure is not known or has no meaning. */
+export interface SaidPump {
+  readonly name: string;
+  readonly does: string;
+  readonly why: string;
+  readonly flow: string;
+  readonly share: string;
+  readonly spare: string;
+  readonly lifts: string;
+  readonly left: string;
+  readonly range: string;
+  readonly depth: string;
+  readonly pipe: string;
+  readonly wire: string;
+  readonly weight: string;
+  readonly tank: string;
+}
+
+export function sayPumpRow(row: PumpRow, words: Words, show: Show): SaidPump {
+  const { pumps } = words.long.choose;
+  const { flow, share, spare, lifts, left, range } = row.figures;
+  const { facts, values } = row.solution;
+  return {
+    name: pumps.name(row.name),
+    does: pumps.does[row.does],
+    why: sayWhyChoice(row, words, show),
+    flow: orDash(flow, show.flow),
+    share: orDash(share, (each) => `${decimals(each * 100, 0)} %`),
+    spare: orDash(spare, show.pressure),
+    lifts: orDash(lifts, (depth) => (depth > 0 ? show.depth(depth) : DASH)),
+    left: orDash(left, show.depth),
+    range: orDash(range, (each) => `${decimals(each, 2)} ×`),
+    depth: show.depth(facts.pump.setting),
+    pipe: pipeText(row.solution, show),
+    wire: wireText(row.solution, words, show),
+    weight: orDash(values.hangLoadAtRest, show.hook),
+    tank: orDash(row.tank, show.volume),
+  };
+}
+
+const DASH = '–';
+
+function orDash<T>(value: T | null, say: (value: T) => string): string {
+  return value === null ? DASH : say(value);
+}
+
+/** "PE 1 in, 200 psi", "PVC 1-1/4 in, schedule 80". */
+function pipeText({ facts }: Solution, show: Show): string {
+  const { material, nominalSize, rating, wallClass } = facts.dropPipe;
+  const strength = material === 'PE' && rating !== null ? show.pressure(rating) : wallClass;
+  return `${material} ${nominalSize}${strength === null ? '' : `, ${strength}`}`;
+}
+
+/** "10 AWG, 230 V, 3-wire, control box". */
+function wireText({ plan, facts, assumed }: Solution, words: Words, show: Show): string {
+  const { phase, wires, voltage } = facts.pump;
+  const typed = valueAt(plan, 'wire.size');
+  const size = typeof typed === 'string' ? typed : (assumed.find(({ path }) => path === 'wire.size')?.value ?? DASH);
+  const kind = phase === 3 ? '3-phase' : `${wires}-wire`;
+  const box = phase === 1 && wires === 3 ? `, ${words.long.choose.pumps.controlBox}` : '';
+  return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;
+}
+
+export interface SaidTank {
+  readonly name: string;
+  readonly does: string;
+  readonly why: string;
+  readonly water: string;
+  readonly run: string;
+  readonly hour: string;
+  readonly day: string;
+}
+
+export function sayTankRow(row: TankRow, words: Words, show: Show): SaidTank {
+  return {
+    name: row.key,
+    does: words.long.choose.pumps.does[row.does],
+    why: sayWhyChoice(row, words, show),
+    water: show.volume(row.water),
+    run: show.time(row.run),
+    hour: Number.isFinite(row.startsAnHour) ? decimals(row.startsAnHour, 1) : DASH,
+    day: orDash(row.startsADay, (count) => decimals(count, 0)),
+  };
+}
