@@ -1,7 +1,6 @@
 /** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
 import type { PumpRow } from '../model/choose/choosePump.ts';
 import type { TankRow } from '../model/choose/chooseTank.ts';
-import { valueAt } from '../model/plan/editPlan.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { decimals } from '../model/units.ts';
@@ -73,8 +72,7 @@ function pipeText({ facts }: Solution, show: Show): string {
 /** "10 AWG, 230 V, 3-wire, control box". */
 function wireText({ plan, facts, assumed }: Solution, words: Words, show: Show): string {
   const { phase, wires, voltage } = facts.pump;
-  const typed = valueAt(plan, 'wire.size');
-  const size = typeof typed === 'string' ? typed : (assumed.find(({ path }) => path === 'wire.size')?.value ?? DASH);
+  const size = plan.wire?.size ?? assumed.find(({ path }) => path === 'wire.size')?.value ?? DASH;
   const kind = phase === 3 ? '3-phase' : `${wires}-wire`;
   const box = phase === 1 && wires === 3 ? `, ${words.long.choose.pumps.controlBox}` : '';
   return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;

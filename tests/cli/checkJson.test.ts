@@ -38,6 +38,7 @@ test('every field of the report is explained', () => {
 test('every figure says its unit', () => {
   const rows = text
     .split('## Figures')[1]!
+    .split('\n## ')[0]!
     .split('\n')
     .filter((line) => line.startsWith('| `'));
   for (const row of rows) expect(row.split(' | ')[1]).toMatch(/^(m|m³|m³\/s|m²\/s|m\/s|Pa|N|s|1)$/);

@@ -50,12 +50,12 @@ export type Why =
   /** Even with the water at its intake, but nobody knows how much stays over it. */
   | Sentence<'unknownLevel', { level: Metres }>
   | Sentence<'liftsNone', { level: Metres; lifts: Metres | null }>
-  | Sentence<'lacksPressure', { spare: Pascals; level: Metres }>
+  | Sentence<'lacksPressure', { spare: Pascals; level: Metres; asked: Pascals }>
   | Sentence<'givesLittle', { flow: number; wanted: number }>
-  | Sentence<'takesTooMuch', { left: Metres }>
+  | Sentence<'takesTooMuch', { left: Metres; asked: Metres }>
   | Sentence<'outpumps', { gives: number | null }>
-  | Sentence<'underRange', { range: Ratio }>
-  | Sentence<'overRange', { range: Ratio }>
+  | Sentence<'underRange', { range: Ratio; least: Ratio }>
+  | Sentence<'overRange', { range: Ratio; most: Ratio }>
   | Sentence<'unguarded', { gives: number }>
   | Sentence<'storeTooSmall', { gives: number; wanted: number }>;
 
@@ -100,7 +100,7 @@ function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
     return { does: 'no', why: { variant: 'outpumps', numbers: { gives: provenYield(facts) } }, figures };
   const left = figures.left ?? 0;
   if (!meets(left - LEFT_OVER_INTAKE, 'length'))
-    return { does: 'no', why: { variant: 'takesTooMuch', numbers: { left } }, figures };
+    return { does: 'no', why: { variant: 'takesTooMuch', numbers: { left, asked: LEFT_OVER_INTAKE } }, figures };
   return done(solution, figures, { variant: 'fits', numbers: { ...saidOf(figures), left } });
 }
 
@@ -152,7 +152,7 @@ function fitInUnknown(solution: Solution, rated: CubicMetresPerSecond, rest: Met
   const figures = { ...worst, left: null };
   const over = worst.range !== null && worst.range > RANGE.to;
   const no = over
-    ? ({ variant: 'overRange', numbers: { range: worst.range } } as const)
+    ? ({ variant: 'overRange', numbers: { range: worst.range, most: RANGE.to } } as const)
     : shortAt(solution, { ...best, range: Math.min(best.range ?? 0, RANGE.to) }, rest);
   if (no !== null) return { does: 'no', why: no, figures };
   if (shortBetween(solution, best, worst, deepest) === null)
@@ -179,14 +179,14 @@ function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres): Why 
   const { demand, control } = facts.house;
   if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { level, lifts } };
   if (spare !== null && !meets(spare - CUT_OUT_SPARE, 'pressure'))
-    return { variant: 'lacksPressure', numbers: { spare, level } };
+    return { variant: 'lacksPressure', numbers: { spare, level, asked: CUT_OUT_SPARE } };
   if (demand !== null && !meets(flow - WANTED_SHARE * demand, 'flow'))
     return { variant: 'givesLittle', numbers: { flow, wanted: WANTED_SHARE * demand } };
   if (range === null) return null;
-  if (!meets(range - RANGE.from, 'ratio')) return { variant: 'underRange', numbers: { range } };
+  if (!meets(range - RANGE.from, 'ratio')) return { variant: 'underRange', numbers: { range, least: RANGE.from } };
   // A pump that follows the demand slows down before it runs out.
   if (control !== 'variable speed' && !meets(RANGE.to - range, 'ratio'))
-    return { variant: 'overRange', numbers: { range } };
+    return { variant: 'overRange', numbers: { range, most: RANGE.to } };
   return null;
 }
 

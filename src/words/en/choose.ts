@@ -2,7 +2,6 @@
 import type { PumpName, WhyRow } from '../../model/choose/choosePump.ts';
 import type { TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
 import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
-import { CUT_OUT_SPARE, LEFT_OVER_INTAKE, RANGE } from '../../model/choose/fit.ts';
 import type { PasteFault } from '../../model/choose/pastedCurve.ts';
 import type { Show } from '../../model/units.ts';
 import { decimals } from '../../model/units.ts';
@@ -64,22 +63,22 @@ export const choose = {
         lifts !== null && lifts > 0
           ? `Lifts water from ${show.depth(lifts)} at the most, and it stands at ${show.depth(level)}.`
           : 'Does not fill the tank from any depth.',
-      lacksPressure: ({ spare, level }, show) =>
+      lacksPressure: ({ spare, level, asked }, show) =>
         spare < 0
           ? `Too weak: ${show.pressure(-spare)} short of cut-out with the water at ${show.depth(level)}.`
-          : `Reaches cut-out with ${show.pressure(spare)} to spare; ${show.pressure(CUT_OUT_SPARE)} are wanted.`,
+          : `Reaches cut-out with ${show.pressure(spare)} to spare; ${show.pressure(asked)} are wanted.`,
       givesLittle: ({ flow, wanted }, show) =>
         `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`,
-      takesTooMuch: ({ left }, show) =>
-        `Draws the water down to ${show.depth(Math.max(left, 0))} over its intake; ${show.depth(LEFT_OVER_INTAKE)} have to stay.`,
+      takesTooMuch: ({ left, asked }, show) =>
+        `Draws the water down to ${show.depth(Math.max(left, 0))} over its intake; ${show.depth(asked)} have to stay.`,
       outpumps: ({ gives }, show) =>
         gives === null
           ? 'Takes more than the well gives and draws it down to the intake.'
           : `Takes more than the ${show.flow(gives)} that the well gives.`,
-      underRange: ({ range }) =>
-        `Works at ${times(range)} times its rated flow, under ${times(RANGE.from)}: too large for this house.`,
-      overRange: ({ range }) =>
-        `Works at ${times(range)} times its rated flow, over ${times(RANGE.to)}: too strong for this lift.`,
+      underRange: ({ range, least }) =>
+        `Works at ${times(range)} times its rated flow, under ${times(least)}: too large for this house.`,
+      overRange: ({ range, most }) =>
+        `Works at ${times(range)} times its rated flow, over ${times(most)}: too strong for this lift.`,
       unguarded: ({ gives }, show) => `Needs dry-run protection first: the well gives only ${show.flow(gives)}.`,
       storeTooSmall: ({ gives, wanted }, show) =>
         `The water in the bore does not carry the peak: ${show.flow(wanted)} wanted, ${show.flow(gives)} given.`,

@@ -3,20 +3,21 @@ import * as z from 'zod/mini';
 import { DEFAULTS } from '../defaults.ts';
 import { choice, fact, flag, group, list, pair, quantity, quantityOrFlag, words } from '../field.ts';
 
-const points = list(
-  'Points',
-  'Flow and head, flow rising.',
-  pair(
-    'Point',
-    'A flow and its head.',
-    [
-      quantity('flow', 'Flow', 'What the pump gives at that head.', { above: false }),
-      quantity('length', 'Head', 'How high it lifts that flow.', { to: '10000 ft' }),
-    ],
-    '[ "10 gpm", "200 ft" ]',
-  ),
-  { from: 2, to: 40 },
-);
+const points = (flow: string, head: string) =>
+  list(
+    'Points',
+    'Flow and head, flow rising.',
+    pair(
+      'Point',
+      'A flow and its head.',
+      [
+        quantity('flow', flow, 'What the pump gives at that head.', { above: false }),
+        quantity('length', head, 'How high it lifts that flow.', { to: '10000 ft' }),
+      ],
+      '[ "10 gpm", "200 ft" ]',
+    ),
+    { from: 2, to: 40 },
+  );
 
 const curve = z.discriminatedUnion('kind', [
   group('A generic curve', 'A usual pump of that flow and power.', {
@@ -31,7 +32,7 @@ const curve = z.discriminatedUnion('kind', [
   }),
   group('Your own points', 'From the maker’s sheet.', {
     kind: z.literal('points'),
-    points,
+    points: points('Flow', 'Head'),
   }),
 ]);
 
@@ -115,9 +116,9 @@ export const ownPumps = list(
   'Your own pumps',
   'Pumps that you may choose, by their makers’ points.',
   group('Own pump', 'A pump that you may choose.', {
-    name: words('Name', 'What you call it.', { example: '"Shed pump"' }),
-    power: z.optional(quantity('power', 'Power', 'Rated power of its motor.')),
-    points,
+    name: words('Name of an own pump', 'What you call it.', { example: '"Shed pump"' }),
+    power: z.optional(quantity('power', 'Power of an own pump', 'Rated power of its motor.')),
+    points: points('Flow of an own pump', 'Head of an own pump'),
   }),
   { to: 40 },
 );
