@@ -19,6 +19,7 @@ import { en } from '../language.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { Drafts } from './drafts.ts';
 import { BURST_PAUSE, endBurst, record, redo, startHistory, undo, type History } from './history.ts';
+import type { OwnPumps } from './ownPumps.ts';
 import type { Settings, Units } from './settings.svelte.ts';
 
 /** A well under its id on the device's shelf, or the empty desk. */
@@ -109,11 +110,13 @@ export class Workspace {
   readonly settings: Settings;
   readonly announcer: Announcer;
   readonly drafts: Drafts;
+  readonly pumps: OwnPumps;
 
-  constructor(settings: Settings, announcer: Announcer, drafts: Drafts) {
+  constructor(settings: Settings, announcer: Announcer, drafts: Drafts, pumps: OwnPumps) {
     this.settings = settings;
     this.announcer = announcer;
     this.drafts = drafts;
+    this.pumps = pumps;
   }
 
   get held(): Held | null {

@@ -14,6 +14,16 @@ const times = (share: number): string => decimals(share, 1);
 const column = { flow: 'flow', head: 'head' } as const;
 
 export const choose = {
+  door: {
+    title: 'Choosing pump and tank',
+    open: 'Which pump? Which tank?',
+    close: 'Close the tables',
+    what: 'Tries every usual pump in this well, with the depth, pipe and wire that it needs.',
+  },
+  working: 'Trying the pumps in this well …',
+  chosen: (name: string) => `Chosen: ${name}.`,
+  nothingChosen: 'Nothing was changed.',
+  step: (name: string) => `Choose ${name}`,
   pumps: {
     title: 'Which pump',
     /** Heads of the columns, in their order. */
@@ -32,6 +42,15 @@ export const choose = {
       tank: 'Tank it needs',
       depth: 'Pump intake',
     },
+    /** Of the narrow table. */
+    short: { flow: 'Flow at cut-in', spare: 'Over cut-out', left: 'Over intake' },
+    all: (count: number) => `Show all ${count} pumps`,
+    fewer: 'Show fewer',
+    choose: (name: string) => `Choose ${name}`,
+    itIs: 'This is the pump of the plan, with the pipe and wire that it needs.',
+    picture: 'What a pump of this name gives, against what the well asks for at cut-in with the water at',
+    bandKey: 'what a pump of this name gives',
+    levels: { static: 'water at rest', usual: 'usual pumping level', lowest: 'lowest water' },
     does: { yes: 'Yes', depends: 'Depends', no: 'No' },
     name: (name: PumpName): string => {
       switch (name.kind) {
@@ -100,6 +119,9 @@ export const choose = {
       hour: 'Starts an hour, at most',
       day: 'Starts a day, at most',
     },
+    row: (water: string, hour: string, day: string | null) =>
+      `${water} of water each time; at most ${hour} starts an hour${day === null ? '' : `, ${day} a day`}.`,
+    choose: (name: string) => `Choose ${name}`,
     whys: {
       runsLong: ({ run }, show) => `Lets the pump run ${show.time(run)} at each start.`,
       runsShort: ({ run, least }, show) =>
@@ -119,6 +141,23 @@ export const choose = {
         : relief === false
           ? `The pump can put ${reach} on it, its rating is ${rating}, and there is no relief valve.`
           : `The pump can put ${reach} on it, its rating is ${rating}; nobody said whether a relief valve is there.`,
+  },
+  own: {
+    title: 'Add a pump by its curve',
+    name: 'Name',
+    motor: 'Power of its motor, if you know it',
+    flow: 'Flow in',
+    head: 'Head in',
+    columns: 'Flow and head from the maker’s sheet, one point a line',
+    keep: 'Keep this pump',
+    nameless: 'Give the pump a name.',
+    taken: (name: string) => `There is a pump of the name ${name} already: take another name, or remove that one.`,
+    power: 'Write the power with its unit, “3/4 hp” or “0.55 kW”, or leave it out.',
+    kept: (name: string, points: number, lasting: boolean) =>
+      `${name} is kept with the plan, with ${points} points${lasting ? ', and in this browser' : '; this browser cannot keep it'}.`,
+    forget: (name: string) => `Remove ${name}`,
+    step: (name: string) => `Add the pump ${name}`,
+    forgetStep: (name: string) => `Remove the pump ${name}`,
   },
   /** What a choice left. */
   left: ({ choice, status }: LeftStanding): string => `${PART[choice]} stays: it is ${status}.`,
