@@ -14,12 +14,7 @@ const times = (share: number): string => decimals(share, 1);
 const column = { flow: 'flow', head: 'head' } as const;
 
 export const choose = {
-  door: {
-    title: 'Choosing pump and tank',
-    open: 'Which pump? Which tank?',
-    close: 'Close the tables',
-    what: 'Tries every usual pump in this well, with the depth, pipe and wire that it needs.',
-  },
+  what: 'Every usual pump in this well, with the depth, pipe and wire that it needs; the best first.',
   working: 'Trying the pumps in this well …',
   chosen: (name: string) => `Chosen: ${name}.`,
   nothingChosen: 'Nothing was changed.',
