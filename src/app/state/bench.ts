@@ -2,3 +2,4 @@
 export { readPlan, readPlanText, sayProblem } from '../../model/plan/readPlan.ts';
 export { planFromReport } from '../start/reportPlan.ts';
 export { Workspace } from './workspace.svelte.ts';
+export { OwnPumps } from './ownPumps.ts';

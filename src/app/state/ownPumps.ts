@@ -1,5 +1,7 @@
 /** Pumps that were pasted, kept on this device under their names: for every well, whatever plan they came with. */
-import type { OwnPump } from '../../model/choose/candidates.ts';
+import { pointsOf, type OwnPump } from '../../model/choose/candidates.ts';
+import { pumpPointsFault } from '../../model/formulas/pointsCurve.ts';
+import { parseQuantity } from '../../model/units.ts';
 import type { Store } from './store.ts';
 
 const KEY = 'wellcut/pumps';
@@ -51,11 +53,17 @@ function isPump(value: unknown): value is OwnPump {
   return (
     typeof name === 'string' &&
     name !== '' &&
-    (power === undefined || typeof power === 'string') &&
+    (power === undefined || isQuantity(power, 'power')) &&
     Array.isArray(points) &&
-    points.length >= 2 &&
-    points.every(
-      (point) => Array.isArray(point) && point.length === 2 && point.every((each) => typeof each === 'string'),
-    )
+    points.every(isPoint) &&
+    pumpPointsFault(pointsOf(points)) === null
   );
+}
+
+function isPoint(value: unknown): value is [string, string] {
+  return Array.isArray(value) && value.length === 2 && isQuantity(value[0], 'flow') && isQuantity(value[1], 'length');
+}
+
+function isQuantity(value: unknown, kind: 'flow' | 'length' | 'power'): boolean {
+  return typeof value === 'string' && parseQuantity(value, kind).ok;
 }

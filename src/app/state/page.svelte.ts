@@ -8,7 +8,6 @@ import type { Report, ReportReading } from '../start/reportPlan.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { Autosave } from './autosave.ts';
 import { Drafts } from './drafts.ts';
-import { OwnPumps } from './ownPumps.ts';
 import { Settings } from './settings.svelte.ts';
 import { Shelf, type KeptWell, type ShelfEntry } from './shelf.ts';
 import { openStore } from './store.ts';
@@ -30,8 +29,6 @@ export class Page {
   readonly shelf = new Shelf(this.#store, crypto.randomUUID());
   readonly autosave: Autosave;
   readonly drafts = new Drafts(this.#store, (kept) => (this.testKept = kept));
-
-  readonly pumps = new OwnPumps(this.#store);
 
   /** Null until the model is loaded. */
   workspace = $state.raw<Workspace | null>(null);
@@ -64,7 +61,7 @@ export class Page {
   /** Fetches the heavy half, once. */
   load(): Promise<Bench> {
     this.#bench ??= import('./bench.ts').then((bench) => {
-      this.workspace = new bench.Workspace(this.settings, this.announcer, this.drafts, this.pumps);
+      this.workspace = new bench.Workspace(this.settings, this.announcer, this.drafts, new bench.OwnPumps(this.#store));
       return bench;
     });
     return this.#bench;

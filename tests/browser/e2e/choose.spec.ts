@@ -1,0 +1,110 @@
+import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { chip, heard, openChanged, openSample, undo } from './hands.ts';
+
+/** The sample with the weaker of two pumps: the stronger one does the job. */
+async function openTooWeak(page: Page): Promise<void> {
+  const file = new URL('../../../static/samples/tamarack-ridge.json', import.meta.url);
+  const { pump } = JSON.parse(readFileSync(file, 'utf8')) as { pump: object };
+  await openChanged(page, { pump: { ...pump, power: '1/2 hp' }, wire: { size: '14 AWG' } });
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await expect(page.getByRole('heading', { name: 'Which pump' })).toBeVisible();
+}
+
+const row = (page: Page, name: string | RegExp) => page.getByRole('button', { name, expanded: false });
+
+test('one click chooses pump, pipe and wire, and one Undo takes them back', async ({ page }) => {
+  await openTooWeak(page);
+  const best = page.getByRole('button', { name: /^Yes 10 gpm, 1 hp/ });
+  await expect(best).toBeVisible();
+  await expect(page.getByRole('button', { name: /^No 10 gpm, 1\/2 hp now in the plan/ })).toBeVisible();
+  await best.focus();
+  await page.keyboard.press('Enter');
+  await expect(
+    page.getByRole('img', { name: /^What a pump of this name gives, .* water at rest 62 ft/ }),
+  ).toBeVisible();
+  await page.getByRole('button', { name: 'Choose 10 gpm, 1 hp' }).click();
+  await expect(page.getByRole('button', { name: /^Yes 10 gpm, 1 hp now in the plan/ })).toBeVisible();
+  await expect(page.getByRole('status').first()).toContainText('Chosen: 10 gpm, 1 hp.');
+  await expect(page.getByText('1 hp', { exact: false }).first()).toBeAttached();
+  await undo(page).click();
+  await expect(page.getByRole('button', { name: /^No 10 gpm, 1\/2 hp now in the plan/ })).toBeVisible();
+});
+
+test('a pump pasted as two columns is judged with the others, chosen, and kept for the next well', async ({ page }) => {
+  await openSample(page);
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await page.getByText('Add a pump by its curve').click();
+  const form = page.getByRole('form', { name: 'Add a pump by its curve' });
+  await form.getByLabel('Name').fill('Shed pump');
+  await form.getByLabel(/^Power/).fill('1 hp');
+  await form.getByLabel(/^Flow and head/).fill('flow gpm\thead ft\n0\t330\n5\t310\n10\t250\n10\t240');
+  await form.getByRole('button', { name: 'Keep this pump' }).click();
+  await expect(form.getByRole('alert')).toHaveText('Lines 4 and 5 have the same flow, 10 gpm: keep one of them.');
+  await form.getByLabel(/^Flow and head/).fill('flow gpm\thead ft\n0\t330\n5\t310\n10\t250\n14\t170');
+  await form.getByRole('button', { name: 'Keep this pump' }).click();
+  await expect(form.getByRole('status')).toHaveText(
+    'Shed pump is kept with the plan, with 4 points, and in this browser.',
+  );
+  await row(page, /Shed pump$/).click();
+  await page.getByRole('button', { name: 'Choose Shed pump' }).click();
+  await expect(page.getByRole('button', { name: /Shed pump now in the plan/ })).toBeVisible();
+  await undo(page).click();
+  await expect(row(page, /10 gpm, 1 hp now in the plan/)).toBeVisible();
+  // Another well finds it as well.
+  await openChanged(page, {}).catch(() => undefined);
+  await openSample(page, 'Heron Flats farmhouse');
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await expect(page.getByRole('heading', { name: 'Which pump' })).toBeVisible();
+});
+
+test('a tank is chosen by itself, and a flowing well is refused with the reason', async ({ page }) => {
+  await openChanged(page, {
+    house: {
+      demand: '8 gpm',
+      tank: '20 gal',
+      reliefValve: true,
+      distance: '120 ft',
+      rise: '8 ft',
+      line: { material: 'PE', size: '1 in', rating: '200 psi' },
+    },
+  });
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await page.getByRole('button', { name: 'Choose 44 gal' }).click();
+  await expect(page.getByRole('button', { name: 'Choose 44 gal' })).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Choose 20 gal' })).toBeVisible();
+  await openChanged(page, { water: { staticLevel: '-2 ft' } });
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await expect(page.getByText(/The well flows by itself\. Stop/)).toBeVisible();
+});
+
+test('while a level is dragged no pump is tried; what is said follows the hand', async ({ page }) => {
+  await openSample(page);
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  const best = page.getByRole('button', { name: /^Yes 10 gpm, 1 hp/ });
+  await expect(best).toBeVisible();
+  await chip(page, 'Static level').focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press('PageDown');
+  await expect.poll(() => heard(page, 'Static level')).not.toMatch(/^62 ft/);
+  await expect(page.getByText(/Gives 10\.4 gpm, reaches cut-out with 23 psi/)).toBeHidden();
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing among the pumps and tanks, ${colorScheme}`, async ({ page }, { project }) => {
+    await page.emulateMedia({ colorScheme });
+    await openSample(page);
+    for (const width of project.name === 'phone' ? [390] : [1440, 1024]) {
+      await page.setViewportSize({ width, height: 844 });
+      await page.getByRole('tab', { name: 'Pump' }).click();
+      const best = page.getByRole('button', { name: /^Yes 10 gpm, 1 hp/ });
+      if ((await best.getAttribute('aria-expanded')) === 'false') await best.click();
+      await page.getByText('Add a pump by its curve').click();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
+        0,
+      );
+    }
+  });
+}
