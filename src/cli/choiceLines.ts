@@ -4,6 +4,7 @@ import { chooseTank } from '../model/choose/chooseTank.ts';
 import type { Plan } from '../model/plan/schema.ts';
 import { readFacts } from '../model/plan/readFacts.ts';
 import { show } from '../model/units.ts';
+import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
 import { sayPumpRow, sayTankRow } from '../words/sayChoice.ts';
@@ -27,12 +28,12 @@ const TANK_COLUMNS = ['water', 'run', 'hour', 'day'] as const;
 
 export function choiceLines(plan: Plan): string[] {
   const units = show(readFacts(plan).facts.units);
-  const { pumps, tanks } = en.long.choose;
+  const { pumps, tanks } = choose;
   const lines = [pumps.title, ''];
   const table = choosePump(plan);
   if (table.kind === 'refused') lines.push(`   ${sayWhyLeft(table.why, en, units)}`, '');
   else {
-    const said = table.rows.map((row) => ({ row, cells: sayPumpRow(row, en, units) }));
+    const said = table.rows.map((row) => ({ row, cells: sayPumpRow(row, { ...en, choose }, units) }));
     if (!table.rows.some(({ does }) => does !== 'no')) lines.push(`   ${pumps.none}`, '');
     lines.push(
       ...columns(
@@ -58,7 +59,7 @@ export function choiceLines(plan: Plan): string[] {
     ...columns(
       ['', ...TANK_COLUMNS.map((key) => tanks.columns[key])],
       sizes.rows.map((row) => {
-        const cells = sayTankRow(row, en, units);
+        const cells = sayTankRow(row, { ...en, choose }, units);
         const name = `${cells.does}: ${cells.name}${row.isPlans ? ` (${pumps.plans})` : ''}`;
         return { cells: [name, ...TANK_COLUMNS.map((key) => cells[key])], under: cells.why };
       }),

@@ -5,6 +5,7 @@ import type { Change } from '../model/solution.ts';
 import type { Plan } from '../model/plan/schema.ts';
 import { readFacts } from '../model/plan/readFacts.ts';
 import { show } from '../model/units.ts';
+import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
 import { sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
@@ -23,7 +24,7 @@ function pumpsOf(plan: Plan) {
     rows: table.rows.map((row) => {
       const { facts, values } = row.solution;
       const { dropPipe, pump } = facts;
-      const said = sayPumpRow(row, en, units);
+      const said = sayPumpRow(row, { ...en, choose }, units);
       const { parts } = row;
       return {
         name: said.name,
@@ -59,7 +60,7 @@ function tanksOf(plan: Plan) {
   const units = show(readFacts(plan).facts.units);
   const table = chooseTank(plan);
   const none = { precharge: null, reach: null, rating: null, relief: null, rows: [] };
-  if (table.kind === 'refused') return { refused: en.long.choose.tanks.refused[table.why], ...none };
+  if (table.kind === 'refused') return { refused: choose.tanks.refused[table.why], ...none };
   const { precharge, reach, rating, relief } = table;
   return {
     refused: null,
@@ -71,7 +72,7 @@ function tanksOf(plan: Plan) {
       name: row.key,
       inPlan: row.isPlans,
       does: row.does,
-      why: sayWhyChoice(row, en, units),
+      why: sayWhyChoice(row, { ...en, choose }, units),
       volume: row.volume,
       water: row.water,
       run: row.run,

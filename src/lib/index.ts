@@ -11,6 +11,8 @@ export { pastedCurve } from '../model/choose/pastedCurve.ts';
 export { lackingIn } from '../model/rules/lacking.ts';
 export type { Lacking } from '../model/rules/lacking.ts';
 export { en } from '../words/en/index.ts';
+export { choose as choiceWords } from '../words/en/choose.ts';
+export type { ChoiceWords } from '../words/sayChoice.ts';
 export { sayPumpRow, sayTankRow, sayWhyChoice } from '../words/sayChoice.ts';
 export { sayEnd } from '../words/sayEnd.ts';
 export { changeInFindings, countFindings } from '../words/sayFindings.ts';

@@ -5,13 +5,17 @@ import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { decimals } from '../model/units.ts';
 import { sayFinding } from './sayJudgement.ts';
+import type { choose } from './en/choose.ts';
 import type { Words } from './words.ts';
 
+/** With the words of choosing, which a page fetches when somebody chooses. */
+export type ChoiceWords = Words & { readonly choose: typeof choose };
+
 /** Why a pump or a tank does the job or does not: one sentence. */
-export function sayWhyChoice(row: Pick<PumpRow, 'why'> | Pick<TankRow, 'why'>, words: Words, show: Show): string {
+export function sayWhyChoice(row: Pick<PumpRow, 'why'> | Pick<TankRow, 'why'>, words: ChoiceWords, show: Show): string {
   const { why } = row;
   if (why.variant === 'finding') return sayFinding(why.numbers.finding, words, show).message;
-  const { pumps, tanks } = words.long.choose;
+  const { pumps, tanks } = words.choose;
   const said = { ...pumps.whys, ...tanks.whys } as Readonly<Record<string, (numbers: object, show: Show) => string>>;
   return said[why.variant]?.(why.numbers, show) ?? '';
 }
@@ -34,8 +38,8 @@ export interface SaidPump {
   readonly tank: string;
 }
 
-export function sayPumpRow(row: PumpRow, words: Words, show: Show): SaidPump {
-  const { pumps } = words.long.choose;
+export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPump {
+  const { pumps } = words.choose;
   const { flow, share, spare, lifts, left, range } = row.figures;
   const { facts, values } = row.solution;
   return {
@@ -70,11 +74,11 @@ function pipeText({ facts }: Solution, show: Show): string {
 }
 
 /** "10 AWG, 230 V, 3-wire, control box". */
-function wireText({ plan, facts, assumed }: Solution, words: Words, show: Show): string {
+function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: Show): string {
   const { phase, wires, voltage } = facts.pump;
   const size = plan.wire?.size ?? assumed.find(({ path }) => path === 'wire.size')?.value ?? DASH;
   const kind = phase === 3 ? '3-phase' : `${wires}-wire`;
-  const box = phase === 1 && wires === 3 ? `, ${words.long.choose.pumps.controlBox}` : '';
+  const box = phase === 1 && wires === 3 ? `, ${words.choose.pumps.controlBox}` : '';
   return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;
 }
 
@@ -88,10 +92,10 @@ export interface SaidTank {
   readonly day: string;
 }
 
-export function sayTankRow(row: TankRow, words: Words, show: Show): SaidTank {
+export function sayTankRow(row: TankRow, words: ChoiceWords, show: Show): SaidTank {
   return {
     name: row.key,
-    does: words.long.choose.pumps.does[row.does],
+    does: words.choose.pumps.does[row.does],
     why: sayWhyChoice(row, words, show),
     water: show.volume(row.water),
     run: show.time(row.run),

@@ -1,6 +1,5 @@
 /** English sentences, reasons, sources, cautions, buttons, advice, and what parts are for. */
 import { advice } from './advice.ts';
-import { choose } from './choose.ts';
 import { findings } from './findings.ts';
 import { fixes } from './fixes.ts';
 import { long as levels } from './levels.ts';
@@ -15,7 +14,6 @@ export const long = {
   rules: longRules,
   fixes,
   advice,
-  choose,
   missing,
   measure,
   findings,

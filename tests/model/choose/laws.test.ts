@@ -12,6 +12,7 @@ import { worsened } from '../../../src/model/fixes/standing.ts';
 import { solve, valueAt, type Plan } from '../../../src/model/index.ts';
 import { readPlan } from '../../../src/model/plan/readPlan.ts';
 import { show } from '../../../src/model/units.ts';
+import { choose } from '../../../src/words/en/choose.ts';
 import { en } from '../../../src/words/en/index.ts';
 import { sayPumpRow, sayTankRow, sayWhyChoice } from '../../../src/words/sayChoice.ts';
 import { anyBuild } from '../place/anyBuild.ts';
@@ -179,16 +180,16 @@ test('every row and every tank is said in whole sentences without a rule’s num
     const units = show(plan.units ?? 'us');
     const tanks = chooseTank(plan);
     const said = [
-      ...rows.map((row) => sayWhyChoice(row, en, units)),
-      ...(tanks.kind === 'rows' ? tanks.rows.map((row) => sayWhyChoice(row, en, units)) : []),
+      ...rows.map((row) => sayWhyChoice(row, { ...en, choose }, units)),
+      ...(tanks.kind === 'rows' ? tanks.rows.map((row) => sayWhyChoice(row, { ...en, choose }, units)) : []),
     ];
     for (const words of said) {
       expect(words).toMatch(sentence);
       expect(words).not.toMatch(foreign);
     }
     const cells = [
-      ...rows.map((row) => sayPumpRow(row, en, units)),
-      ...(tanks.kind === 'rows' ? tanks.rows.map((row) => sayTankRow(row, en, units)) : []),
+      ...rows.map((row) => sayPumpRow(row, { ...en, choose }, units)),
+      ...(tanks.kind === 'rows' ? tanks.rows.map((row) => sayTankRow(row, { ...en, choose }, units)) : []),
     ].flatMap((row) => Object.values(row as unknown as Record<string, string>));
     for (const cell of cells) expect(cell).not.toMatch(foreign);
   });

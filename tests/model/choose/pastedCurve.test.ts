@@ -4,19 +4,19 @@ import { expect, test } from 'vitest';
 import { pastedCurve, MOST_POINTS } from '../../../src/model/choose/pastedCurve.ts';
 import { pointsOf } from '../../../src/model/choose/candidates.ts';
 import { gpm, feet } from '../../../src/model/units.ts';
-import { en } from '../../../src/words/en/index.ts';
+import { choose } from '../../../src/words/en/choose.ts';
 
 const US = { flow: 'gpm', head: 'ft' } as const;
 const NONE = { flow: null, head: null } as const;
 
 function pointsIn(text: string, units: Parameters<typeof pastedCurve>[1] = US) {
   const read = pastedCurve(text, units);
-  if (!read.ok) throw new Error(en.long.choose.paste(read.fault));
+  if (!read.ok) throw new Error(choose.paste(read.fault));
   return read.points;
 }
 function refusal(text: string, units: Parameters<typeof pastedCurve>[1] = US): string {
   const read = pastedCurve(text, units);
-  return read.ok ? '' : en.long.choose.paste(read.fault);
+  return read.ok ? '' : choose.paste(read.fault);
 }
 
 const WANTED = [
@@ -108,7 +108,7 @@ test('whatever falls is read back as written, in every separator; anything at al
   fc.assert(
     fc.property(fc.string({ unit: fc.constantFrom(...'0159.,;\t -\ngpmftqhL/³'.split('')), maxLength: 80 }), (text) => {
       const read = pastedCurve(text, US);
-      if (!read.ok) expect(en.long.choose.paste(read.fault)).toMatch(/^[A-Z].*\.$/s);
+      if (!read.ok) expect(choose.paste(read.fault)).toMatch(/^[A-Z].*\.$/s);
     }),
     { numRuns: 400 },
   );
