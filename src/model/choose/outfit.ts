@@ -2,7 +2,10 @@
 import { changed } from '../fixes/fixesOf.ts';
 import { candidatesFor, givenBy } from '../rules/index.ts';
 import type { Plan } from '../plan/schema.ts';
-import type { Change, Finding, Solution } from '../solution.ts';
+import { mayMove } from '../rules/fix.ts';
+import { ratingText } from '../rules/otherPipe.ts';
+import type { Change, Finding, Solution, Solved } from '../solution.ts';
+import { psi } from '../units.ts';
 
 /** What the choice of one thing writes. */
 export type Part = 'pump' | 'depth' | 'pipe' | 'wire';
@@ -65,7 +68,23 @@ function firstButton(finding: Finding, given: ReturnType<typeof givenBy>): reado
     const own = finding.rule === 'PR-47' ? (changes ?? []).filter(({ path }) => partOf(path) === 'pipe') : [];
     if (own.length > 0) return own;
   }
-  return [];
+  return STRENGTH.has(finding.rule) ? strongestPipe(given.solved) : [];
+}
+
+/** What the drop pipe bears. */
+const STRENGTH: ReadonlySet<string> = new Set(['PR-18', 'PR-48']);
+
+/** The strongest class of PE for insert fittings: dearer than the usual ones, and made for deep wells. Common practice, no source. */
+const STRONGEST = psi(315);
+
+/** Where no usual class bears a strong pump; whether this one does, the next solution says. */
+function strongestPipe({ plan, facts }: Solved): Change[] {
+  const { material, standard, rating } = facts.dropPipe;
+  const paths = ['dropPipe.rating', 'dropPipe.ratio'];
+  if (material !== 'PE' || standard !== 'ASTM D2239' || !paths.every((path) => mayMove(facts, path))) return [];
+  if (rating !== null && rating >= STRONGEST * 0.98) return [];
+  const ratio = plan.dropPipe?.ratio === undefined ? [] : [{ path: 'dropPipe.ratio', to: undefined }];
+  return [{ path: 'dropPipe.rating', to: ratingText(plan, facts, STRONGEST) }, ...ratio];
 }
 
 function isOutfit(path: string): boolean {
