@@ -7,7 +7,7 @@
  * leaves 10 ft over its intake; and when no rule warns of anything that another choice of pump, pipe or wire avoids. Of
  * those the smallest power comes first, then the rated flow nearest to what is asked.
  */
-import { levelAtNoFlow } from '../figures/curves.ts';
+import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { worsened } from '../fixes/standing.ts';
@@ -155,14 +155,16 @@ function lifts({ facts }: Solution): boolean {
   return deepest === null || deepest > (lowestStatic(facts) ?? 0);
 }
 
-/** Whether it reaches cut-out with what is to spare, with the well at rest. */
+/** Whether it does with the well at rest: reaches cut-out with what is to spare, and gives what is asked. */
 function reaches(solution: Solution): boolean {
   const { facts } = solution;
-  const reach = reachAt(solution, lowestStatic(facts) ?? 0);
-  return (
-    lifts(solution) &&
-    (facts.house.kind === 'open tank' || reach === null || reach >= facts.house.cutOut + CUT_OUT_SPARE)
-  );
+  const { kind, cutOut, demand } = facts.house;
+  const rest = lowestStatic(facts) ?? 0;
+  if (!lifts(solution)) return false;
+  const reach = reachAt(solution, rest);
+  if (kind !== 'open tank' && reach !== null && reach < cutOut + CUT_OUT_SPARE) return false;
+  const most = pumpAtLevel(facts, { end: 'least', tank: 'cutIn' }, rest);
+  return demand === null || most === null || most.flow >= WANTED_SHARE * demand;
 }
 
 function movedBy(first: Outfitted, moves: readonly Change[], solve: Solve): Outfitted {
