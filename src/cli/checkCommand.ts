@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { explainAll } from '../model/explain/explain.ts';
 import { fixesOf } from '../model/fixes/fixesOf.ts';
+import { headroomOf } from '../model/headroom/headroom.ts';
 import { solve, type Finding, type Holding, type Solution } from '../model/index.ts';
 import { lackingIn } from '../model/rules/lacking.ts';
 import { turnsOnCurve, turnsOnFrequency } from '../model/rules/turnsOnCurve.ts';
@@ -10,6 +11,7 @@ import { en } from '../words/en/index.ts';
 import { capital } from '../words/en/phrases.ts';
 import { sayAssumed } from '../words/en/plan/assumed.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
+import { headroomLines, headroomReport } from './headroomLines.ts';
 import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning, sayTurns } from '../words/sayJudgement.ts';
 import { choiceLines } from './choiceLines.ts';
 import { choiceReport } from './choiceReport.ts';
@@ -76,6 +78,7 @@ export function reportOf(solution: Solution) {
         mend: button?.changes ?? null,
       };
     }),
+    headroom: headroomReport(headroomOf(solution.plan, solution), units),
     /** How each figure came about, in the plan's units: the same text as on the page. */
     arithmetic: explainAll(solution),
   };
@@ -105,6 +108,7 @@ export function sayReport(solution: Solution): string {
     if (caution !== '') lines.push(`   Caution: ${caution}`);
     lines.push('');
   }
+  lines.push(...headroomLines(headroomOf(solution.plan, solution), solution), '');
   const open = lackingIn(solution).flatMap((lacking) => {
     const { missing, unchecked } = sayLacking(lacking, en, units);
     return [

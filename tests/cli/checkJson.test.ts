@@ -29,6 +29,13 @@ test('every field of a finding is explained', () => {
   expect(named('A finding')).toEqual(Object.keys(report.findings[0]!));
 });
 
+test('every field of a line of headroom, and of where it ends, is explained', () => {
+  const line = report.headroom.lines[0]!;
+  expect(named('How far it may go')).toEqual(Object.keys(line));
+  const [, own = ''] = text.split('Of `warning` and `danger`:');
+  for (const name of Object.keys(line.danger!)) expect(own).toContain(`\`${name}\``);
+});
+
 test('every field of the report is explained', () => {
   const [head = ''] = text.split('## A finding');
   const names = [...head.matchAll(/^\| `(\w+)`/gm)].map(([, name]) => name);

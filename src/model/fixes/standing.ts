@@ -1,10 +1,10 @@
 /** How a plan stands by its verdicts, to tell whether a change makes anything worse. */
 import type { Quantity, Solution, Verdict } from '../solution.ts';
 
-type Judged = Pick<Solution, 'verdicts' | 'findings'>;
+export type Judged = Pick<Solution, 'verdicts' | 'findings'>;
 
 /** 0 holds or was not judged, 1 note, 2 warning, 3 danger. What depends stands as its finding does. */
-function standing({ verdicts, findings }: Judged, rule: string): number {
+export function standing({ verdicts, findings }: Judged, rule: string): number {
   const verdict = verdicts[rule] ?? 'not judged';
   if (verdict !== 'depends') return STANDING[verdict];
   const told = findings.find((each) => each.together.some((one) => one.rule === rule));

@@ -1,0 +1,134 @@
+/**
+ * How far the level at rest, the yield, the demand, the switch, the pump's depth and the frost may move, each alone,
+ * before the first warning and the first danger.
+ *
+ * Found by solving the plan with that one value moved: margins do not all fall evenly, and what is told must be what the
+ * person would see who moves it. Values are tried on a grid as coarse as what is read of them.
+ */
+import { standing } from '../fixes/standing.ts';
+import { refusal } from '../place/refusal.ts';
+import type { Plan } from '../plan/schema.ts';
+import { isAssumed } from '../rules/assumed.ts';
+import type { Finding, Solution } from '../solution.ts';
+import { createSolver } from '../solve.ts';
+import { coarse, gridOf, type Grid } from './grid.ts';
+import { movablesOf, standingStill, type Movable } from './movable.ts';
+import { DANGER, WARNING, findingOf, firstWrong, newlyWrong, type Level, type Wrong } from './newlyWrong.ts';
+import type { Headroom, HeadroomReport, Step } from './told.ts';
+
+type Solve = (plan: Plan) => Solution;
+
+/**
+ * @param plan      as typed
+ * @param solution  what `solve` says of it
+ */
+export function headroomOf(plan: Plan, solution: Solution): HeadroomReport {
+  const why = refusal(solution);
+  if (why?.variant === 'flowing' || why?.variant === 'dry') return { refused: why.variant, lines: [] };
+  const { solve } = createSolver();
+  return { refused: null, lines: movablesOf(plan, solution).map((movable) => lineOf(movable, solution, solve)) };
+}
+
+function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
+  const { of, direction, now, fields } = movable;
+  if (now === null) {
+    const missing = fields[0] ?? null;
+    return { of, direction, now, missing, end: null, warning: null, danger: null, assumed: [] };
+  }
+  const trial = tryOut(movable, now, solve(standingStill(movable, solution.plan, solution)), solve);
+  const danger = stepTo(DANGER, trial, movable, solution);
+  const warning = stepTo(WARNING, trial, movable, solution);
+  const own = fields.filter((path) => isAssumed(solution, path));
+  const others = [warning, danger].flatMap((step) => step?.finding.assumed ?? []);
+  return {
+    of,
+    direction,
+    now,
+    missing: null,
+    end: trial.grid.at(trial.grid.last),
+    warning,
+    danger,
+    assumed: [...new Set([...own, ...others])],
+  };
+}
+
+/** The plan with one value moved along its grid, each solved once. */
+interface Trial {
+  readonly grid: Grid;
+  readonly tried: readonly number[];
+  readonly at: (index: number) => Solution;
+}
+
+function tryOut({ end, step, fromNow, places, write }: Movable, now: number, still: Solution, solve: Solve): Trial {
+  const grid = gridOf({ now, end, step, fromNow });
+  const solved = new Map<number, Solution>([[0, still]]);
+  return {
+    grid,
+    tried: coarse(grid, STRETCHES, places),
+    at: (index) => {
+      const known = solved.get(index);
+      if (known !== undefined) return known;
+      const made = solve(write(grid.at(index)));
+      solved.set(index, made);
+      return made;
+    },
+  };
+}
+
+/** A stretch of trouble shorter than this share of the whole way may be stepped over, where it is not one of the places. */
+const STRETCHES = 16;
+
+function stepTo(level: Level, trial: Trial, movable: Movable, solution: Solution): Step | null {
+  const before = trial.at(0);
+  const now = trial.grid.at(0);
+  const stands = alreadyWrong(level, before, movable, solution);
+  if (stands !== null) return stepOf(stands, now, now, stands.finding);
+  const isWrong = (index: number) => newlyWrong(before, trial.at(index), level) !== null;
+  let clear = 0;
+  for (const index of trial.tried) {
+    if (!isWrong(index)) {
+      clear = index;
+      continue;
+    }
+    const [last, first] = halve(clear, index, isWrong);
+    const wrong = newlyWrong(before, trial.at(first), level);
+    if (wrong === null) return null;
+    return stepOf(wrong, trial.grid.at(last), trial.grid.at(first), findingOf(wrong.rule, solution));
+  }
+  return null;
+}
+
+function halve(clear: number, wrong: number, isWrong: (index: number) => boolean): readonly [number, number] {
+  let [low, high] = [clear, wrong];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (isWrong(middle)) high = middle;
+    else low = middle;
+  }
+  return [low, high];
+}
+
+function stepOf({ rule, finding }: Wrong, last: number, at: number, before: Finding | null): Step {
+  return { last, at, rule, severity: finding.severity, finding, before, already: before === finding };
+}
+
+/** How many values are tried the other way, to tell whether what is wrong now has to do with this one. */
+const TRIED_BACK = 8;
+
+/** What is wrong as it stands and would not be with this value moved the other way. */
+function alreadyWrong(level: Level, before: Solution, movable: Movable, solution: Solution): Wrong | null {
+  const { now, back, write } = movable;
+  const there = firstWrong(before, level, (rule) => standing(solution, rule) >= level);
+  if (there === null || now === null || back === now) return null;
+  const { solve } = createSolver();
+  const others = Array.from({ length: TRIED_BACK }, (_, i) =>
+    solve(write(now + ((back - now) * (i + 1)) / TRIED_BACK)),
+  );
+  return firstWrong(
+    solution,
+    level,
+    (rule) =>
+      standing(before, rule) >= level &&
+      others.some((other) => standing(other, rule) < level && other.verdicts[rule] !== 'not judged'),
+  );
+}

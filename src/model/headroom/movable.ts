@@ -1,0 +1,231 @@
+/** The six quantities: what each is now, from where to where it may move, and the plan in which it has moved. */
+import type { Facts } from '../facts.ts';
+import { provenYield } from '../figures/provenYield.ts';
+import { handlesOf, type Handle } from '../handles.ts';
+import { datumOf, valueAt, withDepth, withValue } from '../plan/editPlan.ts';
+import type { Plan } from '../plan/schema.ts';
+import { isAssumed } from '../rules/assumed.ts';
+import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
+import type { Solution } from '../solution.ts';
+import { feet, gpm, inches, parseQuantity, psi, writeQuantity } from '../units.ts';
+import type { Direction, HeadroomOf } from './told.ts';
+
+export interface Movable {
+  readonly of: HeadroomOf;
+  readonly direction: Direction;
+  /** SI; null: nobody said it. */
+  readonly now: number | null;
+  /** The fields of the plan that hold it. */
+  readonly fields: readonly string[];
+  /** What a person would read of it, SI. */
+  readonly step: number;
+  /** What is told is the way that is left, not the value. */
+  readonly fromNow: boolean;
+  /** How far it can go at all, and how far the other way. */
+  readonly end: number;
+  readonly back: number;
+  /** Values at which something begins or ends, so that a short stretch of trouble is not stepped over. */
+  readonly places: readonly number[];
+  readonly write: (to: number) => Plan;
+}
+
+/**
+ * The plan that the moved ones are held against. What is said stands as it was typed, to its last bit; what was assumed
+ * is written as in the moved ones, lest the saying of it count as a change.
+ */
+export function standingStill({ now, fields, write }: Movable, plan: Plan, solution: Solution): Plan {
+  return now !== null && fields.some((path) => isAssumed(solution, path)) ? write(now) : plan;
+}
+
+/** Nothing of the kind is there: an open tank has no pressure switch. */
+export function movablesOf(plan: Plan, solution: Solution): readonly Movable[] {
+  const handles = handlesOf(solution);
+  const handle = (id: string) => handles.find((each) => each.id === id);
+  const [pump, frost] = [handle('pumpSetting'), handle('frostDepth')];
+  return [
+    staticLevel(plan, solution),
+    wellYield(plan, solution),
+    demand(plan, solution),
+    ...(solution.facts.house.kind === 'open tank' ? [] : [pressureSwitch(plan, solution)]),
+    ...(pump === undefined ? [] : [pumpDeeper(plan, solution, pump), pumpHigher(plan, solution, pump)]),
+    ...(frost === undefined ? [] : [frostDepth(plan, solution, frost)]),
+  ];
+}
+
+function depthStep({ units }: Facts): Metres {
+  return units === 'us' ? feet(0.5) : 0.1;
+}
+
+/** The water at rest falls, and takes along the level while pumping, the dry season's and the highest. */
+function staticLevel(plan: Plan, { facts, levels }: Solution): Movable {
+  const now = levels.static;
+  return {
+    of: 'staticLevel',
+    direction: 'more',
+    now,
+    fields: ['water.staticLevel'],
+    step: depthStep(facts),
+    fromNow: true,
+    end: facts.well.bottom,
+    back: Math.min(0, now ?? 0),
+    places: [facts.pump.setting, ...inflowDepths(facts)],
+    write: (to) => LEVELS.reduce((moved, path) => shifted(moved, path, to - (now ?? 0)), plan),
+  };
+}
+
+const LEVELS = ['water.staticLevel', 'water.staticHighest', 'water.staticLowest', 'water.pumping.level'] as const;
+
+/** A depth that the plan says, moved by so much; what it does not say stays unsaid. */
+function shifted(plan: Plan, path: string, by: Metres): Plan {
+  const typed = valueAt(plan, path);
+  const parsed = typeof typed === 'string' ? parseQuantity(typed, 'length') : null;
+  return parsed?.ok === true ? withDepth(plan, path, parsed.si + datumOf(plan, path) + by) : plan;
+}
+
+function inflowDepths({ well }: Facts): readonly Metres[] {
+  return [
+    ...well.intake.screens.flatMap(({ top, bottom }) => [top, bottom]),
+    ...(well.inflows ?? []).map(({ depth }) => depth),
+  ];
+}
+
+/** To the tenth from one gallon a minute on, or ten litres; to the hundredth, or the tenth of a litre, below. */
+function flowStep(now: CubicMetresPerSecond, { units }: Facts): CubicMetresPerSecond {
+  const litre = 0.001 / 60;
+  if (units === 'us') return gpm(now < gpm(1) ? 0.01 : 0.1);
+  return now < 10 * litre ? 0.1 * litre : litre;
+}
+
+function writeFlow(flow: CubicMetresPerSecond, { units }: Facts): string {
+  return writeQuantity(flow, 'flow', units === 'us' ? 'gpm' : 'L/min');
+}
+
+/** No well is asked to give so many times what it gives. */
+const TIMES_YIELD = 5;
+
+function wellYield(plan: Plan, { facts }: Solution): Movable {
+  const now = provenYield(facts);
+  const step = flowStep(now ?? 0, facts);
+  return {
+    of: 'yield',
+    direction: 'less',
+    now,
+    fields: ['well.yield', 'water.pumping'],
+    step,
+    fromNow: false,
+    end: step,
+    back: TIMES_YIELD * (now ?? 0),
+    places: [],
+    write: (to) => withValue(plan, 'well.yield', writeFlow(to, facts)),
+  };
+}
+
+/** More than this no house wants at once. Common practice, no source. */
+const LARGEST_DEMAND = gpm(30);
+const TIMES_DEMAND = 3;
+
+function demand(plan: Plan, solution: Solution): Movable {
+  const { facts } = solution;
+  const now = facts.house.demand;
+  const step = flowStep(now ?? 0, facts);
+  // A level whose flow nobody wrote down was measured once: it does not follow what the house comes to want.
+  const measured = isAssumed(solution, 'water.pumping.flow') && now !== null;
+  const pinned = measured ? withValue(plan, 'water.pumping.flow', writeFlow(now, facts)) : plan;
+  return {
+    of: 'demand',
+    direction: 'more',
+    now,
+    fields: ['house.demand'],
+    step,
+    fromNow: false,
+    end: Math.max(LARGEST_DEMAND, TIMES_DEMAND * (now ?? 0)),
+    back: Math.min(step, now ?? step),
+    places: [],
+    write: (to) => withValue(pinned, 'house.demand', writeFlow(to, facts)),
+  };
+}
+
+/** No house's tank, switch or relief valve is made for more. Common practice, no source. */
+const HIGHEST_SWITCH = psi(150);
+const LOWEST_CUT_IN = psi(5);
+
+/**
+ * The nut of a switch moves both ends together, and leaves the tank's air as it is.
+ */
+function pressureSwitch(plan: Plan, { facts }: Solution): Movable {
+  const { cutIn, cutOut, tankRating, precharge } = facts.house;
+  const pinned = withValue(plan, 'house.precharge', writePressure(precharge, facts));
+  const lowest = cutOut - Math.max(cutIn - LOWEST_CUT_IN, 0);
+  return {
+    of: 'switch',
+    direction: 'more',
+    now: cutOut,
+    fields: ['house.cutOut', 'house.cutIn', 'house.precharge'],
+    step: facts.units === 'us' ? psi(1) : 10e3,
+    fromNow: false,
+    end: Math.max(HIGHEST_SWITCH, tankRating, cutOut),
+    back: lowest,
+    places: [tankRating],
+    write: (to) =>
+      withValue(
+        withValue(pinned, 'house.cutOut', writePressure(to, facts)),
+        'house.cutIn',
+        writePressure(Math.max(cutIn + to - cutOut, 0), facts),
+      ),
+  };
+}
+
+function writePressure(pressure: Pascals, { units }: Facts): string {
+  return writeQuantity(pressure, 'pressure', units === 'us' ? 'psi' : 'bar');
+}
+
+function pumpAt(plan: Plan, solution: Solution, handle: Handle) {
+  const { facts, lowest, levels } = solution;
+  const { pump, well, string } = facts;
+  const { intakeToMotorBottom, intakeToDischarge, lowLevelCutOff } = pump;
+  const ends = [...inflowDepths(facts), ...well.casings.flatMap(({ bottom }) => bottom ?? [])];
+  const water = [levels.static, lowest?.depth, typeof lowLevelCutOff === 'number' ? lowLevelCutOff : null];
+  const longest = Math.max(0, ...string.checkValves, ...string.splices);
+  return {
+    of: 'pumpSetting',
+    now: pump.setting,
+    fields: ['pump.setting'],
+    step: depthStep(facts),
+    fromNow: false,
+    places: [
+      ...ends.flatMap((depth) => [depth, depth - intakeToMotorBottom, depth + intakeToDischarge]),
+      ...water.flatMap((depth) => depth ?? []),
+      handle.min + longest,
+    ],
+    // Not held to the handle's ends: a pump may hang beyond them already.
+    write: (to: Metres) => withDepth(plan, handle.path, to),
+  } as const;
+}
+
+function pumpDeeper(plan: Plan, solution: Solution, handle: Handle): Movable {
+  const at = pumpAt(plan, solution, handle);
+  return { ...at, direction: 'more', end: Math.max(handle.max, at.now), back: Math.min(handle.min, at.now) };
+}
+
+function pumpHigher(plan: Plan, solution: Solution, handle: Handle): Movable {
+  const at = pumpAt(plan, solution, handle);
+  return { ...at, direction: 'less', end: Math.min(handle.min, at.now), back: Math.max(handle.max, at.now) };
+}
+
+function frostDepth(plan: Plan, solution: Solution, handle: Handle): Movable {
+  const { facts, values } = solution;
+  const now = values.frostDepth;
+  const { top } = facts;
+  return {
+    of: 'frostDepth',
+    direction: 'more',
+    now,
+    fields: ['site.frostDepth'],
+    step: facts.units === 'us' ? inches(1) : 0.01,
+    fromNow: false,
+    end: Math.max(handle.max, now ?? 0),
+    back: handle.min,
+    places: top.kind === 'pitless' ? [top.depth, top.depth - facts.site.frostMargin] : [],
+    write: (to) => withDepth(plan, handle.path, to),
+  };
+}

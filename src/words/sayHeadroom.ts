@@ -1,0 +1,74 @@
+/** How far the well may go, in sentences. */
+import type { Headroom, Step } from '../model/headroom/told.ts';
+import type { Severity } from '../model/solution.ts';
+import type { Show } from '../model/units.ts';
+import { sayShort } from './sayJudgement.ts';
+import type { Words } from './words.ts';
+
+export interface SaidStep {
+  /** Null where nothing is wrong, or nobody can tell. */
+  readonly severity: Severity | null;
+  /** "The water at rest falls more than 38 ft further: the pump runs dry." */
+  readonly text: string;
+}
+
+export interface SaidHeadroom {
+  /** "Water at rest" */
+  readonly name: string;
+  /** What it is now; empty where nobody said. */
+  readonly now: string;
+  /** One or two sentences: the warning before the danger. */
+  readonly steps: readonly SaidStep[];
+}
+
+export function sayHeadroom(line: Headroom, words: Words, show: Show): SaidHeadroom {
+  const { headroom } = words.long;
+  const { of, now } = line;
+  return {
+    name: headroom.names[of],
+    now: now === null ? '' : headroom.now[of](now, show),
+    steps: stepsOf(line, words, show),
+  };
+}
+
+function stepsOf({ of, direction, now, end, warning, danger }: Headroom, words: Words, show: Show): SaidStep[] {
+  const { headroom } = words.long;
+  if (now === null || end === null) return [{ severity: null, text: headroom.missing[of] }];
+  const say = (step: Step, text = sayStep(step, of, direction, now, words, show)) => ({
+    severity: step.severity,
+    text,
+  });
+  if (danger !== null && (warning === null || isNoSooner(warning, danger))) return [say(danger)];
+  if (warning === null) return [{ severity: null, text: headroom.none(of, direction, end, show) }];
+  if (danger === null) return [say(warning), { severity: null, text: headroom.noDanger(of, direction, end, show) }];
+  const same = !danger.already && titleOf(warning, words, show) === titleOf(danger, words, show);
+  return [say(warning), same ? say(danger, headroom.worse(of, direction, danger.last, now, show)) : say(danger)];
+}
+
+/** What begins as a danger is told once; and what is a danger already leaves no warning to tell. */
+function isNoSooner(warning: Step, danger: Step): boolean {
+  return danger.already || warning.at === danger.at;
+}
+
+/** What happens beyond a step, one sentence. */
+export function sayStep(
+  step: Step,
+  of: Headroom['of'],
+  direction: Headroom['direction'],
+  now: number,
+  words: Words,
+  show: Show,
+): string {
+  const { headroom } = words.long;
+  const title = titleOf(step, words, show);
+  if (step.already) return headroom.already(title);
+  // What is known and noted now is no news there: that it counts is.
+  const noted = step.before !== null && titleOf({ ...step, finding: step.before }, words, show) === title;
+  return headroom.beyond(of, direction, step.last, now, noted ? headroom.matters(title) : headroom.wrong(title), show);
+}
+
+/** A rule that is told together with others turns on a fact that nobody said: its own title says which. */
+function titleOf({ rule, finding }: Pick<Step, 'rule' | 'finding'>, { short }: Words, show: Show): string {
+  const own = finding.rule === rule ? finding : (finding.together.find((each) => each.rule === rule) ?? finding);
+  return sayShort(own, short, show).title;
+}

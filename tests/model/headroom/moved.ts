@@ -1,0 +1,54 @@
+/** A plan with one quantity at another value, put together anew from its text, apart from how the model does it. */
+import type { HeadroomOf } from '../../../src/model/headroom/told.ts';
+import type { Plan } from '../../../src/model/plan/schema.ts';
+import type { Solution } from '../../../src/model/solution.ts';
+
+type Loose = Record<string, Record<string, unknown> | undefined>;
+
+const METRES: Readonly<Record<string, number>> = { ft: 0.3048, m: 1, in: 0.0254, cm: 0.01, mm: 0.001 };
+
+/** "62 ft" and 0.5 m more. */
+function longer(text: unknown, by: number): unknown {
+  const [, number, unit = ''] = /^(-?[\d.]+) (ft|m|in|cm|mm)$/.exec(String(text)) ?? [];
+  return number === undefined ? text : `${Number(number) + by / METRES[unit]!} ${unit}`;
+}
+
+export function movedTo(plan: Plan, { facts, levels }: Solution, of: HeadroomOf, to: number): Plan {
+  const made = structuredClone(plan) as unknown as Loose;
+  const section = (name: string): Record<string, unknown> => (made[name] ??= {});
+  const { house, well } = facts;
+  switch (of) {
+    case 'staticLevel': {
+      const by = to - (levels.static ?? 0);
+      const water = section('water');
+      for (const name of ['staticLevel', 'staticHighest', 'staticLowest']) {
+        if (water[name] !== undefined) water[name] = longer(water[name], by);
+      }
+      const pumping = water['pumping'] as Record<string, unknown> | undefined;
+      if (pumping?.['kind'] === 'level') pumping['level'] = longer(pumping['level'], by);
+      break;
+    }
+    case 'yield':
+      section('well')['yield'] = `${to * 1000} L/s`;
+      break;
+    case 'demand': {
+      const pumping = section('water')['pumping'] as Record<string, unknown> | undefined;
+      // What was measured once was measured at what the house wanted then.
+      if (pumping?.['kind'] === 'level') pumping['flow'] ??= `${(house.demand ?? 0) * 1000} L/s`;
+      section('house')['demand'] = `${to * 1000} L/s`;
+      break;
+    }
+    case 'switch':
+      section('house')['precharge'] = `${house.precharge / 1000} kPa`;
+      section('house')['cutIn'] = `${(house.cutIn + to - house.cutOut) / 1000} kPa`;
+      section('house')['cutOut'] = `${to / 1000} kPa`;
+      break;
+    case 'pumpSetting':
+      section('pump')['setting'] = `${to + (facts.depthsFrom === 'casing top' ? well.casingHeight : 0)} m`;
+      break;
+    case 'frostDepth':
+      section('site')['frostDepth'] = `${to} m`;
+      break;
+  }
+  return made as unknown as Plan;
+}
