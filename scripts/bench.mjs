@@ -12,7 +12,9 @@ const only = process.argv[2];
 if (spawnSync('npm', ['run', '-s', 'build'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0)
   process.exit(1);
 
-const { readPlanText, solve, draw, toSvg, choosePump, chooseTank } = await import(new URL('dist/node/lib.js', root));
+const { readPlanText, solve, draw, toSvg, choosePump, chooseTank, headroomOf } = await import(
+  new URL('dist/node/lib.js', root)
+);
 const samples = readdirSync(new URL('static/samples', root)).filter((name) => name.endsWith('.json'));
 
 const quantile = (times, share) => times.sort((a, b) => a - b)[Math.floor((times.length - 1) * share)];
@@ -79,16 +81,20 @@ async function nodeSide() {
     const { plan } = reading;
     const solution = solve(plan);
     const view = { sheet: 'all', width: 1040, height: 1000, units: plan.units ?? 'us', theme: 'light' };
-    return { name, plan, write: () => toSvg(draw(solution, view)) };
+    return { name, plan, solution, write: () => toSvg(draw(solution, view)) };
   });
   const early = inTurn(wells, 25).flat();
   row('draw and write SVG, the first hundred of a process, median', ms(quantile(early, 0.5)), '');
   // An engine goes on translating a program of this size for some two thousand drawings.
   inTurn(wells, 800);
   const drawing = inTurn(wells, 800);
-  wells.forEach(({ name, plan, write }, i) => {
+  wells.forEach(({ name, plan, solution, write }, i) => {
     const solving = quantile(
       time(() => solve(plan)),
+      0.5,
+    );
+    const ahead = quantile(
+      time(() => headroomOf(plan, solution), { rounds: 60, warm: 20 }),
       0.5,
     );
     const svg = write();
@@ -96,6 +102,7 @@ async function nodeSide() {
     row(`${name}: solve, median`, `${ms(solving)}${beside}`, 'under 0.1 ms (0.3 ms with the whole computation)');
     const choosing = time(() => [choosePump(plan), chooseTank(plan)], { rounds: 30, warm: 10 });
     row(`${name}: which pump and which tank, all rows, median`, ms(quantile(choosing, 0.5)), 'under 60 ms');
+    row(`${name}: how far it may go, whole, median`, ms(ahead), 'under 30 ms');
     row(`${name}: draw and write SVG, median`, ms(quantile(drawing[i], 0.5)), 'under 0.7 ms');
     row(
       `${name}: SVG, section and both details`,

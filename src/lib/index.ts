@@ -8,6 +8,8 @@ export { chooseTank } from '../model/choose/chooseTank.ts';
 export type { TankRow, TankTable } from '../model/choose/chooseTank.ts';
 export { choosing } from '../model/choose/choosing.ts';
 export { pastedCurve } from '../model/choose/pastedCurve.ts';
+export { headroomOf } from '../model/headroom/headroom.ts';
+export type { Headroom, HeadroomReport } from '../model/headroom/told.ts';
 export { lackingIn } from '../model/rules/lacking.ts';
 export type { Lacking } from '../model/rules/lacking.ts';
 export { en } from '../words/en/index.ts';
@@ -16,6 +18,7 @@ export type { ChoiceWords } from '../words/sayChoice.ts';
 export { sayPumpRow, sayTankRow, sayWhyChoice } from '../words/sayChoice.ts';
 export { sayEnd } from '../words/sayEnd.ts';
 export { changeInFindings, countFindings } from '../words/sayFindings.ts';
+export { sayHeadroom } from '../words/sayHeadroom.ts';
 export {
   sayAdvice,
   sayFinding,

@@ -156,6 +156,19 @@ describe('check', () => {
     // What is not known stands before what is OK.
     expect(stdout.indexOf('Could not check')).toBeLessThan(stdout.search(/^(?:OK if what is assumed|Checked, OK)/m));
   });
+  test('tells how far each may go after the findings, and what nobody said as such', () => {
+    const { stdout } = wellcut(['check', planFile('dangerous', dangerous)]);
+    expect(stdout).toMatch(
+      /^How far may it go: .*\n {3}Water at rest, 62 ft\n {6}(?:Warning|Danger): The water at rest falls more than [\d.]+ ft further: /m,
+    );
+    // The adapter is in the frost: no way is left for that.
+    expect(stdout).toMatch(/^ {3}Frost, \d+ in\n {6}Danger: Already now: the pitless adapter is in the frost zone\.$/m);
+    expect(stdout.search(/^1 {2}Danger/m)).toBeLessThan(stdout.indexOf('How far may it go'));
+    const dry = { ...dangerous, water: { staticLevel: 'unknown' } };
+    expect(wellcut(['check', planFile('level-unknown', dry)]).stdout).toMatch(
+      /^ {3}Water at rest\n {6}Not known: nobody said where the water stands at rest\.$/m,
+    );
+  });
   test('--json gives values, assumed, unknown, a verdict for every rule, and findings', () => {
     const report = JSON.parse(wellcut(['check', planFile('dangerous', dangerous), '--json']).stdout) as {
       verdicts: Record<string, string>;
@@ -163,7 +176,15 @@ describe('check', () => {
       arithmetic: { name: string; formula: string; worked: string; source: string }[];
       values: Record<string, number | null>;
     };
-    expect(Object.keys(report)).toEqual(['values', 'assumed', 'unknown', 'verdicts', 'findings', 'arithmetic']);
+    expect(Object.keys(report)).toEqual([
+      'values',
+      'assumed',
+      'unknown',
+      'verdicts',
+      'findings',
+      'headroom',
+      'arithmetic',
+    ]);
     expect(Object.keys(report.verdicts)).toContain('PR-19');
     const frost = report.findings.find((finding) => finding.rule === 'PR-19')!;
     expect(Object.keys(frost)).toEqual([

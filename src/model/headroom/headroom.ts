@@ -14,19 +14,34 @@ import { createSolver } from '../solve.ts';
 import { coarse, gridOf, type Grid } from './grid.ts';
 import { movablesOf, standingStill, type Movable } from './movable.ts';
 import { DANGER, WARNING, findingOf, firstWrong, newlyWrong, type Level, type Wrong } from './newlyWrong.ts';
-import type { Headroom, HeadroomReport, Step } from './told.ts';
+import type { Headroom, HeadroomReport, NoHeadroom, Step, Units } from './told.ts';
 
 type Solve = (plan: Plan) => Solution;
+
+/** What is to be found, one line at a time: the whole takes longer than a page should stand still. */
+export interface ToFind {
+  readonly refused: NoHeadroom | null;
+  readonly finds: readonly (() => Headroom)[];
+}
 
 /**
  * @param plan      as typed
  * @param solution  what `solve` says of it
+ * @param units     the reader's, whose round values are tried
  */
-export function headroomOf(plan: Plan, solution: Solution): HeadroomReport {
+export function headroomOf(plan: Plan, solution: Solution, units: Units = solution.facts.units): HeadroomReport {
+  const { refused, finds } = headroomToFind(plan, solution, units);
+  return { refused, lines: finds.map((find) => find()) };
+}
+
+export function headroomToFind(plan: Plan, solution: Solution, units: Units): ToFind {
   const why = refusal(solution);
-  if (why?.variant === 'flowing' || why?.variant === 'dry') return { refused: why.variant, lines: [] };
+  if (why?.variant === 'flowing' || why?.variant === 'dry') return { refused: why.variant, finds: [] };
   const { solve } = createSolver();
-  return { refused: null, lines: movablesOf(plan, solution).map((movable) => lineOf(movable, solution, solve)) };
+  return {
+    refused: null,
+    finds: movablesOf(plan, solution, units).map((movable) => () => lineOf(movable, solution, solve)),
+  };
 }
 
 function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {

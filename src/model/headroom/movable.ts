@@ -8,7 +8,7 @@ import { isAssumed } from '../rules/assumed.ts';
 import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { Solution } from '../solution.ts';
 import { feet, gpm, inches, parseQuantity, psi, writeQuantity } from '../units.ts';
-import type { Direction, HeadroomOf } from './told.ts';
+import type { Direction, HeadroomOf, Units } from './told.ts';
 
 export interface Movable {
   readonly of: HeadroomOf;
@@ -38,33 +38,33 @@ export function standingStill({ now, fields, write }: Movable, plan: Plan, solut
 }
 
 /** Nothing of the kind is there: an open tank has no pressure switch. */
-export function movablesOf(plan: Plan, solution: Solution): readonly Movable[] {
+export function movablesOf(plan: Plan, solution: Solution, units: Units): readonly Movable[] {
   const handles = handlesOf(solution);
   const handle = (id: string) => handles.find((each) => each.id === id);
   const [pump, frost] = [handle('pumpSetting'), handle('frostDepth')];
   return [
-    staticLevel(plan, solution),
-    wellYield(plan, solution),
-    demand(plan, solution),
-    ...(solution.facts.house.kind === 'open tank' ? [] : [pressureSwitch(plan, solution)]),
-    ...(pump === undefined ? [] : [pumpDeeper(plan, solution, pump), pumpHigher(plan, solution, pump)]),
-    ...(frost === undefined ? [] : [frostDepth(plan, solution, frost)]),
+    staticLevel(plan, solution, units),
+    wellYield(plan, solution, units),
+    demand(plan, solution, units),
+    ...(solution.facts.house.kind === 'open tank' ? [] : [pressureSwitch(plan, solution, units)]),
+    ...(pump === undefined ? [] : [pumpDeeper(plan, solution, pump, units), pumpHigher(plan, solution, pump, units)]),
+    ...(frost === undefined ? [] : [frostDepth(plan, solution, frost, units)]),
   ];
 }
 
-function depthStep({ units }: Facts): Metres {
+function depthStep(units: Units): Metres {
   return units === 'us' ? feet(0.5) : 0.1;
 }
 
 /** The water at rest falls, and takes along the level while pumping, the dry season's and the highest. */
-function staticLevel(plan: Plan, { facts, levels }: Solution): Movable {
+function staticLevel(plan: Plan, { facts, levels }: Solution, units: Units): Movable {
   const now = levels.static;
   return {
     of: 'staticLevel',
     direction: 'more',
     now,
     fields: ['water.staticLevel'],
-    step: depthStep(facts),
+    step: depthStep(units),
     fromNow: true,
     end: facts.well.bottom,
     back: Math.min(0, now ?? 0),
@@ -90,22 +90,22 @@ function inflowDepths({ well }: Facts): readonly Metres[] {
 }
 
 /** To the tenth from one gallon a minute on, or ten litres; to the hundredth, or the tenth of a litre, below. */
-function flowStep(now: CubicMetresPerSecond, { units }: Facts): CubicMetresPerSecond {
+function flowStep(now: CubicMetresPerSecond, units: Units): CubicMetresPerSecond {
   const litre = 0.001 / 60;
   if (units === 'us') return gpm(now < gpm(1) ? 0.01 : 0.1);
   return now < 10 * litre ? 0.1 * litre : litre;
 }
 
-function writeFlow(flow: CubicMetresPerSecond, { units }: Facts): string {
+function writeFlow(flow: CubicMetresPerSecond, units: Units): string {
   return writeQuantity(flow, 'flow', units === 'us' ? 'gpm' : 'L/min');
 }
 
 /** No well is asked to give so many times what it gives. */
 const TIMES_YIELD = 5;
 
-function wellYield(plan: Plan, { facts }: Solution): Movable {
+function wellYield(plan: Plan, { facts }: Solution, units: Units): Movable {
   const now = provenYield(facts);
-  const step = flowStep(now ?? 0, facts);
+  const step = flowStep(now ?? 0, units);
   return {
     of: 'yield',
     direction: 'less',
@@ -116,7 +116,7 @@ function wellYield(plan: Plan, { facts }: Solution): Movable {
     end: step,
     back: TIMES_YIELD * (now ?? 0),
     places: [],
-    write: (to) => withValue(plan, 'well.yield', writeFlow(to, facts)),
+    write: (to) => withValue(plan, 'well.yield', writeFlow(to, units)),
   };
 }
 
@@ -124,13 +124,13 @@ function wellYield(plan: Plan, { facts }: Solution): Movable {
 const LARGEST_DEMAND = gpm(30);
 const TIMES_DEMAND = 3;
 
-function demand(plan: Plan, solution: Solution): Movable {
+function demand(plan: Plan, solution: Solution, units: Units): Movable {
   const { facts } = solution;
   const now = facts.house.demand;
-  const step = flowStep(now ?? 0, facts);
+  const step = flowStep(now ?? 0, units);
   // A level whose flow nobody wrote down was measured once: it does not follow what the house comes to want.
   const measured = isAssumed(solution, 'water.pumping.flow') && now !== null;
-  const pinned = measured ? withValue(plan, 'water.pumping.flow', writeFlow(now, facts)) : plan;
+  const pinned = measured ? withValue(plan, 'water.pumping.flow', writeFlow(now, units)) : plan;
   return {
     of: 'demand',
     direction: 'more',
@@ -141,7 +141,7 @@ function demand(plan: Plan, solution: Solution): Movable {
     end: Math.max(LARGEST_DEMAND, TIMES_DEMAND * (now ?? 0)),
     back: Math.min(step, now ?? step),
     places: [],
-    write: (to) => withValue(pinned, 'house.demand', writeFlow(to, facts)),
+    write: (to) => withValue(pinned, 'house.demand', writeFlow(to, units)),
   };
 }
 
@@ -152,34 +152,34 @@ const LOWEST_CUT_IN = psi(5);
 /**
  * The nut of a switch moves both ends together, and leaves the tank's air as it is.
  */
-function pressureSwitch(plan: Plan, { facts }: Solution): Movable {
+function pressureSwitch(plan: Plan, { facts }: Solution, units: Units): Movable {
   const { cutIn, cutOut, tankRating, precharge } = facts.house;
-  const pinned = withValue(plan, 'house.precharge', writePressure(precharge, facts));
+  const pinned = withValue(plan, 'house.precharge', writePressure(precharge, units));
   const lowest = cutOut - Math.max(cutIn - LOWEST_CUT_IN, 0);
   return {
     of: 'switch',
     direction: 'more',
     now: cutOut,
     fields: ['house.cutOut', 'house.cutIn', 'house.precharge'],
-    step: facts.units === 'us' ? psi(1) : 10e3,
+    step: units === 'us' ? psi(1) : 10e3,
     fromNow: false,
     end: Math.max(HIGHEST_SWITCH, tankRating, cutOut),
     back: lowest,
     places: [tankRating],
     write: (to) =>
       withValue(
-        withValue(pinned, 'house.cutOut', writePressure(to, facts)),
+        withValue(pinned, 'house.cutOut', writePressure(to, units)),
         'house.cutIn',
-        writePressure(Math.max(cutIn + to - cutOut, 0), facts),
+        writePressure(Math.max(cutIn + to - cutOut, 0), units),
       ),
   };
 }
 
-function writePressure(pressure: Pascals, { units }: Facts): string {
+function writePressure(pressure: Pascals, units: Units): string {
   return writeQuantity(pressure, 'pressure', units === 'us' ? 'psi' : 'bar');
 }
 
-function pumpAt(plan: Plan, solution: Solution, handle: Handle) {
+function pumpAt(plan: Plan, solution: Solution, handle: Handle, units: Units) {
   const { facts, lowest, levels } = solution;
   const { pump, well, string } = facts;
   const { intakeToMotorBottom, intakeToDischarge, lowLevelCutOff } = pump;
@@ -190,7 +190,7 @@ function pumpAt(plan: Plan, solution: Solution, handle: Handle) {
     of: 'pumpSetting',
     now: pump.setting,
     fields: ['pump.setting'],
-    step: depthStep(facts),
+    step: depthStep(units),
     fromNow: false,
     places: [
       ...ends.flatMap((depth) => [depth, depth - intakeToMotorBottom, depth + intakeToDischarge]),
@@ -202,17 +202,17 @@ function pumpAt(plan: Plan, solution: Solution, handle: Handle) {
   } as const;
 }
 
-function pumpDeeper(plan: Plan, solution: Solution, handle: Handle): Movable {
-  const at = pumpAt(plan, solution, handle);
+function pumpDeeper(plan: Plan, solution: Solution, handle: Handle, units: Units): Movable {
+  const at = pumpAt(plan, solution, handle, units);
   return { ...at, direction: 'more', end: Math.max(handle.max, at.now), back: Math.min(handle.min, at.now) };
 }
 
-function pumpHigher(plan: Plan, solution: Solution, handle: Handle): Movable {
-  const at = pumpAt(plan, solution, handle);
+function pumpHigher(plan: Plan, solution: Solution, handle: Handle, units: Units): Movable {
+  const at = pumpAt(plan, solution, handle, units);
   return { ...at, direction: 'less', end: Math.min(handle.min, at.now), back: Math.max(handle.max, at.now) };
 }
 
-function frostDepth(plan: Plan, solution: Solution, handle: Handle): Movable {
+function frostDepth(plan: Plan, solution: Solution, handle: Handle, units: Units): Movable {
   const { facts, values } = solution;
   const now = values.frostDepth;
   const { top } = facts;
@@ -221,7 +221,7 @@ function frostDepth(plan: Plan, solution: Solution, handle: Handle): Movable {
     direction: 'more',
     now,
     fields: ['site.frostDepth'],
-    step: facts.units === 'us' ? inches(1) : 0.01,
+    step: units === 'us' ? inches(1) : 0.01,
     fromNow: false,
     end: Math.max(handle.max, now ?? 0),
     back: handle.min,

@@ -1,6 +1,9 @@
 /** What is told of how far the well may go. No words: `src/words` has them. */
 import type { Finding, Severity } from '../solution.ts';
 
+/** In which a reader reads it. */
+export type Units = 'us' | 'metric';
+
 export type HeadroomOf = 'staticLevel' | 'yield' | 'demand' | 'switch' | 'pumpSetting' | 'frostDepth';
 
 /** Whether the value grows (a depth goes down) or falls. */
