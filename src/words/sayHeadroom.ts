@@ -3,6 +3,7 @@ import type { Headroom, Step } from '../model/headroom/told.ts';
 import type { Severity } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { sayShort } from './sayJudgement.ts';
+import type { Telling } from './en/headroom.ts';
 import type { Words } from './words.ts';
 
 export interface SaidStep {
@@ -21,28 +22,34 @@ export interface SaidHeadroom {
   readonly steps: readonly SaidStep[];
 }
 
-export function sayHeadroom(line: Headroom, words: Words, show: Show): SaidHeadroom {
+export function sayHeadroom(line: Headroom, words: Words, show: Show, telling: Telling = 'whole'): SaidHeadroom {
   const { headroom } = words.long;
   const { of, now } = line;
   return {
     name: headroom.names[of],
     now: now === null ? '' : headroom.now[of](now, show),
-    steps: stepsOf(line, words, show),
+    steps: stepsOf(line, words, show, telling),
   };
 }
 
-function stepsOf({ of, direction, now, end, warning, danger }: Headroom, words: Words, show: Show): SaidStep[] {
+function stepsOf(line: Headroom, words: Words, show: Show, telling: Telling): SaidStep[] {
+  const { of, direction, now, end, warning, danger } = line;
   const { headroom } = words.long;
   if (now === null || end === null) return [{ severity: null, text: headroom.missing[of] }];
-  const say = (step: Step, text = sayStep(step, of, direction, now, words, show)) => ({
+  const say = (step: Step, wrong = wrongAt(step, words, show)): SaidStep => ({
     severity: step.severity,
-    text,
+    text: step.already
+      ? headroom.already(titleOf(step, words, show))
+      : headroom.beyond(telling, of, direction, step.last, now, wrong, show),
   });
   if (danger !== null && (warning === null || isNoSooner(warning, danger))) return [say(danger)];
   if (warning === null) return [{ severity: null, text: headroom.none(of, direction, end, show) }];
   if (danger === null) return [say(warning), { severity: null, text: headroom.noDanger(of, direction, end, show) }];
-  const same = !danger.already && titleOf(warning, words, show) === titleOf(danger, words, show);
-  return [say(warning), same ? say(danger, headroom.worse(of, direction, danger.last, now, show)) : say(danger)];
+  const same = titleOf(warning, words, show) === titleOf(danger, words, show);
+  if (!same) return [say(warning), say(danger)];
+  if (telling === 'whole') return [say(warning), say(danger, headroom.worse)];
+  const first = say(warning);
+  return [{ ...first, text: headroom.dangerToo(first.text, of, direction, danger.last, now, show) }];
 }
 
 /** What begins as a danger is told once; and what is a danger already leaves no warning to tell. */
@@ -50,21 +57,12 @@ function isNoSooner(warning: Step, danger: Step): boolean {
   return danger.already || warning.at === danger.at;
 }
 
-/** What happens beyond a step, one sentence. */
-export function sayStep(
-  step: Step,
-  of: Headroom['of'],
-  direction: Headroom['direction'],
-  now: number,
-  words: Words,
-  show: Show,
-): string {
+/** What is known and noted now is no news there: that it counts is. */
+function wrongAt(step: Step, words: Words, show: Show): string {
   const { headroom } = words.long;
   const title = titleOf(step, words, show);
-  if (step.already) return headroom.already(title);
-  // What is known and noted now is no news there: that it counts is.
   const noted = step.before !== null && titleOf({ ...step, finding: step.before }, words, show) === title;
-  return headroom.beyond(of, direction, step.last, now, noted ? headroom.matters(title) : headroom.wrong(title), show);
+  return noted ? headroom.matters(title) : headroom.wrong(title);
 }
 
 /** A rule that is told together with others turns on a fact that nobody said: its own title says which. */

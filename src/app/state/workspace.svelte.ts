@@ -16,6 +16,7 @@ import { show, type Show } from '../../model/units.ts';
 import { changeInFindings } from '../../words/sayFindings.ts';
 import { nameLevel } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
+import { HeadroomAhead } from '../headroom/headroomAhead.svelte.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { Drafts } from './drafts.ts';
 import { BURST_PAUSE, endBurst, record, redo, startHistory, undo, type History } from './history.ts';
@@ -102,6 +103,8 @@ export class Workspace {
   readonly told: ToldHold | null = $derived.by(() => this.#told ?? this.#holdNow());
   readonly handles: readonly Handle[] = $derived(this.solution === null ? [] : handlesOf(this.solution));
   readonly show: Show = $derived(show(this.units));
+
+  readonly headroom = new HeadroomAhead();
 
   /** What was found before a burst of keys began, and the timer that waits for its end. */
   #findingsBefore: readonly Finding[] | null = null;

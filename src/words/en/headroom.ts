@@ -1,5 +1,6 @@
 /** How far each may go, in words. What begins to be wrong there is said by its rule's own title. */
 import type { Direction, HeadroomOf, NoHeadroom } from '../../model/headroom/told.ts';
+import type { Band } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import { capital, level } from './phrases.ts';
 
@@ -39,6 +40,74 @@ const clauses: Readonly<Record<HeadroomOf, Readonly<Record<Direction, Clause>>>>
     less: (last, _, show) => `the frost ends above ${show.small(last)}`,
   },
 };
+
+/** The same under the name of what moves, or beside it. */
+const briefly: Readonly<Record<HeadroomOf, Readonly<Record<Direction, Clause>>>> = {
+  staticLevel: {
+    more: (last, now, show) =>
+      last - now > NONE ? `falls more than ${show.depth(last - now)} further` : 'falls any further',
+    less: (last, _, show) => `rises above ${show.depth(last)}`,
+  },
+  yield: {
+    more: (last, _, show) => `more than ${show.flow(last)}`,
+    less: (last, _, show) => `less than ${show.flow(last)}`,
+  },
+  demand: {
+    more: (last, _, show) => `more than ${show.flow(last)} at once`,
+    less: (last, _, show) => `less than ${show.flow(last)} at once`,
+  },
+  switch: {
+    more: (last, _, show) => `turned up past ${show.pressure(last)}`,
+    less: (last, _, show) => `turned down past ${show.pressure(last)}`,
+  },
+  pumpSetting: {
+    more: (last, _, show) => `deeper than ${show.depth(last)}`,
+    less: (last, _, show) => `higher than ${show.depth(last)}`,
+  },
+  frostDepth: {
+    more: (last, _, show) => (last > NONE ? `deeper than ${show.small(last)}` : 'any frost at all'),
+    less: (last, _, show) => `ends above ${show.small(last)}`,
+  },
+};
+
+/** Where the same becomes a danger, behind what is said of the warning. */
+const dangers: Readonly<Record<HeadroomOf, Readonly<Record<Direction, Clause>>>> = {
+  staticLevel: {
+    more: (last, now, show) => `past ${show.depth(last - now)}`,
+    less: (last, _, show) => `above ${show.depth(last)}`,
+  },
+  yield: {
+    more: (last, _, show) => `over ${show.flow(last)}`,
+    less: (last, _, show) => `under ${show.flow(last)}`,
+  },
+  demand: {
+    more: (last, _, show) => `over ${show.flow(last)}`,
+    less: (last, _, show) => `under ${show.flow(last)}`,
+  },
+  switch: {
+    more: (last, _, show) => `past ${show.pressure(last)}`,
+    less: (last, _, show) => `under ${show.pressure(last)}`,
+  },
+  pumpSetting: {
+    more: (last, _, show) => `past ${show.depth(last)}`,
+    less: (last, _, show) => `above ${show.depth(last)}`,
+  },
+  frostDepth: {
+    more: (last, _, show) => `past ${show.small(last)}`,
+    less: (last, _, show) => `above ${show.small(last)}`,
+  },
+};
+
+const CLAUSES = { whole: clauses, brief: briefly } as const;
+
+/** Whole sentences stand alone; brief ones under the name of what moves. */
+export type Telling = keyof typeof CLAUSES;
+
+/** Of a band, with what ends it there. */
+interface BandEnd {
+  readonly depth: string;
+  readonly name: string;
+}
 
 /** Where the search ended without a find. */
 const ends: Readonly<Record<HeadroomOf, Readonly<Record<Direction, (end: number, show: Show) => string>>>> = {
@@ -106,11 +175,13 @@ export const headroom = {
   matters: (title: string) =>
     title.endsWith('?') || title.startsWith('Whether ') ? wrongIn(title) : `then it matters that ${lower(title)}.`,
   /** @param wrong  what is wrong beyond */
-  beyond: (of: HeadroomOf, way: Direction, last: number, now: number, wrong: string, show: Show) =>
-    `${capital(clauses[of][way](last, now, show))}: ${wrong}`,
-  /** The same thing wrong as in the sentence before, and worse. */
-  worse: (of: HeadroomOf, way: Direction, last: number, now: number, show: Show) =>
-    `${capital(clauses[of][way](last, now, show))}: the same, and worse.`,
+  beyond: (telling: Telling, of: HeadroomOf, way: Direction, last: number, now: number, wrong: string, show: Show) =>
+    `${capital(CLAUSES[telling][of][way](last, now, show))}: ${wrong}`,
+  /** In place of what is wrong: the same as in the sentence before. */
+  worse: 'the same, and worse.',
+  /** Behind a warning, briefly, where the danger is the same thing. */
+  dangerToo: (warning: string, of: HeadroomOf, way: Direction, last: number, now: number, show: Show) =>
+    `${warning.replace(/\.$/, '')}; danger ${dangers[of][way](last, now, show)}.`,
   already: (title: string) => `Already now: ${wrongIn(title)}`,
   none: (of: HeadroomOf, way: Direction, end: number, show: Show) =>
     `Nothing more found wrong ${ends[of][way](end, show)}.`,
@@ -127,6 +198,16 @@ export const headroom = {
     flowing: 'The well flows by itself: first a licensed contractor, then this.',
     dry: 'The well is dry: first water, then this.',
   } satisfies Record<NoHeadroom, string>,
+  /** The bar beside the hole: where the rules for depth hold, or where nobody can tell. */
+  band: {
+    allowed: (from: BandEnd, to: BandEnd) =>
+      `The rules for depth hold from ${from.depth} (${from.name}) to ${to.depth} (${to.name}).`,
+    unknown: (from: BandEnd, to: BandEnd) =>
+      `From ${from.depth} (${from.name}) to ${to.depth} (${to.name}) nobody knows whether it is right.`,
+  } satisfies Record<Band['kind'], (from: BandEnd, to: BandEnd) => string>,
+  /** While a level is dragged. */
+  before: 'As it was before this move; found again when you let go.',
+  looking: 'Looking how far it may go …',
   /** @param names  of what it rests on and nobody said */
   rests: (names: readonly string[]) => `Rests on what is assumed: ${names.join(', ')}.`,
 };

@@ -1,0 +1,60 @@
+/**
+ * How far the well on the desk may go. Found after the pointer is up and the keys are still, one line in a task of its
+ * own, so that the page never stands still for it; its code is fetched with the first question.
+ */
+import type { Headroom, HeadroomReport } from '../../model/headroom/told.ts';
+import type { Plan } from '../../model/plan/schema.ts';
+import type { Solution } from '../../model/solution.ts';
+import type { Units } from '../state/settings.svelte.ts';
+
+/** After the last change [ms]: longer than keys repeat. */
+const PAUSE = 250;
+
+interface Found {
+  readonly plan: Plan;
+  readonly units: Units;
+  readonly report: HeadroomReport;
+}
+
+export class HeadroomAhead {
+  #found = $state.raw<Found | null>(null);
+  #asked: Solution | null = null;
+  #waiting: ReturnType<typeof setTimeout> | undefined;
+
+  /** As it was found last: while a level moves, of the well before. Null before the first. */
+  get report(): HeadroomReport | null {
+    return this.#found?.report ?? null;
+  }
+
+  /** Whether that is of the very plan. */
+  isOf(plan: Plan, units: Units): boolean {
+    return this.#found?.plan === plan && this.#found.units === units;
+  }
+
+  /** @param held  a level is dragged */
+  follow(solution: Solution, units: Units, held: boolean): void {
+    clearTimeout(this.#waiting);
+    this.#asked = null;
+    if (held || this.isOf(solution.plan, units)) return;
+    this.#asked = solution;
+    this.#waiting = setTimeout(() => void this.#find(solution, units), PAUSE);
+  }
+
+  async #find(solution: Solution, units: Units): Promise<void> {
+    const { headroomToFind } = await import('../../model/headroom/headroom.ts');
+    const { refused, finds } = headroomToFind(solution.plan, solution, units);
+    const lines: Headroom[] = [];
+    for (const find of finds) {
+      await nextTask();
+      // Something was changed meanwhile: what was asked is not wanted any more.
+      if (this.#asked !== solution) return;
+      lines.push(find());
+    }
+    if (this.#asked !== solution) return;
+    this.#found = { plan: solution.plan, units, report: { refused, lines } };
+  }
+}
+
+function nextTask(): Promise<void> {
+  return new Promise((done) => setTimeout(done, 0));
+}

@@ -1,0 +1,59 @@
+/** What is told of how far a level on the drawing may go: in words beside it, and as ticks at their depths. */
+import type { Headroom, HeadroomOf } from '../../model/headroom/told.ts';
+import type { Metres } from '../../model/si.ts';
+import type { Band, BandSetting, Severity } from '../../model/solution.ts';
+import type { Show } from '../../model/units.ts';
+import { sayEnd } from '../../words/sayEnd.ts';
+import { sayHeadroom, type SaidStep } from '../../words/sayHeadroom.ts';
+import type { Words } from '../../words/words.ts';
+
+/** The levels that can be taken hold of. */
+const OF: Readonly<Record<string, HeadroomOf>> = {
+  staticLevel: 'staticLevel',
+  pumpSetting: 'pumpSetting',
+  frostDepth: 'frostDepth',
+};
+
+export function linesOf(handle: string, lines: readonly Headroom[]): readonly Headroom[] {
+  return lines.filter(({ of }) => of === OF[handle]);
+}
+
+export function stepsBeside(lines: readonly Headroom[], words: Words, show: Show): readonly SaidStep[] {
+  return lines.flatMap((line) => sayHeadroom(line, words, show, 'brief').steps);
+}
+
+export interface Tick {
+  readonly key: string;
+  readonly depth: Metres;
+  readonly severity: Severity;
+}
+
+/** Where a warning and where a danger begins; none for what is so already. */
+export function ticksOf(lines: readonly Headroom[]): readonly Tick[] {
+  return lines.flatMap(({ direction, warning, danger }) => {
+    const first = warning !== null && warning.at !== danger?.at ? [warning] : [];
+    return [...first, ...(danger === null ? [] : [danger])]
+      .filter(({ already }) => !already)
+      .map(({ last, severity }) => ({ key: `${direction}/${severity}`, depth: last, severity }));
+  });
+}
+
+const BANDS: Readonly<Record<string, BandSetting>> = { pumpSetting: 'pump.setting', pitlessDepth: 'top.depth' };
+
+/** What the bar beside the hole says, for those who do not see it; empty where there is none. */
+export function sayBands(
+  handle: string,
+  bands: readonly Band[],
+  { short, long }: Words,
+  show: Show,
+): readonly string[] {
+  return bands
+    .filter(({ setting, from, to }) => setting === BANDS[handle] && from !== null && to !== null)
+    .map(({ kind, setting, from, to, fromEnd, toEnd }) => {
+      const measure = setting === 'top.depth' ? show.small : show.depth;
+      return long.headroom.band[kind](
+        { depth: measure(from ?? 0), name: sayEnd(fromEnd, short, show) },
+        { depth: measure(to ?? 0), name: sayEnd(toEnd, short, show) },
+      );
+    });
+}
