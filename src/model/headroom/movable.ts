@@ -103,7 +103,12 @@ function writeFlow(flow: CubicMetresPerSecond, units: Units): string {
 /** No well is asked to give so many times what it gives. */
 const TIMES_YIELD = 5;
 
-function wellYield(plan: Plan, { facts }: Solution, units: Units): Movable {
+/**
+ * A well that gives less gives less at every drawdown: what was pumped in its test falls by the same share. Were the
+ * reported yield alone to fall, it would be a bound that the test does not show.
+ */
+function wellYield(plan: Plan, solution: Solution, units: Units): Movable {
+  const { facts } = solution;
   const now = provenYield(facts);
   const step = flowStep(now ?? 0, units);
   return {
@@ -116,8 +121,47 @@ function wellYield(plan: Plan, { facts }: Solution, units: Units): Movable {
     end: step,
     back: TIMES_YIELD * (now ?? 0),
     places: [],
-    write: (to) => withValue(plan, 'well.yield', writeFlow(to, units)),
+    write: (to) => {
+      const share = to / (now ?? to);
+      const tested = testWith(share, plan, facts, units);
+      return facts.well.yield === null ? tested : withValue(tested, 'well.yield', writeFlow(to, units));
+    },
   };
+}
+
+function testWith(share: number, plan: Plan, { water: { pumping } }: Facts, units: Units): Plan {
+  const flowAt = (moved: Plan, path: string, flow: CubicMetresPerSecond) =>
+    withValue(moved, path, writeFlow(flow * share, units));
+  switch (pumping?.kind) {
+    case 'test':
+      return flowAt(plan, 'water.pumping.flow', pumping.flow);
+    case 'level':
+      return pumping.flow === null ? plan : flowAt(plan, 'water.pumping.flow', pumping.flow);
+    case 'steps':
+      return stepsOf(plan).reduce(
+        (moved, { index, flow }) => flowAt(moved, `water.pumping.steps.${index}.flow`, flow),
+        plan,
+      );
+    case 'aquifer':
+      return withValue(
+        plan,
+        'water.pumping.transmissivity',
+        writeQuantity(pumping.transmissivity * share, 'transmissivity', units === 'us' ? 'ft2/d' : 'm2/d'),
+      );
+    default:
+      return plan;
+  }
+}
+
+/** As the plan counts them; a step of which nobody said the flow is none. */
+function stepsOf({
+  water: { pumping },
+}: Plan): readonly { readonly index: number; readonly flow: CubicMetresPerSecond }[] {
+  if (pumping?.kind !== 'steps') return [];
+  return pumping.steps.flatMap(({ flow }, index) => {
+    const parsed = parseQuantity(flow, 'flow');
+    return parsed.ok ? [{ index, flow: parsed.si }] : [];
+  });
 }
 
 /** More than this no house wants at once. Common practice, no source. */

@@ -85,6 +85,35 @@ describe('up to the last value nothing more is wrong, and just past it the rule 
   });
 });
 
+describe('a well that gives less gives less at every drawdown, however it was tested', () => {
+  test.each([
+    { kind: 'test', flow: '10 gpm', drawdown: '60 ft', after: '4 h' },
+    { kind: 'level', level: '80 ft', flow: '7 gpm' },
+    { kind: 'level', level: '80 ft' },
+    {
+      kind: 'steps',
+      steps: [
+        { flow: '4 gpm', drawdown: '18 ft', after: '1 h' },
+        { flow: '8 gpm', drawdown: '40 ft', after: '1 h' },
+        { flow: '12 gpm', drawdown: '66 ft', after: '1 h' },
+      ],
+    },
+    { kind: 'aquifer', transmissivity: '2 m2/d', storativity: '0.0002' },
+    { kind: 'yield only' },
+  ])('$kind', (pumping) => {
+    const well = {
+      depth: '200 ft',
+      casing: { material: 'steel', size: '6 in', bottom: '40 ft', height: '12 in' },
+      intake: { kind: 'open hole', diameter: '6 in' },
+      yield: '12 gpm',
+    };
+    const plan = rockWell({ well, water: { staticLevel: '40 ft', pumping } });
+    const found = line(plan, 'yield', 'less');
+    expect(found.warning).not.toBeNull();
+    expectTrue(plan, found, [0.3, 0.6, 0.9]);
+  });
+});
+
 const line = (plan: Plan, of: HeadroomOf, direction: Direction = 'more'): Headroom => {
   const found = headroomOf(plan, solve(plan)).lines.find((each) => each.of === of && each.direction === direction);
   if (found === undefined) throw new Error(`no line of ${of}`);

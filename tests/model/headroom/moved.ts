@@ -1,4 +1,5 @@
 /** A plan with one quantity at another value, put together anew from its text, apart from how the model does it. */
+import type { Facts } from '../../../src/model/facts.ts';
 import type { HeadroomOf } from '../../../src/model/headroom/told.ts';
 import type { Plan } from '../../../src/model/plan/schema.ts';
 import type { Solution } from '../../../src/model/solution.ts';
@@ -11,6 +12,22 @@ const METRES: Readonly<Record<string, number>> = { ft: 0.3048, m: 1, in: 0.0254,
 function longer(text: unknown, by: number): unknown {
   const [, number, unit = ''] = /^(-?[\d.]+) (ft|m|in|cm|mm)$/.exec(String(text)) ?? [];
   return number === undefined ? text : `${Number(number) + by / METRES[unit]!} ${unit}`;
+}
+
+/** The same drawdown at less flow. */
+function lowerTest(typed: Record<string, unknown> | undefined, { well, water: { pumping } }: Facts, to: number): void {
+  if (typed === undefined || pumping === null) return;
+  const steps = pumping.kind === 'steps' ? pumping.steps : [];
+  const tested = pumping.kind === 'test' ? pumping.flow : Math.max(...steps.map(({ flow }) => flow));
+  const share = to / (well.yield ?? tested);
+  if (pumping.kind === 'test' || (pumping.kind === 'level' && pumping.flow !== null))
+    typed['flow'] = `${(pumping.flow ?? 0) * share * 1000} L/s`;
+  if (pumping.kind === 'steps')
+    typed['steps'] = (typed['steps'] as object[]).map((step, i) => ({
+      ...step,
+      flow: `${steps[i]!.flow * share * 1000} L/s`,
+    }));
+  if (pumping.kind === 'aquifer') typed['transmissivity'] = `${pumping.transmissivity * share * 86400} m2/d`;
 }
 
 export function movedTo(plan: Plan, { facts, levels }: Solution, of: HeadroomOf, to: number): Plan {
@@ -29,7 +46,8 @@ export function movedTo(plan: Plan, { facts, levels }: Solution, of: HeadroomOf,
       break;
     }
     case 'yield':
-      section('well')['yield'] = `${to * 1000} L/s`;
+      if (well.yield !== null) section('well')['yield'] = `${to * 1000} L/s`;
+      lowerTest(section('water')['pumping'] as Record<string, unknown> | undefined, facts, to);
       break;
     case 'demand': {
       const pumping = section('water')['pumping'] as Record<string, unknown> | undefined;
