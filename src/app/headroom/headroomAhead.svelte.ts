@@ -16,8 +16,15 @@ interface Found {
   readonly report: HeadroomReport;
 }
 
+export interface Followed {
+  readonly well: string | null;
+  readonly units: Units;
+  readonly held: boolean;
+}
+
 export class HeadroomAhead {
   #found = $state.raw<Found | null>(null);
+  #well: string | null = null;
   #asked: Solution | null = null;
   #waiting: ReturnType<typeof setTimeout> | undefined;
 
@@ -31,10 +38,15 @@ export class HeadroomAhead {
     return this.#found?.plan === plan && this.#found.units === units;
   }
 
-  /** @param held  a level is dragged */
-  follow(solution: Solution, units: Units, held: boolean): void {
+  /**
+   * @param well  what is told of another one is forgotten at once
+   * @param held  a level is dragged
+   */
+  follow(solution: Solution, { well, units, held }: Followed): void {
     clearTimeout(this.#waiting);
     this.#asked = null;
+    if (well !== this.#well) this.#found = null;
+    this.#well = well;
     if (held || this.isOf(solution.plan, units)) return;
     this.#asked = solution;
     this.#waiting = setTimeout(() => void this.#find(solution, units), PAUSE);
