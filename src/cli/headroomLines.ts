@@ -2,9 +2,12 @@
 import type { Headroom, HeadroomReport, Step } from '../model/headroom/told.ts';
 import type { Solution } from '../model/solution.ts';
 import { show, type Show } from '../model/units.ts';
+import { headroom } from '../words/en/headroom.ts';
 import { en } from '../words/en/index.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
 import { sayHeadroom } from '../words/sayHeadroom.ts';
+
+const WORDS = { short: en.short, headroom };
 
 export function headroomReport({ refused, lines }: HeadroomReport, units: Show) {
   return {
@@ -30,19 +33,19 @@ function stepReport(step: Step | null) {
 }
 
 function messageOf(line: Headroom, units: Show): string {
-  return sayHeadroom(line, en, units)
+  return sayHeadroom(line, WORDS, units)
     .steps.map(({ text }) => text)
     .join(' ');
 }
 
 export function headroomLines({ refused, lines }: HeadroomReport, { facts }: Solution): string[] {
-  const { headroom, findings } = en.long;
+  const { findings } = en.long;
   const units = show(facts.units);
   if (refused !== null) return [`${headroom.title}:`, `   ${headroom.refused[refused]}`];
   return [
     `${headroom.title}: ${headroom.about}`,
     ...lines.flatMap((line, i) => {
-      const { name, now, steps } = sayHeadroom(line, en, units);
+      const { name, now, steps } = sayHeadroom(line, WORDS, units);
       return [
         // A pump may go two ways, under one name.
         ...(lines[i - 1]?.of === line.of ? [] : [`   ${name}${now === '' ? '' : `, ${now}`}`]),

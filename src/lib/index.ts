@@ -16,6 +16,7 @@ export { en } from '../words/en/index.ts';
 export { choose as choiceWords } from '../words/en/choose.ts';
 export type { ChoiceWords } from '../words/sayChoice.ts';
 export { sayPumpRow, sayTankRow, sayWhyChoice } from '../words/sayChoice.ts';
+export { headroom } from '../words/en/headroom.ts';
 export { sayEnd } from '../words/sayEnd.ts';
 export { changeInFindings, countFindings } from '../words/sayFindings.ts';
 export { sayHeadroom } from '../words/sayHeadroom.ts';

@@ -4,7 +4,13 @@ import type { Severity } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { sayShort } from './sayJudgement.ts';
 import type { Telling } from './en/headroom.ts';
-import type { Words } from './words.ts';
+import type { HeadroomLanguage, ShortLanguage } from './words.ts';
+
+/** Fetched apart from the rest of a language: a page asks for it when the well is drawn. */
+export interface HeadroomWords {
+  readonly short: ShortLanguage;
+  readonly headroom: HeadroomLanguage;
+}
 
 export interface SaidStep {
   /** Null where nothing is wrong, or nobody can tell. */
@@ -22,8 +28,13 @@ export interface SaidHeadroom {
   readonly steps: readonly SaidStep[];
 }
 
-export function sayHeadroom(line: Headroom, words: Words, show: Show, telling: Telling = 'whole'): SaidHeadroom {
-  const { headroom } = words.long;
+export function sayHeadroom(
+  line: Headroom,
+  words: HeadroomWords,
+  show: Show,
+  telling: Telling = 'whole',
+): SaidHeadroom {
+  const { headroom } = words;
   const { of, now } = line;
   return {
     name: headroom.names[of],
@@ -32,9 +43,9 @@ export function sayHeadroom(line: Headroom, words: Words, show: Show, telling: T
   };
 }
 
-function stepsOf(line: Headroom, words: Words, show: Show, telling: Telling): SaidStep[] {
+function stepsOf(line: Headroom, words: HeadroomWords, show: Show, telling: Telling): SaidStep[] {
   const { of, direction, now, end, warning, danger } = line;
-  const { headroom } = words.long;
+  const { headroom } = words;
   if (now === null || end === null) return [{ severity: null, text: headroom.missing[of] }];
   const say = (step: Step, wrong = wrongAt(step, words, show)): SaidStep => ({
     severity: step.severity,
@@ -58,15 +69,15 @@ function isNoSooner(warning: Step, danger: Step): boolean {
 }
 
 /** What is known and noted now is no news there: that it counts is. */
-function wrongAt(step: Step, words: Words, show: Show): string {
-  const { headroom } = words.long;
+function wrongAt(step: Step, words: HeadroomWords, show: Show): string {
+  const { headroom } = words;
   const title = titleOf(step, words, show);
   const noted = step.before !== null && titleOf({ ...step, finding: step.before }, words, show) === title;
   return noted ? headroom.matters(title) : headroom.wrong(title);
 }
 
 /** A rule that is told together with others turns on a fact that nobody said: its own title says which. */
-function titleOf({ rule, finding }: Pick<Step, 'rule' | 'finding'>, { short }: Words, show: Show): string {
+function titleOf({ rule, finding }: Pick<Step, 'rule' | 'finding'>, { short }: HeadroomWords, show: Show): string {
   const own = finding.rule === rule ? finding : (finding.together.find((each) => each.rule === rule) ?? finding);
   return sayShort(own, short, show).title;
 }

@@ -5,6 +5,7 @@ import type { HeadroomOf } from '../../src/model/headroom/told.ts';
 import type { Plan } from '../../src/model/plan/schema.ts';
 import { solve } from '../../src/model/solve.ts';
 import { show } from '../../src/model/units.ts';
+import { headroom } from '../../src/words/en/headroom.ts';
 import { en } from '../../src/words/en/index.ts';
 import { sayHeadroom } from '../../src/words/sayHeadroom.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
@@ -15,7 +16,9 @@ function said(plan: Plan, of?: HeadroomOf): string[] {
   const solution = solve(plan);
   return headroomOf(plan, solution)
     .lines.filter((line) => of === undefined || line.of === of)
-    .flatMap((line) => sayHeadroom(line, en, show(solution.facts.units)).steps.map(({ text }) => text));
+    .flatMap((line) =>
+      sayHeadroom(line, { short: en.short, headroom }, show(solution.facts.units)).steps.map(({ text }) => text),
+    );
 }
 
 describe('each way is said in feet or metres, by what happens there', () => {

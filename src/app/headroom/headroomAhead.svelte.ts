@@ -3,9 +3,13 @@
  * own, so that the page never stands still for it; its code is fetched with the first question.
  */
 import type { Headroom, HeadroomReport } from '../../model/headroom/told.ts';
+import type { Band, Solution } from '../../model/solution.ts';
+import type { Show } from '../../model/units.ts';
+import type { SaidStep } from '../../words/sayHeadroom.ts';
 import type { Plan } from '../../model/plan/schema.ts';
-import type { Solution } from '../../model/solution.ts';
 import type { Units } from '../state/settings.svelte.ts';
+import type * as Code from './headroom.ts';
+import type { Tick } from './headroom.ts';
 
 /** After the last change [ms]: longer than keys repeat. */
 const PAUSE = 250;
@@ -23,6 +27,7 @@ export interface Followed {
 }
 
 export class HeadroomAhead {
+  #code = $state.raw<typeof Code | null>(null);
   #found = $state.raw<Found | null>(null);
   #well: string | null = null;
   #asked: Solution | null = null;
@@ -31,6 +36,25 @@ export class HeadroomAhead {
   /** As it was found last: while a level moves, of the well before. Null before the first. */
   get report(): HeadroomReport | null {
     return this.#found?.report ?? null;
+  }
+
+  /** Where the warning and the danger of a level begin. */
+  ticks(handle: string): readonly Tick[] {
+    return this.#code?.ticksOf(this.#linesOf(handle)) ?? [];
+  }
+
+  /** The same in words, to be read beside the level. */
+  beside(handle: string, show: Show): readonly SaidStep[] {
+    return this.#code?.stepsBeside(this.#linesOf(handle), show) ?? [];
+  }
+
+  /** What the bar beside the hole says of a level. */
+  bands(handle: string, bands: readonly Band[], show: Show): readonly string[] {
+    return this.#code?.sayBands(handle, bands, show) ?? [];
+  }
+
+  #linesOf(handle: string): readonly Headroom[] {
+    return this.#code?.linesOf(handle, this.report?.lines ?? []) ?? [];
   }
 
   /** Whether that is of the very plan. */
@@ -53,8 +77,9 @@ export class HeadroomAhead {
   }
 
   async #find(solution: Solution, units: Units): Promise<void> {
-    const { headroomToFind } = await import('../../model/headroom/headroom.ts');
-    const { refused, finds } = headroomToFind(solution.plan, solution, units);
+    const code = await import('./headroom.ts');
+    this.#code = code;
+    const { refused, finds } = code.headroomToFind(solution.plan, solution, units);
     const lines: Headroom[] = [];
     for (const find of finds) {
       await nextTask();

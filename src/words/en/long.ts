@@ -2,7 +2,6 @@
 import { advice } from './advice.ts';
 import { findings } from './findings.ts';
 import { fixes } from './fixes.ts';
-import { headroom } from './headroom.ts';
 import { long as levels } from './levels.ts';
 import { longRules } from './longRules.ts';
 import { measure } from './measure.ts';
@@ -21,6 +20,5 @@ export const long = {
   levels,
   parts,
   places,
-  headroom,
   well: sayWell,
 };

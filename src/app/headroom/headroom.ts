@@ -1,11 +1,19 @@
-/** What is told of how far a level on the drawing may go: in words beside it, and as ticks at their depths. */
+/**
+ * What is told of how far the well may go, and in words beside a level; as ticks at their depths. All of it is fetched
+ * when the well is drawn.
+ */
+export { headroomToFind } from '../../model/headroom/headroom.ts';
 import type { Headroom, HeadroomOf } from '../../model/headroom/told.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Band, BandSetting, Severity } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import { sayEnd } from '../../words/sayEnd.ts';
 import { sayHeadroom, type SaidStep } from '../../words/sayHeadroom.ts';
-import type { Words } from '../../words/words.ts';
+import { headroom } from '../../words/en/headroom.ts';
+import { en } from '../language.ts';
+
+/** What how far it may go is said with. */
+export const words = { short: en.short, headroom };
 
 /** The levels that can be taken hold of. */
 const OF: Readonly<Record<string, HeadroomOf>> = {
@@ -18,7 +26,7 @@ export function linesOf(handle: string, lines: readonly Headroom[]): readonly He
   return lines.filter(({ of }) => of === OF[handle]);
 }
 
-export function stepsBeside(lines: readonly Headroom[], words: Words, show: Show): readonly SaidStep[] {
+export function stepsBeside(lines: readonly Headroom[], show: Show): readonly SaidStep[] {
   return lines.flatMap((line) => sayHeadroom(line, words, show, 'brief').steps);
 }
 
@@ -41,19 +49,14 @@ export function ticksOf(lines: readonly Headroom[]): readonly Tick[] {
 const BANDS: Readonly<Record<string, BandSetting>> = { pumpSetting: 'pump.setting', pitlessDepth: 'top.depth' };
 
 /** What the bar beside the hole says, for those who do not see it; empty where there is none. */
-export function sayBands(
-  handle: string,
-  bands: readonly Band[],
-  { short, long }: Words,
-  show: Show,
-): readonly string[] {
+export function sayBands(handle: string, bands: readonly Band[], show: Show): readonly string[] {
   return bands
     .filter(({ setting, from, to }) => setting === BANDS[handle] && from !== null && to !== null)
     .map(({ kind, setting, from, to, fromEnd, toEnd }) => {
       const measure = setting === 'top.depth' ? show.small : show.depth;
-      return long.headroom.band[kind](
-        { depth: measure(from ?? 0), name: sayEnd(fromEnd, short, show) },
-        { depth: measure(to ?? 0), name: sayEnd(toEnd, short, show) },
+      return headroom.band[kind](
+        { depth: measure(from ?? 0), name: sayEnd(fromEnd, en.short, show) },
+        { depth: measure(to ?? 0), name: sayEnd(toEnd, en.short, show) },
       );
     });
 }
