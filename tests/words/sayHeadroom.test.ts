@@ -66,7 +66,7 @@ test('what is noted now and is a warning there is not told as news', () => {
   const birch = said(planOf(SOUND.find(({ name }) => name === 'Birch Hollow')!.plan), 'pumpSetting');
   expect(birch).toContainEqual(
     expect.stringMatching(
-      /^The pump hangs higher than [\d.]+ ft: then it matters that the pumping level is unknown\.$/,
+      /^The pump hangs higher than [\d.]+ ft: then it matters that the pumping level is not known\.$/,
     ),
   );
 });

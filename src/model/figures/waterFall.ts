@@ -114,7 +114,7 @@ export type Pumping = { readonly flow: CubicMetresPerSecond } | { readonly point
 export function standingOf(work: BoreAtWork, staticLevel: Metres, pumping: Pumping): Standing {
   const { facts, bore } = work;
   const lowest = lowestLevel(facts).depth;
-  if (!(lowest > staticLevel)) return nobodyKnows('noWater');
+  if (!(lowest > staticLevel + APART)) return nobodyKnows('noWater');
   // A point with the water above the lowest level is a well that keeps up: nothing to follow.
   if ('point' in pumping && pumping.point?.outpumped === false)
     return pumping.point.flow > 0 || settlesLow(facts, staticLevel, pumping.point)
@@ -149,6 +149,7 @@ export function settlingFall(work: BoreAtWork, staticLevel: Metres, { waterLevel
   const [pump, inflow] = [pumpOf(work), inflowOf(work.facts)];
   if (pump === null || inflow === null || !boreKnown(work.bore, staticLevel, waterLevel)) return null;
   const to = staticLevel + SETTLED * (waterLevel - staticLevel);
+  if (!(to > staticLevel + APART)) return null;
   return fallTo(work, { pump, inflow, from: staticLevel, to, atRest: pump.at(staticLevel), atLowest: pump.at(to) });
 }
 

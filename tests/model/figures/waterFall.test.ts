@@ -116,3 +116,27 @@ test('5 gpm against a yield of 1 gpm empty 140 ft of 6 in hole in its printed ga
   const minutes = ((1.4688 - 0.0408 * pipe * pipe) * 140) / 4;
   expect(Math.abs(timeOf(plan)! / 60 / minutes - 1)).toBeLessThan(0.001);
 });
+
+test('water at rest a hair above the lowest level that the pump draws it to is no way to fall, and no fault', () => {
+  for (const apart of ['59.13', '59.1299999', '59.129999999999995', '59.1300001']) {
+    const plan = rockWell({
+      well: {
+        depth: '79 m',
+        casing: { material: 'steel', size: '6 in', bottom: '12.5 m', height: '35 cm' },
+        intake: { kind: 'open hole', diameter: '152 mm' },
+        yield: '0.4 L/min',
+      },
+      water: {
+        staticLevel: `${apart} m`,
+        pumping: { kind: 'test', flow: '0.4 L/min', drawdown: '42.67 m', after: '6 h' },
+      },
+      pump: {
+        setting: '62.18 m',
+        power: '3/4 hp',
+        curve: { kind: 'generic', flow: '5 gpm' },
+        lowLevelCutOff: '59.13 m',
+      },
+    });
+    expect(timeOf(plan) ?? 0).toBeLessThan(1);
+  }
+});
