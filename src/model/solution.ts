@@ -157,8 +157,11 @@ export interface PumpInWell extends CurvePoint {
 /** How deep the water falls at the worst that the plan knows of, and what sets that depth. */
 export interface LowestPumping {
   readonly depth: Metres;
-  /** The level of today or of the dry season while pumping, or where the fall ends: at the intake, or at a cut-off above it. */
-  readonly by: 'level' | 'dryLevel' | 'intake' | 'cutOff';
+  /**
+   * The level of today or of the dry season while pumping, or where the fall ends: at the
+   * intake, at a cut-off above it, or above both where even the stronger pump lifts no water from any deeper.
+   */
+  readonly by: 'level' | 'dryLevel' | 'intake' | 'cutOff' | 'lift';
 }
 
 /** Operating points from the level at rest; a generic pump is a band, and the first two lie on its weaker end. */
@@ -168,6 +171,10 @@ export interface Curves {
   readonly atCutIn: PumpInWell | null;
   /** On the stronger end of the band. */
   readonly atCutInMost: PumpInWell | null;
+  /** Deepest water that the stronger end still lifts into the tank at cut-in, with no flow left; null while unknown. */
+  readonly liftsFromMost: Metres | null;
+  /** The stronger end takes more from the water at rest than the well is said to give; null while unknown. */
+  readonly outrunsYield: boolean | null;
 }
 
 export interface SampledCurves {

@@ -7,7 +7,7 @@ import { kinematicViscosity, STANDARD_GRAVITY, waterDensity } from '../formulas/
 import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { CurvePoint, Curves, PumpInWell, SampledCurves, Solved } from '../solution.ts';
 import { suspensionDepth } from '../string/topWorks.ts';
-import { lowestLevel } from './lowestLevel.ts';
+import { lowestLevel, lowestStatic } from './lowestLevel.ts';
 import { mostYield, provenYield } from './provenYield.ts';
 import { pumpBandOf, type BandEnd } from './pumpBand.ts';
 import { pipesHead, pointAtLevel, pointInWell, tankPressure, type HeadOf, type System } from './pumpInWell.ts';
@@ -46,7 +46,20 @@ export function systemHead(facts: Facts, system: System, pressure: Pascals): Hea
 export function curvesOf(facts: Facts, system: System): Curves & { readonly band: PumpBand | null } {
   const generic = facts.pump.curve.kind === 'generic';
   const band = pumpBandOf(facts, system.water.density);
-  const none = { generic, atCutOut: null, atCutIn: null, atCutInMost: null, band };
+  const { rise } = facts.house;
+  const liftsFromMost =
+    band === null || rise === null
+      ? null
+      : band.most.shutOffHead - rise - tankPressure(facts, 'cutIn') / (system.water.density * STANDARD_GRAVITY);
+  const none = {
+    generic,
+    atCutOut: null,
+    atCutIn: null,
+    atCutInMost: null,
+    band,
+    liftsFromMost,
+    outrunsYield: null,
+  };
   const { staticLevel } = facts.water;
   const high = pipesHead(facts, system, tankPressure(facts, 'cutOut'));
   const low = pipesHead(facts, system, tankPressure(facts, 'cutIn'));
@@ -59,7 +72,17 @@ export function curvesOf(facts: Facts, system: System): Curves & { readonly band
     atCutIn,
     atCutInMost: band.most === band.least ? atCutIn : pointInWell(band.most, low, well),
     band,
+    liftsFromMost,
+    outrunsYield: outruns(facts, band.most, low),
   };
+}
+
+/** Whether a pump takes more from the lowest water at rest than the well is said to give; null where nobody said what. */
+function outruns(facts: Facts, curve: PumpCurve, pipes: HeadOf): boolean | null {
+  const rest = lowestStatic(facts);
+  const gives = provenYield(facts);
+  if (rest === null || gives === null) return null;
+  return gives < (curve.endFlow ?? curve.runOutFlow) && curve.headAt(gives) - pipes(gives) > rest;
 }
 
 /** The well of these facts with its water at some depth before pumping. */

@@ -18,3 +18,16 @@ export function lowestLevel({ pump, well }: Facts): LowestLevel {
     ? { depth: lowLevelCutOff, by: 'low-level cut-off' }
     : { depth: intake, by: 'intake' };
 }
+
+/** The deeper of today's level at rest and the dry season's; null where nobody said today's. */
+export function lowestStatic({ water }: Pick<Facts, 'water'>): Metres | null {
+  const { staticLevel, staticLowest } = water;
+  if (staticLevel === null) return null;
+  return staticLowest === null ? staticLevel : Math.max(staticLevel, staticLowest);
+}
+
+/** The pump hangs above the lowest water at rest, or its probe does, which then never lets it start. */
+export function neverDraws(facts: Facts): boolean {
+  const rest = lowestStatic(facts);
+  return rest !== null && rest >= lowestLevel(facts).depth;
+}

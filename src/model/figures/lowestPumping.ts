@@ -3,23 +3,21 @@ import type { Facts } from '../facts.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { Metres } from '../si.ts';
 import type { Curves, LowestPumping } from '../solution.ts';
-import { lowestLevel } from './lowestLevel.ts';
+import { lowestLevel, lowestStatic } from './lowestLevel.ts';
+import { provenYield } from './provenYield.ts';
 
-/** The deeper of today's level at rest and the dry season's; null where nobody said today's. */
-export function lowestStatic({ water }: Pick<Facts, 'water'>): Metres | null {
-  const { staticLevel, staticLowest } = water;
-  if (staticLevel === null) return null;
-  return staticLowest === null ? staticLevel : Math.max(staticLevel, staticLowest);
-}
+export { lowestStatic } from './lowestLevel.ts';
 
 /**
  * The lowest level at rest, and from there the drawdown at the larger of the demand and the pump's flow at cut-in on the
- * stronger end of its band; or the intake, or a cut-off above it, where one of them ends the fall.
+ * stronger end of its band; or the intake, or a cut-off above it, where one of them ends the fall. Where the house wants
+ * more than flows in, and even the stronger pump lifts no water from so deep, the fall ends where that pump gives none.
  *
  * @returns  null where the level at rest is unknown, or the fall from it: no drawdown is known, and the yield does not
  *           say that the pump empties the bore
  */
-export function lowestPumping(facts: Facts, { atCutInMost }: Pick<Curves, 'atCutInMost'>): LowestPumping | null {
+export function lowestPumping(facts: Facts, curves: Fall): LowestPumping | null {
+  const { atCutInMost } = curves;
   const rest = lowestStatic(facts);
   if (rest === null) return null;
   const floor = lowestLevel(facts);
@@ -29,10 +27,25 @@ export function lowestPumping(facts: Facts, { atCutInMost }: Pick<Curves, 'atCut
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
   if (atCutInMost?.outpumped === true) return { depth: floor.depth, by: end };
   const flow = largestFlow(facts, atCutInMost?.flow ?? null);
-  if (relation === null || flow === null) return null;
+  const lift = endOfLift(facts, curves, floor.depth);
+  if (relation === null || flow === null) return lift === null ? null : { depth: lift, by: 'lift' };
   // Where the well gives less than its drawdown says, the pump's own level lies deeper.
   const depth = Math.max(rest + relation.drawdownAt(flow), atCutInMost?.waterLevel ?? rest);
+  if (lift !== null && depth >= lift) return { depth: lift, by: 'lift' };
   return depth >= floor.depth ? { depth: floor.depth, by: end } : { depth, by: dry ? 'dryLevel' : 'level' };
+}
+
+type Fall = Pick<Curves, 'atCutInMost' | 'liftsFromMost' | 'outrunsYield'>;
+
+/**
+ * Above the intake and any probe: the deepest water from which even the stronger pump lifts, in a well of which the house
+ * wants more than flows in. Null elsewhere.
+ */
+function endOfLift(facts: Facts, { liftsFromMost, outrunsYield }: Fall, floor: Metres): Metres | null {
+  const { demand } = facts.house;
+  const gives = provenYield(facts);
+  if (liftsFromMost === null || outrunsYield !== true || demand === null || gives === null) return null;
+  return demand > gives && liftsFromMost < floor ? liftsFromMost : null;
 }
 
 /** What is drawn at the most: the demand, or what the pump gives beyond it. */

@@ -50,7 +50,7 @@ export function waterInWell(solved: Solved, deepest: Metres): WaterInWell {
   const lowest = lowestAt(deepest);
   const less = givesLess(solved);
   if (lowest === null) return { kind: 'open', fall: less ? 'givesLess' : 'unknown', under: null };
-  if (lowest.by === 'intake' || lowest.by === 'cutOff')
+  if (lowest.by === 'intake' || lowest.by === 'cutOff' || lowest.by === 'lift')
     return { kind: 'open', fall: less ? 'givesLess' : 'pumpTakesMore', under: null };
   const levelAt = (setting: Metres) => lowestAt(setting)?.depth ?? lowest.depth;
   const under = (water: Metres) => {

@@ -4,7 +4,7 @@ import type { Metres } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
 import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
-import { change, unitAt } from './fix.ts';
+import { change, unitAt, words } from './fix.ts';
 import { floorTo } from './rounding.ts';
 
 /** A low-level cut-off stops the pump this far above its intake: 1 to 2 ft or more. Common practice, no source. */
@@ -20,6 +20,18 @@ export function hasCutOff({ facts }: Solved): boolean {
 export function probeOf({ facts }: Pick<Solved, 'facts'>): Metres | null {
   const { lowLevelCutOff, setting } = facts.pump;
   return typeof lowLevelCutOff === 'number' && exceeds(setting - lowLevelCutOff, 'length') ? lowLevelCutOff : null;
+}
+
+/** Whether the stronger end of the pump draws the water so deep at all; not doubted where nobody knows. */
+export function drawsTo({ curves }: Pick<Solved, 'curves'>, depth: Metres): boolean {
+  return curves.liftsFromMost === null || meets(curves.liftsFromMost - depth, 'length');
+}
+
+/** Whether what stops the pump can ever act: no water falls to a probe that hangs deeper than the pump lifts from. */
+export function isGuarded(solved: Solved): boolean {
+  if (!hasCutOff(solved)) return false;
+  const { facts } = solved;
+  return drawsTo(solved, probeOf(solved) ?? Math.min(facts.pump.setting, facts.well.bottom));
 }
 
 /** How far a probe hangs above the intake; null where no depth of it is planned. */
@@ -46,9 +58,13 @@ export function probeWritten({ to }: Change, instead: Metres): Metres {
   return read?.ok === true ? read.si : instead;
 }
 
-/** Dry-run protection with a probe just above the intake, or by current where there is no room for one. */
+/**
+ * Dry-run protection with a probe just above the intake, or by current where there is no room for one. None at a depth to
+ * which the pump draws no water: there it never acts.
+ */
 export function addCutOff(solved: Solved) {
   const { facts } = solved;
+  if (!drawsTo(solved, facts.pump.setting - CUT_OFF_ABOVE_INTAKE)) return words('pumpForThisLift', {});
   const probe = probeAbove(solved, facts.pump.setting);
   return probe === null
     ? change(facts, [{ path: 'pump.lowLevelCutOff', to: true }], 'protectByCurrent', {})

@@ -1,8 +1,10 @@
 /** Whether the pump does the job: the flow that the house wants at the pressure at which its switch calls, within the pump's range. */
-import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { levelAtFlow, pumpAtLevel, pumpFromLevel, unendedFromLevel } from '../figures/curves.ts';
+import { provenYield } from '../figures/provenYield.ts';
 import { END_SHARE } from '../formulas/genericBand.ts';
+import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { words } from './fix.ts';
@@ -18,6 +20,7 @@ export const HALF: Ratio = 0.5;
 export const RUN_OUT_SHARE: Ratio = 1.6;
 
 const AT_CUT_IN = { end: 'least', tank: 'cutIn' } as const;
+const MOST_AT_CUT_IN = { end: 'most', tank: 'cutIn' } as const;
 
 export const pumpGivesEnough = defineRule({
   number: 'PR-54',
@@ -31,7 +34,7 @@ export const pumpGivesEnough = defineRule({
     const rest = lowestStatic(facts);
     if (rest === null) return missing('staticLevel');
     // A pump that hangs above the water, or that its cut-off never lets start, is told as such.
-    if (rest >= lowestLevel(facts).depth) return doesNotApply;
+    if (neverDraws(facts)) return doesNotApply;
     const { line, distance, rise } = facts.house;
     if (line === null || distance === null || rise === null) return missing('wayToTank');
     const open = openPumpingLevel(solved);
@@ -43,35 +46,71 @@ export const pumpGivesEnough = defineRule({
         () => levelAtFlow(facts, AT_CUT_IN, LEAST_SHARE * wanted),
       );
     }
-    const { atCutIn } = solved.curves;
+    const { atCutIn, outrunsYield } = solved.curves;
+    const fromRest = () => judgedOn(given, pumpAtLevel(facts, AT_CUT_IN, rest)?.flow ?? 0, wanted, rest);
     const point =
       rest === facts.water.staticLevel && atCutIn !== null ? atCutIn : pumpFromLevel(facts, AT_CUT_IN, rest);
-    if (point === null) return missing('pumpingLevel');
-    // A well that cannot keep up gives from its store first: how long that lasts is a matter of its own.
-    if (!point.outpumped) return judgedOn(given, point.flow, wanted, point.waterLevel);
-    const first = judgedOn(given, pumpAtLevel(facts, AT_CUT_IN, rest)?.flow ?? 0, wanted, rest);
-    return first.kind === 'holds' && !meets(point.flow - LEAST_SHARE * wanted, 'flow')
-      ? holds('givesEnoughAtFirst', { ...first.numbers, later: point.flow, drawn: point.waterLevel }, first.margin)
-      : first;
+    if (point === null) {
+      const gives = provenYield(facts);
+      if (gives === null || outrunsYield !== true) return missing('pumpingLevel');
+      const atRest = fromRest();
+      // Nobody knows how far the water falls, but that the pump gives no more in the end than flows in.
+      return atRest.kind !== 'holds' || meets(gives - LEAST_SHARE * wanted, 'flow')
+        ? atRest
+        : holds('givesEnoughAtFirst', { ...atRest.numbers, later: gives, drawn: null }, atRest.margin);
+    }
+    // Where the well gives less than is wanted, the pump is held against what the well gives: the rest is for storage.
+    const asked = Math.min(wanted, wellGivesAt(given, rest));
+    if (point.outpumped || asked < wanted) {
+      const atRest = fromRest();
+      if (atRest.kind !== 'holds' || meets(point.flow - LEAST_SHARE * wanted, 'flow')) return atRest;
+      if (point.outpumped || meets(point.flow - LEAST_SHARE * asked, 'flow'))
+        return holds(
+          'givesEnoughAtFirst',
+          { ...atRest.numbers, later: point.flow, drawn: point.waterLevel },
+          atRest.margin,
+        );
+    }
+    return judgedOn(given, point.flow, wanted, point.waterLevel, asked);
   },
-  fixes({ facts }, { variant, limit }) {
+  fixes({ facts }, { variant, limit, numbers }) {
     const { flowLimiter } = facts.pump;
     if (typeof flowLimiter === 'number' && limit !== null && flowLimiter < limit) return [words('largerLimiter', {})];
+    // A pump of that name may do: its own sheet tells.
+    if ((numbers as { readonly strong?: unknown }).strong !== null) return [words('readItsSheet', {})];
     return [variant === 'givesNone' ? words('strongerPump', {}) : words('strongerOrLess', {})];
   },
 });
 
-/** @param level  where the water stands meanwhile */
-function judgedOn({ facts }: Given, flow: CubicMetresPerSecond, wanted: CubicMetresPerSecond, level: Metres) {
+/** What flows in at the most with the water drawn down to the intake or a cut-off, by all that is said of the well. */
+function wellGivesAt({ facts }: Given, rest: Metres): CubicMetresPerSecond {
+  const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
+  const inflow = relation === null ? Infinity : relation.inflowAt(lowestLevel(facts).depth - rest);
+  return Math.min(provenYield(facts) ?? Infinity, inflow);
+}
+
+/**
+ * @param level  where the water stands meanwhile
+ * @param asked  what the pump has to do with: what is wanted, or less where the well gives no more
+ */
+function judgedOn(
+  { facts, solved }: Given,
+  flow: CubicMetresPerSecond,
+  wanted: CubicMetresPerSecond,
+  level: Metres,
+  asked: CubicMetresPerSecond = wanted,
+) {
   const share = flow / wanted;
   const { cutIn } = facts.house;
-  const numbers = { flow, wanted, share, level, cutIn };
-  const least = LEAST_SHARE * wanted;
+  const least = LEAST_SHARE * asked;
   const margin = flow - least;
   const at = { measured: flow, limit: least, margin, quantity: 'flow', depth: facts.pump.setting } as const;
-  if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
+  if (meets(margin, 'flow')) return holds('givesEnough', { flow, wanted, share, level, cutIn }, margin);
+  // What the stronger end of the band gives from the same water, where that would do.
+  const most = solved.curves.generic ? (pumpAtLevel(facts, MOST_AT_CUT_IN, level)?.flow ?? 0) : 0;
+  const numbers = { flow, wanted, share, level, cutIn, strong: meets(most - least, 'flow') ? most : null };
   if (!(flow > 0)) return breaks('givesNone', 'danger', numbers, at);
-  return share < HALF ? breaks('givesLittle', 'danger', numbers, at) : breaks('givesLess', 'warning', numbers, at);
+  return flow / asked < HALF ? breaks('givesLittle', 'danger', numbers, at) : breaks('givesLess', 'warning', numbers, at);
 }
 
 export const withinRange = defineRule({
@@ -91,6 +130,8 @@ export const withinRange = defineRule({
     const point = ended ? unendedFromLevel(facts, staticLevel) : atCutIn;
     if (point === null) return missing('flowAtCutIn');
     const { flow } = point;
+    // A pump that gives nothing, or is never let start, works at no place of its range.
+    if (!(flow > 0)) return doesNotApply;
     const most =
       curve.kind === 'generic'
         ? RUN_OUT_SHARE * curve.flow

@@ -53,6 +53,7 @@ export type SharedFix =
   | Fix<'raiseTo', { to: Metres; setting: BandSetting }>
   | Fix<'protectByProbe', { depth: Metres }>
   | Fix<'protectByCurrent', object>
+  | Fix<'pumpForThisLift', object>
   | Fix<'callContractorFirst', object>
   | Fix<'noDepthMeetsBoth', { from: EndName; to: EndName }>;
 

@@ -37,11 +37,15 @@ export const REACHES: readonly [Metres, Metres] = [inches(0.5), inches(1.25)];
 /** A well that was blown with air gives at least this share of what came out. Common practice, no source. */
 export const BLOWN_SHARE: Ratio = 0.5;
 
-/** Where nobody knows how far the water falls: from the lowest level at rest to the intake, or a cut-off above it. */
-export function openPumpingLevel({ facts, lowest }: Solved): Open | null {
+/**
+ * Where nobody knows how far the water falls: from the lowest level at rest to the intake, or a cut-off above it. Nowhere
+ * does a pump draw it below where it lifts none.
+ */
+export function openPumpingLevel({ facts, lowest, curves }: Solved): Open | null {
   const rest = lowestStatic(facts);
   if (rest === null || lowest !== null) return null;
-  return { fact: 'pumpingLevel', field: 'water.pumping', good: rest, bad: lowestLevel(facts).depth };
+  const bad = Math.max(Math.min(lowestLevel(facts).depth, curves.liftsFromMost ?? Infinity), rest);
+  return { fact: 'pumpingLevel', field: 'water.pumping', good: rest, bad };
 }
 
 /** What a well gives that was only blown with air. */

@@ -1,4 +1,5 @@
 /** Drop pipe and line: rating and joints, running pressure, velocity. */
+import { neverDraws } from '../figures/lowestLevel.ts';
 import { velocityIn } from '../formulas/friction.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
 import type { Facts } from '../facts.ts';
@@ -98,6 +99,8 @@ export const runningPressure = defineRule({
   judge({ facts }) {
     const pipe = facts.dropPipe;
     if (!isPlastic(pipe)) return doesNotApply;
+    // A pump that is never let start presses on nothing.
+    if (neverDraws(facts)) return doesNotApply;
     if (pipe.rating === null) return missing('ratingOfDropPipe');
     const borne = bornePressure(pipe, 'dropPipe', facts);
     if (borne === null) return missing('ratingSoWarm');

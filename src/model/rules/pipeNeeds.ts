@@ -1,5 +1,6 @@
 /** What drop pipe and buried line must bear in their well. */
 import { pumpFromLevel } from '../figures/curves.ts';
+import { neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import type { Facts } from '../facts.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
@@ -23,7 +24,7 @@ function pressureOf(height: Metres, { site }: Facts): Pascals {
  */
 export function runningPressureAtCutOut(facts: Facts): Pascals | null {
   const rest = lowestStatic(facts);
-  const point = rest === null ? null : pumpFromLevel(facts, { end: 'most', tank: 'cutOut' }, rest);
+  const point = rest === null || neverDraws(facts) ? null : pumpFromLevel(facts, { end: 'most', tank: 'cutOut' }, rest);
   return point === null ? null : pressureOf(point.head, facts);
 }
 

@@ -97,8 +97,9 @@ export const intakeUnderWater = defineRule({
     const underProbe = held === null ? null : held + CUT_OFF_ABOVE_INTAKE;
     const guard = (from: Metres) => limit('pump.setting', { from }, 'underCutOff', { least: CUT_OFF_ABOVE_INTAKE });
     if (lowest.by === 'cutOff' && underProbe !== null) return [guard(underProbe)];
-    // Dry-run protection of which nobody said the depth can be hung over any intake.
-    const guarded = lowest.by === 'intake' && facts.pump.lowLevelCutOff === true;
+    // Dry-run protection of which nobody said the depth can be hung over any intake, and a probe goes with its pump.
+    const { by } = lowest;
+    const guarded = by === 'lift' ? hasCutOff(solved) : by === 'intake' && facts.pump.lowLevelCutOff === true;
     const level = guarded ? lowestStatic(facts) : (deepestFall(solved) ?? lowest.depth);
     if (level === null) return [];
     const dry = (facts.water.staticLowest ?? -Infinity) > (facts.water.staticLevel ?? 0);
@@ -212,7 +213,7 @@ function deepestFall({ facts, lowest, curves }: Solved): Metres | null {
   const relation = wellRelation(pumping, staticLevel);
   if (rest === null || staticLevel === null) return null;
   // Nothing is known but that the pump takes more than flows in: so it would at any depth.
-  if (relation === null) return lowest?.by === 'intake' ? Math.max(facts.well.bottom, rest) : null;
+  if (relation === null) return lowest?.by === 'intake' || lowest?.by === 'lift' ? Math.max(facts.well.bottom, rest) : null;
   const most = mostYield(facts) ?? Infinity;
   const { atCutInMost } = curves;
   const fallAt = (setting: Metres): Metres | null => {

@@ -7,7 +7,7 @@ import { provenYield } from '../figures/provenYield.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Seconds } from '../si.ts';
 import { atBothEnds } from './bothEnds.ts';
-import { addCutOff, hasCutOff } from './cutOff.ts';
+import { addCutOff, drawsTo, isGuarded } from './cutOff.ts';
 import { LEAST_SHARE } from './delivery.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
@@ -37,7 +37,7 @@ export const wellGivesEnough = defineRule({
   fixes({ solved }, { variant }) {
     if (variant === 'carriedUnguarded') return [addCutOff(solved)];
     if (variant === 'carried') return [words('fillsAgain', {})];
-    return hasCutOff(solved) ? [words('storage', {})] : [words('storageAndCutOff', {})];
+    return isGuarded(solved) || !drawsTo(solved, lowestLevel(solved.facts).depth) ? [words('storage', {})] : [words('storageAndCutOff', {})];
   },
 });
 
@@ -51,7 +51,7 @@ function judgedOn(given: Given, wanted: CubicMetresPerSecond, gives: CubicMetres
   const asked = (wanted - gives) * peak;
   const at = { measured: gives, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
   const carried = stored !== null && stored + (values.tankDrawdown ?? 0) >= asked;
-  if (carried && hasCutOff(solved)) return breaks('carried', 'note', { ...numbers, stored, peak }, at);
+  if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored, peak }, at);
   if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak }, at);
   const dayMet = gives * DAY >= need;
   // A bore of unknown width or level has a store of which nobody can tell whether it lasts.

@@ -1,19 +1,23 @@
 /** Tank, switch and relief against what the pump can reach. */
-import { levelAtNoFlow } from '../figures/curves.ts';
-import { lowestLevel } from '../figures/lowestLevel.ts';
+import { levelAtFlow, levelAtNoFlow } from '../figures/curves.ts';
+import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
+import { provenYield } from '../figures/provenYield.ts';
+import { boreKnown } from '../figures/waterFall.ts';
 import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
+import { usableStorage } from '../formulas/wellStorage.ts';
 import { valueAt } from '../plan/editPlan.ts';
-import type { Metres, Pascals } from '../si.ts';
+import type { Metres, Pascals, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { psi, writeQuantity } from '../units.ts';
 import { isAssumed } from './assumed.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
-import { hasCutOff, probeAboveIntake } from './cutOff.ts';
+import { hasCutOff, probeAboveIntake, probeOf } from './cutOff.ts';
 import { change, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import type { MissingFact } from './missing.ts';
+import { openYield } from './openFacts.ts';
 import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 
@@ -61,9 +65,10 @@ export const pumpReachesCutOut = defineRule({
     const { house } = facts;
     if (house.kind === 'open tank') return doesNotApply;
     // A pump that hangs above the water, or that its cut-off never lets start, is told as such.
-    if ((lowestStatic(facts) ?? -Infinity) >= lowestLevel(facts).depth) return doesNotApply;
+    if (neverDraws(facts)) return doesNotApply;
     if (reachAt(solved, 0) === null) return missing(shutOffMissing(solved));
     const { cutOut } = house;
+    if (solved.lowest?.by === 'lift') return drawnToItsLift(solved);
     return atLowestLevel(
       given,
       (level) => {
@@ -72,14 +77,21 @@ export const pumpReachesCutOut = defineRule({
         const margin = spare - CUT_OUT_SPARE;
         const numbers = { reach, cutOut, spare, level };
         if (meets(margin, 'pressure')) return holds('reaches', numbers, margin);
-        if (servesWhileHigh(solved) && meets(reach - house.cutIn, 'pressure')) {
-          const turn = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? level;
-          return holds('reachesWhileHigh', { cutOut, turn, level }, margin);
-        }
         const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
         if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', numbers, at);
+        if (servesWhileHigh(solved) && meets(reach - house.cutIn, 'pressure')) {
+          const turn = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? level;
+          const high = { cutOut, turn, level };
+          return opensSoon(solved, turn, level)
+            ? holds('reachesWhileHigh', high, margin)
+            : breaks('opensLate', 'warning', { ...high, reach, spare }, at);
+        }
         const late = solved.lowest !== null && opensAsWaterComesBack(solved);
-        return late ? breaks('reachesLate', 'warning', numbers, at) : breaks('neverReaches', 'danger', numbers, at);
+        if (late) return breaks('reachesLate', 'warning', numbers, at);
+        // A generic pump is a band: where its stronger end would do, what its weaker end cannot is told as such.
+        const most = reachAt(solved, level, 'shutOffPressureAtTank') ?? 0;
+        const strong = solved.curves.generic && meets(most - cutOut, 'pressure');
+        return strong ? breaks('mayNeverReach', 'danger', numbers, at) : breaks('neverReaches', 'danger', numbers, at);
       },
       (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, cutOut, spare: CUT_OUT_SPARE } }),
     );
@@ -88,15 +100,64 @@ export const pumpReachesCutOut = defineRule({
   limits(solved) {
     const { facts, curves, lowest } = solved;
     if (facts.house.kind === 'open tank') return [];
-    if (lowest !== null && curves.atCutInMost?.outpumped !== true) return [];
-    const guarded = servesWhileHigh(solved);
+    if (lowest !== null && lowest.by !== 'lift' && curves.atCutInMost?.outpumped !== true) return [];
+    const guarded = lowest?.by === 'lift' ? hasCutOff(solved) && reachesFromRest(solved) : servesWhileHigh(solved);
     const lifts = levelAtNoFlow(facts, { end: 'least', tank: guarded ? 'cutIn' : 'cutOut' });
     if (lifts === null) return [];
     const spare = guarded ? 0 : CUT_OUT_SPARE / (waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY);
     return [limit('pump.setting', { to: lifts - spare + Math.max(probeAboveIntake(facts) ?? 0, 0) }, 'pumpLifts', {})];
   },
-  fixes: (given) => [lowerSwitch(given.solved), words('strongerPump', {})],
+  fixes: (given, { variant }) =>
+    variant === 'hangsBelowItsLift' || variant === 'probeBelowItsLift'
+      ? [words('pumpForThisLift', {})]
+      : [lowerSwitch(given.solved), words('strongerPump', {})],
 });
+
+/**
+ * A pump that draws more than flows in hangs so deep that even the strongest of its name lifts nothing from there. The
+ * water falls until the pump gives just what flows in, and no probe or intake ends that: with the taps open it runs on
+ * near its shut-off. Where that still opens the switch all is well; where not, nothing stops the motor.
+ *
+ * Judged on the half that is sure of a yield blown with air: the less flows in, the nearer to its shut-off it runs.
+ */
+function drawnToItsLift(solved: Solved) {
+  const { facts, lowest, curves } = solved;
+  const { cutOut } = facts.house;
+  const rest = lowestStatic(facts) ?? 0;
+  const gives = openYield(solved)?.bad ?? provenYield(facts) ?? 0;
+  // A weaker pump that takes no more than flows in stays where the water rests.
+  const level = Math.max(levelAtFlow(facts, { end: 'least', tank: 'cutIn' }, gives) ?? rest, rest);
+  const reach = reachAt(solved, level) ?? 0;
+  const spare = reach - cutOut;
+  const margin = spare - CUT_OUT_SPARE;
+  if (meets(margin, 'pressure')) return holds('reaches', { reach, cutOut, spare, level }, margin);
+  const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
+  if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', { reach, cutOut, spare, level }, at);
+  const lifts = curves.liftsFromMost ?? lowest?.depth ?? rest;
+  // The weaker pump of that name lifts from less deep; of a pump whose points are known there is one curve.
+  const weak = curves.generic ? (levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' }) ?? lifts) : lifts;
+  const intake = facts.pump.setting;
+  const probe = probeOf(solved);
+  return probe === null
+    ? breaks('hangsBelowItsLift', 'danger', { lifts, weak, intake }, at)
+    : breaks('probeBelowItsLift', 'danger', { lifts, weak, intake, probe }, at);
+}
+
+/**
+ * Whether the switch opens within half an hour once the taps are shut: what flows in fills the bore from where the
+ * protection stops the pump up to where the weaker pump reaches cut-out. In a bore of unknown width nobody can tell.
+ */
+function opensSoon({ facts, bore }: Solved, turn: Metres, level: Metres): boolean {
+  const gives = provenYield(facts);
+  const from = Math.max(turn, lowestStatic(facts) ?? turn);
+  if (gives === null || !boreKnown(bore, from, level)) return false;
+  const { outsideDiameter } = facts.dropPipe;
+  const water = usableStorage({ bore, staticLevel: from, intakeDepth: level, dropPipeOutsideDiameter: outsideDiameter });
+  return water <= gives * SOON;
+}
+
+/** So long a motor may run in water that hardly moves. Common practice, no source. */
+const SOON: Seconds = 1800;
 
 /**
  * A well that even the weaker pump draws down, or may: with the water high the switch opens, and with it low the dry-run
@@ -108,8 +169,13 @@ function servesWhileHigh(solved: Solved): boolean {
   // Where no drawdown is known the stronger pump empties the well, and of the weaker one nobody can say.
   const { by } = solved.lowest;
   const outpumped = solved.curves.atCutIn?.outpumped ?? (by === 'cutOff' || by === 'intake');
-  if (!outpumped) return false;
-  const reach = reachAt(solved, rest);
+  return outpumped && reachesFromRest(solved);
+}
+
+/** With the water at rest the switch opens, with room. */
+function reachesFromRest(solved: Solved): boolean {
+  const rest = lowestStatic(solved.facts);
+  const reach = rest === null ? null : reachAt(solved, rest);
   return reach !== null && meets(reach - solved.facts.house.cutOut - CUT_OUT_SPARE, 'pressure');
 }
 
@@ -135,9 +201,13 @@ function opensAsWaterComesBack(solved: Solved): boolean {
   return meets(atRest - cutOut - CUT_OUT_SPARE, 'pressure') || meets(atUsual - cutOut, 'pressure');
 }
 
-/** Pressure at the tank at no flow with the water at a depth, on the weaker end of the pump's band; null while unknown. */
-export function reachAt({ facts, values }: Pick<Solved, 'facts' | 'values'>, level: Metres): Pascals | null {
-  const atRest = values.shutOffPressureAtTankLeast;
+/** Pressure at the tank at no flow with the water at a depth, by default on the pump's weaker end; null while unknown. */
+export function reachAt(
+  { facts, values }: Pick<Solved, 'facts' | 'values'>,
+  level: Metres,
+  end: 'shutOffPressureAtTankLeast' | 'shutOffPressureAtTank' = 'shutOffPressureAtTankLeast',
+): Pascals | null {
+  const atRest = values[end];
   const { staticLevel } = facts.water;
   if (atRest === null || staticLevel === null) return null;
   return atRest - (level - staticLevel) * waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY;

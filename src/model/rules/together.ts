@@ -2,7 +2,7 @@
 import type { Finding, Severity, Turning } from '../solution.ts';
 import { levelAtNoFlow } from '../figures/curves.ts';
 import { restsOn } from './assumed.ts';
-import { hasCutOff } from './cutOff.ts';
+import { isGuarded } from './cutOff.ts';
 import { DECIDED_TOGETHER, openPumpingLevel } from './openFacts.ts';
 import type { Measurement, Open } from './openFacts.ts';
 import { placed } from './placed.ts';
@@ -93,7 +93,7 @@ function severityOf(measurement: Measurement, group: readonly Depending[], given
 
 /** Guarded against running dry, and still lifting with the water as low as it can get. */
 function isAnswered({ solved }: Given): boolean {
-  if (!hasCutOff(solved)) return false;
+  if (!isGuarded(solved)) return false;
   const open = openPumpingLevel(solved);
   const lifts = levelAtNoFlow(solved.facts, { end: 'least', tank: 'cutIn' });
   return open === null || lifts === null || open.bad <= lifts;

@@ -1,6 +1,6 @@
 /** What the well gives against what the pump takes, and what guards the pump where it takes more. */
 import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
-import { lowestLevel } from '../figures/lowestLevel.ts';
+import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield, testedFlow } from '../figures/provenYield.ts';
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
@@ -8,7 +8,7 @@ import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
-import { addCutOff, CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake, probeWritten } from './cutOff.ts';
+import { addCutOff, CUT_OFF_ABOVE_INTAKE, drawsTo, hasCutOff, isGuarded, probeAbove, probeAboveIntake, probeWritten } from './cutOff.ts';
 import { change, changeOr, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
@@ -37,6 +37,8 @@ export const pumpWithinYield = defineRule({
     const { solved, facts } = given;
     const gives = provenYield(facts);
     if (gives === null) return missing('yield');
+    // A pump that hangs above the water, or that its probe never lets start, takes nothing.
+    if (neverDraws(facts)) return doesNotApply;
     const level = openPumpingLevel(solved);
     // With the level unknown the pump takes most where the water stands highest.
     const flow =
@@ -62,11 +64,13 @@ export const pumpWithinYield = defineRule({
   fixes: ({ solved }, { severity, limit }) =>
     severity === 'note' || limit === null
       ? [words('checkTheGuard', {})]
-      : [...limitFlow(solved, limit), addCutOff(solved), words('lessFlow', {})],
+      : [...limitFlow(solved, openYield(solved)?.bad ?? limit), addCutOff(solved), words('lessFlow', {})],
 });
 
-function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, gives: CubicMetresPerSecond) {
-  const margin = gives - flow;
+/** @param yielded  what the well gives, by all that is said of it, or the half that is sure */
+function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded: CubicMetresPerSecond) {
+  const margin = yielded - flow;
+  const gives = provenYield(facts) ?? yielded;
   const numbers = { flow, gives, margin };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
   const tested = testedFlow(facts.water.pumping);
@@ -75,17 +79,30 @@ function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, gives: C
   if (tested !== null && left !== null && meets(BEYOND_THE_TEST * tested - flow, 'flow')) {
     if (meets(left - LEFT_OVER_INTAKE, 'length')) return holds('withinTest', { flow, tested, left }, margin);
   }
-  const guarded = hasCutOff(solved) || facts.pump.flowLimiter === true;
+  // A pump that lifts no water from so deep empties no well; what becomes of it is told as such.
+  if (!drawsTo(solved, lowestLevel(facts).depth)) return doesNotApply;
+  const guarded = isGuarded(solved) || facts.pump.flowLimiter === true;
   const { demand } = facts.house;
   // That the house wants more than the well gives is told by a rule of its own.
-  if (guarded && demand !== null && !meets(gives - demand, 'flow')) return holds('guarded', numbers, margin);
-  return breaks('takesTooMuch', guarded ? 'note' : 'warning', numbers, {
+  if (guarded && demand !== null && !meets(yielded - demand, 'flow')) return holds('guarded', numbers, margin);
+  return breaks('takesTooMuch', guarded ? 'note' : 'warning', { ...numbers, ...drawnFrom(solved) }, {
     measured: flow,
-    limit: gives,
+    limit: yielded,
     margin,
     quantity: 'flow',
     depth: facts.pump.setting,
   });
+}
+
+/** A flow belongs to a level: in a well that cannot keep up the pump's flow at cut-in falls from that at rest. */
+function drawnFrom(solved: Solved) {
+  const { facts, curves } = solved;
+  const rest = lowestStatic(facts);
+  const blown = openYield(solved) !== null;
+  const { atCutInMost } = curves;
+  if (rest === null || atCutInMost?.outpumped !== true) return { blown, drawn: null };
+  const atRest = pumpAtLevel(facts, MOST_AT_CUT_IN, rest)?.flow ?? atCutInMost.flow;
+  return { blown, drawn: { rest, atRest, level: atCutInMost.waterLevel } };
 }
 
 /** A valve for the yield where the house gets along with it: else the bore's storage has to be used. */
@@ -108,7 +125,7 @@ export const lowLevelCutOff = defineRule({
     const { solved, facts } = given;
     const intake = facts.pump.setting;
     // Of a pump above the water, or that its probe never lets start, another rule tells.
-    if ((lowestStatic(facts) ?? -Infinity) >= lowestLevel(facts).depth) return doesNotApply;
+    if (neverDraws(facts)) return doesNotApply;
     const probe = probeAboveIntake(facts);
     if (probe !== null && !meets(probe - CUT_OFF_ABOVE_INTAKE, 'length')) {
       const usual = CUT_OFF_ABOVE_INTAKE;
@@ -116,8 +133,10 @@ export const lowLevelCutOff = defineRule({
       const at = { measured: probe, limit: usual, margin, quantity: 'length', depth: intake - probe } as const;
       return breaks('probeTooLow', 'note', { probe, usual, margin }, at);
     }
-    if (probe !== null) return holds('fitted', {});
     const { lowest } = solved;
+    // Nothing guards a pump that never draws the water so deep, and nothing has to.
+    if (lowest?.by === 'lift' || (lowest === null && hasCutOff(solved) && !isGuarded(solved))) return doesNotApply;
+    if (probe !== null) return holds('fitted', {});
     if (hasCutOff(solved)) {
       if (lowest !== null && meets(intake - lowest.depth - LEFT_OVER_INTAKE, 'length')) return holds('fitted', {});
       return atBothEnds(

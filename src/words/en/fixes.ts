@@ -21,6 +21,7 @@ export const fixes: {
   raiseTo: ({ to, setting }, show) => `Raise to ${setTo(to, setting, show)}`,
   protectByProbe: ({ depth }, show) => `Add dry-run protection: a probe at ${show.depth(depth)}`,
   callContractorFirst: () => 'First the flowing water: a licensed contractor brings it under control.',
+  pumpForThisLift: () => 'Choose a pump for this lift: one that lifts the water from where it hangs.',
   protectByCurrent: () => 'Add dry-run protection by current',
   noDepthMeetsBoth: ({ from, to }, show) => `No depth meets both: ${said(from, show)}, and ${said(to, show)}.`,
 };

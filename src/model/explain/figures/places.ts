@@ -98,12 +98,18 @@ export const pumpingWaterLevelDry: Explainer = (context) => ({
   missing: [noDryLevel(context), noDrawdown(context), noDemand(context), noStaticLevel(context)],
 });
 
+const END_OF_FALL = {
+  intake: 'depth of the intake',
+  cutOff: 'depth of the dry-run protection',
+  lift: 'deepest water that the stronger pump of that name lifts at cut-in',
+} as const;
+
 /** From the lowest level at rest, at the largest flow that may be drawn; or where the intake or a cut-off ends the fall. */
 export const lowestPumpingWaterLevel: Explainer = (context) => {
   const { facts, values, solution } = context;
   const { lowest } = solution;
   const rest = lowestStatic(facts);
-  const ended = lowest?.by === 'intake' || lowest?.by === 'cutOff';
+  const ended = lowest?.by === 'intake' || lowest?.by === 'cutOff' || lowest?.by === 'lift';
   const fall = lowest === null || rest === null ? null : lowest.depth - rest;
   return {
     title: 'Lowest water level while pumping',
@@ -112,7 +118,7 @@ export const lowestPumpingWaterLevel: Explainer = (context) => {
       ? [
           term(
             'z_e',
-            lowest.by === 'intake' ? 'depth of the intake' : 'depth of the dry-run protection',
+            END_OF_FALL[lowest.by],
             lowest.depth,
             'length',
           ),

@@ -15,10 +15,15 @@ export const short: ShortWords<typeof deliveryRules> = {
               amount: `${show.flow(flow)} of ${show.flow(wanted)}`,
             }
           : { amount: show.flow(flow) },
-      givesEnoughAtFirst: ({ flow, later }, show) => ({ amount: `${show.flow(flow)}, later ${show.flow(later)}` }),
-      givesLess: ({ share }, show) => ({ amount: `${show.percent(share)} of it` }),
-      givesLittle: ({ share }, show) => ({ amount: `${show.percent(share)} of it` }),
-      givesNone: () => ({ title: 'The pump lifts no water to the tank', amount: 'nothing' }),
+      givesEnoughAtFirst: ({ flow, later }, show) => ({
+        title: 'At first the pump gives what the house wants',
+        amount: `${show.flow(flow)}, later ${show.flow(later)}` }),
+      givesLess: (numbers, show) => less(numbers, show),
+      givesLittle: (numbers, show) => less(numbers, show),
+      givesNone: ({ strong }) => ({
+        title: strong === null ? 'The pump lifts no water to the tank' : 'The pump may lift no water to the tank',
+        amount: strong === null ? 'nothing' : 'a weak one nothing',
+      }),
       dependsOnLevel: ({ turn }, show) => ({
         title: 'Whether the pump gives what the house wants',
         amount: `only above ${show.depth(turn)}`,
@@ -46,15 +51,20 @@ export const long: LongWords<typeof deliveryRules> = {
     messages: {
       givesEnough: gives,
       givesEnoughAtFirst: ({ flow, later, drawn }, show) =>
-        `At first it gives ${show.flow(flow)}; with the water drawn down to ${show.depth(drawn)}, ${show.flow(later)}.`,
-      givesLess: gives,
-      givesLittle: gives,
-      givesNone: ({ wanted, level, cutIn }, show) =>
-        `With the water at ${show.depth(level)} the pump lifts nothing against ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`,
+        drawn === null
+          ? `At first it gives ${show.flow(flow)}; once the water is drawn down, the ${show.flow(later)} that flow in.`
+          : `At first it gives ${show.flow(flow)}; with the water drawn down to ${show.depth(drawn)}, ${show.flow(later)}.`,
+      givesLess: givesTooLittle,
+      givesLittle: givesTooLittle,
+      givesNone: ({ wanted, level, cutIn, strong }, show) =>
+        strong !== null
+          ? `From ${show.depth(level)} a weak pump of that name gives nothing, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`
+          : `With the water at ${show.depth(level)} the pump lifts nothing against ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`,
       dependsOnLevel: ({ wanted, turn, cutIn }, show) =>
         `It gives most of ${show.flow(wanted)} at ${show.pressure(cutIn)} only while the water stands above ${show.depth(turn)}.`,
     },
     fixes: {
+      readItsSheet: () => 'Read the flow at this depth off the pump’s own sheet, or choose a stronger pump.',
       strongerPump: () => 'Choose a stronger pump for this depth; the one planned cannot lift the water.',
       largerLimiter: () => 'Choose a flow-limiting valve for more, or plan for less flow: it holds the pump back.',
       strongerOrLess: () => 'Choose a stronger pump, or plan for less flow; wider pipe helps a little.',
@@ -74,6 +84,28 @@ export const long: LongWords<typeof deliveryRules> = {
     fixes: { holdItBack: () => 'Fit a flow-limiting valve, or take a pump made for more flow and less head.' },
   },
 };
+
+interface TooLittle {
+  readonly flow: CubicMetresPerSecond;
+  readonly wanted: CubicMetresPerSecond;
+  readonly share: number;
+  readonly level: Metres;
+  readonly cutIn: Pascals;
+  /** What the stronger pump of that name gives, where that would do. */
+  readonly strong: CubicMetresPerSecond | null;
+}
+
+function less({ share, strong }: TooLittle, show: Show) {
+  const amount = `${show.percent(share)} of it`;
+  return strong === null ? { amount } : { title: 'The pump may give less than the house wants', amount };
+}
+
+function givesTooLittle(numbers: TooLittle, show: Show): string {
+  const { flow, wanted, level, strong } = numbers;
+  return strong === null
+    ? gives(numbers, show)
+    : `From ${show.depth(level)} a weak pump of that name gives ${show.flow(flow)}, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`;
+}
 
 function gives(
   {

@@ -33,7 +33,17 @@ export const short: ShortWords<typeof tankRules> = {
         title: 'The pump reaches cut-out late',
         amount: `${show.pressure(-spare)} short`,
       }),
+      opensLate: ({ turn }, show) => ({
+        title: 'The pump reaches cut-out late',
+        amount: `only above ${show.depth(turn)}`,
+      }),
       neverReaches: ({ spare }, show) => ({ amount: `${show.pressure(-spare)} short` }),
+      mayNeverReach: ({ spare }, show) => ({
+        title: 'The pump may never reach cut-out',
+        amount: `a weak one ${show.pressure(-spare)} short`,
+      }),
+      hangsBelowItsLift: belowItsLift,
+      probeBelowItsLift: belowItsLift,
       dependsOnLevel: ({ turn }, show) => ({
         title: 'Whether the pump reaches cut-out',
         amount: `only above ${show.depth(turn)}`,
@@ -71,7 +81,15 @@ export const long: LongWords<typeof tankRules> = {
         `With the water at ${show.depth(level)} the pump reaches ${show.pressure(reach)}, barely over the cut-out of ${show.pressure(cutOut)}.`,
       reachesLate: ({ reach, cutOut, level }, show) =>
         `Drawn down to ${show.depth(level)} it reaches ${reached(reach, show)}; ${show.pressure(cutOut)} only as the water comes back.`,
+      opensLate: ({ reach, cutOut, turn, level }, show) =>
+        `Drawn down to ${show.depth(level)} it reaches ${reached(reach, show)}; ${show.pressure(cutOut)} only once the water is above ${show.depth(turn)}.`,
       neverReaches: reachedForSwitch,
+      mayNeverReach: ({ reach, cutOut, level }, show) =>
+        `From ${show.depth(level)} a weak pump of that name reaches ${reached(reach, show)}, a strong one the ${show.pressure(cutOut)}.`,
+      hangsBelowItsLift: ({ lifts, weak, intake }, show) =>
+        `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}: drawn down, it runs on and gives nothing.`,
+      probeBelowItsLift: ({ lifts, weak, intake, probe }, show) =>
+        `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}; a probe at ${show.depth(probe)} never stops it.`,
       dependsOnLevel: ({ turn, cutOut, spare }, show) =>
         `The pump reaches ${show.pressure(cutOut)} with ${show.pressure(spare)} to spare only while the water stands above ${show.depth(turn)}.`,
     },
@@ -83,6 +101,18 @@ export const long: LongWords<typeof tankRules> = {
     },
   },
 };
+
+function belowItsLift({ lifts, intake }: { lifts: Metres; intake: Metres }, show: Show) {
+  return {
+    title: 'The pump hangs deeper than it lifts from',
+    amount: `${show.depth(lifts)}, not ${show.depth(intake)}`,
+  };
+}
+
+/** A weak and a strong pump of that name. */
+function liftsFrom(weak: Metres, strong: Metres, show: Show): string {
+  return weak < strong ? `${show.depth(weak)} to ${show.depth(strong)}` : `${show.depth(strong)} at most`;
+}
 
 function reachedAtTank({ reach, rating }: { reach: Pascals; rating: Pascals }, show: Show): string {
   return `At no flow the pump reaches ${reached(reach, show)} at a tank rated ${show.pressure(rating)}`;

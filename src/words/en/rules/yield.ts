@@ -1,5 +1,5 @@
 import type { yieldRules } from '../../../model/rules/yield.ts';
-import type { CubicMetresPerSecond } from '../../../model/si.ts';
+import type { CubicMetresPerSecond, Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { gap } from '../phrases.ts';
@@ -12,7 +12,10 @@ export const short: ShortWords<typeof yieldRules> = {
       givesEnough: ({ margin }, show) => ({ amount: `${show.flow(margin)} to spare` }),
       withinTest: ({ left }, show) => ({ amount: `${gap(left, show)} stay over it` }),
       guarded: () => ({ title: 'The pump is stopped before it empties the well', amount: 'guarded' }),
-      takesTooMuch: ({ margin }, show) => ({ amount: `${show.flow(-margin)} too much` }),
+      takesTooMuch: ({ margin, drawn, gives }, show) => ({
+        amount:
+          drawn === null ? `${show.flow(-margin)} too much` : `${show.flow(drawn.atRest)} of ${show.flow(gives)}`,
+      }),
       dependsOnYield: ({ turn }, show) => ({ amount: `only from ${show.flow(turn)} on` }),
       dependsOnLevel: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
     },
@@ -69,7 +72,7 @@ export const long: LongWords<typeof yieldRules> = {
         `The pump takes up to ${show.flow(flow)}; the test at ${show.flow(tested)} leaves ${gap(left, show)} over the intake.`,
       guarded: (numbers, show) =>
         `The pump takes up to ${show.flow(numbers.flow)} of ${show.flow(numbers.gives)}; dry-run protection stops it in time.`,
-      takesTooMuch: takesAndGives,
+      takesTooMuch: takesTooMuch,
       dependsOnYield: ({ flow, blown }, show) =>
         `The pump takes up to ${show.flow(flow)}; blown with air the well gave ${show.flow(blown)}, of which half is sure.`,
       dependsOnLevel: ({ gives, turn }, show) =>
@@ -125,6 +128,31 @@ export const long: LongWords<typeof yieldRules> = {
     },
   },
 };
+
+/** Each flow with the level that it belongs to, and of a yield blown with air the half that is sure. */
+function takesTooMuch(
+  {
+    flow,
+    gives,
+    blown,
+    drawn,
+  }: {
+    flow: CubicMetresPerSecond;
+    gives: CubicMetresPerSecond;
+    blown: boolean;
+    drawn: { rest: Metres; atRest: CubicMetresPerSecond; level: Metres } | null;
+  },
+  show: Show,
+): string {
+  if (drawn === null)
+    return blown
+      ? `At cut-in the pump takes up to ${show.flow(flow)}; blown with air the well gave ${show.flow(gives)}, half sure.`
+      : takesAndGives({ flow, gives }, show);
+  const taken = `${show.flow(drawn.atRest)} from ${show.depth(drawn.rest)}, ${show.flow(flow)} from ${show.depth(drawn.level)}`;
+  return blown
+    ? `Up to ${taken}; of ${show.flow(gives)} by air half is sure.`
+    : `It takes up to ${taken}; the well gives ${show.flow(gives)}.`;
+}
 
 function takesAndGives(
   { flow, gives }: { flow: CubicMetresPerSecond; gives: CubicMetresPerSecond },
