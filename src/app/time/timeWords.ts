@@ -40,13 +40,15 @@ const DEEPEST: Readonly<Record<LevelCurve['lowest']['by'], string>> = {
 };
 
 /** When it breaks suction, and how long half of the water in the bore takes to come back; empty where it never does. */
-export function sayBreak(curve: LevelCurve, poor: PoorWell | null): string {
+export function sayBreak(curve: LevelCurve, poor: PoorWell | null, generic = false): string {
   const { breaksSuction, lowest } = curve;
   if (breaksSuction === null) return '';
   const back = poor?.comesBack(0.5) ?? null;
   const what = lowest.by === 'intake' ? 'The pump breaks suction' : 'The dry-run protection stops the pump';
   const rest = back === null ? '' : ` Half of the stored water is back about ${sayTime(back.likely)} after a stop.`;
-  return `${what} ${sayTime(breaksSuction)} after the start.${rest}`;
+  // A generic pump is a band, and its stronger end is watched: a weaker one takes longer, or never comes so far.
+  const whose = generic ? ' with a strong pump of that name; a weak one takes longer, or never draws it so far' : '';
+  return `${what} ${sayTime(breaksSuction)} after the start${whose}.${rest}`;
 }
 
 /** What nobody measured: the level past the hours that the figures rest on, and where the fit puts it in the end. */

@@ -12,6 +12,7 @@ import { wayOutForPump } from './clashes.ts';
 import { hungIn } from './hung.ts';
 import { pumpRoom, type PumpRoom } from './pumpRoom.ts';
 import type { Fall, HungFrom, WhyLeft } from './told.ts';
+import { opensLate } from './tryPlace.ts';
 import { usualIn } from './usual.ts';
 import { restOf, waterInWell, type WaterInWell } from './waterInWell.ts';
 
@@ -176,10 +177,12 @@ function asDeepAsUseful(
 /** Rules that a deeper pump may help. */
 const HELPED: ReadonlySet<string> = new Set(['PR-01', 'PR-02', 'PR-03', 'PR-05', 'PR-07', 'PR-46', 'PR-53', 'PR-55']);
 
-export function standsWell({ findings }: Solution): boolean {
-  return !findings.some(
+export function standsWell(solution: Solution): boolean {
+  return !solution.findings.some(
     ({ rule, severity, together }) =>
-      severity !== 'note' && (HELPED.has(rule) || together.some((each) => HELPED.has(each.rule))),
+      severity !== 'note' &&
+      !opensLate(solution, rule) &&
+      (HELPED.has(rule) || together.some((each) => HELPED.has(each.rule))),
   );
 }
 

@@ -29,8 +29,16 @@ const ON_THE_HOOK = 'PR-51';
 
 function worse(before: Solution, after: Solution): string[] {
   return worsened(before, after).filter(
-    (rule) => rule !== ON_THE_HOOK && (after.verdicts[rule] !== 'not judged' || isHidden(before, after, rule)),
+    (rule) =>
+      rule !== ON_THE_HOOK &&
+      !opensLate(after, rule) &&
+      (after.verdicts[rule] !== 'not judged' || isHidden(before, after, rule)),
   );
+}
+
+/** What a weak pump in a poor well does wherever its store is used: told, and no reason to leave the water unused. */
+export function opensLate({ findings }: Pick<Solution, 'findings'>, rule: string): boolean {
+  return findings.some((each) => each.rule === rule && rule === 'PR-46' && each.variant === 'opensLate');
 }
 
 /** Wrong before, and not to be judged any more for want of a fact; not so where the rule has nothing to say any more. */
@@ -47,7 +55,7 @@ function lifts({ facts, lowest }: Solution): boolean {
 /** Of a pump that is drawn down where it hangs: what is wrong with what then comes up; null where nothing is. */
 export function liftsBadly(solution: Solution): ToldFinding | null {
   const warned = atLeastWarned(solution);
-  return findOf(warned, 'PR-46') ?? findOf(warned, 'PR-54');
+  return (opensLate(solution, 'PR-46') ? null : findOf(warned, 'PR-46')) ?? findOf(warned, 'PR-54');
 }
 
 function wrongAfter(before: Solution, after: Solution): Wrong | null {

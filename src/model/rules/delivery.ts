@@ -110,7 +110,9 @@ function judgedOn(
   const most = solved.curves.generic ? (pumpAtLevel(facts, MOST_AT_CUT_IN, level)?.flow ?? 0) : 0;
   const numbers = { flow, wanted, share, level, cutIn, strong: meets(most - least, 'flow') ? most : null };
   if (!(flow > 0)) return breaks('givesNone', 'danger', numbers, at);
-  return flow / asked < HALF ? breaks('givesLittle', 'danger', numbers, at) : breaks('givesLess', 'warning', numbers, at);
+  return flow / asked < HALF
+    ? breaks('givesLittle', 'danger', numbers, at)
+    : breaks('givesLess', 'warning', numbers, at);
 }
 
 export const withinRange = defineRule({

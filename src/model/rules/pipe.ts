@@ -4,6 +4,7 @@ import { velocityIn } from '../formulas/friction.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
 import type { Facts } from '../facts.ts';
 import { gpm } from '../units.ts';
+import { probeOf } from './cutOff.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
 import { CLAMPS_PER_JOINT, jointChanges, jointFixes, worstJoint } from './joints.ts';
@@ -96,15 +97,15 @@ export const runningPressure = defineRule({
   number: 'PR-48',
   part: 'dropPipe',
   asks: { share: WORKING_SHARE_WITHOUT_SURGE },
-  judge({ facts }) {
+  judge({ solved, facts }) {
     const pipe = facts.dropPipe;
     if (!isPlastic(pipe)) return doesNotApply;
-    // A pump that is never let start presses on nothing.
-    if (neverDraws(facts)) return doesNotApply;
+    // A pump that its probe never lets start presses on nothing.
+    if (probeOf(solved) !== null && neverDraws(facts)) return doesNotApply;
     if (pipe.rating === null) return missing('ratingOfDropPipe');
     const borne = bornePressure(pipe, 'dropPipe', facts);
     if (borne === null) return missing('ratingSoWarm');
-    const pressure = runningPressureAtCutOut(facts);
+    const pressure = runningPressureAtCutOut(solved);
     if (pressure === null) return missing('operatingPoint');
     const share = WORKING_SHARE_WITHOUT_SURGE;
     const most = borne * share;

@@ -1,6 +1,5 @@
 /** What drop pipe and buried line must bear in their well. */
 import { pumpFromLevel } from '../figures/curves.ts';
-import { neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import type { Facts } from '../facts.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
@@ -22,15 +21,18 @@ function pressureOf(height: Metres, { site }: Facts): Pascals {
  * Pressure in the drop pipe where it leaves the pump, just before the switch opens: the head of the strongest pump that
  * the plan's name can stand for, from the lowest water at rest. Null while the pump's working point is unknown.
  */
-export function runningPressureAtCutOut(facts: Facts): Pascals | null {
+export function runningPressureAtCutOut({ facts, lowest, values }: Solved): Pascals | null {
+  // Drawn down to where it lifts no more, the pump runs on all but at its shut-off.
+  if (lowest?.by === 'lift') return values.shutOffPressureAtPump;
   const rest = lowestStatic(facts);
-  const point = rest === null || neverDraws(facts) ? null : pumpFromLevel(facts, { end: 'most', tank: 'cutOut' }, rest);
+  const point = rest === null ? null : pumpFromLevel(facts, { end: 'most', tank: 'cutOut' }, rest);
   return point === null ? null : pressureOf(point.head, facts);
 }
 
 /** The least that plastic drop pipe must bear, as far as it is known: running, at no flow, and by custom. */
-export function dropPipeNeed({ facts, values }: Solved): Pascals {
-  const running = runningPressureAtCutOut(facts) ?? 0;
+export function dropPipeNeed(solved: Solved): Pascals {
+  const { facts, values } = solved;
+  const running = runningPressureAtCutOut(solved) ?? 0;
   return Math.max(values.shutOffPressureAtPump ?? 0, running / WORKING_SHARE_WITHOUT_SURGE, LEAST_RATING[facts.units]);
 }
 

@@ -175,7 +175,7 @@ function covered({ solved, facts }: Given, level: Metres, by: SetBy) {
     return breaks('barelyCovered', bare ? 'danger' : 'warning', { by: spoken, measured, margin, usual }, at);
   // A generic pump is a band: where its weaker end would do, what its stronger end can do is told as such.
   const { atCutIn, atCutInMost } = solved.curves;
-  return atCutInMost?.outpumped === true && atCutIn?.outpumped === false
+  return atCutInMost?.outpumped === true && atCutIn?.outpumped !== true
     ? breaks('mayRunDry', 'danger', { intake, margin }, at)
     : breaks('runsDry', 'danger', { intake, margin }, at);
 }
@@ -213,7 +213,8 @@ function deepestFall({ facts, lowest, curves }: Solved): Metres | null {
   const relation = wellRelation(pumping, staticLevel);
   if (rest === null || staticLevel === null) return null;
   // Nothing is known but that the pump takes more than flows in: so it would at any depth.
-  if (relation === null) return lowest?.by === 'intake' || lowest?.by === 'lift' ? Math.max(facts.well.bottom, rest) : null;
+  if (relation === null)
+    return lowest?.by === 'intake' || lowest?.by === 'lift' ? Math.max(facts.well.bottom, rest) : null;
   const most = mostYield(facts) ?? Infinity;
   const { atCutInMost } = curves;
   const fallAt = (setting: Metres): Metres | null => {

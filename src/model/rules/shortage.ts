@@ -37,7 +37,9 @@ export const wellGivesEnough = defineRule({
   fixes({ solved }, { variant }) {
     if (variant === 'carriedUnguarded') return [addCutOff(solved)];
     if (variant === 'carried') return [words('fillsAgain', {})];
-    return isGuarded(solved) || !drawsTo(solved, lowestLevel(solved.facts).depth) ? [words('storage', {})] : [words('storageAndCutOff', {})];
+    return isGuarded(solved) || !drawsTo(solved, lowestLevel(solved.facts).depth)
+      ? [words('storage', {})]
+      : [words('storageAndCutOff', {})];
   },
 });
 

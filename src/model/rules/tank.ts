@@ -78,7 +78,6 @@ export const pumpReachesCutOut = defineRule({
         const numbers = { reach, cutOut, spare, level };
         if (meets(margin, 'pressure')) return holds('reaches', numbers, margin);
         const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
-        if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', numbers, at);
         if (servesWhileHigh(solved) && meets(reach - house.cutIn, 'pressure')) {
           const turn = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? level;
           const high = { cutOut, turn, level };
@@ -86,6 +85,7 @@ export const pumpReachesCutOut = defineRule({
             ? holds('reachesWhileHigh', high, margin)
             : breaks('opensLate', 'warning', { ...high, reach, spare }, at);
         }
+        if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', numbers, at);
         const late = solved.lowest !== null && opensAsWaterComesBack(solved);
         if (late) return breaks('reachesLate', 'warning', numbers, at);
         // A generic pump is a band: where its stronger end would do, what its weaker end cannot is told as such.
@@ -150,9 +150,15 @@ function drawnToItsLift(solved: Solved) {
 function opensSoon({ facts, bore }: Solved, turn: Metres, level: Metres): boolean {
   const gives = provenYield(facts);
   const from = Math.max(turn, lowestStatic(facts) ?? turn);
+  if (from >= level) return true;
   if (gives === null || !boreKnown(bore, from, level)) return false;
   const { outsideDiameter } = facts.dropPipe;
-  const water = usableStorage({ bore, staticLevel: from, intakeDepth: level, dropPipeOutsideDiameter: outsideDiameter });
+  const water = usableStorage({
+    bore,
+    staticLevel: from,
+    intakeDepth: level,
+    dropPipeOutsideDiameter: outsideDiameter,
+  });
   return water <= gives * SOON;
 }
 

@@ -8,7 +8,16 @@ import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
-import { addCutOff, CUT_OFF_ABOVE_INTAKE, drawsTo, hasCutOff, isGuarded, probeAbove, probeAboveIntake, probeWritten } from './cutOff.ts';
+import {
+  addCutOff,
+  CUT_OFF_ABOVE_INTAKE,
+  drawsTo,
+  hasCutOff,
+  isGuarded,
+  probeAbove,
+  probeAboveIntake,
+  probeWritten,
+} from './cutOff.ts';
 import { change, changeOr, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
@@ -85,13 +94,18 @@ function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded:
   const { demand } = facts.house;
   // That the house wants more than the well gives is told by a rule of its own.
   if (guarded && demand !== null && !meets(yielded - demand, 'flow')) return holds('guarded', numbers, margin);
-  return breaks('takesTooMuch', guarded ? 'note' : 'warning', { ...numbers, ...drawnFrom(solved) }, {
-    measured: flow,
-    limit: yielded,
-    margin,
-    quantity: 'flow',
-    depth: facts.pump.setting,
-  });
+  return breaks(
+    'takesTooMuch',
+    guarded ? 'note' : 'warning',
+    { ...numbers, ...drawnFrom(solved) },
+    {
+      measured: flow,
+      limit: yielded,
+      margin,
+      quantity: 'flow',
+      depth: facts.pump.setting,
+    },
+  );
 }
 
 /** A flow belongs to a level: in a well that cannot keep up the pump's flow at cut-in falls from that at rest. */

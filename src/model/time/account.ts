@@ -36,7 +36,9 @@ function ownAccount(solved: Solved, staticLevel: Metres): Account | Unknown {
     return standing.why === 'pumpFlow' ? atDemand(solved, staticLevel) : { reason: because(solved, standing.why) };
   const pumped = ownFlow(solved, staticLevel);
   if (standing.kind === 'falls') {
-    return { kind: 'falls', ...flowOf(standing.fall), fall: standing.fall };
+    const own = flowOf(standing.fall);
+    const named = solved.curves.generic ? `${own.words} (a strong pump of that name)` : own.words;
+    return { kind: 'falls', ...own, words: own.words === FALLING ? named : own.words, fall: standing.fall };
   }
   const settling = ownSettling(solved, staticLevel);
   if (settling === null)

@@ -53,6 +53,8 @@ export const places = {
       : `It would go to ${gap(to, show)}, but there something else would be worse: ${lower(title)}.`,
   /** What the depths rest on. */
   caveats: {
+    pumpTooWeak: ({ stands, uses }, show) =>
+      `The pump is too weak for this well: ${show.depth(stands)} of water stands in it, and this depth uses ${show.depth(uses)}. Choose a stronger pump first.`,
     shortTest: ({ measured }, show) =>
       `The test took ${show.time(measured)} and proves no more: pumped longer, the water may fall further.`,
     testOfUnknownLength: () =>

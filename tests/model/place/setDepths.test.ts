@@ -48,7 +48,8 @@ describe('what was wrong', () => {
     const { facts, lowest, verdicts } = solve(placed.plan);
     expect(levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' })! / 0.3048).toBeCloseTo(247.6, 0);
     expect(lowest!.depth / 0.3048).toBeLessThan(247.6);
-    expect(verdicts['PR-46']).toBe('ok');
+    // At 1 gpm or so the water is long in coming back to where the switch opens: that is told, and is no danger.
+    expect(verdicts['PR-46']).toBe('warning');
   });
 
   test('a pump was placed in a flowing well', () => {

@@ -31,7 +31,11 @@ describe('a switch that opens while the water is high', () => {
   const drawn: Changes = { ...poor, ...curve, 'pump.setting': '170 ft', 'pump.lowLevelCutOff': '165 ft' };
 
   test('holds with dry-run protection that stops the pump before it runs on in vain', () => {
-    expect(held('PR-46', drawn)).toBe('reachesWhileHigh');
+    // It opens from 126.5 ft: 39 ft of a 5 in hole are 38 gal and more than half an hour at 1 gpm, 24 ft are less.
+    expect(findingOf('PR-46', drawn).variant).toBe('opensLate');
+    const quick: Changes = { ...drawn, 'pump.setting': '155 ft', 'pump.lowLevelCutOff': '150 ft' };
+    expect(solve(changed(quick)).lowest?.by).toBe('cutOff');
+    expect(held('PR-46', quick)).toBe('reachesWhileHigh');
   });
   test('does not without it', () => {
     expect(findingOf('PR-46', { ...drawn, 'pump.lowLevelCutOff': undefined }).variant).toBe('reachesLate');
@@ -47,8 +51,9 @@ describe('a switch that opens while the water is high', () => {
     };
     expect(solve(changed(deep)).lowest?.by).toBe('cutOff');
     expect(findingOf('PR-46', deep).severity).toBe('warning');
-    expect(held('PR-46', { ...deep, 'pump.setting': '230 ft', 'pump.lowLevelCutOff': '225 ft' })).toBe(
-      'reachesWhileHigh',
+    // From 225 ft the weaker one lifts, but at 0.1 gpm the water is hours coming back to where the switch opens.
+    expect(findingOf('PR-46', { ...deep, 'pump.setting': '230 ft', 'pump.lowLevelCutOff': '225 ft' }).variant).toBe(
+      'opensLate',
     );
   });
   test('does not where only the stronger pump draws the water down: nothing stops the weaker one', () => {
@@ -119,4 +124,93 @@ describe('a button for a probe says what it sets', () => {
 
 test('the demand that these wells are held against is read as typed', () => {
   expect(readFacts(changed(poor)).facts.house.demand).toBeCloseTo(gpm(8), 9);
+});
+
+describe('a pump hung deeper than even the strongest of its name lifts from', () => {
+  /** 0.75 gpm, and 6 gpm wanted: 1/2 hp lifts from some 300 ft at the most, and hangs at 640 ft. */
+  const deep: Changes = {
+    'well.depth': '700 ft',
+    'well.yield': '0.75 gpm',
+    'well.yieldFrom': 'air lift',
+    'water.staticLevel': '90 ft',
+    'water.pumping': { kind: 'yield only' },
+    'house.demand': '6 gpm',
+    'pump.power': '1/2 hp',
+    'pump.curve': { kind: 'generic', flow: '5 gpm' },
+    'pump.setting': '640 ft',
+    'pump.lowLevelCutOff': '620 ft',
+  };
+  const verdict = (rule: string, changes: Changes) => judged(changes).verdicts[rule];
+
+  test('is a danger, and nothing of it is told as guarded', () => {
+    expect(solve(changed(deep)).lowest?.by).toBe('lift');
+    expect(findingOf('PR-46', deep)).toMatchObject({ severity: 'danger', variant: 'probeBelowItsLift' });
+    expect(verdict('PR-07', deep)).toBe('not judged');
+    expect(verdict('PR-08', deep)).toBe('not judged');
+  });
+  test('is offered no probe where it cannot draw the water', () => {
+    const bare = { ...deep, 'pump.lowLevelCutOff': undefined };
+    const found = judged(bare);
+    expect(found.findings.find(({ rule }) => rule === 'PR-46')?.variant).toBe('hangsBelowItsLift');
+    for (const finding of found.findings)
+      for (const fix of fixesFor(finding, solvedPlan(changed(bare)))) expect(fix.variant).not.toBe('protectByProbe');
+  });
+  test('hung where it lifts from the probe is guarded again', () => {
+    const lifted = { ...deep, 'pump.setting': '160 ft', 'pump.lowLevelCutOff': '158 ft' };
+    expect(verdict('PR-46', lifted)).not.toBe('danger');
+    expect(verdict('PR-08', lifted)).toBe('ok');
+    expect(held('PR-07', lifted)).toBe('guarded');
+  });
+  test('a well that gives what the house wants is not drawn so far', () => {
+    expect(verdict('PR-46', { ...deep, 'house.demand': '0.5 gpm' })).not.toBe('danger');
+  });
+  test('a valve that holds back 3 of 6 gpm is told at any depth, the protection’s depth said or not', () => {
+    for (const lowLevelCutOff of [true, '620 ft'])
+      expect(
+        findingOf('PR-54', {
+          ...deep,
+          'pump.power': '1-1/2 hp',
+          'pump.flowLimiter': '3 gpm',
+          'pump.lowLevelCutOff': lowLevelCutOff,
+        }).severity,
+      ).toBe('warning');
+  });
+});
+
+test('a flow that the pump takes is told with its level, and of a yield blown with air the half that is sure', () => {
+  const blown: Changes = {
+    'well.depth': '325 ft',
+    'well.yield': '6 gpm',
+    'well.yieldFrom': 'air lift',
+    'water.staticLevel': '45 ft',
+    'water.pumping': { kind: 'yield only' },
+    'house.demand': '8 gpm',
+    'pump.curve': { kind: 'generic', flow: '10 gpm' },
+    'pump.power': '1 hp',
+    'pump.setting': '280 ft',
+    'pump.lowLevelCutOff': undefined,
+  };
+  const { numbers } = findingOf('PR-07', blown) as unknown as {
+    numbers: { flow: number; blown: boolean; drawn: { atRest: number } };
+  };
+  expect(numbers.blown).toBe(true);
+  expect(numbers.drawn.atRest).toBeGreaterThan(1.5 * numbers.flow);
+});
+
+test('a probe above the water at rest: nothing is said of what a pump at work would do', () => {
+  const held = { 'pump.lowLevelCutOff': '20 ft' };
+  for (const rule of ['PR-07', 'PR-48', 'PR-58']) expect(judged(held).verdicts[rule]).toBe('not judged');
+});
+
+test('where only the weaker pump of a name fails, the stronger is told', () => {
+  const strongOf = (demand: string) => {
+    const found = findingOf('PR-54', {
+      'house.demand': demand,
+      'pump.power': '1/2 hp',
+      'pump.curve': { kind: 'generic', flow: '10 gpm' },
+    });
+    return (found as unknown as { numbers: { strong: number | null } }).numbers.strong;
+  };
+  expect(strongOf('10 gpm')).toBeGreaterThan(0.8 * gpm(10));
+  expect(strongOf('30 gpm')).toBeNull();
 });

@@ -115,14 +115,7 @@ export const lowestPumpingWaterLevel: Explainer = (context) => {
     title: 'Lowest water level while pumping',
     symbol: 'h_min',
     terms: ended
-      ? [
-          term(
-            'z_e',
-            END_OF_FALL[lowest.by],
-            lowest.depth,
-            'length',
-          ),
-        ]
+      ? [term('z_e', END_OF_FALL[lowest.by], lowest.depth, 'length')]
       : [
           term('h_low', 'depth of the water at rest at its lowest', rest, 'length'),
           term('s', 'drawdown at the larger of the peak flow needed and the pump’s largest flow', fall, 'length'),

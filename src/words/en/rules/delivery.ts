@@ -17,7 +17,8 @@ export const short: ShortWords<typeof deliveryRules> = {
           : { amount: show.flow(flow) },
       givesEnoughAtFirst: ({ flow, later }, show) => ({
         title: 'At first the pump gives what the house wants',
-        amount: `${show.flow(flow)}, later ${show.flow(later)}` }),
+        amount: `${show.flow(flow)}, later ${show.flow(later)}`,
+      }),
       givesLess: (numbers, show) => less(numbers, show),
       givesLittle: (numbers, show) => less(numbers, show),
       givesNone: ({ strong }) => ({

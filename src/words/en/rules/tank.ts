@@ -87,7 +87,7 @@ export const long: LongWords<typeof tankRules> = {
       mayNeverReach: ({ reach, cutOut, level }, show) =>
         `From ${show.depth(level)} a weak pump of that name reaches ${reached(reach, show)}, a strong one the ${show.pressure(cutOut)}.`,
       hangsBelowItsLift: ({ lifts, weak, intake }, show) =>
-        `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}: drawn down, it runs on and gives nothing.`,
+        `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}: drawn down, it runs on giving nothing.`,
       probeBelowItsLift: ({ lifts, weak, intake, probe }, show) =>
         `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}; a probe at ${show.depth(probe)} never stops it.`,
       dependsOnLevel: ({ turn, cutOut, spare }, show) =>

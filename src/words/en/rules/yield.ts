@@ -13,8 +13,7 @@ export const short: ShortWords<typeof yieldRules> = {
       withinTest: ({ left }, show) => ({ amount: `${gap(left, show)} stay over it` }),
       guarded: () => ({ title: 'The pump is stopped before it empties the well', amount: 'guarded' }),
       takesTooMuch: ({ margin, drawn, gives }, show) => ({
-        amount:
-          drawn === null ? `${show.flow(-margin)} too much` : `${show.flow(drawn.atRest)} of ${show.flow(gives)}`,
+        amount: drawn === null ? `${show.flow(-margin)} too much` : `${show.flow(drawn.atRest)} of ${show.flow(gives)}`,
       }),
       dependsOnYield: ({ turn }, show) => ({ amount: `only from ${show.flow(turn)} on` }),
       dependsOnLevel: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
