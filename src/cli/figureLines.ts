@@ -1,5 +1,6 @@
 /** The figures that `check` tells before its findings, in the plan's units. */
 import { isHeld } from '../model/figures/heldLevel.ts';
+import { restsOnAssumedDepth } from '../model/figures/restsOnDepth.ts';
 import type { Solution, ValueName } from '../model/solution.ts';
 import { decimals, show } from '../model/units.ts';
 import { en } from '../words/en/index.ts';
@@ -14,17 +15,17 @@ export function figureLines(solution: Solution): string[] {
 type Row = readonly [name: string, text: string];
 
 function rowsOf(solution: Solution): Row[] {
-  const { values, facts, curves, assumed } = solution;
+  const { values, facts, curves } = solution;
   const say = show(facts.units);
   const told = (name: ValueName, words: (value: number) => string): string => {
     const value = values[name];
-    return value === null ? 'not known' : words(value);
+    if (value === null) return 'not known';
+    return restsOnAssumedDepth(solution, name) ? `${words(value)}, assumed` : words(value);
   };
   const level = (depth: number): string => (depth < 0 ? `${say.depth(-depth)} above the ground` : say.depth(depth));
   const held = isHeld(solution);
   const rest = facts.water.staticLevel;
   const demand = values.demandFlow === null ? '' : ` at ${say.flow(values.demandFlow)}`;
-  const isAssumed = (path: string): string => (assumed.some((each) => each.path === path) ? ', assumed' : '');
   const flow = (name: ValueName): string => told(name, say.flow);
   const flows: readonly Row[] = curves.generic
     ? [
@@ -40,7 +41,7 @@ function rowsOf(solution: Solution): Row[] {
     ['Static level', rest === null ? 'not known' : level(rest)],
     [`Pumping level${demand}`, held ? told('pumpingWaterLevel', level) : en.long.levels.notHeld],
     ['Lowest pumping level', told('lowestPumpingWaterLevel', level)],
-    ['Pump intake', told('intakeDepth', level) + isAssumed('pump.setting')],
+    ['Pump intake', told('intakeDepth', level)],
     [
       `Head the pump works against${demand} and cut-out`,
       held ? told('totalDynamicHead', say.head) : en.long.levels.notHeld,

@@ -26,11 +26,16 @@ const TOLD: Readonly<Record<string, Told | undefined>> = {
   frost: { note: ['site.frostDepth'] },
   'insertFitting/top': { name: ['string.clampsPerJoint'] },
   insertFitting: { name: ['string.clampsPerJoint'], note: ['string.fittings'] },
-  dropPipe: { name: ['dropPipe.size', 'dropPipe.material'], note: ['dropPipe.rating'] },
+  dropPipe: {
+    name: ['dropPipe.size', 'dropPipe.material'],
+    // Its length to cut hangs on both of its ends.
+    note: ['dropPipe.rating', 'pump.setting', 'top.kind', 'top.depth'],
+  },
   splice: { note: ['string.splices'] },
   torqueArrestor: { note: ['string.torqueArrestor'] },
   checkValve: { name: ['string.checkValves'], note: ['string.arrow'] },
   tie: { note: ['string.ties'] },
+  shroud: { note: ['pump.shroudWall'] },
   pump: { note: ['pump.curve.flow', 'house.cutOut'] },
   intake: { name: ['pump.setting'] },
   pumpingLevel: { note: ['house.demand', 'water.pumping.flow'] },

@@ -228,7 +228,10 @@ export interface PumpFacts {
   readonly mass: Kilograms | null;
   readonly outlet: string;
   readonly checkValveInside: boolean;
+  /** Inside, of the flow sleeve; null where there is none. */
   readonly shroudDiameter: Metres | null;
+  /** 0 without a sleeve. */
+  readonly shroudWall: Metres;
   readonly lowLevelCutOff: Metres | boolean | null;
   readonly flowLimiter: CubicMetresPerSecond | boolean | null;
 }

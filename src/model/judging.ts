@@ -24,7 +24,7 @@ export interface Judging {
 
 /** Between which ends a fact may lie that nobody said. */
 export interface OpenEnds {
-  /** Share of what was blown by air that a well gives at the least. */
+  /** Share of what a test without a pump brought up that a well gives at the least. */
   readonly blownShare: Ratio;
   /** Share of the estimate that frost may reach at the most. */
   readonly frostShare: Ratio;

@@ -85,6 +85,16 @@ const DEPTH: readonly BadWell[] = [
   bad('in the screen', 'the motor hangs in the screen', 'danger', ['PR-03'], 'Prairie Center', {
     'pump.setting': '137.5 ft',
   }),
+  bad(
+    'wide sleeve',
+    'its bore passes the casing, its outside does not',
+    'danger',
+    ['PR-17', 'PR-06'],
+    'Mesquite Flat',
+    {
+      'pump.shroudDiameter': '7-3/4 in',
+    },
+  ),
   bad('falling water', 'the main inflow is above the pumping level', 'warning', ['PR-04'], 'Laurel Gap', {
     'well.inflows': [
       { depth: '90 ft', share: '70 %' },

@@ -40,6 +40,19 @@ describe('what could not be checked', () => {
     );
   });
 
+  test('tells how hard the pump presses on a tank whose rating and relief nobody said', () => {
+    const { reliefValve: _, ...house } = rockWell().house as Record<string, unknown>;
+    const open = lacking({
+      house,
+      pump: { setting: '140 ft', power: '2 hp', curve: { kind: 'generic', flow: '10 gpm' } },
+    } as Partial<Plan>);
+    const relief = open.find(({ rules }) => rules.includes('PR-44'))!;
+    expect(sayLacking(relief, en, US).missing).toMatch(
+      /^whether a relief valve stands at the tank: the pump can reach [1-9]\d\d psi there, and 100 psi is only assumed/,
+    );
+    expect(sayLacking(relief, en, METRIC).missing).toMatch(/can reach [\d.]+ bar there, and 6\.89 bar is/);
+  });
+
   test('of any plan is one entry a field, each rule in one of them', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {

@@ -1,4 +1,5 @@
 /** Which label a part has in a detail, and the numbers that it is said with. */
+import { isFlowing } from '../../model/rules/highestStatic.ts';
 import type { Show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, PlacedPart, Solution } from '../../model/solution.ts';
@@ -34,7 +35,11 @@ const frostFrom = ({ frostDepth, frostFrom: from }: Solution['facts']['site']) =
 
 /** By part key, or by kind where all parts of a kind say the same. */
 const LOOKS: Readonly<Record<string, Look | undefined>> = {
-  cap: { weight: 2, say: ({ facts }, words, show) => words.cap({ height: facts.well.casingHeight }, show) },
+  cap: {
+    weight: 2,
+    say: ({ facts, levels }, words, show) =>
+      words.cap({ height: facts.well.casingHeight, flowing: isFlowing({ levels }) }, show),
+  },
   bond: { weight: 1.4, say: (_, words) => words.bond },
   rope: { weight: 1.6, say: ({ facts }, words) => words.rope({ tied: facts.rope?.tied ?? null }) },
   cable: {
@@ -58,7 +63,11 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
         show,
       ),
   },
-  seal: { weight: 4, say: ({ facts }, words, show) => words.seal({ height: facts.well.casingHeight }, show) },
+  seal: {
+    weight: 4,
+    say: ({ facts, levels }, words, show) =>
+      words.seal({ height: facts.well.casingHeight, flowing: isFlowing({ levels }) }, show),
+  },
   tee: { weight: 2, say: (_, words) => words.tee },
   frost: {
     weight: 4,

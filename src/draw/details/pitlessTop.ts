@@ -1,5 +1,6 @@
-/** A top with a pitless adapter: adapter and line, vented cap, conduit, and the cable's spare loop under the cap. */
+/** A top with a pitless adapter: adapter and line, cap, conduit, and the cable's spare loop under the cap. */
 import type { Metres } from '../../model/si.ts';
+import { isFlowing } from '../../model/rules/highestStatic.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import { inches } from '../../model/units.ts';
 import { lineOnPaper } from '../parts/buriedLine.ts';
@@ -81,7 +82,8 @@ function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, line: Placed
     );
   }
   if (cap.bottom > pen.top && cap.top < pen.bottom) {
-    shapes.push(drawCap(cap, pen, { casingTop: radii.top, casingOutsideRadius: radii.outside }));
+    const vented = !isFlowing(stage.solution);
+    shapes.push(drawCap(cap, pen, { casingTop: radii.top, casingOutsideRadius: radii.outside, vented }));
     place(stage, cap, pen.x(-cap.radius), pen.x(cap.radius));
   }
   if (radii.top + LOOP > pen.top && cap.top < pen.bottom) shapes.push(drawSpareLoop(stage, radii, exit));

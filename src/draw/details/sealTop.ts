@@ -1,4 +1,5 @@
 /** A top with a sanitary seal: plates and rubber, riser with tee and plug, vent, conduit, line above the ground. */
+import { isFlowing } from '../../model/rules/highestStatic.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import { inches } from '../../model/units.ts';
 import { lineOnPaper } from '../parts/buriedLine.ts';
@@ -33,7 +34,7 @@ export function drawSealTop(stage: Stage): Shape[] {
   const shapes: Shape[] = [];
   const cableX = axis.cable(seal.bottom);
   const sealTop = pen.y(seal.top);
-  shapes.push(drawSealVent(stage, seal, radii));
+  if (!isFlowing(stage.solution)) shapes.push(drawSealVent(stage, seal, radii));
   if (conduit !== undefined) {
     const from: readonly [number, number] = [pen.x(cableX), sealTop];
     shapes.push(drawWayOut(stage, conduit, { from, up: true, lineTop: Infinity, reach: radii.outside + inches(0.5) }));

@@ -2,6 +2,7 @@
  * The well as it stands inside a window, cut open, back to front: the hole, the string in it, the works on top.
  * The three details differ only in their window and their words.
  */
+import { isFlowing } from '../../model/rules/highestStatic.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Memory } from '../memory.ts';
 import { valveOpenAt, type Moment } from '../moment.ts';
@@ -53,7 +54,7 @@ export function drawWell(
       [parts, valveOpenAt(moment, facts.string.arrow), ...strung],
       on((stage) => drawString(stage, memory, strung), nearby),
     ),
-    recall('topWorks', [top, ...hung, facts.house, right], on(drawTopWorks, atTop)),
+    recall('topWorks', [top, ...hung, facts.house, right, isFlowing(solution)], on(drawTopWorks, atTop)),
   ];
   return recall('well', pieces, () => ({
     shapes: joined(pieces.map(({ shapes }) => shapes)),

@@ -1,4 +1,4 @@
-/** The vented cap: left half outside with bolts and the down-turned screened vent, right half cut, the cable passing out. */
+/** The cap: left half outside with bolts and the down-turned screened vent, right half cut, the cable passing out. */
 import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
@@ -12,6 +12,8 @@ import { turned } from './turned.ts';
 export interface CapPlace {
   readonly casingTop: Metres;
   readonly casingOutsideRadius: Metres;
+  /** A well that flows by itself would run out of a vent. */
+  readonly vented: boolean;
 }
 
 export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
@@ -56,7 +58,9 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
       stroke: cast.edge,
       'stroke-width': 0.8,
     }),
-    ...drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, inches(0.5) * pen.across), pen),
+    ...(place.vented
+      ? drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, inches(0.5) * pen.across), pen)
+      : []),
   ]);
 }
 

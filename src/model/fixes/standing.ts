@@ -41,7 +41,8 @@ export function worsened(before: Judged, after: Judged): string[] {
 function grows(rule: string, before: Judged, after: Judged): boolean {
   const was = shortOf(rule, before);
   const is = shortOf(rule, after);
-  return was !== null && is !== null && was.quantity === is.quantity && is.by > HAIR * was.by;
+  if (was === null || is === null || was.quantity !== is.quantity) return false;
+  return is.by > HAIR * was.by && is.by - was.by > is.small;
 }
 
 /**
@@ -50,10 +51,25 @@ function grows(rule: string, before: Judged, after: Judged): boolean {
  */
 const HAIR = 1.25;
 
-function shortOf(rule: string, { findings }: Judged): { readonly quantity: Quantity; readonly by: number } | null {
+/**
+ * What is barely short is soon short of a quarter more. Beside what is asked, a loss of volts or a weight that grows by
+ * less than this is the added length, and must not hide what keeps the pump from running dry. Depths and lengths have no
+ * such size to be small beside. Common practice, no source.
+ */
+const SMALL = 0.05;
+
+interface Short {
+  readonly quantity: Quantity;
+  readonly by: number;
+  /** Growth in the same unit that nobody would notice beside what is asked. */
+  readonly small: number;
+}
+
+function shortOf(rule: string, { findings }: Judged): Short | null {
   const found = findings.find((each) => each.rule === rule);
   if (found === undefined || found.margin === null || found.quantity === null) return null;
-  return { quantity: found.quantity, by: Math.max(-found.margin, 0) };
+  const { quantity, margin, limit } = found;
+  return { quantity, by: Math.max(-margin, 0), small: quantity === 'length' ? 0 : SMALL * Math.abs(limit ?? 0) };
 }
 
 /** Whether the rule stands better than before. */

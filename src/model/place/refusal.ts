@@ -1,7 +1,7 @@
 /** Wells in which nothing is placed, and facts without which nothing can be. */
 import { lowestStatic } from '../figures/lowestPumping.ts';
-import { exceeds, meets } from '../rules/grace.ts';
-import { highestStaticLevel } from '../rules/highestStatic.ts';
+import { meets } from '../rules/grace.ts';
+import { isFlowing } from '../rules/highestStatic.ts';
 import { intakeUnsaid, isOpenRock } from '../rules/openRock.ts';
 import type { MissingFact } from '../rules/missing.ts';
 import type { Numbers } from '../rules/rule.ts';
@@ -14,8 +14,7 @@ import type { WhyLeft } from './told.ts';
  */
 export function refusal(solved: Solved): WhyLeft | null {
   const { facts } = solved;
-  const highest = highestStaticLevel(solved);
-  if (highest !== null && !exceeds(highest, 'length')) return { variant: 'flowing', numbers: {} };
+  if (isFlowing(solved)) return { variant: 'flowing', numbers: {} };
   const rest = lowestStatic(facts);
   if (rest === null) return nobodySaid('staticLevel');
   const { bottom } = facts.well;

@@ -46,7 +46,7 @@ const CUSTOMARY: readonly Plan[] = [
     well: { depth: '400 ft', casing: { material: 'PVC', size: '5 in' }, intake: { kind: 'open hole' } },
     water: { staticLevel: '60 ft', pumping: { kind: 'level', level: '90 ft' } },
     house: { demand: '6 gpm', distance: '200 ft', line: { material: 'PVC', size: '1 in' }, cutIn: '30 psi' },
-    pump: { power: '3 hp' },
+    pump: { power: '3 hp', shroudDiameter: '5 in' },
     dropPipe: { material: 'PVC' },
   },
   {
@@ -85,7 +85,7 @@ const METRIC: readonly Plan[] = [
     well: { depth: '120 m', casing: { material: 'PVC', size: '5 in' }, intake: { kind: 'open hole' } },
     water: { staticLevel: '18 m', pumping: { kind: 'level', level: '27 m' } },
     house: { demand: '25 L/min', distance: '60 m', line: { material: 'PVC', size: '1 in' }, cutIn: '2 bar' },
-    pump: { power: '2.2 kW' },
+    pump: { power: '2.2 kW', shroudDiameter: '125 mm' },
     dropPipe: { material: 'PVC' },
   },
   {

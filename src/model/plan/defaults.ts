@@ -24,6 +24,8 @@ export const DEFAULTS = {
   voltage: '230 V',
   pumpDiameter: '3.9 in',
   motorDiameter: '3.75 in',
+  /** Of schedule 40 PVC pipe, from which most sleeves are cut: 0.237 in at 4 in, 0.258 in at 5 in (ASTM D1785). */
+  shroudWall: '1/4 in',
   intakeToDischarge: '1.5 ft',
   /** Up to 2 hp, and where nobody said the power. */
   motorLength: '1.5 ft',
@@ -68,6 +70,7 @@ const METRIC = {
   pipeRating: '13.8 bar',
   pumpDiameter: '99 mm',
   motorDiameter: '95 mm',
+  shroudWall: '6 mm',
   intakeToDischarge: '0.46 m',
   motorLength: '0.46 m',
   longMotorLength: '0.76 m',

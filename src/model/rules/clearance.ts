@@ -2,6 +2,7 @@
 import type { Metres } from '../si.ts';
 import type { BoreStretch, Solved } from '../solution.ts';
 import { inches } from '../units.ts';
+import { sleeveOutside } from '../string/sleeveOutside.ts';
 import { meets } from './grace.ts';
 import { isAssumed } from './assumed.ts';
 import { words } from './fix.ts';
@@ -22,14 +23,14 @@ function nameOf({ kind, casing }: BoreStretch): BoreName {
 }
 
 function widestPart({ facts }: Pick<Solved, 'facts'>): Metres {
-  return Math.max(facts.pump.diameter, facts.pump.shroudDiameter ?? 0);
+  return Math.max(facts.pump.diameter, sleeveOutside(facts.pump));
 }
 
 /** The least that it can be: where nobody said the pump, its motor alone. */
 function slimmestPart(solved: Solved): Metres {
   const { pump } = solved.facts;
   if (!isAssumed(solved, 'pump.diameter')) return widestPart(solved);
-  return Math.min(Math.max(pump.motorDiameter, pump.shroudDiameter ?? 0), widestPart(solved));
+  return Math.min(Math.max(pump.motorDiameter, sleeveOutside(pump)), widestPart(solved));
 }
 
 /** The bore of a stretch as far as it is said: a casing's is known where nobody knows how deep it reaches. */

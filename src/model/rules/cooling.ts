@@ -6,8 +6,9 @@ import { meets } from './grace.ts';
 import { change, changeOr, depthWritten, words, writtenInside } from './fix.ts';
 import { withItsProbe } from './movePump.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
+import { screenTop } from './pumpDepth.ts';
 import { ratedUnder } from './ratedUnder.ts';
-import { breaks, defineRule, holds, limit, missing } from './rule.ts';
+import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
 /** Smaller motors usually do without a sleeve, wherever the water comes from. Common practice, no source. */
@@ -26,6 +27,18 @@ function lowestInflow({ facts }: Solved): Metres | null {
   return inflows.reduce((most, { depth }) => Math.max(most, depth), -Infinity);
 }
 
+/**
+ * Whether the motor hangs in a screen without a sleeve. Most of the water then enters above its lower end, from all round,
+ * and nobody can tell how much of it passes the motor; that it hangs there is told as the danger that it is.
+ */
+function hangsInScreen(solved: Solved): boolean {
+  const { pump } = solved.facts;
+  const top = screenTop(solved);
+  return (
+    top !== null && pump.shroudDiameter === null && !meets(top - pump.setting - pump.intakeToMotorBottom, 'length')
+  );
+}
+
 /** Above it no water enters, wherever it does: the end of the casing, or where the liner's openings begin; null where unknown. */
 function allEntersBelow({ facts }: Solved): Metres | null {
   const { casings, intake, bottom } = facts.well;
@@ -42,6 +55,7 @@ export const inflowFromBelow = defineRule({
   judge({ solved, facts }) {
     const { pump, well } = facts;
     if (pump.shroudDiameter !== null) return holds('shroud', {});
+    if (hangsInScreen(solved)) return doesNotApply;
     const motor = pump.setting + pump.intakeToMotorBottom;
     const inflow = lowestInflow(solved);
     const small = ratedUnder(facts, SHROUD_POWER) === true;
@@ -97,7 +111,8 @@ export const coolingVelocity = defineRule({
   number: 'PR-06',
   part: 'motor',
   asks: { from: SHROUD_POWER, least: LEAST_VELOCITY, large: LARGE_MOTOR, leastLarge: LEAST_VELOCITY_LARGE },
-  judge({ facts, values }) {
+  judge({ solved, facts, values }) {
+    if (hangsInScreen(solved)) return doesNotApply;
     const measured = values.velocityPastMotor;
     const ratedSmall = ratedUnder(facts, SHROUD_POWER);
     const small = ratedSmall === true;

@@ -51,6 +51,7 @@ export function statusAt({ status }: Facts, path: string): Facts['status'][strin
 export type SharedFix =
   | Fix<'lowerTo', { to: Metres; setting: BandSetting }>
   | Fix<'raiseTo', { to: Metres; setting: BandSetting }>
+  | Fix<'raiseWithProbe', { to: Metres; probe: Metres }>
   | Fix<'protectByProbe', { depth: Metres }>
   | Fix<'protectByCurrent', object>
   | Fix<'pumpForThisLift', object>

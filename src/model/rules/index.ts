@@ -2,6 +2,7 @@
 import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
 import { assumedPaths, comparesAssumed, holdsOn, restsOn } from './assumed.ts';
+import { isFlowing } from './highestStatic.ts';
 import { placed } from './placed.ts';
 import { quiet } from './quiet.ts';
 import { toldTogether, type Depending } from './together.ts';
@@ -57,9 +58,11 @@ export function judge(solved: Solved): Judgement {
   for (const finding of told) if (verdicts[finding.rule] !== 'depends') verdicts[finding.rule] = finding.severity;
   const bands: Band[] = [];
   const { 'pump.setting': pump, 'top.depth': top } = given.ranges;
-  // Where even the level at rest is unknown there is nothing to draw.
-  if (solved.levels.static !== null) bands.push(liftsNowhere(verdicts, pump) ? noBand(bandOf(pump)) : bandOf(pump));
-  if (top?.known === true) bands.push(bandOf(top));
+  // Where even the level at rest is unknown there is nothing to draw, and no depth is right in a well that flows by itself.
+  const flows = isFlowing(solved);
+  if (solved.levels.static !== null && !flows)
+    bands.push(liftsNowhere(verdicts, pump) ? noBand(bandOf(pump)) : bandOf(pump));
+  if (top?.known === true && !flows) bands.push(bandOf(top));
   return {
     ...quiet(inOrder(told)),
     holding,

@@ -29,7 +29,9 @@ export function lackingIn({ plan, notJudged }: Pick<Solution, 'plan' | 'notJudge
     // "The rise to the tank" says more than "the operating point, which needs levels, pipes and pump".
     const named = waiting.toSorted((one, other) => vagueness(one, field) - vagueness(other, field))[0];
     if (named === undefined) throw new RangeError(`lackingIn: nothing waits for ${field}`);
-    return { field, fact: named.fact, numbers: named.numbers, rules: waiting.map(({ rule }) => rule) };
+    const same = waiting.filter(({ fact }) => fact === named.fact);
+    const numbers = same.reduce<object>((all, each) => ({ ...each.numbers, ...all }), named.numbers);
+    return { field, fact: named.fact, numbers, rules: waiting.map(({ rule }) => rule) };
   });
 }
 

@@ -34,7 +34,10 @@ export const DECIDED_TOGETHER: Readonly<Record<OpenFact, Measurement>> = {
 
 /** How far adapters stand into their casing. Common practice, no source. */
 export const REACHES: readonly [Metres, Metres] = [inches(0.5), inches(1.25)];
-/** A well that was blown with air gives at least this share of what came out. Common practice, no source. */
+/**
+ * A well that was blown with air or bailed gives at least this share of what came out, and no more is counted on where
+ * nobody said how it was tested. Common practice, no source.
+ */
 export const BLOWN_SHARE: Ratio = 0.5;
 
 /**
@@ -48,12 +51,13 @@ export function openPumpingLevel({ facts, lowest, curves }: Solved): Open | null
   return { fact: 'pumpingLevel', field: 'water.pumping', good: rest, bad };
 }
 
-/** What a well gives that was only blown with air. */
+/** What a well gives that was not tested with a pump. What a pump brought up, the well gave. */
 export function openYield({ facts }: Solved): Open | null {
   const { pumping } = facts.water;
-  const blown = pumping?.kind === 'yield only' || (pumping === null && facts.well.yieldFrom === 'air lift');
-  const all = facts.well.yield;
-  if (!blown || all === null) return null;
+  const { yieldFrom, yield: all } = facts.well;
+  const rough =
+    pumping?.kind === 'yield only' ? yieldFrom !== 'pump' : pumping === null && yieldFrom === 'air lift';
+  if (!rough || all === null) return null;
   return { fact: 'yield', field: 'water.pumping', good: all, bad: BLOWN_SHARE * all };
 }
 

@@ -2,6 +2,7 @@
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import { boreRadiusAt } from '../bore.ts';
+import { sleeveOutside } from '../string/sleeveOutside.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { TIGHT_FIT, TOO_TIGHT } from './clearance.ts';
 import { moveIntoBand, words } from './fix.ts';
@@ -102,7 +103,7 @@ export const pitlessLetsPumpPass = defineRule({
     if (top.kind !== 'pitless') return doesNotApply;
     if (facts.well.casings[0]?.insideKnown !== true) return missing('casingBore');
     const bore = 2 * boreRadiusAt(solved.bore, top.depth);
-    const widest = Math.max(pump.diameter, pump.shroudDiameter ?? 0);
+    const widest = Math.max(pump.diameter, sleeveOutside(pump));
     const judgeAt = (reach: Metres) => {
       const free = bore - reach;
       const measured = free - widest;

@@ -15,8 +15,10 @@ import { openCutOffDepth } from './openFacts.ts';
 import { exceeds, meets } from './grace.ts';
 import { isDrySeason } from './drySeason.ts';
 import { change, changeOr, words, writtenInside } from './fix.ts';
-import { movePump } from './movePump.ts';
+import { movePump, raiseWithProbe } from './movePump.ts';
+import { pumpGivesEnough } from './delivery.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
+import { pumpReachesCutOut } from './tank.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -65,7 +67,8 @@ export const offTheBottom = defineRule({
     return [limit('pump.setting', { to }, 'offTheBottom', { least: CLEAR_OF_BOTTOM })];
   },
   fixes(given, { severity }) {
-    return [severity === 'note' ? words('leaveIt', {}) : movePump(given, 'PR-01', words('raiseOrCleanOut', {}))];
+    if (severity === 'note') return [words('leaveIt', {})];
+    return [raiseWithProbe(given), movePump(given, 'PR-01', words('raiseOrCleanOut', {}))].filter(isSaid);
   },
 });
 
@@ -117,14 +120,24 @@ export const intakeUnderWater = defineRule({
       return [lower === null ? inWords : changeOr(change(given.facts, [lower], 'lowerProbe', { depth }), inWords)];
     }
     if (variant === 'aboveWater' || variant === 'wellDry') return [words('notWithThisWell', {})];
-    const move = movePump(given, 'PR-02', words('pumpLess', {}));
-    if (hasCutOff(given.solved) || given.solved.curves.atCutInMost?.outpumped !== true)
-      return [move, words('pumpLess', {})];
-    const deep = drawDownToCutOff(given);
-    const protect = addCutOff(given.solved);
-    return deep === null ? [move, protect, words('pumpLess', {})] : [move, deep, protect, words('pumpLess', {})];
+    const less = isWeakAlready(given) ? words('limitFlow', {}) : words('pumpLess', {});
+    const move = movePump(given, 'PR-02', less);
+    if (hasCutOff(given.solved) || given.solved.curves.atCutInMost?.outpumped !== true) return [move, less];
+    return [raiseWithProbe(given), move, drawDownToCutOff(given), addCutOff(given.solved), less].filter(isSaid);
   },
 });
+
+/** Whether the pump is short of pressure or of water as it is: then a smaller one is no way out. */
+function isWeakAlready(given: Given): boolean {
+  return [pumpReachesCutOut, pumpGivesEnough].some((rule) => {
+    const { kind } = rule.judge(given);
+    return kind === 'breaks' || kind === 'depends';
+  });
+}
+
+function isSaid<F>(fix: F | null): fix is F {
+  return fix !== null;
+}
 
 /** Where water at rest does not reach the intake; a dry well has none above its bottom. */
 function aboveTheWater({ facts }: Given, rest: Metres) {
@@ -282,7 +295,7 @@ export const motorAboveScreen = defineRule({
     if (top === null) return [];
     return [limit('pump.setting', { to: top - solved.facts.pump.intakeToMotorBottom }, 'aboveScreen', {})];
   },
-  fixes: (given) => [movePump(given, 'PR-03', words('raiseOrShroud', {}))],
+  fixes: (given) => [raiseWithProbe(given), movePump(given, 'PR-03', words('raiseOrShroud', {}))].filter(isSaid),
 });
 
 export const pumpDepthRules = [intakeUnderWater, offTheBottom, motorAboveScreen] as const;

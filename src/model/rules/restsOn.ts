@@ -39,7 +39,7 @@ export const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
     'top.kind',
     'wire.size',
   ],
-  'PR-17': ['pump.diameter', 'pump.motorDiameter', 'pump.setting', 'well.casing.schedule'],
+  'PR-17': ['pump.diameter', 'pump.motorDiameter', 'pump.setting', 'pump.shroudWall', 'well.casing.schedule'],
   'PR-18': [
     'dropPipe.material',
     'dropPipe.rating',
@@ -50,7 +50,7 @@ export const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
   ],
   'PR-19': ['site.frostMargin', 'top.depth', 'top.kind'],
   'PR-20': ['top.depth', 'top.kind'],
-  'PR-21': ['pump.diameter', 'top.depth', 'top.kind', 'well.casing.schedule'],
+  'PR-21': ['pump.diameter', 'pump.shroudWall', 'top.depth', 'top.kind', 'well.casing.schedule'],
   'PR-23': ['site.casingHeightRequired', 'well.casing.height'],
   'PR-24': ['well.casing.height'],
   'PR-36': ['house.demand', 'water.pumping.flow'],

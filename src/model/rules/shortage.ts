@@ -31,7 +31,7 @@ export const wellGivesEnough = defineRule({
     return atBothEnds(
       open,
       (yielded) => judgedOn(given, wanted, yielded),
-      (turn) => ({ variant: 'dependsOnYield' as const, numbers: { wanted, turn, blown: gives } }),
+      (turn) => ({ variant: 'dependsOnYield' as const, numbers: { wanted, turn, gave: gives, how: facts.well.yieldFrom } }),
     );
   },
   fixes({ solved }, { variant }) {

@@ -50,7 +50,7 @@ export const tankHolds = defineRule({
     if (house.reliefValve === false) return breaks('noRelief', 'danger', { reach, rating, margin }, at);
     // Whose rating and whose relief nobody said may be in order.
     return isAssumed(solved, 'house.tankRating')
-      ? missing('reliefValve')
+      ? missing('reliefValve', { reach, rating })
       : breaks('reliefUnknown', 'warning', { reach, rating, margin }, at);
   },
   fixes: ({ facts }) => [change(facts, [{ path: 'house.reliefValve', to: true }], 'addReliefValve', {})],

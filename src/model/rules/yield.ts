@@ -59,7 +59,7 @@ export const pumpWithinYield = defineRule({
       return atBothEnds(
         blown,
         (yielded) => judgedOn(given, flow, yielded),
-        (turn) => ({ variant: 'dependsOnYield' as const, numbers: { flow, turn, blown: gives } }),
+        (turn) => ({ variant: 'dependsOnYield' as const, numbers: { flow, turn, gave: gives, how: facts.well.yieldFrom } }),
       );
     }
     if (level === null) return judgedOn(given, flow, gives);
@@ -219,7 +219,8 @@ export const pumpingLevelKnown = defineRule({
     }
     const depth = staticLevel;
     const gives = facts.well.yield;
-    if (openYield(solved) !== null && gives !== null) return breaks('blown', 'note', { gives }, { depth });
+    const yieldAlone = openYield(solved) !== null || pumping?.kind === 'yield only';
+    if (yieldAlone && gives !== null) return breaks('yieldAlone', 'note', { gives }, { depth });
     return breaks('notTested', 'note', {}, { depth });
   },
   fixes: ({ solved }) =>

@@ -5,6 +5,7 @@ import type { PlacedPart } from '../solution.ts';
 import { feet } from '../units.ts';
 import { clampsOver } from './clamps.ts';
 import { CHECK_VALVE, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
+import { sleeveOutside } from './sleeveOutside.ts';
 
 export interface PumpEnd {
   readonly parts: readonly PlacedPart[];
@@ -37,7 +38,7 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
       kind: 'shroud',
       top: ringTop,
       bottom: motorBottom,
-      radius: pump.shroudDiameter / 2,
+      radius: sleeveOutside(pump) / 2,
       insideRadius: pump.shroudDiameter / 2,
     });
   }

@@ -11,6 +11,7 @@ import { lowestLevel } from '../figures/lowestLevel.ts';
 import type { FlowChoice } from './pumpedFlow.ts';
 import { drawdownAfterRest, timeToDraw, timeToFill } from './reservoir.ts';
 import type { Unknown } from './unknown.ts';
+import { roughYield } from './roughYield.ts';
 
 const DAY: Seconds = 86400;
 
@@ -117,8 +118,8 @@ function inflowPerDrawdown(
   const inProportion = 'Inflow goes in proportion to the drawdown.';
   if (!drawdownKnown(solved)) {
     if (atLowest === null) return { reason: 'Nothing is known of the drawdown, nor of the yield.' };
-    const assumption =
-      'The reported yield flows in while the water stands at its lowest; a yield blown with air is a rough maximum.';
+    const rough = roughYield(solved.facts.well);
+    const assumption = `The reported yield flows in while the water stands at its lowest${rough === null ? '' : `; ${rough}`}.`;
     return { perDrawdown: atLowest, assumptions: [inProportion, assumption] };
   }
   const ground = groundOf(solved, { flow, staticLevel, storativity: undefined });

@@ -11,6 +11,7 @@ import type { CurveSetting, GroundLevel, LevelCurve, Phase } from './levelCurve.
 import { LAST_DAY } from './lastDay.ts';
 import { drawdownAfter } from './pumpingHistory.ts';
 import { sampleTimes } from './sampleTimes.ts';
+import { roughYield } from './roughYield.ts';
 
 /**
  * Level against time of a well that is emptied.
@@ -102,6 +103,7 @@ function stepsOf({ moments, time: end }: LevelFall, atLowest: number, stops: Sec
 function assumptionsOf({ facts }: Solved, { moments }: LevelFall, breaks: boolean): readonly string[] {
   const [first, last] = [moments[0], moments[moments.length - 1]];
   const falls = first !== undefined && last !== undefined && last.pumpFlow < first.pumpFlow;
+  const rough = roughYield(facts.well);
   const onlyYield = facts.water.pumping === null || facts.water.pumping.kind === 'yield only';
   return [
     onlyYield
@@ -110,7 +112,7 @@ function assumptionsOf({ facts }: Solved, { moments }: LevelFall, breaks: boolea
         ? CANNOT_KEEP_UP
         : 'The well yields less than its drawdown says: the water falls until the pump gives no more than that.',
     onlyYield
-      ? 'The well gives its reported yield all the while it is pumped; a yield blown with air is a rough maximum, so the water may be gone sooner.'
+      ? `The well gives its reported yield all the while it is pumped${rough === null ? '' : `; ${rough}, and the water may be gone sooner`}.`
       : 'What flows in grows with the drawdown as the plan’s test or aquifer tells, and no further than the reported yield allows.',
     ...(falls
       ? ['The pump gives less and less as the water falls; a generic pump is taken at the stronger end of its band.']

@@ -19,6 +19,7 @@ export const fixes: {
 } = {
   lowerTo: ({ to, setting }, show) => `Lower to ${setTo(to, setting, show)}`,
   raiseTo: ({ to, setting }, show) => `Raise to ${setTo(to, setting, show)}`,
+  raiseWithProbe: ({ to, probe }, show) => `Raise to ${show.length(to)}, and hang the probe at ${show.length(probe)}`,
   protectByProbe: ({ depth }, show) => `Add dry-run protection: a probe at ${show.depth(depth)}`,
   callContractorFirst: () => 'First the flowing water: a licensed contractor brings it under control.',
   pumpForThisLift: () => 'Choose a pump for this lift: one that lifts the water from where it hangs.',

@@ -133,8 +133,8 @@ function openFacts(ends: Judging['ends'], show: Show): readonly JudgingItem[] {
       text: 'from the water at rest, at its lowest, down to the intake or to a probe above it',
     },
     {
-      name: 'The yield of a well that was only blown with air',
-      text: `from ${show.percent(ends.blownShare)} of what was blown to all of it`,
+      name: 'The yield of a well that was blown with air or bailed, or tested nobody said how',
+      text: `from ${show.percent(ends.blownShare)} of what came out to all of it`,
     },
     {
       name: 'The frost depth of a place whose winters are known',

@@ -21,7 +21,11 @@ export const missing: Readonly<Record<MissingFact, Said>> = {
   weightOrPower: () => 'the weight or the power of the pump',
   wayToTank: () => 'the line to the house, its length and its rise',
   rise: () => 'the rise from the well to the tank',
-  reliefValve: () => 'whether a relief valve stands at the tank',
+  /** Of the tank's rule; what the pump puts on the line is another rule's. */
+  reliefValve: ({ reach, rating }, show) =>
+    typeof reach === 'number' && typeof rating === 'number'
+      ? `whether a relief valve stands at the tank: the pump can reach ${show.pressure(reach)} there, and ${show.pressure(rating)} is only assumed for the tank`
+      : 'whether a relief valve stands at the tank',
   ratingOfDropPipe: () => 'the pressure rating of the drop pipe',
   ratingSoWarm: () => 'a rating for water this warm',
   frostDepth: () => 'the frost depth',

@@ -10,6 +10,11 @@ interface Height {
   readonly height: Metres;
 }
 
+interface Flowing {
+  /** The water stands at the ground or over it. */
+  readonly flowing: boolean;
+}
+
 interface Depth {
   readonly depth: Metres | null;
 }
@@ -47,6 +52,9 @@ const frostFrom: Readonly<Record<NonNullable<SiteFacts['frostFrom']> | 'typed', 
   typed: 'as entered',
 };
 
+/** What closes a well that flows by itself is not for the owner to choose: no vent, and no usual cap. */
+const FLOWING_TOP = { name: 'Top: for the contractor', short: 'Top: contractor' } as const;
+
 const bond: PartLabel = {
   name: 'Bond to the casing',
   short: 'Bond',
@@ -59,9 +67,8 @@ const guard: PartLabel = { name: 'Cable guard', note: 'keeps the cable off the w
 const cableGuardStrip: PartLabel = { name: 'Guard strip', note: 'over the motor leads' };
 
 export const partLabels = {
-  cap: ({ height }: Height, { small }: Show): PartLabel => ({
-    name: 'Cap, screened vent',
-    short: 'Cap, vent',
+  cap: ({ height, flowing }: Height & Flowing, { small }: Show): PartLabel => ({
+    ...(flowing ? FLOWING_TOP : { name: 'Cap, screened vent', short: 'Cap, vent' }),
     note: `${small(height)} above ground`,
   }),
   bond,
@@ -98,9 +105,9 @@ export const partLabels = {
         ? `${deep(depth)} deep, frost depth not known`
         : `${deep(depth)}, ${small(Math.abs(belowFrost))} ${belowFrost >= 0 ? 'below' : 'above'} frost`,
   }),
-  seal: ({ height }: Height, { small }: Show): PartLabel => ({
-    name: 'Sanitary seal',
-    note: `rubber, ${small(height)} above ground`,
+  seal: ({ height, flowing }: Height & Flowing, { small }: Show): PartLabel => ({
+    ...(flowing ? FLOWING_TOP : { name: 'Sanitary seal' }),
+    note: `${flowing ? '' : 'rubber, '}${small(height)} above ground`,
   }),
   tee,
   frost: ({ depth, from }: Depth & { from: keyof typeof frostFrom }, { small }: Show): PartLabel => ({
@@ -161,7 +168,7 @@ export const partLabels = {
   cableGuardStrip,
   shroud: ({ diameter }: { diameter: Metres | null }, { bore }: Show): PartLabel => ({
     name: 'Flow sleeve',
-    note: diameter === null ? '' : `${bore(diameter)}, past the motor first`,
+    note: diameter === null ? '' : `${bore(diameter)} outside`,
   }),
   /** @param flow  at cut-out */
   pump: (

@@ -1,4 +1,5 @@
 /** Short words that several sentences share. */
+import type { Facts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import { feet } from '../../model/units.ts';
 import type { Show } from '../../model/units.ts';
@@ -31,4 +32,18 @@ export function ended(text: string): string {
 /** For the first word of a sentence. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** How the yield was found, before "the well gave". */
+export function tested(how: Facts['well']['yieldFrom']): string {
+  switch (how) {
+    case 'air lift':
+      return 'blown with air';
+    case 'bailer':
+      return 'bailed';
+    case 'pump':
+      return 'pumped';
+    case null:
+      return 'tested, nobody said how,';
+  }
 }

@@ -26,6 +26,20 @@ describe('a warning that stays a warning', () => {
   });
 });
 
+describe('what was barely short', () => {
+  // 5.3 % of the volts lost where 5 % are usual.
+  const wire = (by: number) => {
+    const { verdicts, findings } = standing('warning', by, 'ratio');
+    return { verdicts, findings: findings.map((each) => ({ ...each, limit: 0.05 })) };
+  };
+  test('is not worse by a trifle of what is asked, however much that is of the shortfall', () => {
+    expect(worsened(wire(-0.003), wire(-0.005))).toEqual([]);
+  });
+  test('is worse by more than that', () => {
+    expect(worsened(wire(-0.003), wire(-0.006))).toEqual(['PR-01']);
+  });
+});
+
 test('a danger is as much worse by a third more, a note is not', () => {
   expect(worsened(standing('danger', -9), standing('danger', -12))).toEqual(['PR-01']);
   expect(worsened(standing('note', -9), standing('note', -12))).toEqual([]);

@@ -241,6 +241,12 @@ export const CASES: readonly RuleCase[] = [
     'pump.power': '3 hp',
   }),
   of('PR-05', 'below it in a shroud', 'ok', { 'pump.setting': '180 ft', 'pump.power': '3 hp' }),
+  of('PR-05', 'in the screen, where water enters above the motor', 'not judged', {
+    ...noShroud,
+    ...screened,
+    'pump.setting': '150 ft',
+  }),
+  of('PR-05', 'in the screen in a sleeve', 'ok', { ...screened, 'pump.setting': '150 ft', 'pump.power': '3 hp' }),
   of('PR-05', 'inflows unknown, 3 hp in the hole', 'not judged', {
     ...noShroud,
     'well.inflows': undefined,
@@ -267,6 +273,11 @@ export const CASES: readonly RuleCase[] = [
     'pump.setting': '107.5 ft',
   }),
   of('PR-06', 'a quarter foot a second', 'ok', { 'pump.power': '3 hp' }, { velocityPastMotor: feet(0.25) }),
+  of('PR-06', 'in the screen, where nobody knows how much passes the motor', 'not judged', {
+    ...noShroud,
+    ...screened,
+    'pump.setting': '150 ft',
+  }),
   of('PR-06', 'slower', 'note', { 'pump.power': '3 hp' }, { velocityPastMotor: feet(0.249) }),
   of('PR-06', 'slower under 3 hp', 'ok', { 'pump.power': '2 hp' }, { velocityPastMotor: feet(0.1) }),
   of(

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { toFeet } from '../../../src/model/units.ts';
-import { judged, saidOf } from './fixture.ts';
+import { readFacts } from '../../../src/model/plan/readFacts.ts';
+import { inches, toFeet } from '../../../src/model/units.ts';
+import { changed, judged, saidOf, solvedPlan } from './fixture.ts';
 
 const bare = { 'pump.shroudDiameter': undefined };
 const bandOf = (changes: Parameters<typeof judged>[0]) =>
@@ -51,4 +52,46 @@ test('a hole of unknown width was taken for as wide as the casing', () => {
   const { verdicts, notJudged } = judged({ 'well.intake.diameter': undefined });
   expect(verdicts['PR-17']).toBe('not judged');
   expect(notJudged.find(({ rule }) => rule === 'PR-17')?.fields).toContain('well.intake.diameter');
+});
+
+describe('a flow sleeve', () => {
+  const sleeve = (wall: string | undefined) => ({ 'pump.shroudDiameter': '4.1 in', 'pump.shroudWall': wall });
+
+  test('has to pass with its outside, not with its bore', () => {
+    // 4.1 in inside and a quarter inch of wall on each side are 4.6 in; 5 in of casing less half an inch of adapter are 4.5.
+    const inside = { 'well.casing.insideDiameter': '5 in' };
+    expect(judged({ ...inside, ...sleeve('1/4 in') }).verdicts['PR-21']).toBe('danger');
+    expect(judged({ ...inside, ...sleeve('1/32 in') }).verdicts['PR-21']).toBe('ok');
+    expect(judged({ 'well.casing.insideDiameter': '4.65 in', ...sleeve('1/4 in') }).verdicts['PR-17']).toBe('danger');
+  });
+
+  test('of which nobody said the wall is taken to be cut from pipe, and the verdicts say so', () => {
+    const assumed = judged(sleeve(undefined));
+    for (const rule of ['PR-17', 'PR-21'])
+      expect([...assumed.holding, ...assumed.findings].find((each) => each.rule === rule)?.assumed).toContain(
+        'pump.shroudWall',
+      );
+    const said = judged(sleeve('1/4 in'));
+    for (const rule of ['PR-17', 'PR-21'])
+      expect([...said.holding, ...said.findings].find((each) => each.rule === rule)?.assumed).not.toContain(
+        'pump.shroudWall',
+      );
+  });
+
+  // ASTM D1785, table of schedule 40: least wall 0.237 in at 4 in and 0.258 in at 5 in.
+  test('of which nobody said the wall is as thick as schedule 40 pipe of 4 and 5 in', () => {
+    const { pump } = readFacts(changed(sleeve(undefined))).facts;
+    expect(Math.abs(pump.shroudWall - inches(0.237))).toBeLessThan(inches(0.02));
+    expect(Math.abs(pump.shroudWall - inches(0.258))).toBeLessThan(inches(0.02));
+    expect(readFacts(changed({ units: 'metric', ...sleeve(undefined) })).facts.pump.shroudWall).toBeCloseTo(0.006, 9);
+  });
+
+  test('is drawn as wide as it is outside and cools by its bore', () => {
+    const thick = solvedPlan(changed(sleeve('1/4 in')));
+    const thin = solvedPlan(changed(sleeve('1/16 in')));
+    const part = thick.parts.find(({ kind }) => kind === 'shroud')!;
+    expect(part.radius * 2).toBeCloseTo(inches(4.6), 9);
+    expect(part.insideRadius! * 2).toBeCloseTo(inches(4.1), 9);
+    expect(thick.values.velocityPastMotor).toBe(thin.values.velocityPastMotor);
+  });
 });

@@ -48,6 +48,22 @@ describe('a well known from a test', () => {
   });
 });
 
+test('a yield is a rough maximum as it was found, and one that a pump brought up is none', () => {
+  const said = (yieldFrom: string | undefined) =>
+    curveOf(
+      rockWell({
+        well: { ...rockWell().well, yield: '3 gpm', ...(yieldFrom !== undefined && { yieldFrom }) },
+        water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } },
+      }),
+      { pumpFor: null },
+    ).assumptions.join(' ');
+  expect(said('air lift')).toMatch(/a yield blown with air is a rough maximum/);
+  expect(said('bailer')).toMatch(/bailed is a rough maximum/);
+  expect(said(undefined)).toMatch(/nobody said how it was found/);
+  expect(said('pump')).not.toMatch(/rough/);
+  for (const how of ['bailer', 'pump', undefined]) expect(said(how)).not.toMatch(/blown/);
+});
+
 test('a step test comes out with its fitted drawdown at the time of its steps', () => {
   const steps = [
     { flow: '5 gpm', drawdown: '6 ft', after: '2 h' },

@@ -23,6 +23,7 @@ export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): Pum
   const phase = take.option('pump.phase', pump.phase, usual.phase);
   const voltage = take.quantity('pump.voltage', pump.voltage, 'voltage', usual.voltage);
   const motorLength = power !== null && power > LONG_MOTOR_ABOVE ? usual.longMotorLength : usual.motorLength;
+  const shroudDiameter = take.maybe(pump.shroudDiameter, 'length');
   return {
     power,
     phase,
@@ -43,7 +44,9 @@ export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): Pum
     mass: massOf(pump, power, units, take),
     outlet: take.option('pump.outlet', pump.outlet, usual.outlet),
     checkValveInside: take.option('pump.checkValveInside', pump.checkValveInside, false),
-    shroudDiameter: take.maybe(pump.shroudDiameter, 'length'),
+    shroudDiameter,
+    shroudWall:
+      shroudDiameter === null ? 0 : take.quantity('pump.shroudWall', pump.shroudWall, 'length', usual.shroudWall),
     lowLevelCutOff: flagOr(pump.lowLevelCutOff, (typed) => take.maybe(typed, 'length')),
     flowLimiter: flagOr(pump.flowLimiter, (typed) => take.maybe(typed, 'flow')),
   };

@@ -97,6 +97,13 @@ export const pump = group(
         { from: '1 in', to: '40 in' },
       ),
     ),
+    shroudWall: z.optional(
+      quantity('length', 'Wall of the flow shroud', 'Thickness of the sleeve: its outside has to pass the well.', {
+        above: true,
+        to: '2 in',
+        default: DEFAULTS.shroudWall,
+      }),
+    ),
     lowLevelCutOff: z.optional(
       quantityOrFlag(
         'length',

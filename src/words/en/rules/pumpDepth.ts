@@ -105,6 +105,7 @@ export const long: LongWords<typeof pumpDepthRules> = {
       lowerProbeOrPump: () =>
         'Hang the probe between the water at rest and the intake; lower the pump where it has no room.',
       pumpLess: () => 'Pump less: a smaller pump, or a flow-limiting valve with dry-run protection.',
+      limitFlow: () => 'Draw less at a time: a flow-limiting valve, with dry-run protection.',
       hangWithCutOff: ({ intake, probe }, show) =>
         `Hang it at ${show.depth(intake)}, with dry-run protection: a probe at ${show.depth(probe)}`,
       asDeepAsAllowed: () => 'Hang the pump as deep as the rules allow, with dry-run protection above its intake.',

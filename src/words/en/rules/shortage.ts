@@ -1,5 +1,6 @@
 import type { shortageRules } from '../../../model/rules/shortage.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import { capital, tested } from '../phrases.ts';
 
 export const short: ShortWords<typeof shortageRules> = {
   'PR-55': {
@@ -45,8 +46,8 @@ export const long: LongWords<typeof shortageRules> = {
         `It gives ${show.flow(gives)} of ${show.flow(wanted)}; whether its stored water carries a peak of ${show.time(peak)} is not known.`,
       dayNotMet: ({ gives, aDay, need }, show) =>
         `It gives ${show.flow(gives)}, ${show.volume(aDay)} a day; ${show.volume(need)} are needed.`,
-      dependsOnYield: ({ wanted, blown }, show) =>
-        `Blown with air the well gave ${show.flow(blown)}, of which half is sure; ${show.flow(wanted)} is wanted.`,
+      dependsOnYield: ({ wanted, gave, how }, show) =>
+        `${capital(tested(how))} the well gave ${show.flow(gave)}, of which half is sure; ${show.flow(wanted)} is wanted.`,
     },
     fixes: {
       fillsAgain: () => 'Leave time between long draws; the well fills again by and by.',

@@ -2,7 +2,7 @@ import type { yieldRules } from '../../../model/rules/yield.ts';
 import type { CubicMetresPerSecond, Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap } from '../phrases.ts';
+import { gap, tested } from '../phrases.ts';
 
 export const short: ShortWords<typeof yieldRules> = {
   'PR-07': {
@@ -52,7 +52,7 @@ export const short: ShortWords<typeof yieldRules> = {
         amount: `at ${show.depth(depth)}`,
       }),
       notTested: () => ({ amount: 'not measured' }),
-      blown: () => ({ amount: 'not measured' }),
+      yieldAlone: () => ({ amount: 'not measured' }),
     },
     limits: {},
   },
@@ -72,8 +72,8 @@ export const long: LongWords<typeof yieldRules> = {
       guarded: (numbers, show) =>
         `The pump takes up to ${show.flow(numbers.flow)} of ${show.flow(numbers.gives)}; dry-run protection stops it in time.`,
       takesTooMuch: takesTooMuch,
-      dependsOnYield: ({ flow, blown }, show) =>
-        `The pump takes up to ${show.flow(flow)}; blown with air the well gave ${show.flow(blown)}, of which half is sure.`,
+      dependsOnYield: ({ flow, gave, how }, show) =>
+        `The pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(gave)}, of which half is sure.`,
       dependsOnLevel: ({ gives, turn }, show) =>
         `While the water stands above ${show.depth(turn)} the pump takes more than the proven ${show.flow(gives)}.`,
     },
@@ -118,7 +118,7 @@ export const long: LongWords<typeof yieldRules> = {
       drawnToCutOff: ({ depth }, show) =>
         `The pump takes more than the well gives: dry-run protection stops it with the water at ${show.depth(depth)}.`,
       notTested: () => 'No whole pumping test is on record: the water’s depth while pumping is not known.',
-      blown: ({ gives }, show) =>
+      yieldAlone: ({ gives }, show) =>
         `The report gives a yield of ${show.flow(gives)} and no drawdown: the water’s depth while pumping is not known.`,
     },
     fixes: {
