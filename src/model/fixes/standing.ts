@@ -32,17 +32,17 @@ export function worsened(before: Judged, after: Judged): string[] {
   return Object.keys(after.verdicts).filter((rule) => {
     const is = standing(after, rule);
     const was = standing(before, rule);
-    if (is >= WORSE_FROM && (is > was || (is === was && grows(rule, before, after)))) return true;
+    if (is >= WORSE_FROM && (is > was || (is === was && grows(rule, before, after, hairOf(rule, is))))) return true;
     return after.verdicts[rule] === 'not judged' && was > 0;
   });
 }
 
-/** Whether what a rule is short of grows by more than a hair: longer pipe and wire cost a little of everything. */
-function grows(rule: string, before: Judged, after: Judged): boolean {
+/** Whether what a rule is short of grows by more than a hair. */
+function grows(rule: string, before: Judged, after: Judged, hair: number): boolean {
   const was = shortOf(rule, before);
   const is = shortOf(rule, after);
   if (was === null || is === null || was.quantity !== is.quantity) return false;
-  return is.by > HAIR * was.by && is.by - was.by > is.small;
+  return is.by > hair * was.by && (hair < HAIR || is.by - was.by > is.small);
 }
 
 /**
@@ -63,6 +63,29 @@ interface Short {
   readonly by: number;
   /** Growth in the same unit that nobody would notice beside what is asked. */
   readonly small: number;
+}
+
+/**
+ * Where a pump hangs in its water, and whether it lifts that water into the tank: no change may take a danger of these
+ * further, since it is depth that costs the pump.
+ */
+const WATER_AND_DEPTH: ReadonlySet<string> = new Set([
+  'PR-01',
+  'PR-02',
+  'PR-03',
+  'PR-04',
+  'PR-07',
+  'PR-08',
+  'PR-46',
+  'PR-54',
+]);
+
+/** More than nothing, for depths are written in whole steps and a longer pipe rubs a little more. */
+const ROUNDING = 1.01;
+
+/** How much what a rule is short of may grow and count as the same; weight and volts follow any length of pipe and wire. */
+function hairOf(rule: string, stands: number): number {
+  return stands === STANDING.danger && WATER_AND_DEPTH.has(rule) ? ROUNDING : HAIR;
 }
 
 function shortOf(rule: string, { findings }: Judged): Short | null {
