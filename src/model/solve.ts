@@ -51,7 +51,7 @@ function placeWith(recall: Recall, plan: Plan): Solved {
 export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = makeAnew): Solved {
   const { facts } = reading;
   const { site, well, water, house, units } = facts;
-  const levels = recall('levels', [water, house], () => levelsOf(facts));
+  const levels = recall('levels', [water, house, well], () => levelsOf(facts));
   const bore = recall('bore', [well], () => boreOf(facts));
   const suspension = suspensionDepth(facts);
   const system = systemOf(facts, suspension);

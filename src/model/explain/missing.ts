@@ -1,11 +1,14 @@
 /** Facts that figures wait for, in words. */
 import { provenYield } from '../figures/provenYield.ts';
+import { isHeld, isHeldDry } from '../figures/heldLevel.ts';
 import { boreKnown } from '../figures/waterFall.ts';
 import type { Context } from './context.ts';
 import type { Missing } from './explanation.ts';
 
 const when = (lacking: boolean, path: string | null, words: string): Missing | null =>
   lacking ? { path, words } : null;
+
+export const reason = (holds: boolean, words: string) => when(holds, null, words);
 
 export const noDemand = ({ facts }: Context) =>
   when(facts.house.demand === null, 'house.demand', 'the flow that the house wants');
@@ -37,6 +40,13 @@ export const noDrawdown = (context: Context): Missing | null => {
   }
   return null;
 };
+
+/** Why there is no level, and no head from it, where the drawdown would take the water below the intake. */
+export const notHeld = ({ facts }: Context) =>
+  reason(!isHeld({ facts }), 'a well that gives this flow: the water falls to the pump');
+
+export const notHeldDry = ({ facts }: Context) =>
+  reason(!isHeldDry({ facts }), 'a well that gives this flow in a dry season: the water falls to the pump');
 
 export const noDistance = ({ facts }: Context) =>
   when(facts.house.distance === null, 'house.distance', 'the length of the line from well to house');
@@ -72,5 +82,3 @@ export const noBore = ({ facts, solution }: Context, to: number): Missing | null
     ? { path: 'well.intake.diameter', words: 'how wide the bore is below the water at rest' }
     : { path: 'well.casings', words: 'where the casing ends' };
 };
-
-export const reason = (holds: boolean, words: string) => when(holds, null, words);

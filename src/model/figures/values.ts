@@ -18,6 +18,7 @@ import type { PipeRun } from '../string/pipeRun.ts';
 import { runningCurrent } from '../tables/motors.ts';
 import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from './allowances.ts';
 import type { System } from './curves.ts';
+import { heldLevel } from './heldLevel.ts';
 import { fiftyYearStretch, hangLoads, hangingString } from './hanging.ts';
 import { fittingFriction, pipeFriction, pipeFrictionHazenWilliams } from './head.ts';
 import type { LevelFigures } from './levels.ts';
@@ -40,6 +41,8 @@ export function valuesOf(worked: Worked): Values {
   const { facts, levels, suspension, system, curves, band, frostDepth } = worked;
   const { house, pump, top, well } = facts;
   const { density } = system.water;
+  const pumping = heldLevel(levels.pumping, facts);
+  const pumpingDry = heldLevel(levels.pumpingDry, facts);
   const intakeDepth = pump.setting;
   const pumpDischargeDepth = intakeDepth - pump.intakeToDischarge;
   const motorBottomDepth = intakeDepth + pump.intakeToMotorBottom;
@@ -50,14 +53,14 @@ export function valuesOf(worked: Worked): Values {
     demandFlow: house.demand,
     specificCapacity: specificCapacityOf(facts),
     drawdown: levels.drawdown,
-    pumpingWaterLevel: levels.pumping,
-    pumpingWaterLevelDry: levels.pumpingDry,
-    lowestPumpingWaterLevel: worked.lowest?.depth ?? null,
-    submergenceDry: levels.pumpingDry === null ? null : intakeDepth - levels.pumpingDry,
+    pumpingWaterLevel: pumping,
+    pumpingWaterLevelDry: pumpingDry,
+    lowestPumpingWaterLevel: heldLevel(worked.lowest?.depth ?? null, facts),
+    submergenceDry: pumpingDry === null ? null : intakeDepth - pumpingDry,
     intakeDepth,
     pumpDischargeDepth,
     motorBottomDepth,
-    submergence: levels.pumping === null ? null : intakeDepth - levels.pumping,
+    submergence: pumping === null ? null : intakeDepth - pumping,
     clearanceToBottom: well.bottom - motorBottomDepth,
     ...headsOf(worked),
     operatingFlowAtCutOut: curves.atCutOut?.flow ?? null,
@@ -101,7 +104,7 @@ function headsOf({ facts, levels, system, suspension }: Worked) {
   const frictionLine = lineKnown ? pipeFriction(line, demand, distance, system.water) : null;
   const frictionFittings = demand === null ? null : fittingFriction(facts, demand);
   const pressureHead = house.kind === 'open tank' ? 0 : house.cutOut / (system.water.density * STANDARD_GRAVITY);
-  const lift = levels.pumping;
+  const lift = heldLevel(levels.pumping, facts);
   const sum = [lift, rise, pressureHead, frictionDropPipe, frictionLine, frictionFittings];
   return {
     lift,
@@ -153,7 +156,8 @@ function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, disch
           gauge: wire.gauge,
         });
   const hanging = hangingString(facts, Math.max(dropPipeCutLength, 0));
-  const loads = hangLoads(hanging, suspension, levels.static, levels.pumping);
+  const drawnTo = levels.falls === null ? null : Math.min(levels.falls, pump.setting);
+  const loads = hangLoads(hanging, suspension, levels.static, drawnTo);
   const stretch = fiftyYearStretch(facts, hanging, suspension, levels.static);
   const ropeLength =
     rope === null ? 0 : stretch === null ? null : discharge + well.casingHeight + ROPE_TIES + stretch + ROPE_SLACK;
@@ -163,7 +167,8 @@ function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, disch
     liftPipeLength: top.kind === 'pitless' ? well.casingHeight + top.depth + LIFT_PIPE_ABOVE_CASING : null,
     wireLength,
     ropeLength,
-    voltageDropRunning: dropped === null ? null : dropped / pump.voltage,
+    // More than all of the voltage cannot be lost: such a current never flows.
+    voltageDropRunning: dropped === null || dropped >= pump.voltage ? null : dropped / pump.voltage,
     hangLoadLowering: loads.lowering,
     hangLoadAtRest: loads.atRest,
     hangLoadPumping: loads.pumping,

@@ -1,6 +1,6 @@
 /** Choices that nobody made, and what rests on them. */
 import type { Solved } from '../solution.ts';
-import { COMPARES, HOLDS_ON, RESTS_ON } from './restsOn.ts';
+import { COMPARES, HOLDS_ON, ONLY_HELPS, RESTS_ON } from './restsOn.ts';
 
 export function isAssumed({ assumed }: Pick<Solved, 'assumed'>, path: string): boolean {
   return assumed.some((each) => each.path === path);
@@ -28,7 +28,10 @@ const NOTHING: readonly string[] = [];
 /** The same of a verdict that holds, by the variant that it holds in. */
 export function holdsOn(rule: string, variant: string, assumed: ReadonlySet<string>): readonly string[] {
   const paths = HOLDS_ON[rule]?.[variant];
-  return paths === undefined ? restsOn(rule, assumed) : paths.filter((path) => assumed.has(path));
+  if (paths !== undefined) return paths.filter((path) => assumed.has(path));
+  const helps = ONLY_HELPS[rule];
+  const rests = restsOn(rule, assumed);
+  return helps === undefined ? rests : rests.filter((path) => !helps.includes(path));
 }
 
 /** Whether a rule would hold one assumed value against another. */

@@ -53,6 +53,9 @@ export const lineHolds = defineRule({
         { measured: borne, limit: asked, margin, quantity: 'pressure', depth },
       );
     if (over && reliefValve === null) return missing('reliefValve');
+    // Without a relief valve nothing is sure until somebody says what the pump can reach.
+    if (reach === null && reliefValve !== true)
+      return missing(values.shutOffPressureAtPump === null ? 'powerOrCurve' : 'staticLevel');
     if (reach === null || !(reach > 0)) return holds('usualRating', { rating: line.rating, least });
     return over ? holds('relieved', { rating: borne, reach }) : holds('bearsPump', { rating: borne, reach });
   },

@@ -1,8 +1,9 @@
 /** The wire from the panel to the motor: drop and ampacity. */
+import { startingDropBound, startingVoltageShare } from '../formulas/startingDip.ts';
 import { ampacity, CONTINUOUS_MOTOR_FACTOR, requiredAmpacity, voltageDrop } from '../formulas/wire.ts';
 import type { Amperes, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
-import { motorCurrent, runningCurrent } from '../tables/motors.ts';
+import { lockedRotorCurrent, motorCurrent, runningCurrent } from '../tables/motors.ts';
 import { familyOf, isTabulated, usualWires, wireText } from '../tables/wireSizes.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
 import { meets } from './grace.ts';
@@ -13,6 +14,15 @@ import { breaks, defineRule, holds, missing } from './rule.ts';
 export const DROP_NOTE: Ratio = 0.03;
 /** The most for submersible pumps. */
 export const DROP_WARNING: Ratio = 0.05;
+
+/**
+ * With less of the voltage while it stands still a motor has less than a quarter of its torque, for that falls with the
+ * square: it hums, heats and does not turn. Makers build for nine tenths (NEMA MG 1, 12.44, from memory); where between
+ * the two a motor stays behind is its own affair. Common practice, no source.
+ */
+export const LEAST_AT_START: Ratio = 0.5;
+/** Where the code's table has no such motor. Common practice, no source. */
+const START_CURRENTS = 6;
 
 /** What the drop is judged at: the nameplate's, else what such motors draw at their service factor. */
 function drawnCurrent({ facts }: Solved): Amperes | null {
@@ -36,11 +46,18 @@ function wireLength({ facts, values }: Solved): Metres | null {
 export const voltageDropRule = defineRule({
   number: 'PR-49',
   part: 'cable',
-  asks: { most: DROP_WARNING, informational: DROP_NOTE },
+  asks: { most: DROP_WARNING, informational: DROP_NOTE, start: LEAST_AT_START },
   judge({ solved, facts, values }) {
-    const measured = values.voltageDropRunning;
     const length = wireLength(solved);
     if (length === null) return missing('wireRun');
+    const share = shareAtStart(solved, length);
+    if (share !== null && !meets(share - LEAST_AT_START, 'ratio')) {
+      const at = { measured: share, limit: LEAST_AT_START, margin: share - LEAST_AT_START, quantity: 'ratio' } as const;
+      const { gauge } = facts.wire;
+      const numbers = { length, share, voltage: facts.pump.voltage, gauge };
+      return breaks('doesNotStart', 'danger', numbers, { ...at, depth: panelEnd(solved) });
+    }
+    const measured = values.voltageDropRunning;
     if (measured === null) return missing('currentOrPower');
     const most = DROP_WARNING;
     const margin = most - measured;
@@ -95,6 +112,25 @@ function thickerWire(solved: Solved) {
   return gauge === undefined
     ? words('noneThickEnough', {})
     : change(facts, [{ path: 'wire.size', to: wireText(gauge) }], 'useGauge', { gauge });
+}
+
+/** Voltage at the motor that does not turn yet, as a share of the supply; null while its current is unknown. */
+function shareAtStart(solved: Solved, length: Metres): Ratio | null {
+  const { pump, wire } = solved.facts;
+  const { phase, power, voltage } = pump;
+  const drawn = drawnCurrent(solved);
+  if (drawn === null) return null;
+  const tabled = power === null ? null : lockedRotorCurrent({ power, phase, voltage });
+  // A current that somebody read tells more of this motor than its power does.
+  const starting = pump.current === null && tabled !== null ? tabled : START_CURRENTS * drawn;
+  const bound = startingDropBound({
+    phase,
+    lockedRotorCurrent: starting,
+    length: Math.max(length, 0),
+    gauge: wire.gauge,
+    voltage,
+  });
+  return startingVoltageShare({ bound });
 }
 
 /** Where the cable leaves the well towards the panel. */

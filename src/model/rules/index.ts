@@ -2,6 +2,7 @@
 import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
 import { assumedPaths, comparesAssumed, holdsOn, restsOn } from './assumed.ts';
+import { restsOnFar } from './farEnds.ts';
 import { isFlowing } from './highestStatic.ts';
 import { placed } from './placed.ts';
 import { quiet } from './quiet.ts';
@@ -34,7 +35,7 @@ export function judge(solved: Solved): Judgement {
           rule: rule.number,
           variant: outcome.variant,
           numbers: outcome.numbers,
-          assumed: holdsOn(rule.number, outcome.variant, assumed),
+          assumed: [...holdsOn(rule.number, outcome.variant, assumed), ...restsOnFar(rule, given, assumed)],
         });
         break;
       case 'breaks':

@@ -181,7 +181,8 @@ function covered({ solved, facts }: Given, level: Metres, by: SetBy) {
       : atRest
         ? ('rest' as const)
         : ('level' as const);
-  if (meets(margin, 'length')) return holds('covered', { by: spoken, measured, margin, usual }, margin);
+  if (meets(margin, 'length'))
+    return holds('covered', { by: spoken, measured, margin, usual, today: isToday(facts, spoken) }, margin);
   const bare = !held && !hasCutOff(solved) && !meets(measured - LEAST_SUBMERGENCE_WITHOUT_CUT_OFF, 'length');
   const at = { measured, limit: usual, margin, quantity: 'length', depth: intake } as const;
   if (exceeds(measured, 'length'))
@@ -191,6 +192,11 @@ function covered({ solved, facts }: Given, level: Metres, by: SetBy) {
   return atCutInMost?.outpumped === true && atCutIn?.outpumped !== true
     ? breaks('mayRunDry', 'danger', { intake, margin }, at)
     : breaks('runsDry', 'danger', { intake, margin }, at);
+}
+
+/** Nobody said how low the water stands in a dry season, and no cut-off holds it. */
+function isToday({ water }: Given['facts'], by: 'cutOff' | 'dryLevel' | 'rest' | 'level'): boolean {
+  return by !== 'cutOff' && water.staticLowest === null;
 }
 
 /** A cut-off is planned and nobody said how deep: it turns on that where the water may come near the intake. */
@@ -209,7 +215,7 @@ function withCutOffSomewhere(given: Given) {
       const margin = measured - usual;
       const at = { measured, limit: usual, margin, quantity: 'length', depth: intake } as const;
       return meets(margin, 'length')
-        ? holds('covered', { by: 'cutOff', measured, margin, usual }, margin)
+        ? holds('covered', { by: 'cutOff', measured, margin, usual, today: false }, margin)
         : breaks('runsDry', 'danger', { intake, margin }, at);
     },
     (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn, above: intake - turn } }),

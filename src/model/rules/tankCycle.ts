@@ -53,8 +53,12 @@ export const runsLongEnough = defineRule({
     if (flow === null || !(flow > 0)) return missing('operatingPoint');
     const run = water / flow;
     const least = leastRun(facts);
+    // A motor of unknown power may be a large one, which asks for more.
+    const enoughForAny = meets(run - LEAST_RUN_LARGE * GRACE, 'time');
+    if (facts.pump.power === null && !enoughForAny && meets(run - LEAST_RUN * GRACE, 'time')) return missing('power');
     const margin = run - least * GRACE;
-    if (meets(margin, 'time')) return holds('runsLong', { run, least, water, flow });
+    if (meets(margin, 'time'))
+      return holds('runsLong', { run, least: facts.pump.power === null ? LEAST_RUN_LARGE : least, water, flow });
     return breaks(
       'shortCycles',
       'warning',

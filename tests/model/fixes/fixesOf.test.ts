@@ -7,6 +7,7 @@ import type { Solution } from '../../../src/model/solution.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { BAD } from '../../wells/bad.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
+import { planOf } from '../../plans/build.ts';
 
 /** How bad a rule stands, told anew here: what turns on an unknown fact stands as the finding that tells it. */
 function badness({ verdicts, findings }: Solution, rule: string): number {
@@ -14,6 +15,15 @@ function badness({ verdicts, findings }: Solution, rule: string): number {
   if (verdict === 'depends')
     return findings.find(({ together }) => together.some((each) => each.rule === rule))?.severity === 'warning' ? 2 : 1;
   return verdict === 'danger' ? 3 : verdict === 'warning' ? 2 : verdict === 'note' ? 1 : 0;
+}
+
+const WATER_AND_DEPTH = ['PR-01', 'PR-02', 'PR-03', 'PR-04', 'PR-07', 'PR-08', 'PR-46', 'PR-54'];
+
+/** A danger that stays is short of no more than before, but for a hundredth of rounding and of friction. */
+function expectNoDeeper(before: Solution, after: Solution, rule: string, told: string) {
+  const [was, is] = [before, after].map(({ findings }) => findings.find((each) => each.rule === rule));
+  if (was?.margin == null || is?.margin == null || was.quantity !== is.quantity) return;
+  expect(-is.margin, `${told} grows ${rule}`).toBeLessThanOrEqual(Math.max(-was.margin, 0) * 1.01 + 1e-9);
 }
 
 const problemsOf = (plan: Plan) => {
@@ -42,6 +52,7 @@ function expectTrueFixes(plan: Plan): number {
       const is = badness(solved, other);
       const was = badness(before, other);
       if (is >= 2) expect(is, `${told} makes ${other} worse`).toBeLessThanOrEqual(was);
+      if (is === 3 && WATER_AND_DEPTH.includes(other)) expectNoDeeper(before, solved, other, told);
       // Nothing that was wrong goes out of sight.
       if (was > 0) expect(solved.verdicts[other], `${told} hides ${other}`).not.toBe('not judged');
     }
@@ -82,4 +93,32 @@ test('what stands reported or installed is moved by no button', () => {
     }),
     { seed: 32, numRuns: 300 },
   );
+});
+
+test('a pump that hangs above the dry season’s water is not raised to suit an inflow', () => {
+  const plan = planOf({
+    format: 'wellcut-plan/1',
+    units: 'metric',
+    well: {
+      depth: '32 m',
+      casing: { material: 'steel', size: '6 in', bottom: '4 m' },
+      intake: { kind: 'open hole' },
+      inflows: [{ depth: '19.2 m' }],
+    },
+    water: {
+      staticLevel: '15.7 m',
+      dryFall: '5.8 m',
+      pumping: { kind: 'aquifer', transmissivity: '2.1 m2/d', storativity: '0.0004' },
+    },
+    top: { kind: 'pitless', depth: '1.8 m' },
+    pump: { setting: '19.5 m', power: '2.2 kW', frequency: '50 Hz', curve: { kind: 'generic', flow: '55 L/min' } },
+    dropPipe: { material: 'PE', size: '1-1/4 in' },
+  });
+  const solution = solve(plan);
+  const at = (rule: string) => solution.findings.findIndex((each) => each.rule === rule);
+  expect(solution.findings[at('PR-02')]).toMatchObject({ severity: 'danger', variant: 'aboveWater' });
+  expect(at('PR-05')).toBeGreaterThan(-1);
+  for (const { button } of fixesOf(plan, solution))
+    for (const { path, to } of button?.changes ?? [])
+      if (path === 'pump.setting') expect(parseFloat(String(to))).toBeGreaterThanOrEqual(19.5);
 });

@@ -40,6 +40,16 @@ describe('what was barely short', () => {
   });
 });
 
+test('a danger of water or depth grows by nothing, one of weight or volts by a hair', () => {
+  expect(worsened(standing('danger', -5.04), standing('danger', -6.07))).toEqual(['PR-01']);
+  expect(worsened(standing('danger', -5.04), standing('danger', -5.05))).toEqual([]);
+  const wire = (margin: number) => {
+    const { findings } = standing('danger', margin, 'ratio');
+    return { verdicts: { 'PR-49': 'danger' } as const, findings: findings.map((each) => ({ ...each, rule: 'PR-49' })) };
+  };
+  expect(worsened(wire(-0.1), wire(-0.12))).toEqual([]);
+});
+
 test('a danger is as much worse by a third more, a note is not', () => {
   expect(worsened(standing('danger', -9), standing('danger', -12))).toEqual(['PR-01']);
   expect(worsened(standing('note', -9), standing('note', -12))).toEqual([]);

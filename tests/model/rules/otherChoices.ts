@@ -1,4 +1,4 @@
-/** Other values that a choice could have had, by path: to see whose verdict moves with it. */
+/** Other values that a choice could have had, or a fact that the program put in, by path: to see whose verdict moves with it. */
 export const OTHER_CHOICES: Readonly<Record<string, readonly unknown[]>> = {
   'site.casingHeightRequired': ['6 in', '24 in'],
   'site.frostMargin': ['0 in', '24 in'],
@@ -42,6 +42,9 @@ export const OTHER_CHOICES: Readonly<Record<string, readonly unknown[]>> = {
   'wire.run': ['10 ft', '1500 ft'],
   'rope.tied': ['through cap'],
   'water.pumping.flow': ['2 gpm', '20 gpm'],
+  'site.waterTemperature': ['33 degF', '82 degF', '86 degF'],
+  'site.altitude': ['8000 ft'],
+  'pump.intakeToMotorBottom': ['1 ft', '4 ft'],
   'water.pumping.radius': ['1 in'],
   'water.pumping.after': ['10 d'],
 };

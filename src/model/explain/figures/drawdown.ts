@@ -5,7 +5,7 @@ import { theisArgument } from '../../formulas/theis.ts';
 import { within } from '../draft.ts';
 import type { Draft, Explainer } from '../draft.ts';
 import type { Context } from '../context.ts';
-import { noDemand, noDrawdown, noStaticLevel, reason } from '../missing.ts';
+import { noDemand, noDrawdown, noStaticLevel, notHeld, reason } from '../missing.ts';
 import { step, term } from '../sum.ts';
 
 export const demandFlow: Explainer = (context) => {
@@ -86,7 +86,7 @@ export const drawdown: Explainer = (context) => {
     title: 'Drawdown at the peak flow needed',
     symbol: 's',
     as: 'length',
-    missing: [noDrawdown(context), noDemand(context), noStaticLevel(context)],
+    missing: [noDrawdown(context), noDemand(context), noStaticLevel(context), notHeld(context)],
     ...drawdownAccount(context, pumping, facts.house.demand, values.drawdown),
   };
 };

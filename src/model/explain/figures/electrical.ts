@@ -16,6 +16,7 @@ export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
   const inWell = values.wireLength ?? 0;
   const length = run === null ? null : Math.max(run + inWell + splice, 0);
   const drop = values.voltageDropRunning;
+  const tooMuch = drop === null && length !== null && current !== null;
   const lost = drop === null ? null : drop * pump.voltage;
   return {
     title: 'Voltage drop while running',
@@ -66,6 +67,9 @@ export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
         ? pump.power === null
           ? { path: 'pump.power', words: 'the power of the pump, or its current' }
           : { path: 'pump.current', words: 'the current of the nameplate: the code table does not cover this motor' }
+        : null,
+      tooMuch
+        ? { path: 'wire.size', words: 'a wire that carries this current at all: the motor does not start' }
         : null,
     ],
   };

@@ -1,5 +1,6 @@
 /** What hangs from the top: while it is lowered, at rest, while pumping, and with the well empty. */
 import { hangingString } from '../../figures/hanging.ts';
+import { levelsOf } from '../../figures/levels.ts';
 import { pumpWeight } from '../../formulas/hangLoad.ts';
 import type { HangingString } from '../../formulas/hangLoad.ts';
 import { STANDARD_GRAVITY } from '../../formulas/water.ts';
@@ -35,7 +36,7 @@ export const hangLoadPumping: Explainer = (context) =>
   load(context, {
     name: 'hangLoadPumping',
     title: 'Hanging load while pumping',
-    level: context.values.pumpingWaterLevel,
+    level: drawnTo(context),
     full: true,
     missing: [noPumpMass(context), noStaticLevel(context), noDrawdown(context), noDemand(context)],
   });
@@ -48,6 +49,12 @@ export const hangLoadDry: Explainer = (context) =>
     full: true,
     missing: [noPumpMass(context)],
   });
+
+/** Never below the intake, where the pump draws air. */
+function drawnTo({ facts }: Context): number | null {
+  const { falls } = levelsOf(facts);
+  return falls === null ? null : Math.min(falls, facts.pump.setting);
+}
 
 interface Hanging {
   readonly name: ValueName;

@@ -5,7 +5,7 @@ import { gravityTerm, waterWeightTerm } from '../context.ts';
 import type { Context } from '../context.ts';
 import { everywhere, GEOMETRY, within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
-import { noDemand, noDistance, noDrawdown, noLine, noRise, noStaticLevel } from '../missing.ts';
+import { noDemand, noDistance, noDrawdown, noLine, noRise, noStaticLevel, notHeld } from '../missing.ts';
 import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
 import { pumpingWaterLevel } from './places.ts';
@@ -124,6 +124,7 @@ export const totalDynamicHead: Explainer = (context) => ({
   missing: [
     noStaticLevel(context),
     noDrawdown(context),
+    notHeld(context),
     noDemand(context),
     noRise(context),
     noLine(context),

@@ -1,8 +1,9 @@
 /** Depths of pump and water, and what lies between them. */
+import { heldLevel } from '../../figures/heldLevel.ts';
 import { lowestStatic } from '../../figures/lowestPumping.ts';
 import { everywhere, GEOMETRY, within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
-import { noDemand, noDrawdown, noDryLevel, noStaticLevel, reason } from '../missing.ts';
+import { noDemand, noDrawdown, noDryLevel, noStaticLevel, notHeld, notHeldDry, reason } from '../missing.ts';
 import { step, term } from '../sum.ts';
 
 const setting = (depth: number) => term('z_i', 'depth of the intake', depth, 'length');
@@ -78,7 +79,7 @@ export const pumpingWaterLevel: Explainer = (context) => ({
   as: 'length',
   range: within('as far as the drawdown holds', null),
   source: GEOMETRY,
-  missing: [noStaticLevel(context), noDrawdown(context), noDemand(context)],
+  missing: [noStaticLevel(context), noDrawdown(context), noDemand(context), notHeld(context)],
 });
 
 export const pumpingWaterLevelDry: Explainer = (context) => ({
@@ -95,7 +96,7 @@ export const pumpingWaterLevelDry: Explainer = (context) => ({
     null,
   ),
   source: GEOMETRY,
-  missing: [noDryLevel(context), noDrawdown(context), noDemand(context), noStaticLevel(context)],
+  missing: [noDryLevel(context), noDrawdown(context), noDemand(context), noStaticLevel(context), notHeldDry(context)],
 });
 
 const END_OF_FALL = {
@@ -125,7 +126,12 @@ export const lowestPumpingWaterLevel: Explainer = (context) => {
     range: within('as far as the drawdown holds', null),
     source: GEOMETRY,
     notes: ended ? ['The pump takes more than the well gives: the fall ends there.'] : [],
-    missing: [noStaticLevel(context), noDrawdown(context), noDemand(context)],
+    missing: [
+      noStaticLevel(context),
+      noDrawdown(context),
+      noDemand(context),
+      reason(rest !== null && heldLevel(rest, facts) === null, 'water over the intake: at rest it stands below it'),
+    ],
   };
 };
 
@@ -140,8 +146,7 @@ export const submergence: Explainer = (context) => ({
   as: 'length',
   range: everywhere,
   source: GEOMETRY,
-  notes: ['Below zero the pump draws air.'],
-  missing: [noStaticLevel(context), noDrawdown(context), noDemand(context)],
+  missing: [noStaticLevel(context), noDrawdown(context), noDemand(context), notHeld(context)],
 });
 
 export const submergenceDry: Explainer = (context) => ({
@@ -155,8 +160,7 @@ export const submergenceDry: Explainer = (context) => ({
   as: 'length',
   range: everywhere,
   source: GEOMETRY,
-  notes: ['Below zero the pump draws air.'],
-  missing: [noDryLevel(context), noDrawdown(context), noDemand(context), noStaticLevel(context)],
+  missing: [noDryLevel(context), noDrawdown(context), noDemand(context), noStaticLevel(context), notHeldDry(context)],
 });
 
 export const pitlessBelowFrost: Explainer = (context) => {

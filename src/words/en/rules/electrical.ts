@@ -13,6 +13,10 @@ export const short: ShortWords<typeof electricalRules> = {
     says: {
       thickEnough: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
       withinFive: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
+      doesNotStart: ({ share }, show) => ({
+        title: 'The motor does not start on this wire',
+        amount: `${show.percent(share)} of the voltage arrives`,
+      }),
       tooThin: ({ margin, most }, show) => ({ amount: `${show.percent(-margin)} over ${show.percent(most)}` }),
     },
     limits: {},
@@ -40,16 +44,18 @@ const thickerWire = {
 
 export const long: LongWords<typeof electricalRules> = {
   'PR-49': {
-    asks: ({ most, informational }, show) =>
-      `From panel to motor ${show.percent(most)} of the voltage is lost at the most; the code’s informational figure is ${show.percent(informational)}.`,
+    asks: ({ most, informational, start }, show) =>
+      `At most ${show.percent(most)} of the voltage is lost, the code’s informational figure being ${show.percent(informational)}; a motor that starts has ${show.percent(start)} or more.`,
     source:
-      'NFPA 70 (NEC) 210.19(A), informational note: 3 and 5 %; IEC 60364-5-52, annex G: 5 %; 5 % for submersible pumps: common practice',
+      'NFPA 70 (NEC) 210.19(A), informational note: 3 and 5 %; IEC 60364-5-52, annex G: 5 %; 5 % for submersible pumps, and half at start: common practice, no source',
     why: 'A motor short of voltage starts badly, runs hot and wears out early.',
     caution: ELECTRIC_CAUTION,
     messages: {
       thickEnough: lost,
       withinFive: ({ length, measured, voltage, gauge, informational }, show) =>
         `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${wireName(gauge, show.units)}; the code suggests ${show.percent(informational)}.`,
+      doesNotStart: ({ length, share, voltage, gauge }, show) =>
+        `Over ${show.depth(length)} of ${wireName(gauge, show.units)} ${show.percent(share)} of ${show.voltage(voltage)} is left while it starts: too little to turn.`,
       tooThin: lost,
     },
     fixes: thickerWire,

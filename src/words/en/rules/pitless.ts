@@ -89,7 +89,10 @@ export const long: LongWords<typeof pitlessRules> = {
     why: 'A hole under water cannot be sealed dry, and nobody sees it leak.',
     caution: DIGGING_CAUTION,
     messages: {
-      aboveWater: outletAndWater,
+      aboveWater: (numbers, show) =>
+        numbers.highest
+          ? outletAndWater(numbers, show)
+          : `Outlet at ${gap(numbers.outlet, show)}; water at ${show.depth(numbers.water)} today; how high it rises in a wet season is not known.`,
       underWater: outletAndWater,
       madeForWater: () => 'This adapter is made for use under water; the local code still decides.',
     },

@@ -83,7 +83,7 @@ export const long: LongWords<typeof pumpDepthRules> = {
     source: 'common practice, no source; the pump’s own instructions overrule it',
     why: 'A pump that draws air loses its flow and the water that cools it.',
     messages: {
-      covered: covered,
+      covered: (numbers, show) => (numbers.today ? coveredToday(numbers, show) : covered(numbers, show)),
       runsDry: ({ intake }, show) =>
         `While pumping, the water falls to the intake at ${show.depth(intake)}, and the pump draws air.`,
       mayRunDry: ({ intake }, show) =>
@@ -130,6 +130,11 @@ export const long: LongWords<typeof pumpDepthRules> = {
 };
 
 /** How much water covers the intake, and by what it is held there. */
+/** Of the lowest level nobody spoke: what holds today says no more. */
+function coveredToday({ measured }: { readonly measured: Metres }, show: Show): string {
+  return `${capital(gap(measured, show))} of water covers it today; how low it stands in a dry season is not known.`;
+}
+
 function covered(
   { by, measured, usual }: { by: 'cutOff' | 'dryLevel' | 'level' | 'rest'; measured: Metres; usual: Metres },
   show: Show,
