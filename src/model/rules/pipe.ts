@@ -9,7 +9,7 @@ import { words } from './fix.ts';
 import { meets } from './grace.ts';
 import { CLAMPS_PER_JOINT, jointChanges, jointFixes, worstJoint } from './joints.ts';
 import { MOST_VELOCITY, orWords, strongerPipe, widerPipes } from './otherPipe.ts';
-import { dropPipeNeed, runningPressureAtCutOut } from './pipeNeeds.ts';
+import { dropPipeNeed, runningAtCutOut } from './pipeNeeds.ts';
 import {
   bornePressure,
   isPlastic,
@@ -105,12 +105,13 @@ export const runningPressure = defineRule({
     if (pipe.rating === null) return missing('ratingOfDropPipe');
     const borne = bornePressure(pipe, 'dropPipe', facts);
     if (borne === null) return missing('ratingSoWarm');
-    const pressure = runningPressureAtCutOut(solved);
-    if (pressure === null) return missing('operatingPoint');
+    const running = runningAtCutOut(solved);
+    if (running === null) return missing('operatingPoint');
+    const { pressure, byValve } = running;
     const share = WORKING_SHARE_WITHOUT_SURGE;
     const most = borne * share;
     const margin = most - pressure;
-    const numbers = { pressure, share, most, margin, threaded: isThreaded(pipe, 'dropPipe') };
+    const numbers = { pressure, share, most, margin, threaded: isThreaded(pipe, 'dropPipe'), byValve };
     if (meets(margin, 'pressure')) return holds('roomForShocks', numbers);
     const at = { measured: pressure, limit: most, margin, quantity: 'pressure', depth: dischargeDepth(facts) } as const;
     return breaks('nearRating', 'warning', numbers, at);

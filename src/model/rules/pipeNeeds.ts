@@ -21,12 +21,25 @@ function pressureOf(height: Metres, { site }: Facts): Pascals {
  * Pressure in the drop pipe where it leaves the pump, just before the switch opens: the head of the strongest pump that
  * the plan's name can stand for, from the lowest water at rest. Null while the pump's working point is unknown.
  */
-export function runningPressureAtCutOut({ facts, lowest, values }: Solved): Pascals | null {
+export function runningPressureAtCutOut(solved: Solved): Pascals | null {
+  return runningAtCutOut(solved)?.pressure ?? null;
+}
+
+/** The same, and whether a flow-limiting valve holds it back: house and well would ask for less. */
+export function runningAtCutOut({
+  facts,
+  lowest,
+  values,
+}: Solved): { readonly pressure: Pascals; readonly byValve: boolean } | null {
   // Drawn down to where it lifts no more, the pump runs on all but at its shut-off.
-  if (lowest?.by === 'lift') return values.shutOffPressureAtPump;
+  if (lowest?.by === 'lift') {
+    const pressure = values.shutOffPressureAtPump;
+    return pressure === null ? null : { pressure, byValve: false };
+  }
   const rest = lowestStatic(facts);
   const point = rest === null ? null : pumpFromLevel(facts, { end: 'most', tank: 'cutOut' }, rest);
-  return point === null ? null : pressureOf(point.head, facts);
+  if (point === null) return null;
+  return { pressure: pressureOf(point.head, facts), byValve: point.flow === facts.pump.flowLimiter };
 }
 
 /** The least that plastic drop pipe must bear, as far as it is known: running, at no flow, and by custom. */

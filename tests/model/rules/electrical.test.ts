@@ -56,3 +56,30 @@ describe('wire', () => {
     expect(fixOf('PR-50', modest).changes).toEqual([{ path: 'wire.size', to: '8 AWG' }]);
   });
 });
+
+describe('a wire on which the motor does not start', () => {
+  const far = { 'wire.size': '14 AWG', 'pump.voltage': '115 V', 'pump.power': '1-1/2 hp', 'wire.run': '900 ft' };
+
+  test('is a danger, and no percent over a hundred is lost', () => {
+    const { findings } = judged(far);
+    const found = findings.find(({ rule }) => rule === 'PR-49');
+    expect(found).toMatchObject({ severity: 'danger', variant: 'doesNotStart', quantity: 'ratio' });
+    expect(solvedPlan(changed(far)).values.voltageDropRunning).toBeNull();
+    expect(saidOf('PR-49', far).message).toMatch(/ % of 115 V arrives: too little to turn\.$/);
+  });
+
+  // Voltage divider with r = I_LR m R L / V and a power factor of 0.7: half of the voltage is left at r = 1.17, and
+  // stranded copper of 14 AWG has 3.14 ohm a thousand feet (NFPA 70, Chapter 9, Table 8): of 1 hp at 230 V, 48 A, 893 ft.
+  test('begins where half of the voltage is left, by the code’s table of resistance and of locked rotors', () => {
+    const ofLength = (feet: number) => {
+      const bound = (48 * 2 * 3.14 * feet) / 1000 / 230;
+      return 1 / Math.sqrt(1 + 2 * bound * 0.7 + bound * bound);
+    };
+    expect(ofLength(893)).toBeCloseTo(0.5, 2);
+    const at = (run: number) =>
+      judged({ 'wire.size': '14 AWG', 'pump.voltage': '230 V', 'pump.power': '1 hp', 'wire.run': `${run} ft` });
+    const inWell = (solvedPlan(changed({ 'wire.run': '10 ft' })).values.wireLength ?? 0) / 0.3048;
+    expect(at(893 - inWell - 60).verdicts['PR-49']).toBe('warning');
+    expect(at(893 - inWell + 60).verdicts['PR-49']).toBe('danger');
+  });
+});

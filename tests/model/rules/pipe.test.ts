@@ -119,3 +119,11 @@ test('a weak line under a strong pump is as strong as the pump asks, where no re
     { path: 'house.line.rating', to: '200 psi' },
   ]);
 });
+
+test('pressure that a flow-limiting valve holds back in the pipe is told as its doing', () => {
+  const thin = { 'dropPipe.rating': '160 psi', 'pump.power': '2 hp' };
+  const free = judged(thin).findings.find(({ rule }) => rule === 'PR-48');
+  const held = saidOf('PR-48', { ...thin, 'pump.flowLimiter': '3 gpm' });
+  expect(held.message).toMatch(/^The flow-limiting valve holds \d+ psi in the pipe; 72 % of its rating is \d+ psi\.$/);
+  if (free !== undefined) expect(saidOf('PR-48', thin).message).toMatch(/^At cut-out up to /);
+});

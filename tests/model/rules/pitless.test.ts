@@ -44,7 +44,7 @@ describe('where only the climate is said', () => {
 });
 
 test('a level at rest is not called the highest', () => {
-  expect(heldText('PR-20', {})).toContain('at rest');
+  expect(heldText('PR-20', {})).toContain('today');
   expect(heldText('PR-20', { 'water.staticHighest': '35 ft' })).toContain('at its highest');
 });
 
@@ -75,4 +75,14 @@ describe('an adapter of unknown reach', () => {
 test('feet typed for inches are asked back in the units of the plan', () => {
   expect(saidOf('PR-64', { 'top.depth': '25 ft' }).message).toContain('feet typed for inches');
   expect(saidOf('PR-64', { units: 'metric', 'top.depth': '25 ft' }).message).toContain('metres typed for centimetres');
+});
+
+test('what holds after one reading says that it holds today', () => {
+  expect(heldText('PR-20', { 'water.staticHighest': undefined })).toMatch(
+    / today; how high it rises in a wet season is not known\.$/,
+  );
+  expect(heldText('PR-20', { 'water.staticHighest': '12 ft' })).not.toMatch(/today|not known/);
+  const unsaid = { 'water.staticLowest': undefined, 'water.dryFall': undefined, 'pump.lowLevelCutOff': undefined };
+  expect(heldText('PR-02', unsaid)).toMatch(/ today; how low it stands in a dry season is not known\.$/);
+  expect(heldText('PR-02', { ...unsaid, 'water.dryFall': '1 ft' })).not.toMatch(/today|not known/);
 });

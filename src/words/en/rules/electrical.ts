@@ -55,7 +55,7 @@ export const long: LongWords<typeof electricalRules> = {
       withinFive: ({ length, measured, voltage, gauge, informational }, show) =>
         `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${wireName(gauge, show.units)}; the code suggests ${show.percent(informational)}.`,
       doesNotStart: ({ length, share, voltage, gauge }, show) =>
-        `Over ${show.depth(length)} of ${wireName(gauge, show.units)} ${show.percent(share)} of ${show.voltage(voltage)} is left while it starts: too little to turn.`,
+        `Over ${show.depth(length)} of ${wireName(gauge, show.units)} ${show.percent(share)} of ${show.voltage(voltage)} arrives: too little to turn.`,
       tooThin: lost,
     },
     fixes: thickerWire,
