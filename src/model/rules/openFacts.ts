@@ -55,8 +55,7 @@ export function openPumpingLevel({ facts, lowest, curves }: Solved): Open | null
 export function openYield({ facts }: Solved): Open | null {
   const { pumping } = facts.water;
   const { yieldFrom, yield: all } = facts.well;
-  const rough =
-    pumping?.kind === 'yield only' ? yieldFrom !== 'pump' : pumping === null && yieldFrom === 'air lift';
+  const rough = pumping?.kind === 'yield only' ? yieldFrom !== 'pump' : pumping === null && yieldFrom === 'air lift';
   if (!rough || all === null) return null;
   return { fact: 'yield', field: 'water.pumping', good: all, bad: BLOWN_SHARE * all };
 }

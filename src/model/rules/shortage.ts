@@ -31,7 +31,10 @@ export const wellGivesEnough = defineRule({
     return atBothEnds(
       open,
       (yielded) => judgedOn(given, wanted, yielded),
-      (turn) => ({ variant: 'dependsOnYield' as const, numbers: { wanted, turn, gave: gives, how: facts.well.yieldFrom } }),
+      (turn) => ({
+        variant: 'dependsOnYield' as const,
+        numbers: { wanted, turn, gave: gives, how: facts.well.yieldFrom },
+      }),
     );
   },
   fixes({ solved }, { variant }) {

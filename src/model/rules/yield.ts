@@ -59,7 +59,10 @@ export const pumpWithinYield = defineRule({
       return atBothEnds(
         blown,
         (yielded) => judgedOn(given, flow, yielded),
-        (turn) => ({ variant: 'dependsOnYield' as const, numbers: { flow, turn, gave: gives, how: facts.well.yieldFrom } }),
+        (turn) => ({
+          variant: 'dependsOnYield' as const,
+          numbers: { flow, turn, gave: gives, how: facts.well.yieldFrom },
+        }),
       );
     }
     if (level === null) return judgedOn(given, flow, gives);
