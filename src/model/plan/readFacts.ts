@@ -11,7 +11,7 @@ import { pumpFacts } from './facts/pump.ts';
 import { usualSetting } from './facts/setting.ts';
 import { stringFacts } from './facts/string.ts';
 import { topFacts } from './facts/top.ts';
-import { waterFacts } from './facts/water.ts';
+import { pumpedFlow, waterFacts } from './facts/water.ts';
 import { casingPlans, wellFacts } from './facts/well.ts';
 import { notUsed } from './notUsed.ts';
 import { metricWire } from '../tables/wireSizes.ts';
@@ -50,7 +50,8 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
     return piece.facts;
   };
   const site = part('site', [plan.site], (own) => siteFacts(plan.site ?? {}, usual, own));
-  const well = part('well', [plan.well], (own) => wellFacts(plan.well, casingHeight, own));
+  const pumped = pumpedFlow(plan.water.pumping);
+  const well = part('well', [plan.well, pumped], (own) => wellFacts(plan.well, casingHeight, pumped, own));
   const bore = well.intake.diameter ?? well.casings.at(-1)?.insideDiameter ?? 0;
   const house = part('house', [plan.house], (own) => houseFacts(plan.house ?? {}, usual, own));
   const demand = house.demand === null ? undefined : (plan.house?.demand ?? usual.demand);

@@ -89,7 +89,7 @@ export function because(solved: Solved, why: NobodyKnows): string {
     case 'inflow':
       return provenYield(solved.facts) === null
         ? 'Nothing is known of the drawdown, nor of the yield.'
-        : 'The report gives a yield and no drawdown: how far the level falls at this flow is not known.';
+        : 'A yield is known and no drawdown: how far the level falls at this flow is not known.';
     case 'bore':
       return `The pump takes more than the well gives, so the water comes down to ${where}. When, nobody knows: the width of the bore is not known, so neither is the water that it holds. Enter the diameters of hole and casing.`;
   }

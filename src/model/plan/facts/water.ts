@@ -2,8 +2,9 @@
 import type { PumpingFacts, WaterFacts } from '../../facts.ts';
 import type { Metres } from '../../si.ts';
 import { writeQuantity } from '../../units.ts';
-import { DEFAULTS } from '../defaults.ts';
+import { DEFAULTS, UNKNOWN } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
+import { read } from '../take.ts';
 import type { Take } from '../take.ts';
 
 type WaterPlan = Plan['water'];
@@ -38,6 +39,30 @@ export function waterFacts(water: WaterPlan, beside: BesideWater, take: Take): W
     sand: take.flag('water.sand', water.sand),
     gas: take.flag('water.gas', water.gas),
   };
+}
+
+/**
+ * Flow that the well was pumped at by a test of which the fall of the water was not written down, as typed: no drawdown,
+ * but a yield. Undefined where the fall is said too, as the test itself then tells what the well gives.
+ */
+export function pumpedFlow(pumping: PumpingPlan | undefined): string | undefined {
+  switch (pumping?.kind) {
+    case 'test':
+      return isSaid(pumping.flow) && !isSaid(pumping.drawdown) ? pumping.flow : undefined;
+    case 'level':
+      return isSaid(pumping.flow) && !isSaid(pumping.level) ? pumping.flow : undefined;
+    case 'steps': {
+      if (pumping.steps.some((step) => isSaid(step.flow) && isSaid(step.drawdown))) return undefined;
+      const flows = pumping.steps.map(({ flow }) => flow).filter(isSaid);
+      return flows.toSorted((one, other) => read(other, 'flow') - read(one, 'flow'))[0];
+    }
+    default:
+      return undefined;
+  }
+}
+
+function isSaid(typed: string | undefined): typed is string {
+  return typed !== undefined && typed !== UNKNOWN;
 }
 
 /** Null while a number is missing without which the test says nothing of the drawdown; that number is listed. */

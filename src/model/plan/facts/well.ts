@@ -19,12 +19,17 @@ export function casingPlans(well: WellPlan): readonly { path: string; casing: Ca
   return (well.casings ?? []).map((casing, index) => ({ path: `well.casings.${index}`, casing }));
 }
 
-export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): WellFacts {
+/**
+ * @param pumped  flow of a pumping test, as typed: what the well gave even where nobody wrote down how far its water fell,
+ *   and so its yield where no other is said
+ */
+export function wellFacts(well: WellPlan, casingHeight: Metres, pumped: string | undefined, take: Take): WellFacts {
   const depth = take.depth(well.depth) ?? 0;
   const soundedDepth = take.depth(well.soundedDepth);
   const kind = intakeKind(well.intake);
   if (kind === null) take.unknown.push('well.intake.kind');
   const diameter = take.fact('well.intake.diameter', well.intake.diameter, 'length');
+  const said = take.maybe(well.yield, 'flow');
   return {
     depth,
     soundedDepth,
@@ -34,8 +39,8 @@ export function wellFacts(well: WellPlan, casingHeight: Metres, take: Take): Wel
     groutBottom: take.depthFact('well.grout.bottom', well.grout?.bottom),
     intake: { kind, diameter, screens: screenFacts(well, take) },
     inflows: inflowFacts(well, take),
-    yield: take.fact('well.yield', well.yield, 'flow'),
-    yieldFrom: well.yieldFrom ?? null,
+    yield: said ?? take.fact('well.yield', pumped, 'flow'),
+    yieldFrom: well.yieldFrom ?? (said === null && pumped !== undefined ? 'pump' : null),
     layers: layerFacts(well, take),
     flowControl: well.flowControl ?? null,
     inPit: take.flag('well.inPit', well.inPit),
