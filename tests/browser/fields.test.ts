@@ -260,7 +260,7 @@ describe('what is added', () => {
 
   test('says beside each field what is wrong with it, in plain words', () => {
     expect(refused(item('well.layers'), { material: 'clay', bottom: '30' })).toEqual({
-      bottom: 'Bottom of the layer cannot be "30": it is without a unit. Write it as "30 ft" or "9.14 m".',
+      bottom: 'Bottom of the layer, number 5 cannot be "30": it is without a unit. Write it as "30 ft" or "9.14 m".',
     });
     expect(refused(part('house.line'), { material: 'PE', size: '7 in' })).toEqual({
       size: expect.stringMatching(/^Size of the buried line cannot be "7 in": it is not a size of ASTM D2239/),
@@ -352,7 +352,21 @@ describe('a typed value', () => {
 
   test('takes the unit of what stood there when it is a bare number', () => {
     expect(valueOf(field('pump.setting'), '171', '180 ft')).toBe('171 ft');
-    expect(valueOf(field('pump.setting'), '52.3', '54.9 m')).toBe('52.3 m');
+    expect(valueOf(field('pump.setting'), '52.3', '54.9 m', 'metric')).toBe('52.3 m');
+  });
+
+  test('beside a value in the other system takes the reader’s own unit, or is asked for one', () => {
+    expect(valueOf(field('dropPipe.rating'), '16', '200 psi', 'metric')).toBe('16 bar');
+    expect(valueOf(field('house.cutIn'), '40', '2.8 bar', 'us')).toBe('40 psi');
+    expect(valueOf(field('house.demand'), '30', '8 gpm', 'metric')).toBe('30 L/min');
+    expect(valueOf(field('pump.setting'), '52', '180 ft', 'metric')).toBe('52');
+    expect(readPlan(withValue(plan, 'pump.setting', '52'))).toMatchObject({ ok: false });
+  });
+
+  test('of frost that is hardly any in that unit is asked back', () => {
+    expect(valueOf(field('site.frostDepth'), '4', '42 in')).toBe('4');
+    expect(valueOf(field('site.frostDepth'), '40', '42 in')).toBe('40 in');
+    expect(valueOf(field('site.frostDepth'), '0', '42 in')).toBe('0 in');
   });
 
   test('is never given a unit where none stood', () => {
@@ -432,6 +446,32 @@ describe('a driller’s report', () => {
       });
       for (const { path } of solve(plan).assumed) expect([path, valueAt(plan, path)]).toEqual([path, undefined]);
     }
+  });
+
+  test.each([
+    ['us', '4', '4 in', '4 ft'],
+    ['us', '3.5', '3.5 in', '3.5 ft'],
+    ['us', '150', '150 in', '150 cm'],
+    ['metric', '1.2', '1.2 cm', '1.2 m'],
+    ['metric', '1,2', '1,2 cm', '1,2 m'],
+    ['metric', '900', '900 cm', '900 mm'],
+  ] as const)(
+    'frost of a bare number is asked back where it is hardly possible: %s %s',
+    (units, typed, read, meant) => {
+      const report = { ...empty, units, depth: '73', frostDepth: typed };
+      const asked = planFromReport(report);
+      expect(asked.ok ? '' : asked.problems.frostDepth).toContain(`${read}. Did you mean ${meant}?`);
+      // Who draws again means it.
+      expect(planFromReport(report, ['frostDepth'])).toMatchObject({ ok: true, plan: { site: { frostDepth: read } } });
+      expect(planFromReport({ ...report, frostDepth: meant })).toMatchObject({
+        ok: true,
+        plan: { site: { frostDepth: meant } },
+      });
+    },
+  );
+
+  test.each(['0', '6', '42', '120', '4 in', '3 ft', 'unknown', ''])('frost of %s is taken as it is', (frostDepth) => {
+    expect(planFromReport({ ...empty, depth: '73', frostDepth })).toMatchObject({ ok: true });
   });
 
   test('frost is typed in inches or centimetres, and is the code’s only where that was said', () => {

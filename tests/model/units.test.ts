@@ -327,3 +327,11 @@ test('a wire is called by its gauge, and for readers of metric units by its copp
   ]);
   expect([wireName(12, 'us'), wireName(0, 'us')]).toEqual(['12 AWG', '1/0 AWG']);
 });
+
+test('watts, and flows by the hour', () => {
+  expect(parseQuantity('750 W', 'power')).toMatchObject({ ok: true, si: 750, unit: 'W' });
+  expect(parseQuantity('0.75 kW', 'power')).toMatchObject({ ok: true, si: 750 });
+  expect(si('480 gph', 'flow')).toBeCloseTo(si('8 gpm', 'flow'), 15);
+  expect(si('1800 L/h', 'flow')).toBeCloseTo(si('30 L/min', 'flow'), 15);
+  expect(si('0.5 L/s', 'flow')).toBeCloseTo(si('30 L/min', 'flow'), 15);
+});

@@ -6,7 +6,8 @@
  */
 import { readPlan, type Problem } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
-import { withoutPaths } from '../../words/en/plan/paths.ts';
+import { sayRefusal } from '../../words/en/plan/refusal.ts';
+import { frostDoubt } from '../form/frostDoubt.ts';
 
 export type Units = 'us' | 'metric';
 
@@ -118,6 +119,14 @@ function missingOf(report: Report): Partial<Record<ReportField, string>> {
 
 /** What the report may well say and the form was left without: asked once, then drawn as not known. */
 function askedOf(report: Report): Partial<Record<ReportField, string>> {
+  const frost = frostDoubt(report.frostDepth, REPORT_UNITS[report.units].small);
+  return {
+    ...testAskedOf(report),
+    ...(frost === null ? {} : { frostDepth: `${frost.read}. Did you mean ${frost.meant}? Choose, or draw again.` }),
+  };
+}
+
+function testAskedOf(report: Report): Partial<Record<ReportField, string>> {
   if (report.test !== 'test') return {};
   const [flow, drawdown] = [!isEmpty(report.testFlow), !isEmpty(report.testDrawdown)];
   if (flow && !drawdown)
@@ -239,12 +248,13 @@ function withUnit(text: string, unit: string): string {
 
 function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportField, string>>> {
   const said: Partial<Record<ReportField, string>> = {};
-  for (const { path, read, problem, write } of problems) {
+  for (const each of problems) {
+    const { path, read, problem } = each;
     const field = FIELD_OF[path] ?? 'depth';
     said[field] ??=
-      field === 'casingSize'
+      field === 'casingSize' && !problem.startsWith('which')
         ? `${read}: not a size of casing. Write its name in inches, as 6 or 6-5/8, or its outside diameter, as 160 mm, or leave it empty and type the inside diameter.`
-        : `${read === '' ? '' : `${read}: `}${withoutPaths(problem)}${write === '' ? '.' : `; write ${withoutPaths(write)}.`}`;
+        : sayRefusal(each);
   }
   return said;
 }

@@ -1,6 +1,6 @@
 /** Turns what the schema refuses into problems a person can mend. */
 import type * as z from 'zod/mini';
-import { examples, inBothUnits, withoutUnit } from '../units.ts';
+import { examples, inBothUnits, isForeign, parseQuantity, withoutUnit } from '../units.ts';
 import type { QuantityKind } from '../units.ts';
 import { LONGEST_TEXT, quantityFault } from './field.ts';
 import type { FieldMeta } from './field.ts';
@@ -79,20 +79,44 @@ export function judge(
 }
 
 function judgeQuantity(value: unknown, meta: FieldMeta & { kind: QuantityKind }, units: 'us' | 'metric') {
-  const usual = meta.example ?? examples(meta.kind);
+  const usual = readersFirst(meta.example ?? examples(meta.kind), meta.kind, units);
   if (typeof value === 'number') {
     const { fault } = withoutUnit(value, meta.kind);
+    if (meta.kind === 'acidity') return { problem: 'not text', write: `it in quotes, as ${usual}` };
     if (meta.kind === 'ratio')
       return { problem: 'not text', write: `it as "${value}" or "${Number((value * 100).toPrecision(12))} %"` };
-    return { problem: fault, write: `it as ${inBothUnits(value, meta.kind, units)}` };
+    return { problem: fault, write: suggested(value, meta, units) ?? usual };
   }
   if (typeof value !== 'string') return notA('text with a unit', `it as ${usual}`);
   const wrong = quantityFault(value, meta, units);
   if (!wrong) return { problem: 'not as expected', write: `it as ${usual}` };
   const also = meta.options ? ` or ${orList(meta.options)}` : '';
-  if (wrong.bare !== null) return { problem: wrong.fault, write: `it as ${inBothUnits(wrong.bare, meta.kind, units)}` };
+  if (wrong.bare !== null) return { problem: wrong.fault, write: suggested(wrong.bare, meta, units) ?? usual };
   const write = wrong.write === examples(meta.kind) ? usual : wrong.write;
   return { problem: wrong.fault, write: `${write}${also}` };
+}
+
+/**
+ * A bare number with the units that the field is usually written in; null where that would be no value that can be, so
+ * that nobody is told to write one.
+ */
+function suggested(value: number, meta: FieldMeta & { kind: QuantityKind }, units: 'us' | 'metric'): string | null {
+  const usual = quotedIn(meta.example ?? '').map((text) => parseQuantity(text, meta.kind));
+  const pair = usual.flatMap((each) => (each.ok && each.unit !== 'ft in' ? [each.unit] : []));
+  const both = inBothUnits(value, meta.kind, units, pair.length === 2 ? pair : undefined);
+  return quotedIn(both).every((text) => quantityFault(text, meta, units) === null) ? `it as ${both}` : null;
+}
+
+/** An example in customary and metric units, the reader's first. */
+function readersFirst(example: string, kind: QuantityKind, units: 'us' | 'metric'): string {
+  const [first = '', second = ''] = quotedIn(example);
+  const parsed = parseQuantity(first, kind);
+  const isPair = example === `"${first}" or "${second}"`;
+  return isPair && parsed.ok && isForeign(parsed.unit, units) ? `"${second}" or "${first}"` : example;
+}
+
+function quotedIn(text: string): string[] {
+  return [...text.matchAll(/"([^"]*)"/g)].map(([, inside = '']) => inside);
 }
 
 function missing(path: Path, meta: FieldMeta | null, schema: Schema | null): Problem {

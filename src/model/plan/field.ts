@@ -131,7 +131,10 @@ export function quantityFault(
   const most = limit(meta.to, kind);
   const { si } = parsed;
   if (si >= least && si <= most && !(meta.above && si <= least)) return null;
-  const [from, to] = [limitIn(meta.from, kind, units), limitIn(meta.to, kind, units)];
+  // Of two numbers that count backwards no limit is of use.
+  if (kind === 'gauge')
+    return { fault: 'not a size of pump wire', write: `${GAUGES[units]}; ${THICKER[units]}`, bare: null };
+  const [from, to] = [meta.from, meta.to].map((each) => limitIn(each, kind, units, parsed.unit));
   const low = si < least || (meta.above === true && si <= least);
   return {
     fault: low
@@ -142,15 +145,31 @@ export function quantityFault(
   };
 }
 
-/** A limit as one would type it: the printed one, or the nearest of three figures in the other kind of unit. */
-function limitIn(text: string | number | undefined, kind: QuantityKind, units: 'us' | 'metric'): string {
+const GAUGES = { us: '"14 AWG", "12 AWG" or "10 AWG"', metric: '"2.5 mm2", "4 mm2" or "6 mm2"' } as const;
+const THICKER = { us: 'a smaller number is a thicker wire', metric: 'a larger number is a thicker wire' } as const;
+
+/**
+ * A limit as one would type it: in the small unit that the value was typed in, else the printed one, or the nearest of
+ * three figures in the other kind of unit.
+ */
+function limitIn(
+  text: string | number | undefined,
+  kind: QuantityKind,
+  units: 'us' | 'metric',
+  typedIn: string,
+): string {
   const parsed = parseQuantity(String(text), kind);
+  if (parsed.ok && SMALL_UNITS.has(typedIn) && !isForeign(typedIn, units))
+    return writeQuantity(parsed.si, kind, typedIn, roundStep(parsed.si, kind, typedIn));
   const unit = UNITS[kind][units === 'us' ? 0 : 1];
   if (!parsed.ok || unit === undefined || !isForeign(parsed.unit, units)) return String(text);
   const small = kind === 'length' && Math.abs(parsed.si) < 0.5 && parsed.si !== 0;
   const name = small ? (units === 'us' ? 'in' : 'mm') : unit.name;
   return writeQuantity(parsed.si, kind, name, roundStep(parsed.si, kind, name));
 }
+
+/** Who types inches reads inches. */
+const SMALL_UNITS: ReadonlySet<string> = new Set(['in', 'cm', 'mm']);
 
 /** A step of three figures in that unit, SI. */
 function roundStep(si: number, kind: QuantityKind, unit: string): number {
@@ -181,6 +200,7 @@ const BOUNDS: Readonly<Record<QuantityKind, { from: string; to: string; above?: 
   power: { from: '0 hp', to: '200 hp', above: true },
   gauge: { from: '4/0 AWG', to: '16 AWG' },
   ratio: { from: '0', to: '1' },
+  acidity: { from: '0', to: '14' },
   concentration: { from: '0 mg/L', to: '10000 mg/L', above: true },
   freezingIndex: { from: '0 degF d', to: '20000 degF d' },
   conductivity: { from: '0 uS/cm', to: '100000 uS/cm' },

@@ -4,11 +4,11 @@
  */
 import type { CasingMaterial, PipeMaterial } from '../facts.ts';
 import { casingSchedules, casingSizes, findCasing } from '../tables/casings.ts';
-import { inchNumber, millimetreNumber } from '../tables/nominalSize.ts';
+import { inchNumber, millimetreNumber, writeInchName } from '../tables/nominalSize.ts';
 import { CONDUCTORS } from '../tables/conductors.ts';
 import { isTabulated, metricWire, usualWires, wireText } from '../tables/wireSizes.ts';
 import { classesOfSize, findPipe, isMetricPipe, pipeSizes, pipeStandards } from '../tables/pipes.ts';
-import { parseQuantity, squareMillimetres, toInches } from '../units.ts';
+import { feet, inches, parseQuantity, squareMillimetres, toInches, writeQuantity } from '../units.ts';
 import { casingsOf } from './impossible/raw.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
@@ -19,6 +19,8 @@ import { usualPipeSize } from './usualPipeSize.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
+/** Widest casing that is drilled [in]; a wider one lines a dug well. Common practice, no source. */
+const WIDEST_DRILLED = 48;
 /** Narrowest driven point and widest dug well that a size is believed of [in]; common practice, no source. */
 const LEAST_CASING = 1;
 const WIDEST_CASING = 240;
@@ -28,11 +30,33 @@ export function unlisted(plan: Fields): Problem[] {
   const usual = defaultsIn(plan['units']);
   const house = isRecord(plan['house']) ? plan['house'] : {};
   return [
-    ...casingsOf(well).flatMap(({ path, fields }) => unlistedCasing(path, fields)),
+    ...casingsOf(well).flatMap(({ path, fields }) => [
+      ...dugAlone(path, fields, well, plan['units']),
+      ...unlistedCasing(path, fields),
+    ]),
     ...(isRecord(plan['dropPipe']) ? unlistedPipe('dropPipe', plan['dropPipe'], usual) : []),
     ...(isRecord(house['line']) ? unlistedPipe('house.line', house['line'], usual) : []),
     ...(isRecord(plan['wire']) ? unlistedWire(plan['wire']) : []),
   ];
+}
+
+/** A size in millimetres, typed as a bare number, is read as inches: nobody drills a casing of 12 ft. */
+function dugAlone(path: string, casing: Fields, well: Fields, units: unknown): Problem[] {
+  const { material, size, insideDiameter } = casing;
+  const kind = isRecord(well['intake']) ? well['intake']['kind'] : undefined;
+  const number = typeof size === 'string' ? inchNumber(size, true) : null;
+  if (number === null || number <= WIDEST_DRILLED || number > WIDEST_CASING) return [];
+  if (insideDiameter !== undefined || kind === 'dug' || material === 'concrete') return [];
+  const width =
+    units === 'metric'
+      ? writeQuantity(inches(number), 'length', 'm', 0.1)
+      : writeQuantity(inches(number), 'length', 'ft', feet(0.5));
+  const name = inchNumber(`DN ${number}`, true);
+  const write =
+    name === null
+      ? 'its name in inches, as "6 in"'
+      : `did you mean "${writeInchName(name)}", the name of ${number} mm?`;
+  return [not(`${path}.size`, size, `which would be ${width} wide`, write)];
 }
 
 /** A measured inside diameter stands for itself; a size in the tables must have the wall that is said of it. */
@@ -41,7 +65,7 @@ function unlistedCasing(path: string, casing: Fields): Problem[] {
   if (insideDiameter !== undefined || typeof size !== 'string' || !isCasing(material)) return [];
   const named = typeof schedule === 'string' ? schedule : undefined;
   if (findCasing({ material, size, schedule: named })) return [];
-  const measured = 'insideDiameter as measured';
+  const measured = 'the inside diameter as measured';
   const number = casingNumber(size);
   if (number === null || number < LEAST_CASING || number > WIDEST_CASING) {
     return [

@@ -1,9 +1,11 @@
 /** Whose a unit is. Hours, volts and wire gauges are everybody's. */
 const OF: Readonly<Record<'us' | 'metric', ReadonlySet<string>>> = {
-  us: new Set(['ft', 'in', 'ft in', 'gpm', 'psi', 'degF', 'gal', 'ft2/d', 'gpd/ft', 'lb', 'lbf', 'hp', 'degF d']),
+  us: new Set([
+    ...['ft', 'in', 'ft in', 'gpm', 'gph', 'psi', 'degF', 'gal', 'ft2/d', 'gpd/ft', 'lb', 'lbf', 'hp', 'degF d'],
+  ]),
   metric: new Set([
     ...['m', 'cm', 'mm', 'L/min', 'L/s', 'm3/h', 'm3/d', 'kPa', 'bar', 'degC', 'L', 'm2/d', 'kg', 'N', 'kN', 'kgf'],
-    ...['kW', 'degC d'],
+    ...['kW', 'W', 'L/h', 'degC d'],
   ]),
 };
 

@@ -1,6 +1,6 @@
 /** The slow way of reading a quantity: fractions, feet with inches, commas, typographic marks, and what is wrong. */
 import type { ParsedQuantity, QuantityFault } from './parsed.ts';
-import { FOOT, INCH, SPELLINGS, UNITS, fromSi, listUnits, toSi } from './table.ts';
+import { FOOT, INCH, SPELLINGS, UNITS, fromSi, listUnits, toSi, unitOf } from './table.ts';
 import type { QuantityKind } from './table.ts';
 import { plainNumber } from './write.ts';
 
@@ -17,6 +17,7 @@ const FEET_AND_INCHES = new RegExp(
 const LARGE_GAUGE = /^#?\s*([1-4])\/0\s*(?:awg|ga|gauge)$/i;
 /** "PN 16", as metric pipe is marked: the pressure in bar. */
 const NOMINAL_PRESSURE = /^PN\s*(\d+(?:[.,]\d+)?)$/i;
+const TWO_VOLTAGES = /^\d+\s*[/-]\s*\d+/;
 const MARKED = /^[-+]?\s*([\d.,]*\d)\s*(.*)$/;
 
 export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
@@ -31,6 +32,8 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
     const nominal = NOMINAL_PRESSURE.exec(text);
     if (nominal) return { ok: true, si: Number((nominal[1] ?? '').replace(',', '.')) * 1e5, unit: 'bar' };
   }
+  // Never read as a fraction: half a volt is no voltage, and what is in the panel is not what the motor is made for.
+  if (kind === 'voltage' && TWO_VOLTAGES.test(text)) return fault('two voltages', examples(kind));
   const marked = MARKED.exec(text);
   const doubt = marked && thousands(marked[1] ?? '', marked[2] ?? '');
   if (doubt) return doubt;
@@ -48,7 +51,7 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
   const spellings = SPELLINGS[kind];
   const unit = spellings.get(unitText) ?? spellings.get(unitText.toLowerCase());
   if (unit) return { ok: true, si: toSi(value, unit), unit: unit.name };
-  return unitText === '' ? withoutUnit(value, kind) : unknownUnit(value, unitText, kind);
+  return unitText === '' ? withoutUnit(value, kind) : unknownUnit(unitText, kind);
 }
 
 /** A bare number, with the two units it may have been meant in. */
@@ -56,9 +59,18 @@ export function withoutUnit(value: number, kind: QuantityKind): QuantityFault {
   return { ...fault('without a unit', inBothUnits(value, kind)), bare: value };
 }
 
-/** '"90 ft" or "27.4 m"'; the metric one first when `units` says so: '"90 m" or "295.3 ft"'. */
-export function inBothUnits(value: number, kind: QuantityKind, units: 'us' | 'metric' = 'us'): string {
-  const [customary, metric] = UNITS[kind];
+/**
+ * '"90 ft" or "27.4 m"'; the metric one first when `units` says so: '"90 m" or "295.3 ft"'.
+ *
+ * @param pair  names of the customary and the metric unit, where they are not the kind's first two
+ */
+export function inBothUnits(
+  value: number,
+  kind: QuantityKind,
+  units: 'us' | 'metric' = 'us',
+  pair: readonly string[] = UNITS[kind].map(({ name }) => name),
+): string {
+  const [customary, metric] = pair.slice(0, 2).map((name) => unitOf(kind, name));
   if (!customary) return '';
   const first = units === 'metric' && metric && kind !== 'time' ? metric : customary;
   const second = kind === 'time' ? null : first === customary ? metric : customary;
@@ -103,14 +115,16 @@ function thousands(digits: string, unit: string): QuantityFault | null {
   return fault('either thousands or a decimal comma', `"${joined(large, unit)}" or "${joined(small, unit)}"`);
 }
 
-function unknownUnit(value: number, unitText: string, kind: QuantityKind): QuantityFault {
+/**
+ * What was meant by the number nobody knows, so it is never shown again with another unit: whoever takes that over has a
+ * wrong value that looks read.
+ */
+function unknownUnit(unitText: string, kind: QuantityKind): QuantityFault {
   const shown = unitText.length > 20 ? `${unitText.slice(0, 20)}…` : unitText;
   const rest = /^[,.\d]/.test(unitText);
   if (rest) return fault('not one number with a unit', examples(kind));
-  return fault(
-    `with the unit "${shown}", which is not read here (these are: ${listUnits(kind)})`,
-    `a number with one of them, as in ${inBothUnits(value, kind).split(' or ')[0] ?? ''}`,
-  );
+  if (kind === 'acidity') return fault('with a unit, and a pH has none', examples(kind));
+  return fault(`with the unit "${shown}", which is not read here (these are: ${listUnits(kind)})`, examples(kind));
 }
 
 function fault(what: string, write: string): QuantityFault {
@@ -132,11 +146,12 @@ const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   transmissivity: '"500 ft2/d" or "46 m2/d"',
   mass: '"30 lb" or "13.6 kg"',
   force: '"1125 lbf" or "5000 N"',
-  voltage: '"230 V"',
+  voltage: 'the motor’s own voltage: "115 V" or "230 V"',
   current: '"9.8 A"',
   power: '"1-1/2 hp" or "1.1 kW"',
   gauge: '"12 AWG" or "4 mm2"',
   ratio: '"30 %" or "0.3"',
+  acidity: '"7.2", a bare number from 0 to 14',
   concentration: '"100 mg/L"',
   freezingIndex: '"1500 degF d" or "833 degC d"',
   conductivity: '"400 uS/cm"',

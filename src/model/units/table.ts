@@ -24,6 +24,7 @@ export type QuantityKind =
   | 'power'
   | 'gauge'
   | 'ratio'
+  | 'acidity'
   | 'concentration'
   | 'freezingIndex'
   | 'conductivity';
@@ -70,6 +71,8 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('L/s', 0.001, ['lps']),
     unit('m3/h', 1, ['m3/hr'], HOUR),
     unit('m3/d', 1, ['m3/day'], DAY),
+    unit('gph', GALLON, ['gal/h', 'gal/hr', 'usgph'], HOUR),
+    unit('L/h', 0.001, ['l/hr', 'lph'], HOUR),
   ],
   pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('bar', 1e5), unit('kPa', 1000)],
   temperature: [unit('degF', 1, ['f', 'deg f'], 1.8, 32), unit('degC', 1, ['c', 'deg c'])],
@@ -95,10 +98,12 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   ],
   voltage: [unit('V', 1, ['volt', 'volts'])],
   current: [unit('A', 1, ['amp', 'amps'])],
-  power: [unit('hp', HORSEPOWER), unit('kW', 1000)],
+  power: [unit('hp', HORSEPOWER), unit('kW', 1000), unit('W', 1, ['watt', 'watts'])],
   // Of mm2 the number is an area, and the gauge follows from it: `gaugeOfArea`.
   gauge: [unit('AWG', 1, ['ga', 'gauge']), unit(SQUARE_MILLIMETRES, 1, ['mm²', 'sq mm', 'sqmm', 'mm^2'])],
   ratio: [unit('%', 1, ['percent'], 100), unit('', 1)],
+  // The pH: it has no unit, and a percentage of it makes no sense.
+  acidity: [unit('', 1)],
   concentration: [unit('mg/L', 0.001, ['ppm'])],
   freezingIndex: [
     unit('degF d', 1, ['degf days', 'degf day', 'f d', 'f days'], 1.8),

@@ -228,3 +228,18 @@ test('a bare hole solves, and its figures that rest on unknown facts are no numb
   expect(values.pumpingWaterLevel).toBeNull();
   expect(values.submergence).toBeNull();
 });
+
+test('a depth that was worked out is told without the dust of its sums', () => {
+  for (const units of ['us', 'metric'] as const)
+    for (const frostDepth of ['42 in', '48 in', '60 in', '66.5 in', '1.2 m', '5.5 ft', '1.37 m']) {
+      const { assumed } = readFacts({
+        ...planWith(),
+        units,
+        site: { frostDepth },
+        top: undefined,
+        wire: undefined,
+      } as Plan);
+      for (const { path, value } of assumed)
+        expect([path, value]).not.toEqual([path, expect.stringMatching(/\d\.\d{5}/)]);
+    }
+});

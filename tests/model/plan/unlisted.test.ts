@@ -6,7 +6,7 @@ import { spoiled } from './sample.ts';
 
 test.each([
   ['well.casing.size', 'six', /"6 in"/],
-  ['well.casing.size', '700 in', /insideDiameter as measured/],
+  ['well.casing.size', '700 in', /the inside diameter as measured/],
   ['well.casing.schedule', 'schedule 20', /^one of .*"schedule 40"/],
   ['dropPipe.size', '3 in', /^one of .*"1-1\/4 in"/],
   ['dropPipe.standard', 'ASTM D1785', /"ASTM D2239"/],

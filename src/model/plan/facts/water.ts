@@ -34,7 +34,7 @@ export function waterFacts(water: WaterPlan, beside: BesideWater, take: Take): W
     staticHighest,
     staticLowest,
     pumping: water.pumping ? pumpingFacts(water.pumping, beside, take) : null,
-    acidity: take.fact('water.pH', water.pH, 'ratio'),
+    acidity: take.fact('water.pH', water.pH, 'acidity'),
     conductivity: take.fact('water.conductivity', water.conductivity, 'conductivity'),
     sand: take.flag('water.sand', water.sand),
     gas: take.flag('water.gas', water.gas),

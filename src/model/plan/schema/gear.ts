@@ -15,7 +15,10 @@ export const wire = group(
     ),
     run: z.optional(fact('length', 'Panel to well', 'Length of cable from the electric panel to the well.')),
     conduitDepth: z.optional(
-      quantity('length', 'Depth of the conduit', 'How far the conduit outside the casing goes down.', { to: '50 ft' }),
+      quantity('length', 'Depth of the conduit', 'How far the conduit outside the casing goes down.', {
+        to: '50 ft',
+        example: '"24 in" or "60 cm"',
+      }),
     ),
   },
   { example: '{ "size": "12 AWG" }' },
@@ -25,7 +28,13 @@ export const rope = group('Safety rope', 'Leave it out if there is none.', {
   material: words('Material of the rope', 'Such as polypropylene, polyester or stainless steel.', {
     example: '"polypropylene"',
   }),
-  diameter: z.optional(quantity('length', 'Thickness of the rope', 'Its diameter.', { above: true, to: '4 in' })),
+  diameter: z.optional(
+    quantity('length', 'Thickness of the rope', 'Its diameter.', {
+      above: true,
+      to: '4 in',
+      example: '"3/8 in" or "10 mm"',
+    }),
+  ),
   breakingStrength: z.optional(
     fact('force', 'Breaking strength', 'The pull at which a new rope breaks, from its label.'),
   ),

@@ -63,6 +63,7 @@ export const pump = group(
         from: '1 in',
         to: '40 in',
         default: DEFAULTS.pumpDiameter,
+        example: '"3.9 in" or "99 mm"',
       }),
     ),
     motorDiameter: z.optional(
@@ -70,18 +71,21 @@ export const pump = group(
         from: '1 in',
         to: '40 in',
         default: DEFAULTS.motorDiameter,
+        example: '"3.75 in" or "95 mm"',
       }),
     ),
     intakeToDischarge: z.optional(
       quantity('length', 'Intake to discharge', 'Length of the pump above its intake.', {
         ...body,
         default: DEFAULTS.intakeToDischarge,
+        example: '"18 in" or "46 cm"',
       }),
     ),
     intakeToMotorBottom: z.optional(
       quantity('length', 'Intake to the motor’s bottom', 'Length of what hangs below the intake.', {
         ...body,
         default: DEFAULTS.motorLength,
+        example: '"18 in" or "46 cm"',
       }),
     ),
     mass: z.optional(
@@ -94,7 +98,7 @@ export const pump = group(
         'length',
         'Diameter of the flow shroud',
         'Inside diameter of a sleeve that leads water past the motor, if there is one.',
-        { from: '1 in', to: '40 in' },
+        { from: '1 in', to: '40 in', example: '"5 in" or "127 mm"' },
       ),
     ),
     shroudWall: z.optional(

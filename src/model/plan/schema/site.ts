@@ -20,6 +20,7 @@ export const site = group('Place', 'What the place gives: frost, floods, neighbo
   frostDepth: z.optional(
     fact('length', 'Frost depth', 'How deep the ground freezes. The local building office knows the figure.', {
       to: '30 ft',
+      example: '"4 ft" or "1.2 m"',
     }),
   ),
   frostFrom: z.optional(choice(['local code', 'estimate', 'adviser'], 'Frost depth from', 'Who gave the frost depth.')),
@@ -58,6 +59,7 @@ export const site = group('Place', 'What the place gives: frost, floods, neighbo
     quantity('length', 'Casing height required', 'The least height of the casing above ground in your local code.', {
       to: '20 ft',
       default: DEFAULTS.casingHeightRequired,
+      example: '"12 in" or "30 cm"',
     }),
   ),
   frostMargin: z.optional(
@@ -65,6 +67,7 @@ export const site = group('Place', 'What the place gives: frost, floods, neighbo
       metricHelp: 'How much deeper than frost the pipe must lie; codes say 15 cm or 30 cm.',
       to: '10 ft',
       default: DEFAULTS.frostMargin,
+      example: '"6 in" or "15 cm"',
     }),
   ),
 });

@@ -18,7 +18,7 @@ export const top = z.discriminatedUnion('kind', [
         'length',
         'Reach into the casing',
         'How far the adapter’s fixed part stands into the casing. The pump must pass it.',
-        { to: '12 in' },
+        { to: '12 in', example: '"1 in" or "25 mm"' },
       ),
     ),
     submergedUse: z.optional(

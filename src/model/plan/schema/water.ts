@@ -35,7 +35,11 @@ const pumping = z.discriminatedUnion('kind', [
       example: '"0.0001"',
     }),
     radius: z.optional(
-      quantity('length', 'Radius of the well', 'Half the hole, if you do not say.', { above: true, to: '30 ft' }),
+      quantity('length', 'Radius of the well', 'Half the hole, if you do not say.', {
+        above: true,
+        to: '30 ft',
+        example: '"3 in" or "76 mm"',
+      }),
     ),
     after: z.optional(
       quantity('time', 'After', 'How long the pump has run when the level is wanted.', {
@@ -65,7 +69,7 @@ export const water = group(
     dryFall: z.optional(
       fact('length', 'Fall in a dry season', 'How much lower than today the water stands in a dry season.'),
     ),
-    pH: z.optional(fact('ratio', 'pH', 'Below 7 the water is acid and eats metal.', { from: '0', to: '14' })),
+    pH: z.optional(fact('acidity', 'pH', 'Below 7 the water is acid and eats metal.')),
     conductivity: z.optional(fact('conductivity', 'Conductivity', 'How much salt is in the water.')),
     sand: z.optional(flag('Sand', 'Whether the well gives sand.')),
     gas: z.optional(flag('Gas', 'Whether gas comes with the water.')),

@@ -19,7 +19,11 @@ const casing = group(
       words('Wall of the casing', 'Schedule, SDR or wall thickness, such as "schedule 40" or "SDR 21".'),
     ),
     insideDiameter: z.optional(
-      fact('length', 'Inside diameter', 'The true bore, if somebody measured it.', { from: '1 in', to: '20 ft' }),
+      fact('length', 'Inside diameter', 'The true bore, if somebody measured it.', {
+        from: '1 in',
+        to: '20 ft',
+        example: '"6.1 in" or "154 mm"',
+      }),
     ),
     top: z.optional(
       quantity(
@@ -37,6 +41,7 @@ const casing = group(
         from: '-10 ft',
         to: '20 ft',
         default: DEFAULTS.casingHeight,
+        example: '"12 in" or "30 cm"',
       }),
     ),
   },
@@ -49,7 +54,9 @@ const screenBottom = (label: string) => fact('length', label, 'Depth of its lowe
 const screen = group('Screen', 'Slotted pipe that lets water in and keeps sand out.', {
   top: fact('length', 'Top of the screen', 'Depth of its upper end.', { from: '-20 ft' }),
   bottom: fact('length', 'Bottom of the screen', 'Depth of its lower end.', { from: '-20 ft' }),
-  slot: z.optional(fact('length', 'Slot', 'Width of the slots.', { above: true, to: '1 in' })),
+  slot: z.optional(
+    fact('length', 'Slot', 'Width of the slots.', { above: true, to: '1 in', example: '"0.02 in" or "0.5 mm"' }),
+  ),
   openArea: z.optional(fact('ratio', 'Open share', 'Share of the screen’s surface that is open.')),
 });
 
@@ -66,6 +73,7 @@ const intake = group(
       fact('length', 'Diameter of the hole', 'The drilled hole below the casing, or the screen’s inside.', {
         from: '1 in',
         to: '30 ft',
+        example: '"6 in" or "152 mm"',
       }),
     ),
     screens: z.optional(list('Screens', 'From the top down.', screen, { to: 20 })),
