@@ -102,8 +102,20 @@ export function sayWorse({ worse }: Pick<Finding, 'worse'>, { long }: Words, sho
 /** What a finding turns on, a sentence each; what its message says already is not among them. */
 export function sayTurns(finding: Finding, words: Words, show: Show): readonly string[] {
   const { message } = sayFinding(finding, words, show);
-  const said = finding.together.flatMap((each) => [sayTurning(each, words, show), sayWorse(each, words, show)]);
+  const said = toldOnce(finding.together).flatMap((each) => [sayTurning(each, words, show), sayWorse(each, words, show)]);
   return [...said, sayWorse(finding, words, show)].filter((each) => each !== null && each !== message) as string[];
+}
+
+/**
+ * With nothing to stop the pump it wants more water over its intake than the intake alone does. Who acts on the one level
+ * has acted on the other, and two figures for one thing leave a reader with neither.
+ */
+function toldOnce(together: readonly Turning[]): readonly Turning[] {
+  const guard = together.find(({ rule, variant }) => rule === 'PR-08' && variant === 'dependsOnLevel');
+  return together.filter(
+    ({ rule, variant, turn }) =>
+      guard === undefined || rule !== 'PR-02' || variant !== 'dependsOnLevel' || turn.at < guard.turn.at,
+  );
 }
 
 /** What to measure or ask for, as a button's words; null for a field that no rule turns on. */

@@ -1,6 +1,6 @@
 /** How time runs on the page, and what is said of it. */
 import { expect, test } from 'vitest';
-import { sayDrawn, sayFrost, sayFrostOf, saySeason, sayWhen } from '../../src/app/time/runWords.ts';
+import { sayDrawn, sayFrost, sayFrostOf, saySeason, saySwitched, sayWhen } from '../../src/app/time/runWords.ts';
 import { Ticker } from '../../src/app/time/ticker.ts';
 import { timeLater } from '../../src/app/time/timeLater.ts';
 import { FIRST, LAST, placeOfTime, timeAtPlace } from '../../src/app/time/timeScale.ts';
@@ -50,12 +50,19 @@ test('a time is told from the start, and after a stop from the stop', () => {
 });
 
 test('the drawing says what it shows in place of the plan, and nothing where it shows the plan', () => {
-  const still = { curve: null, time: HOUR, timed: false, pumping: null, frost: null };
+  const still = { curve: null, time: HOUR, timed: false, pumping: null, levelKnown: true, frost: null };
   expect(sayDrawn(still)).toBe('');
   expect(sayDrawn({ ...still, pumping: true })).toBe('Drawn: pump on, water at its pumping level');
   expect(sayDrawn({ ...still, pumping: false, frost: 'frost 31 in' })).toBe(
     'Drawn: pump off, water at rest, frost 31 in',
   );
+  const untold = { ...still, pumping: true, levelKnown: false };
+  expect(sayDrawn(untold)).toBe('Pump on. How far the water falls is not known; drawn at rest.');
+  expect(sayDrawn({ ...untold, frost: 'frost 31 in' })).toMatch(/drawn at rest\. Frost 31 in\.$/);
+  expect(sayDrawn({ ...untold, pumping: false })).toBe('Drawn: pump off, water at rest');
+  expect(sayDrawn({ ...untold, timed: true })).toBe('Drawn: water as it stands 1 h after the start');
+  expect(saySwitched(true, false, true, false)).not.toContain('pumping level');
+  expect(saySwitched(true, false, true, true)).toContain('at its pumping level');
   expect(sayDrawn({ ...still, timed: true, pumping: true })).toBe('Drawn: water as it stands 1 h after the start');
 });
 

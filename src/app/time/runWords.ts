@@ -29,9 +29,18 @@ export function saySeason(season: number): string {
   return `${Math.round(share * 100)} % of the ${name} over`;
 }
 
-/** Once, when the pump is switched. */
-export function saySwitched(on: boolean, isBlocked: boolean, calm: boolean): string {
+/** Where the water is drawn while the pump runs and nobody knows its pumping level. */
+const FALL_NOT_KNOWN = 'Pump on. How far the water falls is not known; drawn at rest.';
+
+/**
+ * Once, when the pump is switched.
+ *
+ * @param calm  the water is drawn where it ends up, and not on its way
+ * @param levelKnown  somebody knows how far it falls
+ */
+export function saySwitched(on: boolean, isBlocked: boolean, calm: boolean, levelKnown: boolean): string {
   if (on && isBlocked) return 'Pump on. The check valve’s arrow points down: no water comes past it.';
+  if (on && !levelKnown) return FALL_NOT_KNOWN;
   if (on) return calm ? 'Pump on. The water is drawn at its pumping level.' : 'Pump on. The water falls from rest.';
   return calm ? 'Pump off. The water is drawn at rest.' : 'Pump off. The water comes back.';
 }
@@ -56,12 +65,16 @@ export interface Drawn {
   /** The water stands as the curve has it. */
   readonly timed: boolean;
   readonly pumping: boolean | null;
+  /** Whether the solution has a level for the running pump. */
+  readonly levelKnown: boolean;
   /** "frost 31 in"; null for the frost as planned. */
   readonly frost: string | null;
 }
 
 /** What the drawing shows in place of the plan; empty where it shows the plan. */
-export function sayDrawn({ curve, time, timed, pumping, frost }: Drawn): string {
+export function sayDrawn({ curve, time, timed, pumping, levelKnown, frost }: Drawn): string {
+  if (pumping === true && !timed && !levelKnown)
+    return frost === null ? FALL_NOT_KNOWN : `${FALL_NOT_KNOWN} ${frost.charAt(0).toUpperCase()}${frost.slice(1)}.`;
   const pump = pumping === true ? 'pump on, water at its pumping level' : 'pump off, water at rest';
   // One line on a phone.
   const stands = frost === null ? 'water as it stands' : 'water';

@@ -96,6 +96,11 @@ export class WellRun {
     this.#still = still;
   }
 
+  /** Whether the drawing can tell how far the water falls: by the plan, or by the model's time. */
+  get fallKnown(): boolean {
+    return this.#solution().levels.pumping !== null || this.#time.shown !== null;
+  }
+
   /** A check valve that points down lets no water past. */
   get isBlocked(): boolean {
     const { facts, parts } = this.#solution();

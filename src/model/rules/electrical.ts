@@ -59,14 +59,16 @@ export const voltageDropRule = defineRule({
     }
     const measured = values.voltageDropRunning;
     if (measured === null) return missing('currentOrPower');
+    const current = drawnCurrent(solved);
+    if (current === null) return missing('currentOrPower');
     const most = DROP_WARNING;
     const margin = most - measured;
     const { voltage } = facts.pump;
-    const numbers = { length, measured, margin, voltage, gauge: facts.wire.gauge };
+    const numbers = { current, length, measured, most, margin, voltage, gauge: facts.wire.gauge };
     if (meets(DROP_NOTE - measured, 'ratio')) return holds('thickEnough', numbers);
     if (meets(margin, 'ratio')) return holds('withinFive', { ...numbers, informational: DROP_NOTE });
     const at = { measured, limit: most, margin, quantity: 'ratio', depth: panelEnd(solved) } as const;
-    return breaks('tooThin', 'warning', { ...numbers, most }, at);
+    return breaks('tooThin', 'warning', numbers, at);
   },
   fixes: ({ solved }) => [thickerWire(solved)],
 });
@@ -81,9 +83,11 @@ export const wireCarriesCurrent = defineRule({
     if (current === null) return missing(facts.pump.power === null ? 'powerOrCurrent' : 'currentOrPower');
     if (!isTabulated(gauge)) return missing('ampacity', { gauge });
     const asked = requiredAmpacity(current);
+    const byNameplate = facts.pump.current === current;
     const cold = ampacity(gauge, 60);
     const warm = ampacity(gauge, 75);
-    if (meets(cold - asked, 'current')) return holds('carries', { gauge, carries: cold, asked, margin: cold - asked });
+    if (meets(cold - asked, 'current'))
+      return holds('carries', { gauge, carries: cold, asked, current, byNameplate, margin: cold - asked });
     const depth = panelEnd(solved);
     if (meets(warm - asked, 'current')) {
       const margin = cold - asked;
@@ -92,7 +96,7 @@ export const wireCarriesCurrent = defineRule({
     }
     const margin = warm - asked;
     const at = { measured: warm, limit: asked, margin, quantity: 'current', depth } as const;
-    return breaks('tooThin', 'danger', { gauge, carries: warm, asked, margin }, at);
+    return breaks('tooThin', 'danger', { gauge, carries: warm, asked, current, byNameplate, margin }, at);
   },
   fixes: ({ solved }) => [thickerWire(solved)],
 });

@@ -6,6 +6,7 @@ import { lowestStatic } from '../figures/lowestPumping.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { adapterRoom } from './adapterRoom.ts';
 import { meets } from './grace.ts';
+import { LEAST_SUBMERGENCE } from './pumpDepth.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
 
@@ -60,13 +61,18 @@ const LEAST_PIPE = feet(1);
 function pumpRoom({ facts, levels, lowest }: Solved): Room {
   const { pump, top, water, well } = facts;
   const underTop = (top.kind === 'pitless' ? top.depth : -well.casingHeight) + LEAST_PIPE + pump.intakeToDischarge;
-  const underWater = levels.static !== null && levels.static > underTop;
+  const to = well.bottom - pump.intakeToMotorBottom;
+  const rest = lowestStatic(facts);
+  // However little the water falls, so much of it has to stand over the intake; a well too shallow for that gives way.
+  const covered = lowest === null && rest !== null && rest + LEAST_SUBMERGENCE <= to ? LEAST_SUBMERGENCE : 0;
+  const level = lowest === null ? rest : levels.static;
+  const underWater = level !== null && level + covered > underTop;
   return {
     from: {
-      depth: underWater && levels.static !== null ? levels.static : underTop,
+      depth: underWater ? level + covered : underTop,
       name: ownEnd(!underWater ? 'underWellTop' : lowest === null ? 'pumpingLevelUnknown' : 'underStaticLevel'),
     },
-    to: { depth: well.bottom - pump.intakeToMotorBottom, name: ownEnd('motorOnBottom') },
+    to: { depth: to, name: ownEnd('motorOnBottom') },
     // With the intake above the water its lowest level is known; that of a deeper pump need not be.
     known:
       lowest !== null &&

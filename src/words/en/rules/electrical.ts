@@ -1,6 +1,6 @@
 import { wireName } from '../../../model/units.ts';
 import type { electricalRules } from '../../../model/rules/electrical.ts';
-import type { Metres, Ratio, Volts } from '../../../model/si.ts';
+import type { Amperes, Metres, Ratio } from '../../../model/si.ts';
 import type { WireSize } from '../../../model/tables/wireSizes.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
@@ -11,8 +11,8 @@ export const short: ShortWords<typeof electricalRules> = {
     broken: 'The wire is thin for its length',
     holds: 'The wire is thick enough for its length',
     says: {
-      thickEnough: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
-      withinFive: ({ margin }, show) => ({ amount: `${show.percent(margin)} to spare` }),
+      thickEnough: ofLimit,
+      withinFive: ofLimit,
       doesNotStart: ({ share }, show) => ({
         title: 'The motor does not start on this wire',
         amount: `${show.percent(share)} of the voltage arrives`,
@@ -52,8 +52,8 @@ export const long: LongWords<typeof electricalRules> = {
     caution: ELECTRIC_CAUTION,
     messages: {
       thickEnough: lost,
-      withinFive: ({ length, measured, voltage, gauge, informational }, show) =>
-        `${show.percent(measured)} of ${show.voltage(voltage)} is lost over ${show.depth(length)} of ${wireName(gauge, show.units)}; the code suggests ${show.percent(informational)}.`,
+      withinFive: ({ current, length, measured, most, gauge, informational }, show) =>
+        `At ${show.current(current)} ${wireName(gauge, show.units)} loses ${show.percent(measured)} over ${show.depth(length)}; limit ${show.percent(most)}, advised ${show.percent(informational)}.`,
       doesNotStart: ({ length, share, voltage, gauge }, show) =>
         `Over ${show.depth(length)} of ${wireName(gauge, show.units)} ${show.percent(share)} of ${show.voltage(voltage)} arrives: too little to turn.`,
       tooThin: lost,
@@ -68,20 +68,41 @@ export const long: LongWords<typeof electricalRules> = {
     why: 'Wire too thin for its current overheats and can start a fire.',
     caution: ELECTRIC_CAUTION,
     messages: {
-      carries: ({ gauge, carries, asked }, show) =>
-        `${wireName(gauge, show.units)} carries ${show.current(carries)}; ${show.current(asked)} is asked, 125 % of the motor’s.`,
+      carries: asksOfWire,
       hotTerminalsOnly: ({ gauge, asked }, show) =>
         `${wireName(gauge, show.units)} carries ${show.current(asked)} only where every terminal is marked 75 °C.`,
-      tooThin: ({ gauge, carries, asked }, show) =>
-        `${wireName(gauge, show.units)} carries ${show.current(carries)}; 125 % of the motor’s current is ${show.current(asked)}.`,
+      tooThin: asksOfWire,
     },
     fixes: thickerWire,
   },
 };
 
-function lost(
-  { length, measured, voltage, gauge }: { length: Metres; measured: Ratio; voltage: Volts; gauge: WireSize },
-  show: Show,
-): string {
-  return `${show.depth(length)} from the panel, ${show.percent(measured)} of ${show.voltage(voltage)} is lost on ${wireName(gauge, show.units)}.`;
+interface Lost {
+  readonly current: Amperes;
+  readonly length: Metres;
+  readonly measured: Ratio;
+  readonly most: Ratio;
+  readonly gauge: WireSize;
+}
+
+function lost({ current, length, measured, most, gauge }: Lost, show: Show): string {
+  return `At ${show.current(current)} ${wireName(gauge, show.units)} loses ${show.percent(measured)} over ${show.depth(length)}; ${show.percent(most)} is the limit.`;
+}
+
+function ofLimit({ measured, most }: Pick<Lost, 'measured' | 'most'>, show: Show): { amount: string } {
+  return { amount: `${show.percent(measured)} lost, ${show.percent(most)} allowed` };
+}
+
+interface Asked {
+  readonly gauge: WireSize;
+  readonly carries: Amperes;
+  readonly asked: Amperes;
+  readonly current: Amperes;
+  readonly byNameplate: boolean;
+}
+
+/** Of which current: the code's is not the one that the motor draws at its service factor. */
+function asksOfWire({ gauge, carries, asked, current, byNameplate }: Asked, show: Show): string {
+  const whose = byNameplate ? 'the nameplate’s' : 'the code’s figure';
+  return `${wireName(gauge, show.units)} carries ${show.current(carries)}; ${show.current(asked)} is asked: 125 % of ${show.current(current)}, ${whose}.`;
 }

@@ -100,7 +100,7 @@ export const long: LongWords<typeof yieldRules> = {
       takesTooMuch: ({ flow, gives }, show) =>
         `The pump takes up to ${show.flow(flow)} of ${show.flow(gives)}, and no dry-run protection is planned.`,
       dependsOnLevel: ({ turn }, show) =>
-        `Without dry-run protection enough water stays over the intake only while it stands above ${show.depth(turn)}.`,
+        `Have dry-run protection, unless the water is known to stand above ${show.depth(turn)} as the pump runs.`,
       dependsOnCutOff: ({ turn }, show) => `It guards the pump only if it acts above ${show.depth(turn)}.`,
     },
     fixes: {
