@@ -4,7 +4,9 @@ import { readFacts } from '../../../src/model/plan/readFacts.ts';
 import type { Plan } from '../../../src/model/plan/schema.ts';
 import { poorWell } from '../../../src/model/time/poorWell.ts';
 import { levelAgainstTime } from '../../../src/model/time/levelAgainstTime.ts';
-import { gpm } from '../../../src/model/units.ts';
+import { gpm, show } from '../../../src/model/units.ts';
+import { en } from '../../../src/words/en/index.ts';
+import { sayHolding } from '../../../src/words/sayJudgement.ts';
 import { changed, findingOf, judged, saidOf, solvedPlan, verdictOf } from './fixture.ts';
 
 const pumpedAt = (flow: string, more: Record<string, unknown> = {}) => ({
@@ -80,4 +82,11 @@ test('the level against time says of the drawdown alone that it is not known', (
   expect('reason' in curve && curve.reason).not.toMatch(/nor of the yield/);
   const poor = poorWell(solvedPlan(changed(pumpedAt('2 gpm'))));
   expect(poor).toMatchObject({ wellYield: gpm(2) });
+});
+
+test('a well that gives enough for the hours of a test is not promised to do so all day', () => {
+  const held = judged(pumpedAt('12 gpm')).holding.find(({ rule }) => rule === 'PR-55')!;
+  const { amount, message } = sayHolding(held, en, show('us'));
+  expect(`${amount} ${message}`).not.toContain('a day');
+  expect(message).toBe('By the record the well gives 12 gpm; 10 gpm is wanted.');
 });
