@@ -38,6 +38,7 @@ const TOLD: Readonly<Record<string, Told | undefined>> = {
   shroud: { note: ['pump.shroudWall'] },
   pump: { note: ['pump.curve.flow', 'house.cutOut'] },
   intake: { name: ['pump.setting'] },
+  motor: { note: ['pump.motorDiameter'] },
   pumpingLevel: { note: ['house.demand', 'water.pumping.flow'] },
 };
 
