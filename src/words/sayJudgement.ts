@@ -102,7 +102,10 @@ export function sayWorse({ worse }: Pick<Finding, 'worse'>, { long }: Words, sho
 /** What a finding turns on, a sentence each; what its message says already is not among them. */
 export function sayTurns(finding: Finding, words: Words, show: Show): readonly string[] {
   const { message } = sayFinding(finding, words, show);
-  const said = toldOnce(finding.together).flatMap((each) => [sayTurning(each, words, show), sayWorse(each, words, show)]);
+  const said = toldOnce(finding.together).flatMap((each) => [
+    sayTurning(each, words, show),
+    sayWorse(each, words, show),
+  ]);
   return [...said, sayWorse(finding, words, show)].filter((each) => each !== null && each !== message) as string[];
 }
 

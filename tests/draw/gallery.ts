@@ -202,7 +202,11 @@ export const GALLERY: readonly Picture[] = [
   picture('in-the-screen', 'the pump hangs inside the screen', changed('heron-flats', { 'pump.setting': '34 m' }), {
     units: 'metric',
   }),
-  picture('shroud', 'a sleeve leads the water past the motor', tamarack({ 'pump.shroudDiameter': '4 in', 'pump.shroudWall': '1/4 in' })),
+  picture(
+    'shroud',
+    'a sleeve leads the water past the motor',
+    tamarack({ 'pump.shroudDiameter': '4 in', 'pump.shroudWall': '1/4 in' }),
+  ),
   picture(
     'liner',
     'a 4 in liner inside 6 in casing',
