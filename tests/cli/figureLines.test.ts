@@ -3,11 +3,20 @@ import { describe, expect, test } from 'vitest';
 import { solve } from '../../src/model/solve.ts';
 import { rockWell } from '../plans/build.ts';
 import { figureLines } from '../../src/cli/figureLines.ts';
+import { drawdownAt } from '../../src/model/formulas/drawdown.ts';
+import type { Solution } from '../../src/model/solution.ts';
 import { SOUND } from '../wells/sound.ts';
 import { solutionOf } from '../wells/judged.ts';
 
+/** Where the drawdown at the demand ends, reckoned anew. */
+function fallsTo({ facts: { water, house } }: Solution): number {
+  const { staticLevel, pumping } = water;
+  if (staticLevel === null || pumping === null || house.demand === null) return -Infinity;
+  return staticLevel + (drawdownAt(pumping, house.demand, staticLevel) ?? -Infinity);
+}
+
 const told = SOUND.map(({ plan }) => solutionOf(plan)!).map((solution) => ({
-  below: (solution.levels.pumping ?? 0) > solution.facts.pump.setting,
+  below: fallsTo(solution) > solution.facts.pump.setting,
   lines: figureLines(solution).filter((line) => /^(?:Pumping level|Head the pump works against)/.test(line)),
 }));
 
