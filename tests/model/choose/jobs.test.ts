@@ -98,7 +98,11 @@ test('screened: at 50 Hz a motor of the same name gives less, as its service fac
 });
 
 test('a well that was only blown with air: fit is what does with half of it too', () => {
-  const table = choosePump({ ...lowYield, water: { ...lowYield.water, pumping: { kind: 'yield only' } } });
+  const table = choosePump({
+    ...lowYield,
+    well: { ...lowYield.well, yieldFrom: 'air lift' },
+    water: { ...lowYield.water, pumping: { kind: 'yield only' } },
+  });
   if (table.kind === 'refused') throw new Error('refused');
   expect(table.rows.filter(({ why }) => why.variant === 'yieldUnsure').length).toBeGreaterThan(0);
   for (const { does, solution } of table.rows) if (does === 'yes') expect(solution.verdicts['PR-55']).toBe('note');

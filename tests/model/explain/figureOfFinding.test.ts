@@ -30,7 +30,7 @@ const findingsOfMany = (count: number, seed: number) =>
   });
 
 test('a finding opens into the figure that its rule weighed, in any plan', () => {
-  const met = findingsOfMany(400, 11).filter(({ rule, quantity }) => ALWAYS[rule] !== undefined && quantity !== null);
+  const met = findingsOfMany(1000, 11).filter(({ rule, quantity }) => ALWAYS[rule] !== undefined && quantity !== null);
   // With the pumping level unknown a flow is weighed that is no figure of the well.
   expect(met.filter(({ rule, figure, values }) => figure !== ALWAYS[rule] && values[ALWAYS[rule]!] !== null)).toEqual(
     [],

@@ -50,10 +50,15 @@ function unsaidOfFacts(plan: Plan): string[] {
     .filter(({ path }) => FACTS.includes(path))
     .flatMap(({ path }) =>
       (OTHER_CHOICES[path] ?? []).flatMap((to) => {
-        const { verdicts } = solve(withValue(plan, path, to));
+        const after = solve(withValue(plan, path, to));
+        const { verdicts } = after;
+        // One assumed value may follow from another: a pump's depth from how long it is.
+        const was = new Map(before.assumed.map((each) => [each.path, each.value]));
+        const moved = after.assumed.filter((each) => was.get(each.path) !== each.value).map((each) => each.path);
         return (
           before.holding
             .filter(({ rule, assumed }) => WORSE.includes(verdicts[rule]!) && !assumed.includes(path))
+            .filter(({ assumed }) => !assumed.some((each) => moved.includes(each)))
             // The band of the pump is drawn by PR-01 and PR-03, which say so.
             .filter(({ rule }) => !(rule === 'PR-05' && path === 'pump.intakeToMotorBottom'))
             .map(({ rule }) => `${rule} holds, and with ${path} ${String(to)} is a ${verdicts[rule]}`)
