@@ -114,8 +114,9 @@ function drawdown({ facts, values }: Solution, words: ChipSayings, show: Show): 
   return words.drawdown({ drawdown: values.drawdown, demand }, show);
 }
 
-function overIntake({ values, verdicts }: Solution, words: ChipSayings, show: Show): Note | null {
-  const { submergence } = values;
+function overIntake({ facts, levels, values, verdicts }: Solution, words: ChipSayings, show: Show): Note | null {
+  // Where the pump would draw the water below it there is no cover to tell, but how far it hangs too high.
+  const submergence = values.submergence ?? (levels.pumping === null ? null : facts.pump.setting - levels.pumping);
   if (submergence === null) return null;
   // Beside a danger of no water over it, the water at the demand would say that there is some.
   if (submergence >= 0 && verdicts['PR-02'] === 'danger') return null;
