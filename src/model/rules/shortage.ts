@@ -55,14 +55,16 @@ function judgedOn(given: Given, wanted: CubicMetresPerSecond, gives: CubicMetres
   const stored = storedForPeak(given, wanted);
   const asked = (wanted - gives) * peak;
   const at = { measured: gives, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
+  const short = { ...numbers, stored, asked, peak, need };
+  // The day comes first: a full bore feeds the house once, and hanging the pump deeper adds no inflow.
+  const dayMet = gives * DAY >= need;
+  if (!dayMet) return breaks('dayNotMet', 'danger', short, at);
   const carried = stored !== null && stored + (values.tankDrawdown ?? 0) >= asked;
   if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored, peak }, at);
   if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak }, at);
-  const dayMet = gives * DAY >= need;
   // A bore of unknown width or level has a store of which nobody can tell whether it lasts.
-  if (dayMet && values.usableStorage === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
-  const short = { ...numbers, stored, asked, peak, need };
-  return dayMet ? breaks('peakNotCarried', 'warning', short, at) : breaks('dayNotMet', 'danger', short, at);
+  if (values.usableStorage === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
+  return breaks('peakNotCarried', 'warning', short, at);
 }
 
 /** Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is wanted. Null in an unknown bore. */

@@ -528,6 +528,8 @@ describe('in thousands of random plans', () => {
   }
   /** Hands and hoist follow the depth. */
   const ON_THE_HOOK = 'PR-51';
+  /** A weak pump in a poor well reaches cut-out late from wherever it does not run dry: setting it says so, and no more. */
+  const LATE = 'PR-46';
   const EACH = 250;
 
   test.each([11, 12, 13, 14, 15, 16, 17, 18])(
@@ -543,6 +545,7 @@ describe('in thousands of random plans', () => {
     const [before, after] = [solve(plan), solve(placed.plan)];
     for (const rule of Object.keys(after.verdicts)) {
       const is = badness(after, rule);
+      if (rule === LATE && is === 2 && placed.changes.length > 0) continue;
       if (is >= 2 && rule !== ON_THE_HOOK) expect(badness(before, rule), rule).toBeGreaterThanOrEqual(is);
     }
     for (const path of Object.keys(plan.status ?? {}))

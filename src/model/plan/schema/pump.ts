@@ -106,6 +106,7 @@ export const pump = group(
         above: true,
         to: '2 in',
         default: DEFAULTS.shroudWall,
+        example: '"1/4 in" or "6 mm"',
       }),
     ),
     lowLevelCutOff: z.optional(
