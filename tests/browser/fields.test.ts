@@ -41,8 +41,8 @@ describe('the record', () => {
     ]);
     const left = fields
       .map(({ path }) => path)
-      .filter((path) => !asked.has(path) && !path.startsWith('house.branches'));
-    // The screen's short form is asked for as a list; format and units are no questions.
+      .filter((path) => !asked.has(path) && !path.startsWith('house.branches') && !path.startsWith('ownPumps'));
+    // Own pumps are pasted where a pump is chosen. The screen's short form is asked for as a list; format and units are no questions.
     expect(left).toEqual(['format', 'units', 'well.intake.top', 'well.intake.bottom']);
   });
 
@@ -339,7 +339,7 @@ describe('how a value came to stand in the plan', () => {
   });
 
   test('is read in every plan that the form can write it to', () => {
-    for (const path of fields.filter(({ group }) => group !== '').map((each) => each.path.replace('*', '0'))) {
+    for (const path of fields.filter(({ group }) => group !== '').map((each) => each.path.replaceAll('*', '0'))) {
       expect([path, readPlan({ ...plan, status: withStatus(plan, path, 'measured') }).ok]).toEqual([path, true]);
     }
   });

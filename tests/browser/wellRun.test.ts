@@ -73,7 +73,7 @@ test('frost is told to the whole inch or centimetre, beside the depth that is pl
   // Both to the inch: reached is never more than planned.
   const whole = { reached: inches(50.8), thawed: 0 };
   expect(sayFrostOf(whole, inches(50.8), show('us'))).toBe('frost 51 in of 51 in');
-  expect(sayFrostOf(frost, well.values.frostDepth, show('metric'))).toBe('frost 80 cm of 122 cm');
+  expect(sayFrostOf(frost, well.values.frostDepth, show('metric'))).toBe('frost 80 cm of 1.22 m');
   expect(sayFrostOf({ reached: inches(48), thawed: inches(12.2) }, well.values.frostDepth, show('us'))).toBe(
     'thawed to 12 in of 48 in',
   );

@@ -33,7 +33,8 @@ export const WITH_THE_PUMP: readonly Part[] = ['pump', 'depth', 'pipe', 'wire'];
  * @param plan   for which the row was worked out
  * @param row    of the pumps or of the tanks
  * @param parts  of a pump's row; the tank's has one
- * @returns  the changes of what was asked for; a part of which anything stands is left whole
+ * @returns  the changes of what was asked for; a part of which anything stands is left whole, and where the pump stands,
+ *           so does all that was worked out for another
  */
 export function choosing(plan: Plan, row: PumpRow | TankRow, parts: readonly Part[] = WITH_THE_PUMP): Chosen {
   const { facts } = readFacts(plan);
@@ -46,6 +47,7 @@ export function choosing(plan: Plan, row: PumpRow | TankRow, parts: readonly Par
     const held = real.find(({ path }) => !mayMove(facts, path));
     if (held === undefined) changes.push(...real);
     else left.push({ choice, status: whatStands(facts, held.path) });
+    if (choice === 'pump' && held !== undefined) return { plan, changes: [], left };
   }
   return { plan: changed(plan, changes), changes, left };
 }

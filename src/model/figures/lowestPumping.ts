@@ -3,6 +3,7 @@ import type { Facts } from '../facts.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { Metres } from '../si.ts';
 import type { Curves, LowestPumping } from '../solution.ts';
+import { pumpFromLevel } from './curves.ts';
 import { lowestLevel, lowestStatic } from './lowestLevel.ts';
 import { provenYield } from './provenYield.ts';
 
@@ -17,13 +18,14 @@ export { lowestStatic } from './lowestLevel.ts';
  *           say that the pump empties the bore
  */
 export function lowestPumping(facts: Facts, curves: Fall): LowestPumping | null {
-  const { atCutInMost } = curves;
   const rest = lowestStatic(facts);
   if (rest === null) return null;
   const floor = lowestLevel(facts);
   const end = floor.by === 'intake' ? 'intake' : 'cutOff';
   const dry = rest > (facts.water.staticLevel ?? rest);
   if (rest >= floor.depth) return { depth: rest, by: dry ? 'dryLevel' : 'level' };
+  // From a deeper level at rest the pump gives less, and draws it down less.
+  const atCutInMost = dry ? pumpFromLevel(facts, { end: 'most', tank: 'cutIn' }, rest) : curves.atCutInMost;
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
   if (atCutInMost?.outpumped === true) return { depth: floor.depth, by: end };
   const flow = largestFlow(facts, atCutInMost?.flow ?? null);

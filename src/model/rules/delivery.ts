@@ -61,9 +61,12 @@ export const pumpGivesEnough = defineRule({
     }
     // Where the well gives less than is wanted, the pump is held against what the well gives: the rest is for storage.
     const asked = Math.min(wanted, wellGivesAt(given, rest));
+    const lasting = () => judgedOn(given, point.flow, wanted, point.waterLevel, asked);
     if (point.outpumped || asked < wanted) {
       const atRest = fromRest();
-      if (atRest.kind !== 'holds' || meets(point.flow - LEAST_SHARE * wanted, 'flow')) return atRest;
+      // Where the water comes to stand the pump may give less still; a well that it empties is for its store.
+      if (atRest.kind !== 'holds') return point.outpumped ? atRest : worseOf(atRest, lasting());
+      if (meets(point.flow - LEAST_SHARE * wanted, 'flow')) return atRest;
       if (point.outpumped || meets(point.flow - LEAST_SHARE * asked, 'flow'))
         return holds(
           'givesEnoughAtFirst',
@@ -71,7 +74,7 @@ export const pumpGivesEnough = defineRule({
           atRest.margin,
         );
     }
-    return judgedOn(given, point.flow, wanted, point.waterLevel, asked);
+    return lasting();
   },
   fixes({ facts }, { variant, limit, numbers }) {
     const { flowLimiter } = facts.pump;
@@ -81,6 +84,12 @@ export const pumpGivesEnough = defineRule({
     return [variant === 'givesNone' ? words('strongerPump', {}) : words('strongerOrLess', {})];
   },
 });
+
+type Judged = ReturnType<typeof judgedOn>;
+
+function worseOf(first: Judged, later: Judged): Judged {
+  return later.kind === 'breaks' && later.severity === 'danger' ? later : first;
+}
 
 /** What flows in at the most with the water drawn down to the intake or a cut-off, by all that is said of the well. */
 function wellGivesAt({ facts }: Given, rest: Metres): CubicMetresPerSecond {

@@ -38,12 +38,14 @@ export function mayMove(facts: Facts, path: string): boolean {
   return statusAt(facts, path) === 'to choose';
 }
 
-/** The word that counts for a path: its own, else its group's, else it is still to choose. */
+/** The word that counts for a path: its own, else its group's, else that of anything in it, else it is still to choose. */
 export function statusAt({ status }: Facts, path: string): Facts['status'][string] {
   for (let end = path.length; end > 0; end = path.lastIndexOf('.', end - 1)) {
     const said = status[path.slice(0, end)];
     if (said !== undefined) return said;
   }
+  for (const [each, said] of Object.entries(status))
+    if (said !== 'to choose' && each.startsWith(`${path}.`)) return said;
   return 'to choose';
 }
 
