@@ -73,7 +73,8 @@ A pump **does the job** when it
 - and breaks no rule that another pump, pipe or wire would keep.
 
 Of those the smallest power comes first, then the rated flow nearest to what is asked. Common practice, no source. What
-nobody said is never guessed: such a pump *depends*, and the table says on what.
+nobody said is never guessed: such a pump *depends*, and the table says on what; so does one that no usual tank is large
+enough for.
 
 **Caution.** These are usual pumps of their rating, not one maker's: check the maker's curve before you buy. Pump, wiring
 and well are work for licensed people; local code decides.`,

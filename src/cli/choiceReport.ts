@@ -7,7 +7,7 @@ import { readFacts } from '../model/plan/readFacts.ts';
 import { show } from '../model/units.ts';
 import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
-import { sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
+import { sayInTheWay, sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
 
 export function choiceReport(plan: Plan) {
@@ -17,9 +17,11 @@ export function choiceReport(plan: Plan) {
 function pumpsOf(plan: Plan) {
   const units = show(readFacts(plan).facts.units);
   const table = choosePump(plan);
-  if (table.kind === 'refused') return { refused: sayWhyLeft(table.why, en, units), assumed: [], rows: [] };
+  if (table.kind === 'refused')
+    return { refused: sayWhyLeft(table.why, en, units), inTheWay: [], assumed: [], rows: [] };
   return {
     refused: null,
+    inTheWay: table.inTheWay.map((each) => sayInTheWay(each, { ...en, choose }, units)),
     assumed: table.assumed,
     rows: table.rows.map((row) => {
       const { facts, values } = row.solution;
@@ -42,7 +44,7 @@ function pumpsOf(plan: Plan) {
           rating: dropPipe.rating,
         },
         wire: { said: said.wire, voltage: pump.voltage, phase: pump.phase, wires: pump.wires },
-        controlBox: pump.phase === 1 && pump.wires === 3,
+        controlBox: pump.phase === 1 && pump.wires === 3 && facts.house.control !== 'variable speed',
         weightAtRest: values.hangLoadAtRest,
         tank: row.tank,
         changes: {

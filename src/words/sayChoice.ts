@@ -1,5 +1,5 @@
 /** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
-import type { PumpRow } from '../model/choose/choosePump.ts';
+import type { InTheWay, PumpRow } from '../model/choose/choosePump.ts';
 import type { TankRow } from '../model/choose/chooseTank.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
@@ -18,6 +18,12 @@ export function sayWhyChoice(row: Pick<PumpRow, 'why'> | Pick<TankRow, 'why'>, w
   const { pumps, tanks } = words.choose;
   const said = { ...pumps.whys, ...tanks.whys } as Readonly<Record<string, (numbers: object, show: Show) => string>>;
   return said[why.variant]?.(why.numbers, show) ?? '';
+}
+
+/** What alone keeps every pump from doing the job: one sentence. */
+export function sayInTheWay({ variant, numbers }: InTheWay, words: ChoiceWords, show: Show): string {
+  const said = words.choose.pumps.inTheWay as Readonly<Record<string, (numbers: object, show: Show) => string>>;
+  return said[variant]?.(numbers, show) ?? '';
 }
 
 /** The cells of a pump's row, by column; a dash where a figure is not known or has no meaning. */
@@ -42,17 +48,19 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
   const { pumps } = words.choose;
   const { flow, share, spare, lifts, left, range } = row.figures;
   const { facts, values } = row.solution;
+  const why = sayWhyChoice(row, words, show);
+  const guard = guardOf(row, words, show);
   return {
     name: pumps.name(row.name),
     does: pumps.does[row.does],
-    why: sayWhyChoice(row, words, show),
+    why: row.does === 'no' || guard === null ? why : `${why} ${guard.sentence}`,
     flow: orDash(flow, show.flow),
     share: orDash(share, (each) => `${decimals(each * 100, 0)} %`),
     spare: orDash(spare, show.pressure),
     lifts: orDash(lifts, (depth) => (depth > 0 ? show.depth(depth) : DASH)),
     left: orDash(left, show.depth),
     range: orDash(range, (each) => `${decimals(each, 2)} ×`),
-    depth: show.depth(facts.pump.setting),
+    depth: `${show.depth(facts.pump.setting)}${guard === null ? '' : `, ${guard.cell}`}`,
     pipe: pipeText(row.solution, show),
     wire: wireText(row.solution, words, show),
     weight: orDash(values.hangLoadAtRest, show.hook),
@@ -66,6 +74,18 @@ function orDash<T>(value: T | null, say: (value: T) => string): string {
   return value === null ? DASH : say(value);
 }
 
+/** Dry-run protection that choosing the row would plan: what it does may rest on it. */
+function guardOf({ parts, solution }: PumpRow, words: ChoiceWords, show: Show) {
+  if (!parts.depth.some(({ path, to }) => path === 'pump.lowLevelCutOff' && to !== undefined)) return null;
+  const { pumps } = words.choose;
+  const { lowLevelCutOff } = solution.facts.pump;
+  if (typeof lowLevelCutOff === 'number') {
+    const depth = show.depth(lowLevelCutOff);
+    return { cell: pumps.probe(depth), sentence: pumps.withProbe(depth) };
+  }
+  return lowLevelCutOff === true ? { cell: pumps.protection, sentence: pumps.withProtection } : null;
+}
+
 /** "PE 1 in, 200 psi", "PVC 1-1/4 in, schedule 80". */
 function pipeText({ facts }: Solution, show: Show): string {
   const { material, nominalSize, rating, wallClass } = facts.dropPipe;
@@ -73,10 +93,11 @@ function pipeText({ facts }: Solution, show: Show): string {
   return `${material} ${nominalSize}${strength === null ? '' : `, ${strength}`}`;
 }
 
-/** "10 AWG, 230 V, 3-wire, control box". */
+/** "10 AWG, 230 V, 3-wire, control box"; a drive brings its own motor and box. */
 function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: Show): string {
   const { phase, wires, voltage } = facts.pump;
   const size = plan.wire?.size ?? assumed.find(({ path }) => path === 'wire.size')?.value ?? DASH;
+  if (facts.house.control === 'variable speed') return `${size}, ${show.voltage(voltage)}, ${words.choose.pumps.drive}`;
   const kind = phase === 3 ? '3-phase' : `${wires}-wire`;
   const box = phase === 1 && wires === 3 ? `, ${words.choose.pumps.controlBox}` : '';
   return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;

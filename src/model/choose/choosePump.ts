@@ -20,16 +20,28 @@ import type { Plan } from '../plan/schema.ts';
 import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove } from '../rules/cutOff.ts';
 import { mayMove, statusAt, writtenInside } from '../rules/fix.ts';
 import type { Sentence } from '../rules/rule.ts';
+import { meets } from '../rules/grace.ts';
 import { reachAt } from '../rules/tank.ts';
 import { largerTank, leastRun, ratedFlow } from '../rules/tankCycle.ts';
 import type { CubicMetres } from '../si.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
 import { createSolver } from '../solve.ts';
 import { candidatesOf, type Candidate, type OwnPump } from './candidates.ts';
-import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type PumpFigures, type Why } from './fit.ts';
+import {
+  CUT_OUT_SPARE,
+  fitOf,
+  LEFT_OVER_INTAKE,
+  turnOf,
+  WANTED_SHARE,
+  type Fit,
+  type PumpFigures,
+  type Why,
+} from './fit.ts';
+import { inTheWay, type InTheWay } from './inTheWay.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
 
 export type { Candidate, OwnPump, PumpName } from './candidates.ts';
+export type { InTheWay } from './inTheWay.ts';
 export type { PumpFigures } from './fit.ts';
 export type { Part } from './outfit.ts';
 
@@ -55,6 +67,8 @@ export type PumpTable =
       readonly kind: 'rows';
       /** The best first. */
       readonly rows: readonly PumpRow[];
+      /** Where no row does: each thing of the plan that alone keeps them all from it. */
+      readonly inTheWay: readonly InTheWay[];
       /** Choices that all of it rests on and nobody made. */
       readonly assumed: readonly string[];
     };
@@ -68,10 +82,15 @@ export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable 
   const solution = solver.solve(plan);
   const refused = refusal(solution) ?? missingForAll(solution);
   if (refused !== null) return { kind: 'refused', why: refused };
-  const tried = candidatesOf(plan, solution.facts, [...(plan.ownPumps ?? []), ...own]).map((candidate) =>
-    rowOf(plan, candidate, solver.solve),
-  );
-  return { kind: 'rows', rows: inOrder(judged(tried)), assumed: restsOn(solution) };
+  const trying = (each: Plan) => rowsFor(each, own, solver.solve);
+  const rows = trying(plan);
+  const hindered = rows.every(({ does }) => does === 'no') ? inTheWay(plan, rows, trying) : [];
+  return { kind: 'rows', rows, inTheWay: hindered, assumed: restsOn(solution) };
+}
+
+function rowsFor(plan: Plan, own: readonly OwnPump[], solve: Solve): PumpRow[] {
+  const candidates = candidatesOf(plan, solve(plan).facts, [...(plan.ownPumps ?? []), ...own]);
+  return inOrder(judged(candidates.map((candidate) => rowOf(plan, candidate, solve))));
 }
 
 /** Without the way to the tank no pump has a working point. */
@@ -93,7 +112,7 @@ function rowOf(plan: Plan, candidate: Candidate, solve: Solve): PumpRow {
   const first = lifts(bare) ? outfit(bare, solve) : { plan: bare.plan, solution: bare, changes: [] };
   const row = (done: Outfitted): PumpRow => ({
     ...candidate,
-    ...fitOf(done.solution, candidate.rated),
+    ...withTank(done.solution, fitOf(done.solution, candidate.rated)),
     tank: tankFor(done.solution),
     parts: byPart(lastOf([...candidate.changes, ...done.changes])),
     plan: done.plan,
@@ -196,6 +215,17 @@ function tankFor(solution: Solution): CubicMetres | null {
   const flow = ratedFlow(solution);
   if (kind === 'open tank' || control === 'variable speed' || flow === null) return null;
   return largerTank(solution, flow * leastRun(facts)) ?? null;
+}
+
+/** What does, but gives more in one run than any usual tank takes and than the plan's own does, rests on another tank. */
+function withTank(solution: Solution, fit: Fit): Fit {
+  const { facts, values } = solution;
+  const { kind, control } = facts.house;
+  const flow = ratedFlow(solution);
+  if (fit.does !== 'yes' || kind === 'open tank' || control === 'variable speed' || flow === null) return fit;
+  const water = flow * leastRun(facts);
+  if (tankFor(solution) !== null || meets((values.tankDrawdown ?? 0) / water - 1, 'ratio')) return fit;
+  return { ...fit, does: 'depends', why: { variant: 'tanksTogether', numbers: { water } } };
 }
 
 /** What pump, pipe and wire decide whatever else the plan says. */

@@ -5,6 +5,7 @@ import { mostStartsPerSecond } from '../formulas/tank.ts';
 import type { ToldFinding } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
 import { isAssumed } from '../rules/assumed.ts';
+import { isFlowing } from '../rules/highestStatic.ts';
 import { unitAt } from '../rules/fix.ts';
 import type { Sentence } from '../rules/rule.ts';
 import { leastRun, ratedFlow, usualPrecharge, usualTanks } from '../rules/tankCycle.ts';
@@ -38,7 +39,7 @@ export interface TankRow {
   readonly changes: readonly Change[];
 }
 
-export type TankRefusal = 'openTank' | 'variableSpeed' | 'pumpFirst';
+export type TankRefusal = 'flowing' | 'openTank' | 'variableSpeed' | 'pumpFirst';
 
 export type TankTable =
   | { readonly kind: 'refused'; readonly why: TankRefusal }
@@ -60,6 +61,7 @@ export function chooseTank(plan: Plan): TankTable {
   const solution = solver.solve(plan);
   const { facts, values } = solution;
   const { kind, control, tankRating, reliefValve } = facts.house;
+  if (isFlowing(solution)) return { kind: 'refused', why: 'flowing' };
   if (kind === 'open tank') return { kind: 'refused', why: 'openTank' };
   if (control === 'variable speed') return { kind: 'refused', why: 'variableSpeed' };
   const flow = ratedFlow(solution);

@@ -10,7 +10,7 @@ import { openPumpingLevel } from '../rules/openFacts.ts';
 import type { Sentence } from '../rules/rule.ts';
 import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
 import { LEFT_OVER_INTAKE } from '../rules/yield.ts';
-import type { CubicMetresPerSecond, Metres, Pascals, Ratio } from '../si.ts';
+import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio } from '../si.ts';
 import type { Solution } from '../solution.ts';
 
 /** What is asked of a pump over what the house wants, and where in its range it is to work. Common practice, no source. */
@@ -49,13 +49,16 @@ export type Why =
   | Sentence<'dependsOnLevel', { turn: Metres }>
   /** Even with the water at its intake, but nobody knows how much stays over it. */
   | Sentence<'unknownLevel', { level: Metres }>
-  | Sentence<'liftsNone', { level: Metres; lifts: Metres | null }>
+  /** Not even from the water at rest; or from there, but it does not get the water as low as it has to. */
+  | Sentence<'liftsNone', { rest: Metres; lifts: Metres | null }>
   | Sentence<'lacksPressure', { spare: Pascals; level: Metres; asked: Pascals }>
   | Sentence<'givesLittle', { flow: number; wanted: number }>
   | Sentence<'takesTooMuch', { left: Metres; asked: Metres }>
   | Sentence<'outpumps', { gives: number | null }>
   | Sentence<'underRange', { range: Ratio; least: Ratio }>
   | Sentence<'overRange', { range: Ratio; most: Ratio }>
+  /** It does, but no usual tank takes what it gives in one run. */
+  | Sentence<'tanksTogether', { water: CubicMetres }>
   | Sentence<'unguarded', { gives: number }>
   | Sentence<'storeTooSmall', { gives: number; wanted: number }>;
 
@@ -95,7 +98,7 @@ function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
     lowest: level,
   });
   const no = shortAt(solution, figures, level);
-  if (no !== null) return { does: 'no', why: no, figures };
+  if (no !== null) return short(no, figures);
   if (curves.atCutInMost?.outpumped === true)
     return { does: 'no', why: { variant: 'outpumps', numbers: { gives: provenYield(facts) } }, figures };
   const left = figures.left ?? 0;
@@ -115,7 +118,7 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const { best, worst: figures } = atBoth(solution, rated, rest, level);
   const gives = provenYield(facts) ?? 0;
   const no = shortBetween(solution, best, figures, level);
-  if (no !== null) return { does: 'no', why: no, figures };
+  if (no !== null) return short(no, figures);
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
   const shortage = verdicts['PR-55'];
   const wanted = facts.house.demand ?? 0;
@@ -154,7 +157,7 @@ function fitInUnknown(solution: Solution, rated: CubicMetresPerSecond, rest: Met
   const no = over
     ? ({ variant: 'overRange', numbers: { range: worst.range, most: RANGE.to } } as const)
     : shortAt(solution, { ...best, range: Math.min(best.range ?? 0, RANGE.to) }, rest);
-  if (no !== null) return { does: 'no', why: no, figures };
+  if (no !== null) return short(no, figures);
   if (shortBetween(solution, best, worst, deepest) === null)
     return { does: 'depends', why: { variant: 'unknownLevel', numbers: { level: deepest } }, figures };
   return { does: 'depends', why: { variant: 'dependsOnLevel', numbers: { turn: turnOf(solution, rest) } }, figures };
@@ -177,7 +180,7 @@ function weightOf({ site }: Solution['facts']): number {
 function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres): Why | null {
   const { flow, spare, lifts, range } = figures;
   const { demand, control } = facts.house;
-  if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { level, lifts } };
+  if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { rest: lowestStatic(facts) ?? 0, lifts } };
   if (spare !== null && !meets(spare - CUT_OUT_SPARE, 'pressure'))
     return { variant: 'lacksPressure', numbers: { spare, level, asked: CUT_OUT_SPARE } };
   if (demand !== null && !meets(flow - WANTED_SHARE * demand, 'flow'))
@@ -188,6 +191,12 @@ function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres): Why 
   if (control !== 'variable speed' && !meets(RANGE.to - range, 'ratio'))
     return { variant: 'overRange', numbers: { range, most: RANGE.to } };
   return null;
+}
+
+/** A pump that lifts no water draws none down: neither what stays over it nor its pressure from there means anything. */
+function short(why: Why, figures: PumpFigures): Fit {
+  const none = why.variant === 'liftsNone' ? { spare: null, left: null } : {};
+  return { does: 'no', why, figures: { ...figures, ...none } };
 }
 
 /** Rests on what the house draws: said, assumed, or not known. */

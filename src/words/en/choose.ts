@@ -1,5 +1,5 @@
 /** "Which pump" and "Which tank": names, reasons, refusals. */
-import type { PumpName, WhyRow } from '../../model/choose/choosePump.ts';
+import type { InTheWay, PumpName, WhyRow } from '../../model/choose/choosePump.ts';
 import type { TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
 import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
 import type { PasteFault } from '../../model/choose/pastedCurve.ts';
@@ -11,6 +11,14 @@ type Said<Union extends { readonly variant: string; readonly numbers: object }> 
 };
 
 const times = (share: number): string => decimals(share, 1);
+/** Past a limit, and read so: rounded away from it where the second decimal would be the limit’s own. */
+const apart = (share: number, limit: number): string => {
+  const text = decimals(share, 2);
+  return text === times(limit) ? decimals(share > limit ? limit + 0.01 : limit - 0.01, 2) : text;
+};
+/** How many do without what stands in the way. */
+const then = (does: number): string =>
+  does === 0 ? 'some of these may do' : `${does} of these ${does === 1 ? 'does' : 'do'}`;
 const column = { flow: 'flow', head: 'head' } as const;
 
 export const choose = {
@@ -59,6 +67,12 @@ export const choose = {
     },
     plans: 'now in the plan',
     controlBox: 'control box',
+    drive: 'motor and wires as the drive’s maker asks',
+    /** Of a row that plans dry-run protection: in its cell, and as a sentence. */
+    probe: (depth: string) => `probe at ${depth}`,
+    protection: 'dry-run protection by current',
+    withProbe: (depth: string) => `With dry-run protection, a probe at ${depth}.`,
+    withProtection: 'With dry-run protection by current.',
     whys: {
       fits: ({ flow, spare, left }, show) =>
         `Gives ${show.flow(flow)}${spare === null ? '' : `, reaches cut-out with ${show.pressure(spare)} to spare`} and leaves ${show.depth(left)} of water over its intake.`,
@@ -73,10 +87,12 @@ export const choose = {
         `Does while the water stays above ${show.depth(turn)}; nobody knows how far it falls. Measure it while pumping.`,
       unknownLevel: ({ level }, show) =>
         `Gives enough even with the water at ${show.depth(level)}; nobody knows how much stays over the intake.`,
-      liftsNone: ({ level, lifts }, show) =>
-        lifts !== null && lifts > 0
-          ? `Lifts water from ${show.depth(lifts)} at the most, and it stands at ${show.depth(level)}.`
-          : 'Does not fill the tank from any depth.',
+      liftsNone: ({ rest, lifts }, show) =>
+        lifts === null || !(lifts > 0)
+          ? 'Does not fill the tank from any depth.'
+          : lifts > rest
+            ? `Too weak to draw the bore down: it stalls at ${show.depth(lifts)}.`
+            : `Lifts water from ${show.depth(lifts)} at the most, and the water at rest stands at ${show.depth(rest)}.`,
       lacksPressure: ({ spare, level, asked }, show) =>
         spare < 0
           ? `Too weak: ${show.pressure(-spare)} short of cut-out with the water at ${show.depth(level)}.`
@@ -90,9 +106,11 @@ export const choose = {
           ? 'Takes more than the well gives and draws it down to the intake.'
           : `Takes more than the ${show.flow(gives)} that the well gives.`,
       underRange: ({ range, least }) =>
-        `Works at ${times(range)} times its rated flow, under ${times(least)}: too large for this house.`,
+        `Works at ${apart(range, least)} times its rated flow, under ${times(least)}: too large for this house.`,
       overRange: ({ range, most }) =>
-        `Works at ${times(range)} times its rated flow, over ${times(most)}: too strong for this lift.`,
+        `Works at ${apart(range, most)} times its rated flow, over ${times(most)}: too strong for this lift.`,
+      tanksTogether: ({ water }, show) =>
+        `Does if tanks together take ${show.volume(water)} at each start: no single usual one does.`,
       unguarded: ({ gives }, show) => `Needs dry-run protection first: the well gives only ${show.flow(gives)}.`,
       storeTooSmall: ({ gives, wanted }, show) =>
         `The water in the bore does not carry the peak: ${show.flow(wanted)} wanted, ${show.flow(gives)} given.`,
@@ -100,6 +118,14 @@ export const choose = {
       finding: () => '',
     } satisfies Said<WhyRow>,
     none: 'None of these pumps does the job here.',
+    inTheWay: {
+      flowLimiter: ({ limit, does }, show) =>
+        `The flow limiter of ${show.flow(limit)} stands in the way: without it ${then(does)}.`,
+      threadedPipe: ({ does }) =>
+        `The threaded PVC drop pipe stands in the way: with galvanized steel ${then(does)}, heavier to lift.`,
+      frequency: ({ at }) =>
+        `Nobody said whether the supply is 50 or 60 Hz: at ${at.length > 1 ? 'either' : `${at.join()} Hz`} some of these may do.`,
+    } satisfies Said<InTheWay>,
     restsOn: (what: string) => `All of this rests on what is assumed: ${what}.`,
     caution:
       'A usual pump of that name, by common practice: check the maker’s curve before you buy. Wiring is for a licensed electrician.',
@@ -125,6 +151,7 @@ export const choose = {
       finding: () => '',
     } satisfies Said<WhyTank>,
     refused: {
+      flowing: 'The well flows by itself: a licensed contractor first, then a tank.',
       openTank: 'An open tank is filled by a float: no pressure tank to choose.',
       variableSpeed: 'With variable speed a small tank as the controller’s maker asks for is enough.',
       pumpFirst: 'Choose the pump first: the tank follows from its flow.',
