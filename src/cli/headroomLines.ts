@@ -20,6 +20,7 @@ export function headroomReport({ refused, lines }: HeadroomReport, units: Show) 
       end: line.end,
       warning: stepReport(line.warning),
       danger: stepReport(line.danger),
+      standing: line.standing,
       assumed: line.assumed,
       message: messageOf(line, units),
     })),
@@ -28,8 +29,8 @@ export function headroomReport({ refused, lines }: HeadroomReport, units: Show) 
 
 function stepReport(step: Step | null) {
   if (step === null) return null;
-  const { last, at, rule, severity, already } = step;
-  return { last, at, rule, severity, already };
+  const { last, at, rule, severity, already, overWater } = step;
+  return { last, at, rule, severity, already, overWater };
 }
 
 function messageOf(line: Headroom, units: Show): string {

@@ -44,18 +44,27 @@ export function sayHeadroom(
 }
 
 function stepsOf(line: Headroom, words: HeadroomWords, show: Show, telling: Telling): SaidStep[] {
-  const { of, direction, now, end, warning, danger } = line;
+  const { of, direction, now, end, warning, danger, standing } = line;
   const { headroom } = words;
   if (now === null || end === null) return [{ severity: null, text: headroom.missing[of] }];
+  const textOf = (step: Step, wrong: string) => {
+    if (step.already) return headroom.already(titleOf(step, words, show));
+    if (step.overWater) return headroom.overWater(standing.includes(step.rule), of, direction, step.last, now, show);
+    return headroom.beyond(telling, of, direction, step.last, now, wrong, show);
+  };
   const say = (step: Step, wrong = wrongAt(step, words, show)): SaidStep => ({
     severity: step.severity,
-    text: step.already
-      ? headroom.already(titleOf(step, words, show))
-      : headroom.beyond(telling, of, direction, step.last, now, wrong, show),
+    text: textOf(step, wrong),
   });
   if (danger !== null && (warning === null || isNoSooner(warning, danger))) return [say(danger)];
   if (warning === null) return [{ severity: null, text: headroom.none(of, direction, end, show) }];
-  if (danger === null) return [say(warning), { severity: null, text: headroom.noDanger(of, direction, end, show) }];
+  if (danger === null) {
+    const none = standing.length > 0 ? headroom.noNewDanger : headroom.noDanger;
+    return [say(warning), { severity: null, text: none(of, direction, end, show) }];
+  }
+  // A warning of its own may lie beyond a danger that a warning has grown into.
+  if (Math.abs(danger.at - now) < Math.abs(warning.at - now)) return [say(danger), say(warning)];
+  if (danger.overWater) return [say(warning), say(danger)];
   const same = titleOf(warning, words, show) === titleOf(danger, words, show);
   if (!same) return [say(warning), say(danger)];
   if (telling === 'whole') return [say(warning), say(danger, headroom.worse)];

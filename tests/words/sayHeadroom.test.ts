@@ -3,13 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { headroomOf } from '../../src/model/headroom/headroom.ts';
 import type { HeadroomOf } from '../../src/model/headroom/told.ts';
 import type { Plan } from '../../src/model/plan/schema.ts';
+import type { Solution } from '../../src/model/solution.ts';
 import { solve } from '../../src/model/solve.ts';
 import { show } from '../../src/model/units.ts';
 import { headroom } from '../../src/words/en/headroom.ts';
 import { en } from '../../src/words/en/index.ts';
 import { sayHeadroom } from '../../src/words/sayHeadroom.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
-import { planOf, rockWell, sample } from '../plans/build.ts';
+import { waysTo } from '../model/headroom/moved.ts';
+import { SAMPLES, planOf, rockWell, sample } from '../plans/build.ts';
 import { SOUND } from '../wells/sound.ts';
 
 function said(plan: Plan, of?: HeadroomOf): string[] {
@@ -60,6 +62,101 @@ test('where nothing was found up to the end, just that is said, and no promise',
   const sound = (name: string) => planOf(SOUND.find((each) => each.name === name)!.plan);
   expect(said(sound('Elk Saddle'), 'yield')).toEqual(['Nothing more found wrong down to a yield of 0.1 gpm.']);
   expect(said(sound('Waipuna Terrace'), 'demand')[1]).toBe('No danger found up to 114 L/min at once.');
+});
+
+const KNOWN = [...SOUND.map(({ plan }) => planOf(plan)), ...SAMPLES.map((name) => planOf(sample(name)))];
+
+/** What nobody should be told is no danger: the pump in its water, and its water in the tank. */
+const WATER = ['PR-01', 'PR-02', 'PR-03', 'PR-04', 'PR-46', 'PR-54'];
+
+function isDanger({ verdicts, findings }: Solution, rule: string): boolean {
+  const told = findings.find(({ together }) => together.some((each) => each.rule === rule));
+  return verdicts[rule] === 'danger' || (verdicts[rule] === 'depends' && told?.severity === 'danger');
+}
+
+/** Up to where no danger is said to be found, none is, be it new or old. */
+function expectNoDanger(plan: Plan): number {
+  const solution = solve(plan);
+  let checked = 0;
+  for (const line of headroomOf(plan, solution).lines) {
+    const { of, direction, now, end } = line;
+    const { steps } = sayHeadroom(line, { short: en.short, headroom }, show(solution.facts.units));
+    if (now === null || end === null || !steps.some(({ text }) => /no danger found/i.test(text))) continue;
+    for (const share of [0, 0.4, 0.9, 0.9999]) {
+      const value = now + share * (end - now);
+      for (const way of waysTo(plan, solution, of, value)) {
+        const there = solve(way);
+        expect(
+          WATER.filter((rule) => isDanger(there, rule)),
+          `${of} ${direction} at ${value}: ${JSON.stringify(plan)}`,
+        ).toEqual([]);
+      }
+    }
+    checked++;
+  }
+  return checked;
+}
+
+describe('no danger is said to be found only where there is none, new or old', () => {
+  test('in every sound well and every sample', () => {
+    expect(KNOWN.reduce((sum, plan) => sum + expectNoDanger(plan), 0)).toBeGreaterThan(3);
+  });
+
+  test('in 150 plans made at random', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        expectNoDanger(plan);
+      }),
+      { seed: 53, numRuns: 150 },
+    );
+  });
+
+  test('where the pump runs dry already, it is told so with where it comes to hang over its water', () => {
+    const plan = rockWell({
+      well: {
+        depth: '325 ft',
+        casing: { material: 'steel', size: '6 in', bottom: '40 ft', height: '12 in' },
+        intake: { kind: 'open hole', diameter: '6 in' },
+        yield: '2 gpm',
+      },
+      water: { staticLevel: '45 ft', pumping: { kind: 'yield only' } },
+      pump: { setting: '258 ft', power: '1-1/2 hp', curve: { kind: 'generic', flow: '10 gpm' } },
+    });
+    expect(said(plan, 'pumpSetting')).toContain('Already a danger now; above 45 ft the pump hangs over the water.');
+    expect(said(plan).join('\n')).not.toMatch(/no danger found/i);
+    expectNoDanger(plan);
+  });
+});
+
+test('a yield told is true for who types it: at it nothing more is wrong, just under it something is', () => {
+  let checked = 0;
+  for (const plan of KNOWN) {
+    const solution = solve(plan);
+    if (solution.facts.well.yield === null) continue;
+    const line = headroomOf(plan, solution).lines.find(({ of }) => of === 'yield')!;
+    const { steps } = sayHeadroom(line, { short: en.short, headroom }, show(solution.facts.units));
+    const bad = (made: Solution, severity: string | null) =>
+      Object.keys(made.verdicts).filter(
+        (rule) =>
+          isDanger(made, rule) ||
+          (severity === 'warning' &&
+            made.findings.some(
+              (found) => found.severity === 'warning' && [found, ...found.together].some((each) => each.rule === rule),
+            )),
+      );
+    for (const { severity, text } of steps) {
+      const [, flow, unit] = /gives less than ([\d.]+) (\S+):/.exec(text) ?? [];
+      if (flow === undefined) continue;
+      const typed = (share: number) =>
+        solve({ ...plan, well: { ...plan.well!, yield: `${Number(flow) * share} ${unit}` } });
+      const now = bad(solution, severity);
+      const news = (share: number) => bad(typed(share), severity).filter((rule) => !now.includes(rule));
+      expect(news(1.0005), `${text} ${JSON.stringify(plan)}`).toEqual([]);
+      expect(news(1 - (1.1 * (line.warning!.last - line.warning!.at)) / line.warning!.last), text).not.toEqual([]);
+      checked++;
+    }
+  }
+  expect(checked).toBeGreaterThan(8);
 });
 
 test('what is noted now and is a warning there is not told as news', () => {

@@ -13,7 +13,17 @@ import type { Finding, Solution } from '../solution.ts';
 import { createSolver } from '../solve.ts';
 import { coarse, gridOf, type Grid } from './grid.ts';
 import { movablesOf, standingStill, type Movable } from './movable.ts';
-import { DANGER, WARNING, findingOf, firstWrong, newlyWrong, type Level, type Wrong } from './newlyWrong.ts';
+import {
+  DANGER,
+  WARNING,
+  dangersOf,
+  findingOf,
+  firstWrong,
+  newlyWrong,
+  outOfWater,
+  type Level,
+  type Wrong,
+} from './newlyWrong.ts';
 import type { Headroom, HeadroomReport, NoHeadroom, Step, Units } from './told.ts';
 
 type Solve = (plan: Plan) => Solution;
@@ -45,14 +55,21 @@ export function headroomToFind(plan: Plan, solution: Solution, units: Units): To
 }
 
 function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
-  const { of, direction, now, fields } = movable;
+  const { of, direction, now, fields, write, orElse } = movable;
   if (now === null) {
     const missing = fields[0] ?? null;
-    return { of, direction, now, missing, end: null, warning: null, danger: null, assumed: [] };
+    return { of, direction, now, missing, end: null, warning: null, danger: null, standing: [], assumed: [] };
   }
-  const trial = tryOut(movable, now, solve(standingStill(movable, solution.plan, solution)), solve);
-  const danger = stepTo(DANGER, trial, movable, solution);
-  const warning = stepTo(WARNING, trial, movable, solution);
+  const still = solve(standingStill(movable, solution.plan, solution));
+  const trials = [write, ...(orElse === undefined ? [] : [orElse])].map((way) =>
+    tryOut(movable, now, still, (to) => solve(way(to))),
+  );
+  const nearest = (level: Level) =>
+    nearestOf(
+      trials.map((trial) => stepTo(level, trial, movable, solution)),
+      now,
+    );
+  const [danger, warning] = [nearest(DANGER), nearest(WARNING)];
   const own = fields.filter((path) => isAssumed(solution, path));
   const others = [warning, danger].flatMap((step) => step?.finding.assumed ?? []);
   return {
@@ -60,11 +77,18 @@ function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
     direction,
     now,
     missing: null,
-    end: trial.grid.at(trial.grid.last),
+    end: movable.end,
     warning,
     danger,
+    standing: [...new Set([...dangersOf(solution), ...dangersOf(still)])],
     assumed: [...new Set([...own, ...others])],
   };
+}
+
+/** The first that is met on the way from the value now; what is so already lies on it. */
+function nearestOf(steps: readonly (Step | null)[], now: number): Step | null {
+  const way = ({ at }: Step) => Math.abs(at - now);
+  return steps.filter((step) => step !== null).toSorted((one, other) => way(one) - way(other))[0] ?? null;
 }
 
 /** The plan with one value moved along its grid, each solved once. */
@@ -74,7 +98,12 @@ interface Trial {
   readonly at: (index: number) => Solution;
 }
 
-function tryOut({ end, step, fromNow, places, write }: Movable, now: number, still: Solution, solve: Solve): Trial {
+function tryOut(
+  { end, step, fromNow, places }: Movable,
+  now: number,
+  still: Solution,
+  solveAt: (to: number) => Solution,
+): Trial {
   const grid = gridOf({ now, end, step, fromNow });
   const solved = new Map<number, Solution>([[0, still]]);
   return {
@@ -83,7 +112,7 @@ function tryOut({ end, step, fromNow, places, write }: Movable, now: number, sti
     at: (index) => {
       const known = solved.get(index);
       if (known !== undefined) return known;
-      const made = solve(write(grid.at(index)));
+      const made = solveAt(grid.at(index));
       solved.set(index, made);
       return made;
     },
@@ -98,7 +127,8 @@ function stepTo(level: Level, trial: Trial, movable: Movable, solution: Solution
   const now = trial.grid.at(0);
   const stands = alreadyWrong(level, before, movable, solution);
   if (stands !== null) return stepOf(stands, now, now, stands.finding);
-  const isWrong = (index: number) => newlyWrong(before, trial.at(index), level) !== null;
+  const wrongAt = (index: number) => newlyWrong(before, trial.at(index), level) ?? outOfWater(movable, trial.at(index));
+  const isWrong = (index: number) => wrongAt(index) !== null;
   let clear = 0;
   for (const index of trial.tried) {
     if (!isWrong(index)) {
@@ -106,7 +136,7 @@ function stepTo(level: Level, trial: Trial, movable: Movable, solution: Solution
       continue;
     }
     const [last, first] = halve(clear, index, isWrong);
-    const wrong = newlyWrong(before, trial.at(first), level);
+    const wrong = wrongAt(first);
     if (wrong === null) return null;
     return stepOf(wrong, trial.grid.at(last), trial.grid.at(first), findingOf(wrong.rule, solution));
   }
@@ -123,8 +153,9 @@ function halve(clear: number, wrong: number, isWrong: (index: number) => boolean
   return [low, high];
 }
 
-function stepOf({ rule, finding }: Wrong, last: number, at: number, before: Finding | null): Step {
-  return { last, at, rule, severity: finding.severity, finding, before, already: before === finding };
+function stepOf({ rule, finding, overWater }: Wrong, last: number, at: number, before: Finding | null): Step {
+  const severity = overWater ? 'danger' : finding.severity;
+  return { last, at, rule, severity, finding, before, already: before === finding, overWater };
 }
 
 /** How many values are tried the other way, to tell whether what is wrong now has to do with this one. */

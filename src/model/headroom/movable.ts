@@ -27,6 +27,8 @@ export interface Movable {
   /** Values at which something begins or ends, so that a short stretch of trouble is not stepped over. */
   readonly places: readonly number[];
   readonly write: (to: number) => Plan;
+  /** Another way in which it may come to be so: what is met first counts. */
+  readonly orElse?: (to: number) => Plan;
 }
 
 /**
@@ -104,49 +106,41 @@ function writeFlow(flow: CubicMetresPerSecond, units: Units): string {
 const TIMES_YIELD = 5;
 
 /**
- * A well that gives less gives less at every drawdown: what was pumped in its test falls by the same share. Were the
- * reported yield alone to fall, it would be a bound that the test does not show.
+ * A yield that is said is moved alone: what was pumped in the test stands as it was measured. Where a test alone tells what
+ * the well gives, it may come to give less in two ways: no more than so much however far the water falls, or less at the
+ * drawdown of the test.
  */
 function wellYield(plan: Plan, solution: Solution, units: Units): Movable {
   const { facts } = solution;
   const now = provenYield(facts);
   const step = flowStep(now ?? 0, units);
-  return {
+  const movable: Movable = {
     of: 'yield',
     direction: 'less',
     now,
     fields: ['well.yield', 'water.pumping'],
     step,
     fromNow: false,
-    end: step,
+    end: Math.min(step, now ?? step),
     back: TIMES_YIELD * (now ?? 0),
     places: [],
-    write: (to) => {
-      const share = to / (now ?? to);
-      const tested = testWith(share, plan, facts, units);
-      return facts.well.yield === null ? tested : withValue(tested, 'well.yield', writeFlow(to, units));
-    },
+    write: (to) => withValue(plan, 'well.yield', writeFlow(to, units)),
   };
+  if (facts.well.yield !== null) return movable;
+  return { ...movable, orElse: (to) => testWith(to / (now ?? to), plan, facts, units) };
 }
 
+/** The same drawdown at so much of the flow. */
 function testWith(share: number, plan: Plan, { water: { pumping } }: Facts, units: Units): Plan {
   const flowAt = (moved: Plan, path: string, flow: CubicMetresPerSecond) =>
     withValue(moved, path, writeFlow(flow * share, units));
   switch (pumping?.kind) {
     case 'test':
       return flowAt(plan, 'water.pumping.flow', pumping.flow);
-    case 'level':
-      return pumping.flow === null ? plan : flowAt(plan, 'water.pumping.flow', pumping.flow);
     case 'steps':
       return stepsOf(plan).reduce(
         (moved, { index, flow }) => flowAt(moved, `water.pumping.steps.${index}.flow`, flow),
         plan,
-      );
-    case 'aquifer':
-      return withValue(
-        plan,
-        'water.pumping.transmissivity',
-        writeQuantity(pumping.transmissivity * share, 'transmissivity', units === 'us' ? 'ft2/d' : 'm2/d'),
       );
     default:
       return plan;

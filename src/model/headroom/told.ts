@@ -23,6 +23,8 @@ export interface Step {
   readonly before: Finding | null;
   /** It is wrong as the well stands now, and would not be with the value moved the other way: `at` is the value now. */
   readonly already: boolean;
+  /** Its danger may stand already; past here the pump hangs over the water at rest besides. */
+  readonly overWater: boolean;
 }
 
 export interface Headroom {
@@ -38,6 +40,8 @@ export interface Headroom {
   readonly warning: Step | null;
   /** The first that is a danger; null where none comes up to the end. */
   readonly danger: Step | null;
+  /** Rules that are a danger as the well stands now, whatever of: what is found up to the end is found besides these. */
+  readonly standing: readonly string[];
   /** Paths of what was assumed and what this rests on. */
   readonly assumed: readonly string[];
 }

@@ -186,6 +186,15 @@ export const headroom = {
   none: (of: HeadroomOf, way: Direction, end: number, show: Show) =>
     `Nothing more found wrong ${ends[of][way](end, show)}.`,
   noDanger: (of: HeadroomOf, way: Direction, end: number, show: Show) => `No danger found ${ends[of][way](end, show)}.`,
+  /** Where a danger stands already, of whatever. */
+  noNewDanger: (of: HeadroomOf, way: Direction, end: number, show: Show) =>
+    `No further danger found ${ends[of][way](end, show)}; what is one now stays.`,
+  overWater: (stands: boolean, of: HeadroomOf, way: Direction, last: number, now: number, show: Show) =>
+    capital(
+      `${stands ? 'already a danger now; ' : ''}${dangers[of][way](last, now, show)} ${
+        of === 'staticLevel' ? 'further down the water leaves the pump dry' : 'the pump hangs over the water'
+      }.`,
+    ),
   missing: {
     staticLevel: 'Not known: nobody said where the water stands at rest.',
     yield: 'Not known: nobody said what the well gives.',

@@ -9,7 +9,7 @@ import { feet, inches, psi } from '../../../src/model/units.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { SAMPLES, planOf, rockWell, sample } from '../../plans/build.ts';
 import { SOUND } from '../../wells/sound.ts';
-import { movedTo } from './moved.ts';
+import { movedTo, waysTo } from './moved.ts';
 
 /** How bad a rule stands, told anew here: what turns on an unknown fact stands as the finding that tells it. */
 function badness({ verdicts, findings }: Solution, rule: string): number {
@@ -19,12 +19,16 @@ function badness({ verdicts, findings }: Solution, rule: string): number {
   return severity === 'danger' ? 3 : severity === 'warning' ? 2 : 0;
 }
 
-/** Rules that stand so badly and did not before. */
-function newAt(before: readonly number[][], after: Solution, level: number): string[] {
-  return Object.keys(after.verdicts).filter(
-    (rule, i) => badness(after, rule) >= level && before[i]!.every((each) => each < level),
+/** Rules that stand so badly one way or another and did not before. */
+function newAt(before: readonly number[][], ways: readonly Solution[], level: number): string[] {
+  return ways.flatMap((after) =>
+    Object.keys(after.verdicts).filter(
+      (rule, i) => badness(after, rule) >= level && before[i]!.every((each) => each < level),
+    ),
   );
 }
+
+const isOverWater = ({ facts, levels }: Solution) => levels.static !== null && facts.pump.setting < levels.static;
 
 function expectTrue(plan: Plan, line: Headroom, between: readonly number[]): number {
   const solution = solve(plan);
@@ -33,10 +37,9 @@ function expectTrue(plan: Plan, line: Headroom, between: readonly number[]): num
     expect([warning, danger, line.missing === null], of).toEqual([null, null, false]);
     return 0;
   }
-  const at = (value: number) => solve(movedTo(plan, solution, of, value));
+  const at = (value: number) => waysTo(plan, solution, of, value).map((way) => solve(way));
   // A limit that lies on the value now may go either way with the last bits of another unit.
-  const [typed, anew] = [solution, at(now)];
-  const both = Object.keys(typed.verdicts).map((rule) => [badness(typed, rule), badness(anew, rule)]);
+  const both = Object.keys(solution.verdicts).map((rule) => [solution, ...at(now)].map((each) => badness(each, rule)));
   const either = both.map((pair) => [Math.min(...pair)]);
   const told = (value: number) => `${of} ${direction} from ${now} at ${value}: ${JSON.stringify(plan)}`;
   let checked = 0;
@@ -56,6 +59,11 @@ function expectTrue(plan: Plan, line: Headroom, between: readonly number[]): num
     if (last !== now) expect(newAt(both, at(last - hair), level), told(last)).toEqual([]);
     for (const share of between) expect(newAt(both, at(now + share * (last - now)), level), told(share)).toEqual([]);
     if (step === null) continue;
+    if (step.overWater) {
+      expect([last, step.at + hair].map((value) => at(value).some(isOverWater))).toEqual([false, true]);
+      expect(badness(at(step.at + hair)[0]!, step.rule), told(step.at)).toBe(3);
+      continue;
+    }
     expect(newAt(either, at(step.at + hair), level), told(step.at)).toContain(step.rule);
     expect(step.finding.severity === 'danger' ? 3 : 2).toBeGreaterThanOrEqual(level);
     checked++;
@@ -85,7 +93,7 @@ describe('up to the last value nothing more is wrong, and just past it the rule 
   });
 });
 
-describe('a well that gives less gives less at every drawdown, however it was tested', () => {
+describe('a well comes to give less, however it was tested, its yield said or not', () => {
   test.each([
     { kind: 'test', flow: '10 gpm', drawdown: '60 ft', after: '4 h' },
     { kind: 'level', level: '80 ft', flow: '7 gpm' },
@@ -101,16 +109,17 @@ describe('a well that gives less gives less at every drawdown, however it was te
     { kind: 'aquifer', transmissivity: '2 m2/d', storativity: '0.0002' },
     { kind: 'yield only' },
   ])('$kind', (pumping) => {
-    const well = {
+    const unsaid = {
       depth: '200 ft',
       casing: { material: 'steel', size: '6 in', bottom: '40 ft', height: '12 in' },
       intake: { kind: 'open hole', diameter: '6 in' },
-      yield: '12 gpm',
     };
-    const plan = rockWell({ well, water: { staticLevel: '40 ft', pumping } });
-    const found = line(plan, 'yield', 'less');
-    expect(found.warning).not.toBeNull();
-    expectTrue(plan, found, [0.3, 0.6, 0.9]);
+    for (const well of [unsaid, { ...unsaid, yield: '12 gpm' }]) {
+      const plan = rockWell({ well, water: { staticLevel: '40 ft', pumping } });
+      const found = line(plan, 'yield', 'less');
+      if (found.now !== null) expect(found.warning).not.toBeNull();
+      expectTrue(plan, found, [0.3, 0.6, 0.9]);
+    }
   });
 });
 
@@ -209,6 +218,50 @@ test('what is wrong already, and would not be with the value moved the other way
   expect(line(deep, 'pumpSetting', 'less').warning?.rule).not.toBe('PR-01');
 });
 
+test('a yield that is said falls alone: its test is no easier on the pump', () => {
+  // As the driller pumped it: 20 gpm draw it down 40 ft, and the pump takes some 12.
+  const plan = rockWell({
+    well: { ...held.well!, depth: '325 ft', yield: '20 gpm' },
+    water: { staticLevel: '60 ft', pumping: { kind: 'test', flow: '20 gpm', drawdown: '40 ft', after: '6 h' } },
+    pump: { setting: '180 ft', power: '3/4 hp', curve: { kind: 'generic', flow: '10 gpm' } },
+  });
+  const { danger } = line(plan, 'yield', 'less');
+  for (const [flow, isDanger] of [
+    [danger!.last * 1.001, false],
+    [danger!.at * 0.999, true],
+  ] as const) {
+    const { verdicts } = solve({ ...plan, well: { ...plan.well!, yield: `${flow * 60000} L/min` } });
+    expect(Object.values(verdicts).includes('danger'), String(flow)).toBe(isDanger);
+  }
+});
+
+/** A pump that takes more than its well gives: it runs dry already, wherever it hangs in the water. */
+const drained = (change: object = {}) =>
+  rockWell({
+    well: { ...held.well!, depth: '325 ft', yield: '2 gpm' },
+    water: { staticLevel: '45 ft', pumping: { kind: 'yield only' } },
+    house: { demand: '8 gpm', cutIn: '30 psi', cutOut: '50 psi', distance: '20 ft', rise: '0 ft' },
+    pump: { setting: '258 ft', power: '1-1/2 hp', curve: { kind: 'generic', flow: '10 gpm' } },
+    ...change,
+  });
+
+describe('a pump over its water is the danger, though it runs dry already', () => {
+  test('raised past the water at rest', () => {
+    expect(solve(drained()).verdicts['PR-02']).toBe('danger');
+    const { danger, standing } = line(drained(), 'pumpSetting', 'less');
+    expectTurn(danger, 'PR-02', feet(45));
+    expect(danger).toMatchObject({ overWater: true, already: false, severity: 'danger' });
+    expect(standing).toContain('PR-02');
+  });
+
+  test('with the water at rest falling past the pump, if nothing else is a danger before', () => {
+    const { danger } = line(drained(), 'staticLevel');
+    expect(danger).not.toBeNull();
+    if (danger!.overWater) expectTurn(danger, 'PR-02', feet(258));
+    expect(danger!.at).toBeLessThanOrEqual(feet(258.5));
+  });
+});
+
 test('what is wrong for another reason does not count', () => {
   const thin = rockWell({ wire: { size: '14 AWG', run: '600 ft' } });
   expect(solve(thin).findings.some(({ rule, severity }) => rule === 'PR-49' && severity !== 'note')).toBe(true);
@@ -232,6 +285,7 @@ describe('what nobody said has no headroom, and the field that would tell it', (
       end: null,
       warning: null,
       danger: null,
+      standing: [],
       assumed: [],
     });
   });

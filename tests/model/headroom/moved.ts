@@ -15,19 +15,25 @@ function longer(text: unknown, by: number): unknown {
 }
 
 /** The same drawdown at less flow. */
-function lowerTest(typed: Record<string, unknown> | undefined, { well, water: { pumping } }: Facts, to: number): void {
-  if (typed === undefined || pumping === null) return;
-  const steps = pumping.kind === 'steps' ? pumping.steps : [];
-  const tested = pumping.kind === 'test' ? pumping.flow : Math.max(...steps.map(({ flow }) => flow));
-  const share = to / (well.yield ?? tested);
-  if (pumping.kind === 'test' || (pumping.kind === 'level' && pumping.flow !== null))
-    typed['flow'] = `${(pumping.flow ?? 0) * share * 1000} L/s`;
-  if (pumping.kind === 'steps')
+function lowerTest(typed: Record<string, unknown> | undefined, { water: { pumping } }: Facts, to: number): void {
+  if (typed === undefined) return;
+  if (pumping?.kind === 'test') typed['flow'] = `${to * 1000} L/s`;
+  if (pumping?.kind === 'steps') {
+    const share = to / Math.max(...pumping.steps.map(({ flow }) => flow));
     typed['steps'] = (typed['steps'] as object[]).map((step, i) => ({
       ...step,
-      flow: `${steps[i]!.flow * share * 1000} L/s`,
+      flow: `${pumping.steps[i]!.flow * share * 1000} L/s`,
     }));
-  if (pumping.kind === 'aquifer') typed['transmissivity'] = `${pumping.transmissivity * share * 86400} m2/d`;
+  }
+}
+
+/** Every way in which it may come to be so: a yield that a test alone tells is said to be less, or its test gives less. */
+export function waysTo(plan: Plan, solution: Solution, of: HeadroomOf, to: number): readonly Plan[] {
+  const moved = movedTo(plan, solution, of, to);
+  if (of !== 'yield' || solution.facts.well.yield !== null) return [moved];
+  const made = structuredClone(plan) as unknown as Loose;
+  lowerTest(made['water']?.['pumping'] as Record<string, unknown> | undefined, solution.facts, to);
+  return [moved, made as unknown as Plan];
 }
 
 export function movedTo(plan: Plan, { facts, levels }: Solution, of: HeadroomOf, to: number): Plan {
@@ -46,8 +52,7 @@ export function movedTo(plan: Plan, { facts, levels }: Solution, of: HeadroomOf,
       break;
     }
     case 'yield':
-      if (well.yield !== null) section('well')['yield'] = `${to * 1000} L/s`;
-      lowerTest(section('water')['pumping'] as Record<string, unknown> | undefined, facts, to);
+      section('well')['yield'] = `${to * 1000} L/s`;
       break;
     case 'demand': {
       const pumping = section('water')['pumping'] as Record<string, unknown> | undefined;
