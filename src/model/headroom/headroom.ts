@@ -127,7 +127,10 @@ function stepTo(level: Level, trial: Trial, movable: Movable, solution: Solution
   const now = trial.grid.at(0);
   const stands = alreadyWrong(level, before, movable, solution);
   if (stands !== null) return stepOf(stands, now, now, stands.finding);
-  const wrongAt = (index: number) => newlyWrong(before, trial.at(index), level) ?? outOfWater(movable, trial.at(index));
+  // Where it hangs over the water already, going on is nothing new.
+  const isIn = outOfWater(movable, before) === null;
+  const wrongAt = (index: number) =>
+    newlyWrong(before, trial.at(index), level) ?? (isIn ? outOfWater(movable, trial.at(index)) : null);
   const isWrong = (index: number) => wrongAt(index) !== null;
   let clear = 0;
   for (const index of trial.tried) {
