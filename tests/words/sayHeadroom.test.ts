@@ -60,7 +60,9 @@ test('what nobody said is told as such', () => {
 
 test('where nothing was found up to the end, just that is said, and no promise', () => {
   const sound = (name: string) => planOf(SOUND.find((each) => each.name === name)!.plan);
-  expect(said(sound('Elk Saddle'), 'yield')).toEqual(['Nothing more found wrong down to a yield of 0.1 gpm.']);
+  expect(said(sound('Elk Saddle'), 'yield')).toEqual([
+    'The well gives less than 0.2 gpm: the well gives too little for a day.',
+  ]);
   expect(said(sound('Waipuna Terrace'), 'demand')[1]).toBe('No danger found up to 114 L/min at once.');
 });
 
