@@ -46,7 +46,16 @@ const TALLEST_CASING = feet(10);
 /** All of a handle but what follows from its path. */
 type Placed = Omit<Handle, 'assumed'>;
 
-export function handlesOf(solution: Solution): Handle[] {
+/** Asked for by the drawing and by the page in the same frame: found once for each solution. */
+const FOUND = new WeakMap<Solution, readonly Handle[]>();
+
+export function handlesOf(solution: Solution): readonly Handle[] {
+  const found = FOUND.get(solution) ?? findHandles(solution);
+  FOUND.set(solution, found);
+  return found;
+}
+
+function findHandles(solution: Solution): Handle[] {
   const assumed = assumedPaths(solution);
   return [
     ...topHandles(solution),
@@ -58,9 +67,14 @@ export function handlesOf(solution: Solution): Handle[] {
 }
 
 function isPutIn({ id, path }: Placed, assumed: ReadonlySet<string>): boolean {
-  const own = path.replace(/^well\.casings\.0\./, 'well.casing.');
+  if (assumed.size === 0) return false;
+  const own = path.startsWith('well.casings.0.') ? path.replace('well.casings.0.', 'well.casing.') : path;
   // Heights of valves and splices are put in as a whole list.
-  return [own, own.replace(/\.\d+$/, ''), ...(RESTS_ON[id] ?? [])].some((each) => assumed.has(each));
+  return (
+    assumed.has(own) ||
+    assumed.has(own.replace(/\.\d+$/, '')) ||
+    RESTS_ON[id]?.some((each) => assumed.has(each)) === true
+  );
 }
 
 /** Levels that are worked out from another choice than their own field. */

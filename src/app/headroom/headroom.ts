@@ -26,7 +26,7 @@ export function linesOf(handle: string, lines: readonly Headroom[]): readonly He
   return lines.filter(({ of }) => of === OF[handle]);
 }
 
-export function stepsBeside(lines: readonly Headroom[], show: Show): readonly SaidStep[] {
+function stepsBeside(lines: readonly Headroom[], show: Show): readonly SaidStep[] {
   return lines.flatMap((line) => sayHeadroom(line, words, show, 'brief').steps);
 }
 
@@ -49,7 +49,7 @@ export function ticksOf(lines: readonly Headroom[]): readonly Tick[] {
 const BANDS: Readonly<Record<string, BandSetting>> = { pumpSetting: 'pump.setting', pitlessDepth: 'top.depth' };
 
 /** What the bar beside the hole says, for those who do not see it; empty where there is none. */
-export function sayBands(handle: string, bands: readonly Band[], show: Show): readonly string[] {
+function sayBands(handle: string, bands: readonly Band[], show: Show): readonly string[] {
   return bands
     .filter(({ setting, from, to }) => setting === BANDS[handle] && from !== null && to !== null)
     .map(({ kind, setting, from, to, fromEnd, toEnd }) => {
@@ -59,4 +59,25 @@ export function sayBands(handle: string, bands: readonly Band[], show: Show): re
         { depth: measure(to ?? 0), name: sayEnd(toEnd, en.short, show) },
       );
     });
+}
+
+/** What is told of a level besides its own words, also as it is heard after those. */
+export interface ToldBeside {
+  readonly bands: readonly string[];
+  readonly steps: readonly SaidStep[];
+  readonly heard: string;
+}
+
+export function toldBeside(
+  lines: readonly Headroom[],
+  bands: readonly Band[],
+  show: Show,
+): ReadonlyMap<string, ToldBeside> {
+  return new Map(
+    [...new Set([...Object.keys(OF), ...Object.keys(BANDS)])].map((handle) => {
+      const said = sayBands(handle, bands, show);
+      const steps = stepsBeside(linesOf(handle, lines), show);
+      return [handle, { bands: said, steps, heard: [...said, ...steps.map(({ text }) => text)].join(' ') }];
+    }),
+  );
 }

@@ -5,11 +5,10 @@
 import type { Headroom, HeadroomReport } from '../../model/headroom/told.ts';
 import type { Band, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
-import type { SaidStep } from '../../words/sayHeadroom.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Units } from '../state/settings.svelte.ts';
 import type * as Code from './headroom.ts';
-import type { Tick } from './headroom.ts';
+import type { Tick, ToldBeside } from './headroom.ts';
 
 /** After the last change [ms]: longer than keys repeat. */
 const PAUSE = 250;
@@ -43,14 +42,9 @@ export class HeadroomAhead {
     return this.#code?.ticksOf(this.#linesOf(handle)) ?? [];
   }
 
-  /** The same in words, to be read beside the level. */
-  beside(handle: string, show: Show): readonly SaidStep[] {
-    return this.#code?.stepsBeside(this.#linesOf(handle), show) ?? [];
-  }
-
-  /** What the bar beside the hole says of a level. */
-  bands(handle: string, bands: readonly Band[], show: Show): readonly string[] {
-    return this.#code?.sayBands(handle, bands, show) ?? [];
+  /** The same in words with what the bar beside the hole says, by level, to be read beside each. */
+  told(bands: readonly Band[], show: Show): ReadonlyMap<string, ToldBeside> {
+    return this.#code?.toldBeside(this.report?.lines ?? [], bands, show) ?? new Map();
   }
 
   #linesOf(handle: string): readonly Headroom[] {
