@@ -13,6 +13,9 @@ import type { Tick, ToldBeside } from './headroom.ts';
 /** After the last change [ms]: longer than keys repeat. */
 const PAUSE = 250;
 
+/** Before the code is fetched. */
+const NOTHING_TOLD: ReadonlyMap<string, ToldBeside> = Object.freeze(new Map<string, ToldBeside>());
+
 interface Found {
   readonly plan: Plan;
   readonly units: Units;
@@ -44,7 +47,7 @@ export class HeadroomAhead {
 
   /** The same in words with what the bar beside the hole says, by level, to be read beside each. */
   told(bands: readonly Band[], show: Show): ReadonlyMap<string, ToldBeside> {
-    return this.#code?.toldBeside(this.report?.lines ?? [], bands, show) ?? new Map();
+    return this.#code?.toldBeside(this.report?.lines ?? [], bands, show) ?? NOTHING_TOLD;
   }
 
   #linesOf(handle: string): readonly Headroom[] {
