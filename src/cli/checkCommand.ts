@@ -4,6 +4,7 @@ import { fixesOf } from '../model/fixes/fixesOf.ts';
 import { headroomOf } from '../model/headroom/headroom.ts';
 import { solve, type Finding, type Holding, type Solution } from '../model/index.ts';
 import { lackingIn } from '../model/rules/lacking.ts';
+import { isSure } from '../model/rules/sure.ts';
 import { turnsOnCurve, turnsOnFrequency } from '../model/rules/turnsOnCurve.ts';
 import type { Fix } from '../model/rules/rule.ts';
 import { show, type Show } from '../model/units.ts';
@@ -119,14 +120,15 @@ export function sayReport(solution: Solution): string {
   if (open.length > 0) lines.push('Could not check, for want of:', ...open, '');
   if (assumed.length > 0)
     lines.push('Assumed:', ...assumed.map((each) => `   ${sayAssumed(each, facts.units)} (${each.path})`), '');
-  const sure = holding.filter((held) => held.assumed.length === 0);
-  const resting = holding.filter((held) => held.assumed.length > 0);
+  const sure = holding.filter(isSure);
+  const resting = holding.filter((held) => !isSure(held));
   if (resting.length > 0)
     lines.push(
       'OK if what is assumed is right:',
       ...resting.flatMap((held) => [
         `   ${sayHeld(held, units)}`,
-        `      If this is right: ${sayThose(held.assumed, solution)}`,
+        ...(held.unsaid.length > 0 ? [`      ${en.long.findings.demandAlone} ${sayPaths(held.unsaid)}.`] : []),
+        ...(held.assumed.length > 0 ? [`      If this is right: ${sayThose(held.assumed, solution)}`] : []),
       ]),
       '',
     );

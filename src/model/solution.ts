@@ -162,6 +162,8 @@ export interface LowestPumping {
    * intake, at a cut-off above it, or above both where even the stronger pump lifts no water from any deeper.
    */
   readonly by: 'level' | 'dryLevel' | 'intake' | 'cutOff' | 'lift';
+  /** It is how far the house's demand draws it down, since nobody can tell what the pump takes. */
+  readonly atDemandAlone: boolean;
 }
 
 /** Operating points from the level at rest; a generic pump is a band, and the first two lie on its weaker end. */
@@ -278,6 +280,8 @@ export interface Holding {
   readonly numbers: object;
   /** Choices it rests on that nobody made: paths of the plan. It holds if they are as assumed. */
   readonly assumed: readonly string[];
+  /** Facts that nobody said, for want of which the pump is taken to draw no more than the house wants: paths of the plan. */
+  readonly unsaid: readonly string[];
 }
 
 /** A rule that cannot be judged from this plan. */

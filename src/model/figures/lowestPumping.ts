@@ -23,18 +23,20 @@ export function lowestPumping(facts: Facts, curves: Fall): LowestPumping | null 
   const floor = lowestLevel(facts);
   const end = floor.by === 'intake' ? 'intake' : 'cutOff';
   const dry = rest > (facts.water.staticLevel ?? rest);
-  if (rest >= floor.depth) return { depth: rest, by: dry ? 'dryLevel' : 'level' };
+  if (rest >= floor.depth) return { depth: rest, by: dry ? 'dryLevel' : 'level', atDemandAlone: false };
   // From a deeper level at rest the pump gives less, and draws it down less.
   const atCutInMost = dry ? pumpFromLevel(facts, { end: 'most', tank: 'cutIn' }, rest) : curves.atCutInMost;
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
-  if (atCutInMost?.outpumped === true) return { depth: floor.depth, by: end };
+  if (atCutInMost?.outpumped === true) return { depth: floor.depth, by: end, atDemandAlone: false };
   const flow = largestFlow(facts, atCutInMost?.flow ?? null);
   const lift = endOfLift(facts, curves, floor.depth);
-  if (relation === null || flow === null) return lift === null ? null : { depth: lift, by: 'lift' };
+  if (relation === null || flow === null)
+    return lift === null ? null : { depth: lift, by: 'lift', atDemandAlone: false };
   // Where the well gives less than its drawdown says, the pump's own level lies deeper.
   const depth = Math.max(rest + relation.drawdownAt(flow), atCutInMost?.waterLevel ?? rest);
-  if (lift !== null && depth >= lift) return { depth: lift, by: 'lift' };
-  return depth >= floor.depth ? { depth: floor.depth, by: end } : { depth, by: dry ? 'dryLevel' : 'level' };
+  if (lift !== null && depth >= lift) return { depth: lift, by: 'lift', atDemandAlone: false };
+  if (depth >= floor.depth) return { depth: floor.depth, by: end, atDemandAlone: false };
+  return { depth, by: dry ? 'dryLevel' : 'level', atDemandAlone: atCutInMost === null };
 }
 
 type Fall = Pick<Curves, 'atCutInMost' | 'liftsFromMost' | 'outrunsYield'>;

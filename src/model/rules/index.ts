@@ -2,6 +2,7 @@
 import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
 import { assumedPaths, comparesAssumed, holdsOn, restsOn } from './assumed.ts';
+import { unsaidFlow } from './demandAlone.ts';
 import { restsOnFar } from './farEnds.ts';
 import { isFlowing } from './highestStatic.ts';
 import { placed } from './placed.ts';
@@ -36,6 +37,7 @@ export function judge(solved: Solved): Judgement {
           variant: outcome.variant,
           numbers: outcome.numbers,
           assumed: [...holdsOn(rule.number, outcome.variant, assumed), ...restsOnFar(rule, given, assumed)],
+          unsaid: unsaidFlow(rule, given),
         });
         break;
       case 'breaks':

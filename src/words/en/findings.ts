@@ -33,6 +33,8 @@ export const findings = {
     before: 'Judged at 50 Hz and at 60 Hz, since nobody said which.',
     link: 'Say the frequency of the supply',
   },
+  /** Before what would tell how much the pump takes. */
+  demandAlone: 'If the pump draws no more than the house wants. Nobody said:',
   /** What is told with the work, whatever was found. */
   atWork: 'While you work',
   /** Of what is broken whatever a fact is: from which value of it on it is worse. */

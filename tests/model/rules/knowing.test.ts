@@ -100,3 +100,26 @@ describe('a measured level', () => {
     expect(sayHolding(highest, en, show('us')).message).toBe('At its highest the water stands 12 ft below the ground.');
   });
 });
+
+describe('where nobody can tell what the pump takes, the house’s demand alone proves no water over the intake', () => {
+  const asked = (changes: Readonly<Record<string, unknown>>) =>
+    solved(changes).holding.find(({ rule }) => rule === 'PR-02');
+
+  test('a pump of unknown power', () => {
+    expect(asked({ 'pump.power': undefined })?.unsaid).toEqual(['pump.power']);
+    expect(asked({})?.unsaid).toEqual([]);
+  });
+
+  test('an unknown way to the tank', () => {
+    expect(asked({ 'house.rise': undefined, 'house.distance': undefined })?.unsaid).toEqual([
+      'house.distance',
+      'house.rise',
+    ]);
+  });
+
+  test('a probe that ends the fall in time leaves nothing to ask', () => {
+    const probe = asked({ 'pump.power': undefined, 'pump.lowLevelCutOff': '120 ft' });
+    expect(probe).toBeDefined();
+    expect(probe?.unsaid).toEqual([]);
+  });
+});

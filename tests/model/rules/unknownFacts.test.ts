@@ -49,11 +49,6 @@ const ALLOWED: readonly { readonly path: RegExp; readonly rules: RegExp; readonl
   },
   { path: /^site\./, rules: /^PR-40$/, since: 'each source is held against its own distance; the others are listed' },
   { path: /^(?:pump\.power|rope\.)/, rules: /^PR-16$/, since: 'says only how the rope is tied, not what it bears' },
-  {
-    path: /^(?:pump\.power|house\.(?:rise|distance))$/,
-    rules: /^PR-0[24]$/,
-    since: 'judged at what the house wants, as long as nobody can tell what the pump gives',
-  },
 ];
 const WORSE: readonly string[] = ['warning', 'danger'];
 
@@ -66,6 +61,7 @@ function overturned(plan: Plan): string[] {
       const { verdicts } = solve(read.plan);
       return before.holding
         .filter(({ rule, assumed }) => WORSE.includes(verdicts[rule]!) && !assumed.includes(path))
+        .filter(({ unsaid }) => !unsaid.includes(path))
         .filter(({ rule }) => !ALLOWED.some((one) => one.path.test(path) && one.rules.test(rule)))
         .map(({ rule }) => `${rule} holds with ${path} unknown, and with ${String(to)} is a ${verdicts[rule]}`);
     }),
