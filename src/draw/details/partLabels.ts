@@ -5,6 +5,7 @@ import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, PlacedPart, Solution } from '../../model/solution.ts';
 import type { PartLabel } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import { fallsToIntake } from '../fallsToIntake.ts';
 
 type PartSayings = ShortLanguage['partLabels'];
 
@@ -174,7 +175,15 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
       words.openHole({ diameter: facts.well.intake.diameter, said: facts.well.intake.kind !== null }, show),
   },
   staticLevel: { weight: 4, say: ({ levels }, words, show) => words.staticLevel({ depth: levels.static }, show) },
-  pumpingLevel: { weight: 4, say: ({ levels }, words, show) => words.pumpingLevel({ depth: levels.pumping }, show) },
+  pumpingLevel: {
+    weight: 4,
+    say: (solution, words, show) => {
+      const { levels, facts } = solution;
+      return fallsToIntake(solution)
+        ? words.foretoldLevel({ demand: facts.house.demand }, show)
+        : words.pumpingLevel({ depth: levels.pumping }, show);
+    },
+  },
 };
 
 const jointOf = ({ string: { clampsPerJoint, fittings } }: Solution['facts']) => ({

@@ -4,6 +4,7 @@ import type { PartKind, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import type { Note } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import { fallsToIntake } from '../fallsToIntake.ts';
 
 type ChipSayings = ShortLanguage['chips'];
 
@@ -107,14 +108,17 @@ function inDrySeason(dry: Metres | null, usual: Metres | null, words: ChipSaying
   return words.inDrySeason({ depth: dry }, show);
 }
 
-function drawdown({ facts, values }: Solution, words: ChipSayings, show: Show): Note | null {
+function drawdown(solution: Solution, words: ChipSayings, show: Show): Note | null {
+  const { facts, values } = solution;
   const { demand } = facts.house;
+  if (fallsToIntake(solution) && demand !== null) return words.wouldDraw({ demand }, show);
   if (values.drawdown === null || demand === null)
     return facts.water.pumping?.kind === 'yield only' ? words.airLiftOnly : null;
   return words.drawdown({ drawdown: values.drawdown, demand }, show);
 }
 
-function overIntake({ facts, levels, values, verdicts }: Solution, words: ChipSayings, show: Show): Note | null {
+function overIntake(solution: Solution, words: ChipSayings, show: Show): Note | null {
+  const { facts, levels, values, verdicts } = solution;
   // Where the pump would draw the water below it there is no cover to tell, but how far it hangs too high.
   const submergence = values.submergence ?? (levels.pumping === null ? null : facts.pump.setting - levels.pumping);
   if (submergence === null) return null;
@@ -122,5 +126,7 @@ function overIntake({ facts, levels, values, verdicts }: Solution, words: ChipSa
   if (submergence >= 0 && verdicts['PR-02'] === 'danger') return null;
   return submergence >= 0
     ? words.waterOverIntake({ gap: submergence }, show)
-    : words.intakeAboveWater({ gap: -submergence }, show);
+    : fallsToIntake(solution) && facts.house.demand !== null
+      ? words.tooHighFor({ gap: -submergence, demand: facts.house.demand }, show)
+      : words.intakeAboveWater({ gap: -submergence }, show);
 }

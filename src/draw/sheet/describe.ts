@@ -4,6 +4,7 @@ import type { Show } from '../../model/units.ts';
 import { sayShort } from '../../words/sayJudgement.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import { isAnyAssumed } from '../assumed.ts';
+import { fallsToIntake } from '../fallsToIntake.ts';
 import { subtitleOf } from './heading.ts';
 
 export function describe(solution: Solution, words: ShortLanguage, show: Show): string {
@@ -12,7 +13,7 @@ export function describe(solution: Solution, words: ShortLanguage, show: Show): 
   const sentences = [
     description.section(subtitleOf(solution, words, show).join(' ')),
     description.staticLevel({ depth: levels.static }, show),
-    description.pumpingLevel({ depth: levels.pumping }, show),
+    fallsToIntake(solution) ? description.fallsToIntake : description.pumpingLevel({ depth: levels.pumping }, show),
     description.intakeAndBottom(
       {
         intake: facts.pump.setting,

@@ -54,6 +54,12 @@ export const chips = {
   belowFrost: ({ gap }: Gap, show: Show): Note => figure(show.small(gap), 'below frost', 'under frost'),
   aboveFrost: ({ gap }: Gap, show: Show): Note => figure(show.small(gap), 'above frost', 'above frost'),
   waterOverIntake: ({ gap }: Gap, show: Show): Note => figure(show.depth(gap), 'of water over it', 'over it'),
+  wouldDraw: ({ demand }: { demand: CubicMetresPerSecond }, show: Show): Note => ({
+    long: `where ${show.flow(demand)} would draw it`,
+    short: `at ${show.flow(demand)}`,
+  }),
+  tooHighFor: ({ gap, demand }: Gap & { demand: CubicMetresPerSecond }, show: Show): Note =>
+    figure(show.depth(gap), `too high for ${show.flow(demand)}`, 'too high'),
   intakeAboveWater: ({ gap }: Gap, show: Show): Note => figure(show.depth(gap), 'above the water', 'too high'),
   underMotor: ({ gap }: Gap, show: Show): Note => figure(show.depth(gap), 'under the motor', 'to motor'),
   drilledTo: ({ depth }: Depth, show: Show): string => `drilled to ${show.depth(depth)}`,

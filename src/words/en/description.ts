@@ -17,6 +17,7 @@ export const description = {
     depth === null ? 'Static water level not known.' : `Static water level ${show.depth(depth)}.`,
   pumpingLevel: ({ depth }: Known, show: Show): string =>
     depth === null ? 'Pumping level not known.' : `Pumping level ${show.depth(depth)}.`,
+  fallsToIntake: 'While pumping, the water falls to the intake.',
   intakeAndBottom: ({ intake, assumed, bottom }: Hung, show: Show): string =>
     `Pump intake ${show.depth(intake)}${assumed ? ', assumed' : ''}, well bottom ${show.depth(bottom)}.`,
   frost: ({ depth, estimated }: Known & { readonly estimated: boolean }, show: Show): string =>

@@ -233,6 +233,11 @@ export const partLabels = {
     name: 'Pumping level',
     note: depth === null ? '' : `${deep(depth)}, pump on`,
   }),
+  /** Below the intake, where no water gets to: what a test foretells of the flow that the house wants. */
+  foretoldLevel: ({ demand }: { demand: number | null }, { flow }: Show): PartLabel => ({
+    name: 'Pumping level',
+    note: demand === null ? 'below the intake' : `where ${flow(demand)} would draw it`,
+  }),
   /** A bottom that lies below the frame: how far it is from the motor, and how deep. */
   toBottom: ({ gap, bottom }: { gap: Metres; bottom: Metres }, { depth }: Show): PartLabel => ({
     name: `${depth(gap)} to the bottom`,
