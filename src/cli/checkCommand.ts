@@ -18,6 +18,7 @@ import { choiceLines } from './choiceLines.ts';
 import { choiceReport } from './choiceReport.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { figureLines } from './figureLines.ts';
+import { print } from './print.ts';
 import { readInput } from './readInput.ts';
 
 /** `wellcut check PLAN.json [--json] [--choose]`: exits 0 without a danger and 1 with one. */
@@ -33,9 +34,9 @@ export function checkCommand(args: readonly string[]): number {
   const solution = solve(readInput(path));
   if (values.json) {
     const report = values.choose ? { ...reportOf(solution), choose: choiceReport(solution.plan) } : reportOf(solution);
-    process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+    print(`${JSON.stringify(report, null, 2)}\n`);
   } else {
-    process.stdout.write(values.choose ? `${choiceLines(solution.plan).join('\n')}\n` : sayReport(solution));
+    print(values.choose ? `${choiceLines(solution.plan).join('\n')}\n` : sayReport(solution));
   }
   return solution.findings.some((finding) => finding.severity === 'danger') ? EXIT.danger : EXIT.good;
 }

@@ -8,7 +8,12 @@ export const EXIT = {
   unreadable: 2,
   /** A mistake of ours. */
   ourFault: 3,
+  /** What was made could not be written: no room, no permission, a closed pipe. */
+  unwritable: 4,
 } as const;
 
 /** What the user can mend: shown as it is, without a trace. */
 export class Unreadable extends Error {}
+
+/** What was made has nowhere to go: one line, without a trace. */
+export class Unwritable extends Error {}

@@ -1,7 +1,8 @@
 #!/usr/bin/env node
 import { checkCommand } from './checkCommand.ts';
 import { drawCommand } from './drawCommand.ts';
-import { EXIT, Unreadable } from './exits.ts';
+import { EXIT, Unreadable, Unwritable } from './exits.ts';
+import { print } from './print.ts';
 
 const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
 wellcut check PLAN.json [--json] [--choose]
@@ -19,7 +20,7 @@ wellcut check PLAN.json [--json] [--choose]
          with --json as "choose"
 
 check exits 0 without a danger, 1 with one. Both exit 2 when the plan or the command cannot be read, 3 for a mistake
-of ours.
+of ours, 4 when what was made cannot be written.
 A planning aid: local code and licensed practice decide.
 `;
 
@@ -27,7 +28,7 @@ async function run([command, ...args]: readonly string[]): Promise<number> {
   if (command === 'draw') return drawCommand(args);
   if (command === 'check') return checkCommand(args);
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
-    process.stdout.write(HELP);
+    print(HELP);
     return command === undefined ? EXIT.unreadable : EXIT.good;
   }
   throw new Unreadable(`there is no command "${command}"; use draw or check\n\n${HELP}`);
@@ -39,10 +40,16 @@ function explain(fault: unknown): number {
     process.stderr.write(`${(fault as Error).message}\n`);
     return EXIT.unreadable;
   }
+  if (fault instanceof Unwritable) {
+    process.stderr.write(`${fault.message}\n`);
+    return EXIT.unwritable;
+  }
   process.stderr.write(
     `A mistake of ours; the plan is not to blame. Please report it with the plan.\n${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`,
   );
   return EXIT.ourFault;
 }
 
+// Whoever read the messages has gone: there is nobody left to tell.
+process.stderr.on('error', () => undefined);
 process.exitCode = await run(process.argv.slice(2)).catch(explain);

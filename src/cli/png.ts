@@ -2,7 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Unreadable } from './exits.ts';
+import { Unreadable, Unwritable } from './exits.ts';
+import { whyNot } from './whyNot.ts';
 import { woffToSfnt } from './woff.ts';
 
 const WEIGHTS = [400, 500, 600];
@@ -21,7 +22,7 @@ export async function toPng(svg: string, medium: keyof typeof ZOOM): Promise<Uin
     );
   });
   // The renderer takes fonts as files only, and reads no compressed ones.
-  const folder = mkdtempSync(join(tmpdir(), 'wellcut-fonts-'));
+  const folder = folderForFonts();
   try {
     const fontFiles = WEIGHTS.map((weight) => {
       const file = join(folder, `${weight}.ttf`);
@@ -35,6 +36,16 @@ export async function toPng(svg: string, medium: keyof typeof ZOOM): Promise<Uin
     return renderer.render().asPng();
   } finally {
     rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function folderForFonts(): string {
+  try {
+    return mkdtempSync(join(tmpdir(), 'wellcut-fonts-'));
+  } catch (fault) {
+    throw new Unwritable(
+      `PNG needs a folder for temporary files, and ${tmpdir()} cannot be written: ${whyNot(fault)}; set TMPDIR to another, or write SVG`,
+    );
   }
 }
 

@@ -1,19 +1,54 @@
-import { readFileSync } from 'node:fs';
-import { readPlanText, sayProblem, type Plan } from '../model/index.ts';
+import { closeSync, openSync, readSync } from 'node:fs';
+import { MOST_BYTES, readPlanText, sayProblem, textOfPlan, type Plan } from '../model/index.ts';
 import { Unreadable } from './exits.ts';
+import { whyNot } from './whyNot.ts';
 
 /** The plan in a file, or on standard input for "-". Throws Unreadable with every fault, a line each. */
 export function readInput(path: string): Plan {
   const name = path === '-' ? 'standard input' : path;
-  let text: string;
-  try {
-    text = readFileSync(path === '-' ? 0 : path, 'utf8');
-  } catch (fault) {
-    throw new Unreadable(`${name} cannot be read: ${fault instanceof Error ? fault.message : String(fault)}`);
-  }
-  const reading = readPlanText(text);
+  const text = textOfPlan(readBytes(path, name));
+  const reading = text.ok ? readPlanText(text.text) : { ok: false as const, problems: [text.problem], more: 0 };
   if (reading.ok) return reading.plan;
-  throw new Unreadable(
-    [`${name} is not a plan yet:`, ...reading.problems.map((problem) => `  ${sayProblem(problem)}`)].join('\n'),
-  );
+  const lines = reading.problems.map((problem) => `  ${sayProblem(problem)}`);
+  if (reading.more > 0) lines.push(`  and ${reading.more} more`);
+  throw new Unreadable([`${name} is not a plan yet:`, ...lines].join('\n'));
+}
+
+const STANDARD_INPUT = 0;
+
+/** No further than a plan can reach: a device never ends. */
+function readBytes(path: string, name: string): Uint8Array {
+  const pieces: Uint8Array[] = [];
+  let length = 0;
+  try {
+    const file = path === '-' ? STANDARD_INPUT : openSync(path, 'r');
+    try {
+      for (;;) {
+        const piece = new Uint8Array(65_536);
+        const read = readPiece(file, piece);
+        if (read === 0) break;
+        pieces.push(piece.subarray(0, read));
+        length += read;
+        if (length > MOST_BYTES) break;
+      }
+    } finally {
+      if (file !== STANDARD_INPUT) closeSync(file);
+    }
+  } catch (fault) {
+    throw new Unreadable(`${name} cannot be read: ${whyNot(fault)}`);
+  }
+  return Buffer.concat(pieces);
+}
+
+function readPiece(file: number, piece: Uint8Array): number {
+  for (;;) {
+    try {
+      return readSync(file, piece);
+    } catch (fault) {
+      const code = fault instanceof Error && 'code' in fault ? fault.code : '';
+      if (code === 'EOF') return 0;
+      if (code !== 'EAGAIN') throw fault;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 5);
+    }
+  }
 }

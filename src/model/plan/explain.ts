@@ -12,15 +12,33 @@ import type { Path } from './shape.ts';
 
 type Schema = z.core.$ZodType;
 
-export function explainIssues(issues: readonly z.core.$ZodIssue[], root: Schema, plan: unknown): Problem[] {
+/**
+ * @param most  problems that are explained
+ * @returns     those, and how many there are in all
+ */
+export function explainIssues(
+  issues: readonly z.core.$ZodIssue[],
+  root: Schema,
+  plan: unknown,
+  most: number,
+): { problems: Problem[]; count: number } {
   const units = isRecord(plan) && plan['units'] === 'metric' ? 'metric' : 'us';
-  return issues.flatMap((issue) => {
+  const problems: Problem[] = [];
+  let count = 0;
+  for (const issue of issues) {
     const path = issue.path.filter((key) => typeof key !== 'symbol');
+    const left = Math.max(most - problems.length, 0);
     if (issue.code === 'unrecognized_keys') {
-      return issue.keys.map((key) => unknownName([...path, key], key, root, plan));
+      count += issue.keys.length;
+      problems.push(...issue.keys.slice(0, left).map((key) => unknownName([...path, key], key, root, plan)));
+    } else if (left === 0) count++;
+    else {
+      const explained = explainValue(path, root, plan, units);
+      count += explained.length;
+      problems.push(...explained);
     }
-    return explainValue(path, root, plan, units);
-  });
+  }
+  return { problems, count };
 }
 
 function explainValue(path: Path, root: Schema, plan: unknown, units: 'us' | 'metric'): Problem[] {
@@ -78,8 +96,14 @@ export function judge(
   }
 }
 
+/** JSON reads a number with too many noughts as one without end. */
+const LARGEST = 1e12;
+
 function judgeQuantity(value: unknown, meta: FieldMeta & { kind: QuantityKind }, units: 'us' | 'metric') {
   const usual = readersFirst(meta.example ?? examples(meta.kind), meta.kind, units);
+  if (typeof value === 'number' && !(Math.abs(value) <= LARGEST)) {
+    return { problem: 'larger than anything measured', write: `it as ${usual}` };
+  }
   if (typeof value === 'number') {
     const { fault } = withoutUnit(value, meta.kind);
     if (meta.kind === 'acidity') return { problem: 'not text', write: `it in quotes, as ${usual}` };

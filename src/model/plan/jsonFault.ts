@@ -67,11 +67,10 @@ function stringEnd(text: string, from: number): number {
 
 const FIRST_PRINTABLE = 0x20;
 
-/** The pattern is copied, since a sticky one remembers where it was. */
+/** A sticky pattern looks where it is told to, and only there. */
 function matchAt(pattern: RegExp, text: string, at: number): string | null {
-  const copy = new RegExp(pattern);
-  copy.lastIndex = at;
-  return copy.exec(text)?.[0] ?? null;
+  pattern.lastIndex = at;
+  return pattern.exec(text)?.[0] ?? null;
 }
 
 function skipSpace(text: string, from: number): number {

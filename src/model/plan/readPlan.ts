@@ -2,8 +2,10 @@
 import { explainIssues } from './explain.ts';
 import { impossible } from './impossible.ts';
 import { jsonFault } from './jsonFault.ts';
+import { MOST_PROBLEMS, tooLong, tooMuch } from './limits.ts';
 import { shortJson } from './problem.ts';
 import type { Problem } from './problem.ts';
+import { repeatedName } from './repeatedName.ts';
 import { FORMAT, planSchema } from './schema.ts';
 import type { Plan } from './schema.ts';
 import { isRecord } from './shape.ts';
@@ -13,10 +15,18 @@ export { sayProblem } from './problem.ts';
 export type { Problem } from './problem.ts';
 
 export type PlanReading =
-  { readonly ok: true; readonly plan: Plan } | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: true; readonly plan: Plan }
+  | {
+      readonly ok: false;
+      readonly problems: readonly Problem[];
+      /** How many there are besides those. */
+      readonly more: number;
+    };
 
 /** Reads JSON text. What cannot be parsed is reported with its line and column. */
 export function readPlanText(text: string): PlanReading {
+  const long = tooLong(text.length);
+  if (long !== null) return refused([long]);
   const plain = text.replace(/^\uFEFF/, '');
   let json: unknown;
   try {
@@ -25,7 +35,8 @@ export function readPlanText(text: string): PlanReading {
     if (!(error instanceof SyntaxError)) throw error;
     return refused([brokenText(plain)]);
   }
-  return readPlan(json);
+  const twice = repeatedName(plain);
+  return twice === null ? readPlan(json) : refused([twice]);
 }
 
 /** Reads a value that came from JSON. The plan that comes back is the same object: nothing is renamed, added or rounded. */
@@ -43,13 +54,14 @@ export function readPlan(json: unknown): PlanReading {
   }
   const newer = newerFormat(json['format']);
   if (newer) return refused([newer]);
+  const large = tooMuch(json);
+  if (large !== null) return refused([large]);
   const parsed = planSchema.safeParse(json, { reportInput: true });
-  const problems = [
-    ...(parsed.success ? [] : explainIssues(parsed.error.issues, planSchema, json)),
-    ...impossible(json),
-    ...unlisted(json),
-  ];
-  return problems.length > 0 ? refused(problems) : { ok: true, plan: json as Plan };
+  const { problems, count } = parsed.success
+    ? NONE
+    : explainIssues(parsed.error.issues, planSchema, json, MOST_PROBLEMS);
+  const all = [...problems, ...impossible(json), ...unlisted(json)];
+  return all.length > 0 ? refused(all, count - problems.length) : { ok: true, plan: json as Plan };
 }
 
 /** A plan of a later form may say things that this program would silently get wrong. */
@@ -66,8 +78,15 @@ function newerFormat(format: unknown): Problem | null {
   };
 }
 
-function refused(problems: readonly Problem[]): PlanReading {
-  return { ok: false, problems };
+const NONE = { problems: [], count: 0 } as const;
+
+/** @param more  that were counted and not told */
+function refused(problems: readonly Problem[], more = 0): PlanReading {
+  return {
+    ok: false,
+    problems: problems.slice(0, MOST_PROBLEMS),
+    more: more + Math.max(problems.length - MOST_PROBLEMS, 0),
+  };
 }
 
 function brokenText(text: string): Problem {

@@ -7,6 +7,10 @@ import { plainNumber } from './write.ts';
 /** Longer than any quantity; whatever is longer is not looked at closely. */
 const LONGEST = 60;
 
+/** Nothing in or about a well is written with more noughts than this. */
+const LEAST = 1e-9;
+const MOST = 1e12;
+
 const DECIMAL = String.raw`\d+(?:[.,]\d*)?(?:e[+-]?\d+)?|[.,]\d+(?:e[+-]?\d+)?`;
 const MIXED = String.raw`\d+(?:\s+|\s*-\s*)\d+/\d+|\d+/\d+|${DECIMAL}`;
 const ONE_NUMBER = new RegExp(`^([-+]?)\\s*(${MIXED})\\s*(.*)$`, 'i');
@@ -48,6 +52,8 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
   const size = mixedNumber(digits);
   const value = sign === '-' ? -size : size;
   if (!Number.isFinite(value)) return fault('not a finite number', examples(kind));
+  if (size !== 0 && (size < LEAST || size > MOST))
+    return fault(size < LEAST ? 'smaller than anything measured' : 'larger than anything measured', examples(kind));
   const spellings = SPELLINGS[kind];
   const unit = spellings.get(unitText) ?? spellings.get(unitText.toLowerCase());
   if (unit) return { ok: true, si: toSi(value, unit), unit: unit.name };

@@ -29,7 +29,8 @@ export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity 
     else break;
   }
   // Up to 15 digits the integer and the power of ten are both exact, so one division rounds as a full parse would.
-  if (digits > 0 && digits <= 15) {
+  // More decimals than nine are looked at closely.
+  if (digits > 0 && digits <= 15 && decimals <= 9) {
     if (text.charCodeAt(at) === SPACE) at++;
     const unit = SPELLINGS[kind].get(at === 0 ? text : text.slice(at));
     if (unit) {
