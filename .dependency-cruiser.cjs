@@ -5,7 +5,7 @@ module.exports = {
       name: 'model-knows-nothing-above-it',
       severity: 'error',
       from: { path: '^src/model' },
-      to: { path: '^src/(words|draw|app|embed|cli|lib)' },
+      to: { path: '^src/(words|draw|app|embed|cli|lib|files)' },
     },
     {
       name: 'model-imports-only-zod',
@@ -64,6 +64,13 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/draw' },
       to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/(@types/)?d3-array' },
+    },
+    {
+      name: 'files-know-the-model-only',
+      comment: 'the bytes of a file, as the page and the command line get them',
+      severity: 'error',
+      from: { path: '^src/files' },
+      to: { path: '^src/(words|draw|app|embed|cli|lib)' },
     },
     {
       name: 'node-only-in-cli',

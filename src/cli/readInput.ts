@@ -1,5 +1,6 @@
 import { closeSync, openSync, readSync } from 'node:fs';
-import { MOST_BYTES, readPlanText, sayProblem, textOfPlan, type Plan } from '../model/index.ts';
+import { MOST_BYTES, textOfPlan } from '../files/textOfPlan.ts';
+import { readPlanText, sayProblem, type Plan } from '../model/index.ts';
 import { Unreadable } from './exits.ts';
 import { whyNot } from './whyNot.ts';
 

@@ -2,7 +2,6 @@
 export type { Facts } from './facts.ts';
 export type * from './solution.ts';
 export type { Plan } from './plan/schema.ts';
-export { MOST_BYTES, textOfPlan } from './plan/planBytes.ts';
 export { readPlan, readPlanText, sayProblem } from './plan/readPlan.ts';
 export { readFacts } from './plan/readFacts.ts';
 export { valueAt, withDepth, withLength, withValue } from './plan/editPlan.ts';

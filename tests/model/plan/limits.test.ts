@@ -1,7 +1,7 @@
 /** What is no plan is refused at once, in one sentence, however much of it there is. */
 import { describe, expect, test } from 'vitest';
 import { MOST_CHARACTERS, MOST_OF_ANYTHING, MOST_PROBLEMS } from '../../../src/model/plan/limits.ts';
-import { textOfPlan } from '../../../src/model/plan/planBytes.ts';
+import { textOfPlan } from '../../../src/files/textOfPlan.ts';
 import { readPlan, readPlanText, sayProblem } from '../../../src/model/plan/readPlan.ts';
 import { sample } from '../../plans/build.ts';
 

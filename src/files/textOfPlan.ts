@@ -1,6 +1,6 @@
 /** A plan's text from the bytes of a file. */
-import { MOST_CHARACTERS, tooLong } from './limits.ts';
-import type { Problem } from './problem.ts';
+import { MOST_CHARACTERS, tooLong } from '../model/plan/limits.ts';
+import type { Problem } from '../model/plan/problem.ts';
 
 export type TextReading =
   { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: Problem };
