@@ -23,13 +23,15 @@ export async function svgToPng(svg: string): Promise<Uint8Array<ArrayBuffer>> {
   return withResolution(new Uint8Array(await drawn.arrayBuffer()), ZOOM * PX_PER_METRE);
 }
 
-/** A copy for this one purpose: larger, and with its face inside, which a saved drawing never has. */
+/**
+ * A copy for this one purpose: larger, and with its face inside, which a saved drawing never has. Put together as text,
+ * since a page may be forbidden to make elements of text.
+ */
 async function asImage(svg: string): Promise<string> {
-  const copy = new DOMParser().parseFromString(svg, 'image/svg+xml');
-  const root = copy.documentElement;
-  for (const side of ['width', 'height']) root.setAttribute(side, String(Number(root.getAttribute(side)) * ZOOM));
-  const style = copy.createElementNS('http://www.w3.org/2000/svg', 'style');
-  style.textContent = await embeddedFaces();
-  root.prepend(style);
-  return `data:image/svg+xml,${encodeURIComponent(new XMLSerializer().serializeToString(copy))}`;
+  const end = svg.indexOf('>') + 1;
+  const root = svg
+    .slice(0, end)
+    .replace(/ (width|height)="([\d.]+)"/g, (_, side: string, length: string) => ` ${side}="${Number(length) * ZOOM}"`);
+  const style = `<style>${await embeddedFaces()}</style>`;
+  return `data:image/svg+xml,${encodeURIComponent(root + style + svg.slice(end))}`;
 }
