@@ -49,10 +49,17 @@ export function statusAt({ status }: Facts, path: string): Facts['status'][strin
   return 'to choose';
 }
 
+/** Where a part goes; and its probe, where one goes with it. */
+interface Moved {
+  readonly to: Metres;
+  readonly setting: BandSetting;
+  readonly probe?: Metres;
+}
+
 /** Said by every rule that moves a part: their words stand once. */
 export type SharedFix =
-  | Fix<'lowerTo', { to: Metres; setting: BandSetting }>
-  | Fix<'raiseTo', { to: Metres; setting: BandSetting }>
+  | Fix<'lowerTo', Moved>
+  | Fix<'raiseTo', Moved>
   | Fix<'raiseWithProbe', { to: Metres; probe: Metres }>
   | Fix<'protectByProbe', { depth: Metres }>
   | Fix<'protectByCurrent', object>

@@ -21,7 +21,9 @@ export function withItsProbe<Move extends Fix>(given: Given, move: Move): Move {
   const { solved, facts } = given;
   const intake = readFacts(withValue(solved.plan, 'pump.setting', to)).facts.pump.setting;
   const moved = probeAbove(solved, intake, Math.max(facts.pump.setting - probe, CUT_OFF_ABOVE_INTAKE));
-  return moved === null || !mayMove(facts, moved.path) ? move : { ...move, changes: [...move.changes, moved] };
+  if (moved === null || !mayMove(facts, moved.path)) return move;
+  const numbers = { ...move.numbers, probe: probeWritten(moved, intake - CUT_OFF_ABOVE_INTAKE) };
+  return { ...move, numbers, changes: [...move.changes, moved] };
 }
 
 /** With less water than this over the probe at rest the pump would stop again as soon as it starts. */

@@ -52,12 +52,27 @@ export function openPumpingLevel({ facts, lowest, curves }: Solved): Open | null
 }
 
 /** What a well gives that was not tested with a pump. What a pump brought up, the well gave. */
-export function openYield({ facts }: Solved): Open | null {
+export function openYield(solved: Solved): Open | null {
+  const { facts } = solved;
   const { pumping } = facts.water;
   const { yieldFrom, yield: all } = facts.well;
   const rough = pumping?.kind === 'yield only' ? yieldFrom !== 'pump' : pumping === null && yieldFrom === 'air lift';
   if (!rough || all === null) return null;
-  return { fact: 'yield', field: 'water.pumping', good: all, bad: BLOWN_SHARE * all };
+  return { fact: 'yield', field: 'water.pumping', good: all, bad: BLOWN_SHARE * all * drawnShare(solved) };
+}
+
+/**
+ * Air empties a hole nearly to its bottom, and the more a well is drawn down, the more flows in. A pump that hangs high
+ * draws it down less: in proportion, where it reaches less than this part of the water. Common practice, no source.
+ */
+export const DRAWN_PART: Ratio = 2 / 3;
+
+function drawnShare({ facts, curves }: Solved): Ratio {
+  const rest = lowestStatic(facts);
+  if (rest === null) return 1;
+  const drawn = Math.min(lowestLevel(facts).depth, curves.liftsFromMost ?? Infinity) - rest;
+  const all = DRAWN_PART * (facts.well.bottom - rest);
+  return all > 0 ? Math.min(Math.max(drawn / all, 0), 1) : 1;
 }
 
 /** Frost that nobody entered, at a place whose climate is said: from none to the deepest that its estimate allows. */

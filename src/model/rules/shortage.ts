@@ -1,6 +1,6 @@
 /** Whether the well gives what the house wants, and what its store does for it where it does not. */
 import { dayNeed } from '../figures/dayNeed.ts';
-import { levelAtFlow } from '../figures/curves.ts';
+import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
@@ -16,6 +16,7 @@ import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
 const DAY: Seconds = 86_400;
+const WEAKER = { end: 'least', tank: 'cutIn' } as const;
 
 export const wellGivesEnough = defineRule({
   number: 'PR-55',
@@ -62,16 +63,19 @@ function judgedOn(given: Given, wanted: CubicMetresPerSecond, gives: CubicMetres
   const carried = stored !== null && stored + (values.tankDrawdown ?? 0) >= asked;
   if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored, peak }, at);
   if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak }, at);
-  // A bore of unknown width or level has a store of which nobody can tell whether it lasts.
-  if (values.usableStorage === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
+  // A bore of unknown width or level has a store of which nobody can tell whether it lasts, nor what of it a pump gets up.
+  if (stored === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
   return breaks('peakNotCarried', 'warning', short, at);
 }
 
-/** Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is wanted. Null in an unknown bore. */
+/**
+ * Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is wanted. Null in an
+ * unknown bore, and while nobody can tell what the pump lifts.
+ */
 function storedForPeak({ solved, facts, values }: Given, wanted: CubicMetresPerSecond): CubicMetres | null {
   const rest = lowestStatic(facts);
-  if (rest === null || values.usableStorage === null) return null;
-  const reached = levelAtFlow(facts, { end: 'least', tank: 'cutIn' }, LEAST_SHARE * wanted);
+  if (rest === null || values.usableStorage === null || pumpAtLevel(facts, WEAKER, rest) === null) return null;
+  const reached = levelAtFlow(facts, WEAKER, LEAST_SHARE * wanted);
   const end = Math.min(lowestLevel(facts).depth, reached ?? -Infinity);
   return usableStorage({
     bore: solved.bore,

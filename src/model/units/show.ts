@@ -85,7 +85,7 @@ const CUSTOMARY: Show = {
   force: (force) => `${decimals(toPoundsForce(force), 0)} lb`,
   hook: (load) => `${decimals(toPoundsForce(load), 0)} lb`,
   mass: (mass) => `${wholeFromTen(toPoundsMass(mass))} lb`,
-  volume: (volume) => `${wholeFromTen(toGallons(volume))} gal`,
+  volume: gallonsOrOunces,
   temperature: (temperature) => `${decimals(temperature * 1.8 + 32, 0)} °F`,
   power: (power) => `${decimals(toHorsepower(power), 2)} hp`,
 };
@@ -105,7 +105,7 @@ const METRIC: Show = {
   force: (force) => `${decimals(force, 0)} N`,
   hook: (load) => `${wholeFromTen(toKilogramsForce(load))} kg`,
   mass: (mass) => `${wholeFromTen(mass)} kg`,
-  volume: (volume) => `${wholeFromTen(volume * 1000)} L`,
+  volume: litresOrMillilitres,
   temperature: (temperature) => `${decimals(temperature, 0)} °C`,
   power: (power) => `${decimals(power / 1000, 2)} kW`,
 };
@@ -117,6 +117,20 @@ const SHALLOW = 2;
 function handsOrMetres(length: Metres): string {
   return Math.abs(length) < 0.995 ? `${wholeFromTen(length * 100)} cm` : `${decimals(length, 2)} m`;
 }
+
+/** As a kitchen measures what is less than half a gallon; 128 US fluid ounces are a gallon (NIST Handbook 44, Appendix C). */
+function gallonsOrOunces(volume: CubicMetres): string {
+  const gallons = toGallons(volume);
+  const little = gallons > 0 && gallons < HALF;
+  return little ? `${decimals(gallons * 128, gallons * 128 < 9.95 ? 1 : 0)} fl oz` : `${wholeFromTen(gallons)} gal`;
+}
+
+function litresOrMillilitres(volume: CubicMetres): string {
+  const litres = volume * 1000;
+  return litres > 0 && litres < HALF ? `${decimals(litres * 1000, 0)} mL` : `${wholeFromTen(litres)} L`;
+}
+
+const HALF = 0.495;
 
 /** To a hundredth of a bar, which a dial still shows; from ten bar on to a tenth, as pipe is stamped. */
 function bars(pressure: Pascals): string {

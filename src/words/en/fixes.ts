@@ -17,8 +17,8 @@ type NumbersOf<V, F = SharedFix> = F extends { readonly variant: infer W; readon
 export const fixes: {
   readonly [V in SharedFix['variant']]: (numbers: NumbersOf<V>, show: Show) => string;
 } = {
-  lowerTo: ({ to, setting }, show) => `Lower to ${setTo(to, setting, show)}`,
-  raiseTo: ({ to, setting }, show) => `Raise to ${setTo(to, setting, show)}`,
+  lowerTo: ({ to, setting, probe }, show) => `Lower to ${setTo(to, setting, show)}${withProbe(probe, show)}`,
+  raiseTo: ({ to, setting, probe }, show) => `Raise to ${setTo(to, setting, show)}${withProbe(probe, show)}`,
   raiseWithProbe: ({ to, probe }, show) => `Raise to ${show.length(to)}, and hang the probe at ${show.length(probe)}`,
   protectByProbe: ({ depth }, show) => `Add dry-run protection: a probe at ${show.depth(depth)}`,
   callContractorFirst: () => 'First the flowing water: a licensed contractor brings it under control.',
@@ -30,6 +30,10 @@ export const fixes: {
 /** Adapters are set in inches or centimetres. */
 function setTo(depth: Metres, setting: BandSetting, show: Show): string {
   return setting === 'top.depth' ? show.small(depth) : show.length(depth);
+}
+
+function withProbe(probe: Metres | undefined, show: Show): string {
+  return probe === undefined ? '' : `, and hang the probe at ${show.length(probe)}`;
 }
 
 function said(end: EndName, show: Show): string {

@@ -10,7 +10,10 @@ export function sayWell({ facts }: Solution, show: Show): string {
   const foot = casing?.bottom ?? null;
   const cased = casing === undefined ? '' : `${nameOf(casing)}${foot === null ? '' : ` to ${show.depth(foot)}`}, `;
   const datum = depthsFrom === 'ground' ? '' : ' The record counts from the casing top.';
-  return `${capital(`${cased}${well.intake.kind ?? 'well'}`)} to ${show.depth(well.bottom)}. Depths from the ground.${datum}`;
+  const screenFeet = well.intake.screens.map(({ bottom }) => bottom);
+  const screened = well.intake.kind === 'screen' && screenFeet.length > 0 ? Math.max(...screenFeet) : well.bottom;
+  const below = well.bottom - screened > 0.01 ? `, bottom at ${show.depth(well.bottom)}` : '';
+  return `${capital(`${cased}${well.intake.kind ?? 'well'}`)} to ${show.depth(screened)}${below}. Depths from the ground.${datum}`;
 }
 
 /** "6 in steel casing", as far as anybody said. */

@@ -14,7 +14,7 @@ test('the change is the smallest: thin wire, which has a fix of its own, does no
 describe('the button', () => {
   test('lowers the adapter to the margin below frost, in the unit that was typed', () => {
     const shallow = { 'top.depth': '36 in', 'site.frostDepth': '48 in' };
-    expect(saidOf('PR-19', shallow).amount).toBe('12 in too high');
+    expect(saidOf('PR-19', shallow).amount).toBe('18 in too high');
     expect(fixOf('PR-19', shallow)).toEqual({
       changes: [{ path: 'top.depth', to: '54 in' }],
       words: 'Lower to 54 in',

@@ -15,6 +15,9 @@ const CLEARANCES = {
   metric: { unit: 'm', step: 0.5, offBottom: 6, aboveScreen: 3, underWater: 3 },
 } as const;
 
+/** As near to the bottom as no rule warns. */
+const LEAST_OFF_BOTTOM = feet(10);
+
 /** Least drop pipe between outlet and pump, so that there is one. */
 const SHORTEST_PIPE = feet(2);
 
@@ -42,18 +45,19 @@ function depthOf(hole: Hole): Metres {
   const { offBottom, aboveScreen, underWater } = CLEARANCES[units];
   const body = pump.intakeToMotorBottom;
   const screenTop = well.intake.screens[0]?.top ?? Infinity;
-  const low = well.bottom - offBottom / 2;
-  // Best first: the end of the motor well above the screen, just above it, well off the bottom, half as much.
+  const low = well.bottom - Math.max(offBottom / 2, LEAST_OFF_BOTTOM);
+  // Best first: the end of the motor well above the screen, just above it, well off the bottom, half as much above the
+  // screen, and in it.
   const places = [screenTop - aboveScreen, screenTop, Infinity]
     .map((end) => Math.min(end, well.bottom - offBottom) - body)
-    .concat(low - body);
+    .concat(Math.min(low, screenTop) - body, low - body);
   const still = water.staticLowest ?? water.staticLevel;
   if (still === null) return places.find((place) => place >= well.bottom / 2) ?? shallow(well.bottom, low - body);
   for (const level of [Math.max(still, pumpedDownTo(water) ?? still), still]) {
     const wet = places.find((place) => place >= level + underWater);
     if (wet !== undefined) return wet;
   }
-  return shallow(well.bottom, low - body);
+  return Math.min(shallow(well.bottom, low - body), Math.max(screenTop - body, still + SHORTEST_PIPE));
 }
 
 /** Where the room is short the pump hangs low rather than dry. */

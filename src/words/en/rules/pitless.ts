@@ -21,7 +21,7 @@ export const short: ShortWords<typeof pitlessRules> = {
         title: 'The pitless adapter may be in the frost zone',
         amount: `only down to ${gap(turn, show)}`,
       }),
-      inFrost: ({ measured }, show) => ({ amount: `${gap(measured, show)} too high` }),
+      inFrost: ({ measured, asked }, show) => ({ amount: `${gap(asked - measured, show)} too high` }),
       closeToFrost: ({ margin }, show) => ({
         title: 'The pitless adapter is close to the frost',
         amount: `${gap(margin, show)} short`,
