@@ -6,7 +6,7 @@ import type { Assumable } from './plan/assumable.ts';
 import { ADVICE_NUMBERS } from './rules/advice.ts';
 import type { AdviceNumber } from './rules/advice.ts';
 import { RULES } from './rules/list.ts';
-import { BLOWN_SHARE, CUT_OFF_SPAN, REACHES } from './rules/openFacts.ts';
+import { BLOWN_SHARE, CUT_OFF_SPAN, DRAWN_PART, REACHES } from './rules/openFacts.ts';
 import type { Rule } from './rules/rule.ts';
 import type { Metres, Ratio, Watts } from './si.ts';
 import { RATED_POWERS, serviceFactor } from './tables/motors.ts';
@@ -26,6 +26,8 @@ export interface Judging {
 export interface OpenEnds {
   /** Share of what a test without a pump brought up that a well gives at the least. */
   readonly blownShare: Ratio;
+  /** Of the water in the hole, drawn down by less than which a well gives less in proportion. */
+  readonly drawnPart: Ratio;
   /** Share of the estimate that frost may reach at the most. */
   readonly frostShare: Ratio;
   /** How far adapters reach into the casing. */
@@ -53,6 +55,7 @@ export function judgingIn(units: 'us' | 'metric'): Judging {
     assumable: assumable(units),
     ends: {
       blownShare: BLOWN_SHARE,
+      drawnPart: DRAWN_PART,
       frostShare: ESTIMATE_BAND.high,
       reaches: REACHES,
       cutOffAbove: CUT_OFF_SPAN,

@@ -149,7 +149,7 @@ function setback(path: string, typed: SitePlan['septicTank'], take: Take): Setba
 /** Down into the trench of the line, and no less than usual; to a hundredth of a millimetre, which no sum leaves behind. */
 function conduitDown(top: TopFacts, units: Plan['units']): string {
   const down = top.kind === 'pitless' ? Math.max(top.depth, CONDUIT_DEPTH) : CONDUIT_DEPTH;
-  return writeQuantity(down, 'length', units === 'metric' ? 'cm' : 'in', 1e-5);
+  return units === 'metric' ? writeQuantity(down, 'length', 'cm', 0.01) : writeQuantity(down, 'length', 'in', 1e-5);
 }
 
 /** The cable's run from the panel is taken as long as the buried line where nobody measured it. */

@@ -134,7 +134,7 @@ function openFacts(ends: Judging['ends'], show: Show): readonly JudgingItem[] {
     },
     {
       name: 'The yield of a well that was blown with air or bailed, or tested nobody said how',
-      text: `from ${show.percent(ends.blownShare)} of what came out to all of it`,
+      text: `from ${show.percent(ends.blownShare)} of what came out to all of it; from less in proportion where the pump draws the water down by less than ${show.percent(ends.drawnPart)} of what stands in the hole`,
     },
     {
       name: 'The frost depth of a place whose winters are known',

@@ -34,6 +34,11 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** Before a figure: "an 11.5 gpm", "a 10 gpm"; eleven, eighteen and all that begin with eight are spoken with a vowel. */
+export function withArticle(figure: string): string {
+  return `${/^(?:8|1[18](?!\d))/.test(figure) ? 'an' : 'a'} ${figure}`;
+}
+
 /** How the yield was found, before "the well gave". */
 export function tested(how: Facts['well']['yieldFrom']): string {
   switch (how) {

@@ -2,7 +2,7 @@ import type { yieldRules } from '../../../model/rules/yield.ts';
 import type { CubicMetresPerSecond, Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, tested } from '../phrases.ts';
+import { gap, tested, withArticle } from '../phrases.ts';
 
 export const short: ShortWords<typeof yieldRules> = {
   'PR-07': {
@@ -79,7 +79,7 @@ export const long: LongWords<typeof yieldRules> = {
     },
     fixes: {
       checkTheGuard: () => 'Dry-run protection or a flow-limiting valve guards the pump; check its setting.',
-      addFlowLimiter: ({ flow }, show) => `Add a ${show.flow(flow)} flow-limiting valve`,
+      addFlowLimiter: ({ flow }, show) => `Add ${withArticle(show.flow(flow))} flow-limiting valve`,
       lessFlow: () => 'Take a pump of less flow, or a flow-limiting valve with dry-run protection.',
     },
   },
