@@ -1,7 +1,8 @@
 import { defineConfig, devices } from '@playwright/test';
 import { launchOptions } from './scripts/browser.mjs';
 
-const PORT = 4173;
+/** Another one where something stands at this. */
+const PORT = Number(process.env['PORT'] ?? 4173);
 
 export default defineConfig({
   testDir: 'tests/browser/e2e',
@@ -15,7 +16,14 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: 'reports/e2e.json' }]],
   outputDir: 'reports/e2e',
   snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
-  use: { baseURL: `http://localhost:${PORT}`, launchOptions: launchOptions(), locale: 'en-US', timezoneId: 'UTC' },
+  // What keeps the page for later is tried on its own, and would fetch all of it in every other test.
+  use: {
+    serviceWorkers: 'block',
+    baseURL: `http://localhost:${PORT}`,
+    launchOptions: launchOptions(),
+    locale: 'en-US',
+    timezoneId: 'UTC',
+  },
   projects: [
     { name: 'desktop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 1000 } } },
     {

@@ -1,7 +1,7 @@
 /**
  * What the built page may do: run its own files and fetch from where it came, nothing else. No inline script or style,
  * no eval, no frame, no form; markup becomes elements only through Svelte's own policy, which makes them of templates
- * that are known when the page is built.
+ * that are known when the page is built; the one worker is the page's own.
  */
 const POLICY = {
   'default-src': "'none'",
@@ -15,7 +15,7 @@ const POLICY = {
   'base-uri': "'none'",
   'form-action': "'none'",
   'require-trusted-types-for': "'script'",
-  'trusted-types': 'svelte-trusted-html',
+  'trusted-types': 'svelte-trusted-html wellcut-worker',
 };
 
 export const contentSecurityPolicy = Object.entries(POLICY)

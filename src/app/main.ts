@@ -9,4 +9,5 @@ import './styles/print.css';
 
 const target = document.getElementById('app');
 if (target === null) throw new Error('main: the page has no element "app" to live in');
+target.replaceChildren();
 mount(App, { target });
