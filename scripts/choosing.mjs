@@ -72,8 +72,11 @@ A pump **does the job** when it
 - leaves 10 ft (3 m) of water over its intake even if it is the strongest of its name,
 - and breaks no rule that another pump, pipe or wire would keep.
 
-Of those the smallest power comes first, then the rated flow nearest to what is asked. Common practice, no source. What
-nobody said is never guessed: such a pump *depends*, and the table says on what; so does one that no usual tank is large
+Of those the smallest power comes first, then the rated flow nearest to what is asked. In a well that gives less than the
+house wants, a pump named for more than twice that is none where a smaller one serves. Common practice, no source.
+
+That is more than \`check\` asks of a pump that hangs: a pump that it finds nothing wrong with, and that only gives less
+than 1.1 times, or runs outside that range, *works, but*, and stands after those that do. What nobody said is never guessed: such a pump *depends*, and the table says on what; so does one that no usual tank is large
 enough for.
 
 **Caution.** These are usual pumps of their rating, not one maker's: check the maker's curve before you buy. Pump, wiring
@@ -93,9 +96,9 @@ for (const { file, title, asks, why } of JOBS) {
   if (tanks.kind === 'refused') throw new Error(`${file}: no tank`);
   const [tank] = tanks.rows;
   const chosen = choosing(withPump, tank).plan;
-  const fits = pumps.rows.filter(({ does }) => does !== 'no').slice(0, 3);
+  const fits = pumps.rows.filter(({ does }) => does === 'yes' || does === 'depends').slice(0, 3);
   const nearly = pumps.rows
-    .filter(({ does }) => does === 'no')
+    .filter(({ does }) => does === 'no' || does === 'works')
     .toSorted((a, b) => unlike(a, best) - unlike(b, best))
     .slice(0, 4);
   const said = [...fits, ...nearly].map((row) => sayPumpRow(row, words, units));
@@ -121,7 +124,7 @@ for (const { file, title, asks, why } of JOBS) {
       KEYS.map((key) => columns[key]),
       said.map((row) => KEYS.map((key) => row[key])),
     ),
-    'Why the others do not:',
+    'What the others lack:',
     nearly.map((row, i) => `- ${said[fits.length + i].name}: ${said[fits.length + i].why}`).join('\n'),
     `The tank: ${sized.why} ${choiceWords.tanks.row(sized.water, sized.hour, tank.startsADay === null ? null : sized.day)} ${choiceWords.tanks.precharge(units.pressure(tanks.precharge))}`,
   );

@@ -7,7 +7,7 @@ import { show } from '../model/units.ts';
 import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
-import { sayInTheWay, sayPumpRow, sayTankRow } from '../words/sayChoice.ts';
+import { sayNoneDoes, sayPumpRow, sayTankRow } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
 
 /** What is said of each pump in a table of text; the reason stands on a line of its own. */
@@ -34,10 +34,8 @@ export function choiceLines(plan: Plan): string[] {
   if (table.kind === 'refused') lines.push(`   ${sayWhyLeft(table.why, en, units)}`, '');
   else {
     const said = table.rows.map((row) => ({ row, cells: sayPumpRow(row, { ...en, choose }, units) }));
-    if (!table.rows.some(({ does }) => does !== 'no')) {
-      const ways = table.inTheWay.map((each) => `   ${sayInTheWay(each, { ...en, choose }, units)}`);
-      lines.push(`   ${pumps.none}`, ...ways, '');
-    }
+    const none = sayNoneDoes(table, { ...en, choose }, units);
+    if (none !== null) lines.push(...none.map((sentence) => `   ${sentence}`), '');
     lines.push(
       ...columns(
         ['', ...PUMP_COLUMNS.map((key) => pumps.columns[key])],

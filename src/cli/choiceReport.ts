@@ -37,6 +37,7 @@ function pumpsOf(plan: Plan) {
         power: row.power,
         ...row.figures,
         intakeDepth: pump.setting,
+        movedFrom: row.movedFrom,
         pipe: {
           material: dropPipe.material,
           size: dropPipe.nominalSize,

@@ -12,11 +12,17 @@ import type { Words } from './words.ts';
 export type ChoiceWords = Words & { readonly choose: typeof choose };
 
 /** Why a pump or a tank does the job or does not: one sentence. */
-export function sayWhyChoice(row: Pick<PumpRow, 'why'> | Pick<TankRow, 'why'>, words: ChoiceWords, show: Show): string {
-  const { why } = row;
+export function sayWhyChoice(
+  row: Pick<PumpRow, 'does' | 'why'> | Pick<TankRow, 'does' | 'why'>,
+  words: ChoiceWords,
+  show: Show,
+): string {
+  const { does, why } = row;
   if (why.variant === 'finding') return sayFinding(why.numbers.finding, words, show).message;
   const { pumps, tanks } = words.choose;
-  const said = { ...pumps.whys, ...tanks.whys } as Readonly<Record<string, (numbers: object, show: Show) => string>>;
+  const said = { ...pumps.whys, ...tanks.whys, ...(does === 'works' && pumps.works) } as Readonly<
+    Record<string, (numbers: object, show: Show) => string>
+  >;
   return said[why.variant]?.(why.numbers, show) ?? '';
 }
 
@@ -50,10 +56,11 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
   const { facts, values } = row.solution;
   const why = sayWhyChoice(row, words, show);
   const guard = guardOf(row, words, show);
+  const moved = row.movedFrom === null ? [] : [pumps.moved(show.depth(row.movedFrom), show.depth(facts.pump.setting))];
   return {
     name: pumps.name(row.name),
     does: pumps.does[row.does],
-    why: row.does === 'no' || guard === null ? why : `${why} ${guard.sentence}`,
+    why: row.does === 'no' ? why : [why, ...moved, ...(guard === null ? [] : [guard.sentence])].join(' '),
     flow: orDash(flow, show.flow),
     share: orDash(share, (each) => `${decimals(each * 100, 0)} %`),
     spare: orDash(spare, show.pressure),
@@ -101,6 +108,18 @@ function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: 
   const kind = phase === 3 ? '3-phase' : `${wires}-wire`;
   const box = phase === 1 && wires === 3 ? `, ${words.choose.pumps.controlBox}` : '';
   return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;
+}
+
+/** Over a table in which no pump has all that is asked: that, and what stands in the way; null where one has. */
+export function sayNoneDoes(
+  { rows, inTheWay }: { readonly rows: readonly PumpRow[]; readonly inTheWay: readonly InTheWay[] },
+  words: ChoiceWords,
+  show: Show,
+): readonly string[] | null {
+  if (rows.some(({ does }) => does === 'yes' || does === 'depends')) return null;
+  const { none, noneWithRoom } = words.choose.pumps;
+  const works = rows.some(({ does }) => does === 'works');
+  return [works ? noneWithRoom : none, ...inTheWay.map((each) => sayInTheWay(each, words, show))];
 }
 
 export interface SaidTank {

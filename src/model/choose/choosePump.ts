@@ -5,10 +5,12 @@
  * The judge is the solver itself: each row is the plan with that pump in it, solved. A row does the job when it reaches
  * cut-out with 10 psi to spare, gives 1.1 times what the house wants, works between half and 1.3 times its rated flow and
  * leaves 10 ft over its intake; and when no rule warns of anything that another choice of pump, pipe or wire avoids. Of
- * those the smallest power comes first, then the rated flow nearest to what is asked.
+ * those the smallest power comes first, then the rated flow nearest to what is asked. What lacks only what no rule asks of
+ * a pump that hangs works all the same, and stands after them.
  */
 import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
+import { provenYield } from '../figures/provenYield.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { worsened } from '../fixes/standing.ts';
 import { draftOf } from '../place/draft.ts';
@@ -23,7 +25,7 @@ import type { Sentence } from '../rules/rule.ts';
 import { meets } from '../rules/grace.ts';
 import { reachAt } from '../rules/tank.ts';
 import { largerTank, leastRun, ratedFlow } from '../rules/tankCycle.ts';
-import type { CubicMetres } from '../si.ts';
+import type { CubicMetres, Metres } from '../si.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
 import { createSolver } from '../solve.ts';
 import { candidatesOf, type Candidate, type OwnPump } from './candidates.ts';
@@ -31,27 +33,32 @@ import {
   CUT_OUT_SPARE,
   fitOf,
   LEFT_OVER_INTAKE,
+  MOST_FROM_STORE,
   turnOf,
   WANTED_SHARE,
+  type Does,
   type Fit,
   type PumpFigures,
   type Why,
 } from './fit.ts';
 import { inTheWay, type InTheWay } from './inTheWay.ts';
+import { inOrder } from './inOrder.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
 
 export type { Candidate, OwnPump, PumpName } from './candidates.ts';
 export type { InTheWay } from './inTheWay.ts';
-export type { PumpFigures } from './fit.ts';
+export type { Does, PumpFigures } from './fit.ts';
 export type { Part } from './outfit.ts';
 
 /** Why a row does the job or does not: its own figures, or what a rule finds. */
 export type WhyRow = Why | Sentence<'finding', { readonly finding: ToldFinding }>;
 
 export interface PumpRow extends Candidate {
-  readonly does: 'yes' | 'depends' | 'no';
+  readonly does: Does;
   readonly why: WhyRow;
   readonly figures: PumpFigures;
+  /** Where the plan hangs the pump, if the row is judged with it hung elsewhere; else null. */
+  readonly movedFrom: Metres | null;
   /** The smallest usual tank for it; null where none is large enough, or none is needed. */
   readonly tank: CubicMetres | null;
   /** What choosing it would write, each choice by itself. */
@@ -84,7 +91,7 @@ export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable 
   if (refused !== null) return { kind: 'refused', why: refused };
   const trying = (each: Plan) => rowsFor(each, own, solver.solve);
   const rows = trying(plan);
-  const hindered = rows.every(({ does }) => does === 'no') ? inTheWay(plan, rows, trying) : [];
+  const hindered = rows.every(({ does }) => does === 'no' || does === 'works') ? inTheWay(plan, rows, trying) : [];
   return { kind: 'rows', rows, inTheWay: hindered, assumed: restsOn(solution) };
 }
 
@@ -110,27 +117,32 @@ type Solve = (plan: Plan) => Solution;
 function rowOf(plan: Plan, candidate: Candidate, solve: Solve): PumpRow {
   const bare = solve(changed(plan, candidate.changes));
   const first = lifts(bare) ? outfit(bare, solve) : { plan: bare.plan, solution: bare, changes: [] };
-  const row = (done: Outfitted): PumpRow => ({
-    ...candidate,
-    ...withTank(done.solution, fitOf(done.solution, candidate.rated)),
-    tank: tankFor(done.solution),
-    parts: byPart(lastOf([...candidate.changes, ...done.changes])),
-    plan: done.plan,
-    solution: done.solution,
-  });
+  const row = (done: Outfitted): PumpRow => {
+    const parts = byPart(lastOf([...candidate.changes, ...done.changes]));
+    return {
+      ...candidate,
+      ...withTank(done.solution, fitOf(done.solution, candidate.rated)),
+      movedFrom: isMoved(plan, parts.depth) ? bare.facts.pump.setting : null,
+      tank: tankFor(done.solution),
+      parts,
+      plan: done.plan,
+      solution: done.solution,
+    };
+  };
   const stays = row(first);
   // A pump that would not do even with the water at rest hangs nowhere well, and one that does where it hangs stays.
   if (!reaches(bare) || hangsWell(stays)) return stays;
   const draft = draftOf(first.plan);
   const aimed = ownChanges([...aimedAt(draft, first.solution).draft.changes.values()]);
-  if (aimed.length === 0) return stays;
-  const there = row(movedBy(first, aimed, solve));
-  if (there.does === 'no') {
-    if (stays.does !== 'no') return stays;
+  const there = aimed.length === 0 ? stays : row(movedBy(first, aimed, solve));
+  if (!isFit(there)) {
+    if (isFit(stays)) return stays;
     const higher = higherFor(there, solve);
-    const instead = higher === null ? null : row(movedBy(first, higher, solve));
-    return instead !== null && instead.does !== 'no' ? instead : there;
+    const instead = higher === null ? there : row(movedBy(first, higher, solve));
+    // What works where it hangs is not hung elsewhere for no more; what does nowhere is told where it was aimed at.
+    return isFit(instead) ? instead : ([stays, there, instead].find(({ does }) => does === 'works') ?? there);
   }
+  if (there === stays) return stays;
   if (worsened(first.solution, there.solution).length === 0) return there;
   // Something else is worse there: as near to it as nothing forbids.
   return row(movedBy(first, ownChanges([...hangPump(draft).draft.changes.values()]), solve));
@@ -139,9 +151,20 @@ function rowOf(plan: Plan, candidate: Candidate, solve: Solve): PumpRow {
 /** Rules on how deep the pump hangs. */
 const OF_DEPTH: ReadonlySet<string> = new Set(['PR-01', 'PR-02', 'PR-03', 'PR-04', 'PR-05', 'PR-08', 'PR-17', 'PR-53']);
 
+function isMoved(plan: Plan, depth: readonly Change[]): boolean {
+  const typed = valueAt(plan, 'pump.setting');
+  return typed !== undefined && depth.some(({ path, to }) => path === 'pump.setting' && to !== typed);
+}
+
+/** Nothing that is asked of it is lacking. */
+function isFit({ does }: PumpRow): boolean {
+  return does === 'yes' || does === 'depends';
+}
+
 /** At a depth that somebody said, with nothing against it. */
-function hangsWell({ does, plan, solution }: PumpRow): boolean {
-  if (does === 'no' || valueAt(plan, 'pump.setting') === undefined) return false;
+function hangsWell(row: PumpRow): boolean {
+  const { plan, solution } = row;
+  if (!isFit(row) || valueAt(plan, 'pump.setting') === undefined) return false;
   return !solution.findings.some(
     ({ severity, rule, together }) =>
       severity !== 'note' && (OF_DEPTH.has(rule) || together.some((each) => OF_DEPTH.has(each.rule))),
@@ -158,7 +181,8 @@ function higherFor({ why, solution }: PumpRow, solve: Solve): Change[] | null {
   if (!hasCutOff(solution) || !mayMove(facts, 'pump.setting')) return null;
   const rest = lowestStatic(facts) ?? 0;
   const turn = turnOf(solution, rest);
-  const depth = turn + CUT_OFF_ABOVE_INTAKE;
+  // Protection by current lets the water fall to the intake.
+  const depth = turn + (facts.pump.lowLevelCutOff === true ? 0 : CUT_OFF_ABOVE_INTAKE);
   if (!(depth > rest + LEFT_OVER_INTAKE) || !(depth < facts.pump.setting)) return null;
   const ends = { from: rest, to: depth };
   const setting = { path: 'pump.setting', to: writtenInside({ solved: solution, facts }, 'pump.setting', 'to', ends) };
@@ -222,10 +246,13 @@ function withTank(solution: Solution, fit: Fit): Fit {
   const { facts, values } = solution;
   const { kind, control } = facts.house;
   const flow = ratedFlow(solution);
-  if (fit.does !== 'yes' || kind === 'open tank' || control === 'variable speed' || flow === null) return fit;
+  if (fit.does === 'no' || fit.does === 'depends') return fit;
+  if (kind === 'open tank' || control === 'variable speed' || flow === null) return fit;
   const water = flow * leastRun(facts);
   if (tankFor(solution) !== null || meets((values.tankDrawdown ?? 0) / water - 1, 'ratio')) return fit;
-  return { ...fit, does: 'depends', why: { variant: 'tanksTogether', numbers: { water } } };
+  return fit.does === 'works'
+    ? { ...fit, does: 'no' }
+    : { ...fit, does: 'depends', why: { variant: 'tanksTogether', numbers: { water } } };
 }
 
 /** What pump, pipe and wire decide whatever else the plan says. */
@@ -244,18 +271,38 @@ const TOO_NARROW = 'PR-47';
 /** The tank is chosen after the pump, unless it stands. */
 const TANK = 'PR-56';
 
-/** The rows with what the rules find in them, which no figure of their own says. */
+/** The rows with what the rules find in them, which no figure of their own says, and what a smaller pump does as well. */
 function judged(rows: readonly PumpRow[]): PumpRow[] {
-  const able = rows.filter(({ does }) => does !== 'no');
+  const fit = rows.filter(isFit);
+  const able = fit.length > 0 ? fit : rows.filter(({ does }) => does === 'works');
   // What every able pump breaks no choice of a pump avoids.
   const common = new Set(brokenIn(able[0]).filter((rule) => able.every((row) => brokenIn(row).includes(rule))));
+  return withoutFarOver(rows.map((row) => byRules(row, common)));
+}
+
+function byRules(row: PumpRow, common: ReadonlySet<string>): PumpRow {
+  if (row.does === 'no') return row;
+  const broken = avoidable(row, common);
+  // What it lacks is told before what else is wrong.
+  if (row.does === 'works') return broken.length > 0 ? { ...row, does: 'no' } : row;
+  const sure = broken.find(({ turn }) => turn === null);
+  if (sure !== undefined) return { ...row, does: 'no', why: told(sure) };
+  const [open] = broken;
+  return open === undefined || row.does === 'depends' ? row : { ...row, does: 'depends', why: told(open) };
+}
+
+/** In a well that gives less than the house wants, a pump named for far more than that where a smaller one serves. */
+function withoutFarOver(rows: readonly PumpRow[]): PumpRow[] {
+  const [smallest] = rows.filter(({ does }) => does !== 'no').toSorted((one, other) => one.rated - other.rated);
+  if (smallest === undefined) return [...rows];
   return rows.map((row) => {
-    if (row.does === 'no') return row;
-    const broken = avoidable(row, common);
-    const sure = broken.find(({ turn }) => turn === null);
-    if (sure !== undefined) return { ...row, does: 'no' as const, why: told(sure) };
-    const [open] = broken;
-    return open === undefined || row.does === 'depends' ? row : { ...row, does: 'depends' as const, why: told(open) };
+    if (row.does === 'no' || row.isPlans || !(row.rated > smallest.rated)) return row;
+    const { facts } = row.solution;
+    const { demand } = facts.house;
+    const gives = provenYield(facts);
+    if (demand === null || gives === null || meets(gives - demand, 'flow')) return row;
+    if (meets(MOST_FROM_STORE * demand - row.rated, 'flow')) return row;
+    return { ...row, does: 'no', why: { variant: 'farOver', numbers: { rated: row.rated, gives, house: demand } } };
   });
 }
 
@@ -275,20 +322,4 @@ function avoidable({ solution }: PumpRow, common: ReadonlySet<string>): Finding[
 
 function told({ rule, variant, numbers }: Finding): WhyRow {
   return { variant: 'finding', numbers: { finding: { rule, variant, numbers } } };
-}
-
-const RANK = { yes: 0, depends: 1, no: 2 } as const;
-
-function inOrder(rows: readonly PumpRow[]): PumpRow[] {
-  return rows.toSorted(
-    (one, other) =>
-      RANK[one.does] - RANK[other.does] ||
-      (one.power ?? Infinity) - (other.power ?? Infinity) ||
-      farFrom(one) - farFrom(other),
-  );
-}
-
-function farFrom({ rated, solution }: PumpRow): number {
-  const { demand } = solution.facts.house;
-  return demand === null ? rated : Math.abs(rated - WANTED_SHARE * demand);
 }

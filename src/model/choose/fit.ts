@@ -6,6 +6,7 @@ import { provenYield } from '../figures/provenYield.ts';
 import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
 import { meets } from '../rules/grace.ts';
+import { LEAST_SHARE } from '../rules/delivery.ts';
 import { openPumpingLevel } from '../rules/openFacts.ts';
 import type { Sentence } from '../rules/rule.ts';
 import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
@@ -16,6 +17,8 @@ import type { Solution } from '../solution.ts';
 /** What is asked of a pump over what the house wants, and where in its range it is to work. Common practice, no source. */
 export const WANTED_SHARE: Ratio = 1.1;
 export const RANGE = { from: 0.5, to: 1.3 } as const;
+/** In a well that gives less than is wanted a pump is named for no more than so many times what is wanted. Common practice, no source. */
+export const MOST_FROM_STORE: Ratio = 2;
 export { CUT_OUT_SPARE, LEFT_OVER_INTAKE };
 
 /** What a pump does in its well, SI; null where a fact it needs is unknown, or where it has no meaning. */
@@ -52,18 +55,27 @@ export type Why =
   /** Not even from the water at rest; or from there, but it does not get the water as low as it has to. */
   | Sentence<'liftsNone', { rest: Metres; lifts: Metres | null }>
   | Sentence<'lacksPressure', { spare: Pascals; level: Metres; asked: Pascals }>
-  | Sentence<'givesLittle', { flow: number; wanted: number }>
+  /** `house` is what it wants, `wanted` with what is to spare. */
+  | Sentence<'givesLittle', { flow: number; house: number; wanted: number }>
   | Sentence<'takesTooMuch', { left: Metres; asked: Metres }>
   | Sentence<'outpumps', { gives: number | null }>
   | Sentence<'underRange', { range: Ratio; least: Ratio }>
   | Sentence<'overRange', { range: Ratio; most: Ratio }>
   /** It does, but no usual tank takes what it gives in one run. */
   | Sentence<'tanksTogether', { water: CubicMetres }>
+  /** It only empties the bore the sooner, and a smaller one does. */
+  | Sentence<'farOver', { rated: number; gives: number; house: number }>
   | Sentence<'unguarded', { gives: number }>
   | Sentence<'storeTooSmall', { gives: number; wanted: number }>;
 
+/**
+ * Whether a pump does the job. `works`: it lacks something that only choosing asks for, to spare or for its range; no
+ * rule finds it wrong where it hangs, and `why` is what it lacks.
+ */
+export type Does = 'yes' | 'works' | 'depends' | 'no';
+
 export interface Fit {
-  readonly does: 'yes' | 'depends' | 'no';
+  readonly does: Does;
   readonly why: Why;
   readonly figures: PumpFigures;
 }
@@ -98,12 +110,14 @@ function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
     lowest: level,
   });
   const no = shortAt(solution, figures, level);
-  if (no !== null) return short(no, figures);
-  if (curves.atCutInMost?.outpumped === true)
+  if (no !== null && shortAt(solution, figures, level, BY_CHECK) !== null) return short(no, figures);
+  // That something stops it there makes it no pump to choose for this well.
+  if (curves.atCutInMost?.outpumped === true || solution.verdicts['PR-07'] === 'note')
     return { does: 'no', why: { variant: 'outpumps', numbers: { gives: provenYield(facts) } }, figures };
   const left = figures.left ?? 0;
   if (!meets(left - LEFT_OVER_INTAKE, 'length'))
     return { does: 'no', why: { variant: 'takesTooMuch', numbers: { left, asked: LEFT_OVER_INTAKE } }, figures };
+  if (no !== null) return worksBut(solution, no, figures);
   return done(solution, figures, { variant: 'fits', numbers: { ...saidOf(figures), left } });
 }
 
@@ -118,12 +132,13 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const { best, worst: figures } = atBoth(solution, rated, rest, level);
   const gives = provenYield(facts) ?? 0;
   const no = shortBetween(solution, best, figures, level);
-  if (no !== null) return short(no, figures);
+  if (no !== null && shortBetween(solution, best, figures, level, BY_CHECK) !== null) return short(no, figures);
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
   const shortage = verdicts['PR-55'];
   const wanted = facts.house.demand ?? 0;
   if (shortage === 'warning' || shortage === 'danger')
     return { does: 'no', why: { variant: 'storeTooSmall', numbers: { gives, wanted } }, figures };
+  if (no !== null) return shortage === 'depends' ? short(no, figures) : worksBut(solution, no, figures);
   if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
   return done(solution, figures, { variant: 'fromStore', numbers: { flow: figures.flow ?? 0, gives, level } });
 }
@@ -140,9 +155,15 @@ function atBoth(solution: Solution, rated: CubicMetresPerSecond, rest: Metres, d
 }
 
 /** As low as it gets; over its range only where it is so even there, under it only where it is so even at rest. */
-function shortBetween(solution: Solution, best: PumpFigures, worst: PumpFigures, deepest: Metres): Why | null {
+function shortBetween(
+  solution: Solution,
+  best: PumpFigures,
+  worst: PumpFigures,
+  deepest: Metres,
+  asked: Asked = BY_CHOOSING,
+): Why | null {
   const range = worst.range !== null && worst.range > RANGE.from ? worst.range : best.range;
-  return shortAt(solution, { ...worst, range: range === null ? null : inRangeAtRest(range, worst) }, deepest);
+  return shortAt(solution, { ...worst, range: range === null ? null : inRangeAtRest(range, worst) }, deepest, asked);
 }
 
 function inRangeAtRest(range: Ratio, worst: PumpFigures): Ratio {
@@ -176,21 +197,42 @@ function weightOf({ site }: Solution['facts']): number {
   return waterDensity(site.waterTemperature) * STANDARD_GRAVITY;
 }
 
+interface Asked {
+  /** Flow over what the house wants. */
+  readonly share: Ratio;
+  readonly range: { readonly from: Ratio; readonly to: Ratio };
+}
+const BY_CHOOSING: Asked = { share: WANTED_SHARE, range: RANGE };
+/** Of a pump that hangs less is asked: how far it may run out its own rule says. */
+const BY_CHECK: Asked = { share: LEAST_SHARE, range: { from: 0, to: Infinity } };
+
 /** What is not enough with the water at a level; null where nothing is. */
-function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres): Why | null {
+function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres, asked: Asked = BY_CHOOSING): Why | null {
   const { flow, spare, lifts, range } = figures;
   const { demand, control } = facts.house;
   if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { rest: lowestStatic(facts) ?? 0, lifts } };
   if (spare !== null && !meets(spare - CUT_OUT_SPARE, 'pressure'))
     return { variant: 'lacksPressure', numbers: { spare, level, asked: CUT_OUT_SPARE } };
-  if (demand !== null && !meets(flow - WANTED_SHARE * demand, 'flow'))
-    return { variant: 'givesLittle', numbers: { flow, wanted: WANTED_SHARE * demand } };
+  if (demand !== null && !meets(flow - asked.share * demand, 'flow'))
+    return { variant: 'givesLittle', numbers: { flow, house: demand, wanted: asked.share * demand } };
   if (range === null) return null;
-  if (!meets(range - RANGE.from, 'ratio')) return { variant: 'underRange', numbers: { range, least: RANGE.from } };
+  const { from, to } = asked.range;
+  if (!meets(range - from, 'ratio')) return { variant: 'underRange', numbers: { range, least: from } };
   // A pump that follows the demand slows down before it runs out.
-  if (control !== 'variable speed' && !meets(RANGE.to - range, 'ratio'))
-    return { variant: 'overRange', numbers: { range, most: RANGE.to } };
+  if (control !== 'variable speed' && !meets(to - range, 'ratio'))
+    return { variant: 'overRange', numbers: { range, most: to } };
   return null;
+}
+
+/** Rules that ask for the same as choosing does, and for less of it. */
+const ASK_LESS = ['PR-54', 'PR-58'] as const;
+
+/** It serves, by all that is said; only choosing asks for more. */
+function worksBut(solution: Solution, why: Why, figures: PumpFigures): Fit {
+  const { facts, assumed, verdicts } = solution;
+  const isSaid = facts.house.demand !== null && !assumed.some(({ path }) => path === 'house.demand');
+  const isKept = ASK_LESS.every((rule) => verdicts[rule] === 'ok' || verdicts[rule] === 'not judged');
+  return isSaid && isKept ? { does: 'works', why, figures } : short(why, figures);
 }
 
 /** A pump that lifts no water draws none down: neither what stays over it nor its pressure from there means anything. */

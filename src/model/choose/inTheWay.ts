@@ -5,6 +5,7 @@ import { isThreaded } from '../rules/pipeRating.ts';
 import type { Sentence } from '../rules/rule.ts';
 import type { CubicMetresPerSecond } from '../si.ts';
 import type { Change, Solution } from '../solution.ts';
+import type { Does } from './fit.ts';
 
 /** `does` is how many pumps do the job without it; 0 where those that might depend on what nobody said. */
 export type InTheWay =
@@ -14,7 +15,7 @@ export type InTheWay =
   | Sentence<'frequency', { at: readonly number[] }>;
 
 interface Tried {
-  readonly does: 'yes' | 'depends' | 'no';
+  readonly does: Does;
   readonly solution: Solution;
 }
 
@@ -27,7 +28,7 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
   const facts = rows[0]?.solution.facts;
   if (facts === undefined) return [];
   const without = (changes: readonly Change[]): number | null => {
-    const able = trying(changed(plan, changes)).filter(({ does }) => does !== 'no');
+    const able = trying(changed(plan, changes)).filter(({ does }) => does === 'yes' || does === 'depends');
     return able.length === 0 ? null : able.filter(({ does }) => does === 'yes').length;
   };
   const found: InTheWay[] = [];

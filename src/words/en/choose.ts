@@ -16,6 +16,8 @@ const apart = (share: number, limit: number): string => {
   const text = decimals(share, 2);
   return text === times(limit) ? decimals(share > limit ? limit + 0.01 : limit - 0.01, 2) : text;
 };
+/** Never rounded up to a limit that it misses. */
+const percentUnder = (share: number): string => `${decimals(Math.floor(share * 100 + 1e-9), 0)} %`;
 /** How many do without what stands in the way. */
 const then = (does: number): string =>
   does === 0 ? 'some of these may do' : `${does} of these ${does === 1 ? 'does' : 'do'}`;
@@ -54,7 +56,7 @@ export const choose = {
     picture: 'What a pump of this name gives, against what the well asks for at cut-in with the water at',
     bandKey: 'what a pump of this name gives',
     levels: { static: 'water at rest', usual: 'usual pumping level', lowest: 'lowest water' },
-    does: { yes: 'Yes', depends: 'Depends', no: 'No' },
+    does: { yes: 'Yes', works: 'Works, but', depends: 'Depends', no: 'No' },
     name: (name: PumpName): string => {
       switch (name.kind) {
         case 'rating':
@@ -111,13 +113,28 @@ export const choose = {
         `Works at ${apart(range, most)} times its rated flow, over ${times(most)}: too strong for this lift.`,
       tanksTogether: ({ water }, show) =>
         `Does if tanks together take ${show.volume(water)} at each start: no single usual one does.`,
+      farOver: ({ rated, house, gives }, show) =>
+        `Named for ${show.flow(rated)} where ${show.flow(house)} are wanted: too much for a well of ${show.flow(gives)}.`,
       unguarded: ({ gives }, show) => `Needs dry-run protection first: the well gives only ${show.flow(gives)}.`,
       storeTooSmall: ({ gives, wanted }, show) =>
         `The water in the bore does not carry the peak: ${show.flow(wanted)} wanted, ${show.flow(gives)} given.`,
       // What the rules find says itself.
       finding: () => '',
     } satisfies Said<WhyRow>,
+    /** Of a pump that works, and lacks what only choosing asks for. */
+    works: {
+      overRange: ({ range, most }) =>
+        `Runs past its best range: ${apart(range, most)} times its rated flow; choosing asks for ${times(most)} at most.`,
+      underRange: ({ range, least }) =>
+        `Runs under its best range: ${apart(range, least)} times its rated flow; choosing asks for ${times(least)} at least.`,
+      givesLittle: ({ flow, house, wanted }, show) =>
+        `Gives ${percentUnder(flow / house)} of the ${show.flow(house)} wanted; choosing asks for ${decimals((wanted / house) * 100, 0)} %.`,
+    } satisfies Partial<Said<WhyRow>>,
+    /** The row hangs the pump elsewhere than the plan does. */
+    moved: (from: string, to: string) => `Hung at ${to} instead of ${from}.`,
     none: 'None of these pumps does the job here.',
+    /** None does with all that is to spare, and some work. */
+    noneWithRoom: 'None of these pumps has all the room that choosing asks for; the first works.',
     inTheWay: {
       flowLimiter: ({ limit, does }, show) =>
         `The flow limiter of ${show.flow(limit)} stands in the way: without it ${then(does)}.`,
