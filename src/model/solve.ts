@@ -10,6 +10,7 @@ import { lowestPumping } from './figures/lowestPumping.ts';
 import { frostDepthOf } from './figures/frostDepth.ts';
 import { valuesOf } from './figures/values.ts';
 import { coneDepths } from './formulas/drawdown.ts';
+import { late } from './late.ts';
 import { readFacts } from './plan/readFacts.ts';
 import type { Plan } from './plan/schema.ts';
 import { createRecall, makeAnew } from './recall.ts';
@@ -25,22 +26,65 @@ export function solve(plan: Plan): Solution {
 
 export interface Solver {
   readonly solve: typeof solve;
+  /** The same, judged when the judgement is first asked for: for one of many that may be passed over by its figures. */
+  readonly later: typeof solve;
   /** Everything but the judgement, which is `judge` of this: what moves at once under a pointer. */
   readonly place: (plan: Plan) => Solved;
+  /** Its facts alone. */
+  readonly read: (plan: Plan) => Facts;
 }
+
+/** Remembers nothing from one plan to the next. */
+export const solvingAnew: Solver = {
+  solve,
+  later: (plan) => judgedLater(placeWith(makeAnew, plan)),
+  place: (plan) => placeWith(makeAnew, plan),
+  read: (plan) => readFacts(plan).facts,
+};
 
 /** For a plan that is solved again and again with a little changed: the same solution, sooner. */
 export function createSolver(): Solver {
   const recall = createRecall();
   return {
     solve: (plan) => solveWith(recall, plan),
+    later: (plan) => judgedLater(placeWith(recall, plan)),
     place: (plan) => placeWith(recall, plan),
+    read: (plan) => readFacts(plan, recall).facts,
   };
 }
 
 function solveWith(recall: Recall, plan: Plan): Solution {
   const solved = placeWith(recall, plan);
-  return { ...solved, ...judge(solved) };
+  const { findings, atWork, holding, verdicts, notJudged, bands, advice } = judge(solved);
+  return { ...solved, findings, atWork, holding, verdicts, notJudged, bands, advice };
+}
+
+function judgedLater(solved: Solved): Solution {
+  const judged = late(() => judge(solved));
+  return {
+    ...solved,
+    get findings() {
+      return judged().findings;
+    },
+    get atWork() {
+      return judged().atWork;
+    },
+    get holding() {
+      return judged().holding;
+    },
+    get verdicts() {
+      return judged().verdicts;
+    },
+    get notJudged() {
+      return judged().notJudged;
+    },
+    get bands() {
+      return judged().bands;
+    },
+    get advice() {
+      return judged().advice;
+    },
+  };
 }
 
 function placeWith(recall: Recall, plan: Plan): Solved {

@@ -27,7 +27,7 @@ import { reachAt } from '../rules/tank.ts';
 import { largerTank, leastRun, ratedFlow } from '../rules/tankCycle.ts';
 import type { CubicMetres, Metres } from '../si.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
-import { createSolver } from '../solve.ts';
+import { createSolver, type Solver } from '../solve.ts';
 import { candidatesOf, type Candidate, type OwnPump } from './candidates.ts';
 import {
   CUT_OUT_SPARE,
@@ -86,18 +86,18 @@ export type PumpTable =
  */
 export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable {
   const solver = createSolver();
-  const solution = solver.solve(plan);
+  const solution = solver.later(plan);
   const refused = refusal(solution) ?? missingForAll(solution);
   if (refused !== null) return { kind: 'refused', why: refused };
-  const trying = (each: Plan) => rowsFor(each, own, solver.solve);
+  const trying = (each: Plan) => rowsFor(each, own, solver);
   const rows = trying(plan);
   const hindered = rows.every(({ does }) => does === 'no' || does === 'works') ? inTheWay(plan, rows, trying) : [];
   return { kind: 'rows', rows, inTheWay: hindered, assumed: restsOn(solution) };
 }
 
-function rowsFor(plan: Plan, own: readonly OwnPump[], solve: Solve): PumpRow[] {
-  const candidates = candidatesOf(plan, solve(plan).facts, [...(plan.ownPumps ?? []), ...own]);
-  return inOrder(judged(candidates.map((candidate) => rowOf(plan, candidate, solve))));
+function rowsFor(plan: Plan, own: readonly OwnPump[], solver: Solver): PumpRow[] {
+  const candidates = candidatesOf(plan, solver.read(plan), [...(plan.ownPumps ?? []), ...own]);
+  return inOrder(judged(candidates.map((candidate) => rowOf(plan, candidate, solver))));
 }
 
 /** Without the way to the tank no pump has a working point. */
@@ -114,7 +114,8 @@ function restsOn({ assumed }: Solution): string[] {
 
 type Solve = (plan: Plan) => Solution;
 
-function rowOf(plan: Plan, candidate: Candidate, solve: Solve): PumpRow {
+function rowOf(plan: Plan, candidate: Candidate, solver: Solver): PumpRow {
+  const solve = solver.later;
   const bare = solve(changed(plan, candidate.changes));
   const first = lifts(bare) ? outfit(bare, solve) : { plan: bare.plan, solution: bare, changes: [] };
   const row = (done: Outfitted): PumpRow => {
@@ -131,9 +132,9 @@ function rowOf(plan: Plan, candidate: Candidate, solve: Solve): PumpRow {
   };
   const stays = row(first);
   // A pump that would not do even with the water at rest hangs nowhere well, and one that does where it hangs stays.
-  if (!reaches(bare) || hangsWell(stays)) return stays;
+  if (!reaches(bare) || (hangsWell(stays) && (isFit(stays) || !turnsOnDepth(stays)))) return stays;
   const draft = draftOf(first.plan);
-  const aimed = ownChanges([...aimedAt(draft, first.solution).draft.changes.values()]);
+  const aimed = ownChanges([...aimedAt(draft, first.solution, solver).draft.changes.values()]);
   const there = aimed.length === 0 ? stays : row(movedBy(first, aimed, solve));
   if (!isFit(there)) {
     if (isFit(stays)) return stays;
@@ -145,7 +146,7 @@ function rowOf(plan: Plan, candidate: Candidate, solve: Solve): PumpRow {
   if (there === stays) return stays;
   if (worsened(first.solution, there.solution).length === 0) return there;
   // Something else is worse there: as near to it as nothing forbids.
-  return row(movedBy(first, ownChanges([...hangPump(draft).draft.changes.values()]), solve));
+  return row(movedBy(first, ownChanges([...hangPump(draft, solver).draft.changes.values()]), solve));
 }
 
 /** Rules on how deep the pump hangs. */
@@ -162,13 +163,23 @@ function isFit({ does }: PumpRow): boolean {
 }
 
 /** At a depth that somebody said, with nothing against it. */
-function hangsWell(row: PumpRow): boolean {
-  const { plan, solution } = row;
-  if (!isFit(row) || valueAt(plan, 'pump.setting') === undefined) return false;
+function hangsWell({ plan, solution }: PumpRow): boolean {
+  if (valueAt(plan, 'pump.setting') === undefined) return false;
   return !solution.findings.some(
     ({ severity, rule, together }) =>
       severity !== 'note' && (OF_DEPTH.has(rule) || together.some((each) => OF_DEPTH.has(each.rule))),
   );
+}
+
+/**
+ * Whether another depth may give it what it lacks. None is chosen for a pump's place in its range: depth comes from the
+ * water. Where it is known how far that falls, it falls so wherever the pump hangs.
+ */
+function turnsOnDepth({ why, solution }: PumpRow): boolean {
+  if (why.variant === 'overRange' || why.variant === 'underRange') return false;
+  const { lowest, curves } = solution;
+  const isKnown = (lowest?.by === 'level' || lowest?.by === 'dryLevel') && curves.atCutInMost?.outpumped !== true;
+  return !(isKnown && (why.variant === 'lacksPressure' || why.variant === 'givesLittle'));
 }
 
 /**

@@ -58,7 +58,7 @@ const HOUR: Seconds = 3600;
 
 export function chooseTank(plan: Plan): TankTable {
   const solver = createSolver();
-  const solution = solver.solve(plan);
+  const solution = solver.later(plan);
   const { facts, values } = solution;
   const { kind, control, tankRating, reliefValve } = facts.house;
   if (isFlowing(solution)) return { kind: 'refused', why: 'flowing' };
@@ -67,7 +67,7 @@ export function chooseTank(plan: Plan): TankTable {
   const flow = ratedFlow(solution);
   if (facts.pump.power === null || isAssumed(solution, 'pump.curve.flow') || flow === null || !(flow > 0))
     return { kind: 'refused', why: 'pumpFirst' };
-  const rows = sizesFor(solution).map((key) => rowOf(plan, key, flow, solver.solve));
+  const rows = sizesFor(solution).map((key) => rowOf(plan, key, flow, solver.later));
   return {
     kind: 'rows',
     rows: rows.toSorted((one, other) => RANK[one.does] - RANK[other.does] || one.volume - other.volume),

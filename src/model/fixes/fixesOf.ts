@@ -8,7 +8,7 @@ import { words } from '../rules/fix.ts';
 import { candidatesFor, givenBy } from '../rules/index.ts';
 import type { Fix } from '../rules/rule.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
-import { solve } from '../solve.ts';
+import { solvingAnew, type Solver } from '../solve.ts';
 import { isBetter, worsened } from './standing.ts';
 
 const FLOWING = 'PR-38';
@@ -26,30 +26,38 @@ export interface Offered {
 /**
  * @param plan      as typed
  * @param solution  what `solve` says of it
+ * @param solver    what tries them: one that remembers, where many plans are tried
  * @returns  for each finding, in their order
  */
-export function fixesOf(plan: Plan, solution: Solution): readonly Offered[] {
+export function fixesOf(plan: Plan, solution: Solution, solver: Solver = solvingAnew): readonly Offered[] {
   const given = givenBy(solution);
+  const offer = (finding: Finding) => offered(plan, solution, finding, candidatesFor(finding, given), solver);
   // Nothing is done to a flowing well before it is in hand.
   if (solution.findings.some(({ rule }) => rule === FLOWING)) {
     const first: Offered = { button: null, words: words('callContractorFirst', {}) };
     return solution.findings.map((finding) =>
-      finding.rule === FLOWING ? offered(plan, solution, finding, candidatesFor(finding, given)) : first,
+      finding.rule === FLOWING ? offer(finding) : first,
     );
   }
-  return solution.findings.map((finding) => offered(plan, solution, finding, candidatesFor(finding, given)));
+  return solution.findings.map(offer);
 }
 
-function offered(plan: Plan, solution: Solution, finding: Finding, candidates: readonly Fix[]): Offered {
+function offered(
+  plan: Plan,
+  solution: Solution,
+  finding: Finding,
+  candidates: readonly Fix[],
+  solver: Solver,
+): Offered {
   const tried = candidates.filter(({ changes }) => changes !== null).slice(0, MOST_TRIED);
-  const button = tried.find(({ changes }) => helps(plan, solution, finding.rule, changes ?? [])) ?? null;
+  const button = tried.find(({ changes }) => helps(plan, solution, finding.rule, changes ?? [], solver)) ?? null;
   if (button !== null) return { button, words: null };
   const last = candidates.find(({ changes }) => changes === null) ?? candidates[candidates.length - 1];
   return { button: null, words: last === undefined ? null : { ...last, changes: null } };
 }
 
-function helps(plan: Plan, before: Solution, rule: string, changes: readonly Change[]): boolean {
-  const after = solve(changed(plan, changes));
+function helps(plan: Plan, before: Solution, rule: string, changes: readonly Change[], { later }: Solver): boolean {
+  const after = later(changed(plan, changes));
   return isBetter(rule, before, after) && worsened(before, after).length === 0;
 }
 

@@ -47,7 +47,7 @@ export function headroomOf(plan: Plan, solution: Solution, units: Units = soluti
 export function headroomToFind(plan: Plan, solution: Solution, units: Units): ToFind {
   const why = refusal(solution);
   if (why?.variant === 'flowing' || why?.variant === 'dry') return { refused: why.variant, finds: [] };
-  const { solve } = createSolver();
+  const solve = createSolver().later;
   return {
     refused: null,
     finds: movablesOf(plan, solution, units).map((movable) => () => lineOf(movable, solution, solve)),
@@ -169,7 +169,7 @@ function alreadyWrong(level: Level, before: Solution, movable: Movable, solution
   const { now, back, write } = movable;
   const there = firstWrong(before, level, (rule) => standing(solution, rule) >= level);
   if (there === null || now === null || back === now) return null;
-  const { solve } = createSolver();
+  const solve = createSolver().later;
   const others = Array.from({ length: TRIED_BACK }, (_, i) =>
     solve(write(now + ((back - now) * (i + 1)) / TRIED_BACK)),
   );

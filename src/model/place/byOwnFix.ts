@@ -1,10 +1,10 @@
 /** The depth that a finding's own button writes: where no place with room is to be had, what is offered there is taken here. */
 import { fixesOf } from '../fixes/fixesOf.ts';
 import type { Solution } from '../solution.ts';
+import type { Solver } from '../solve.ts';
 import type { Draft } from './draft.ts';
 import { withChange } from './draft.ts';
 import { hungIn } from './hung.ts';
-import { solvedOf } from './solvedOf.ts';
 import type { WhyPlaced } from './told.ts';
 import { tryPlace } from './tryPlace.ts';
 
@@ -16,8 +16,8 @@ const PROBE = 'pump.lowLevelCutOff';
  * @param solution  of it
  * @returns  the draft with what the first finding offers that moves the pump to where it lifts; null where none does
  */
-export function byOwnFix(draft: Draft, solution: Solution): Draft | null {
-  const offers = fixesOf(draft.plan, solution);
+export function byOwnFix(draft: Draft, solution: Solution, solver: Solver): Draft | null {
+  const offers = fixesOf(draft.plan, solution, solver);
   for (const [index, finding] of solution.findings.entries()) {
     const button = offers[index]?.button ?? null;
     const changes = button?.changes ?? [];
@@ -25,16 +25,16 @@ export function byOwnFix(draft: Draft, solution: Solution): Draft | null {
     const { rule, variant, numbers } = finding;
     const byFinding: WhyPlaced = { variant: 'finding', numbers: { finding: { rule, variant, numbers } } };
     const moved = changes.reduce((made, { path, to }) => withChange(made, path, to, rule, byFinding), draft);
-    const told = button?.variant === 'hangWithCutOff' ? toldAsDrawnDown(moved) : moved;
-    const tried = tryPlace(told, solution, true);
+    const told = button?.variant === 'hangWithCutOff' ? toldAsDrawnDown(moved, solver) : moved;
+    const tried = tryPlace(told, solution, { lifting: true, solver });
     if (tried.kind === 'taken') return tried.draft;
   }
   return null;
 }
 
 /** As deep as it may, with a probe over the intake that holds water there, however far it falls. */
-function toldAsDrawnDown(draft: Draft): Draft {
-  const solved = solvedOf(draft.plan);
+function toldAsDrawnDown(draft: Draft, { place }: Solver): Draft {
+  const solved = place(draft.plan);
   const { setting, lowLevelCutOff } = solved.facts.pump;
   const changes = new Map(draft.changes);
   const pump = changes.get(SETTING);

@@ -1,7 +1,7 @@
 /** Brings what follows the depths into order: wire, pipe, valves, protection. Only what was tried and makes nothing worse. */
 import { fixesOf } from '../fixes/fixesOf.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
-import { solve } from '../solve.ts';
+import { solvingAnew, type Solver } from '../solve.ts';
 import { withChange } from './draft.ts';
 import type { Draft } from './draft.ts';
 
@@ -13,13 +13,17 @@ export interface Followed {
 /** Each step takes away a warning or a danger and adds none: there are never more than this. */
 const MOST_STEPS = 24;
 
-export function follow(start: Draft, solution: Solution = solve(start.plan)): Followed {
+export function follow(
+  start: Draft,
+  solver: Solver = solvingAnew,
+  solution: Solution = solver.later(start.plan),
+): Followed {
   let now: Followed = { draft: start, solution };
   for (let step = 0; step < MOST_STEPS; step++) {
-    const next = firstFix(now);
+    const next = firstFix(now, solver);
     if (next === null) break;
     const draft = applied(now.draft, next);
-    now = { draft, solution: solve(draft.plan) };
+    now = { draft, solution: solver.later(draft.plan) };
   }
   return now;
 }
@@ -30,8 +34,8 @@ interface FixOfFinding {
 }
 
 /** A note is no reason to buy something. */
-function firstFix({ draft, solution }: Followed): FixOfFinding | null {
-  const offered = fixesOf(draft.plan, solution);
+function firstFix({ draft, solution }: Followed, solver: Solver): FixOfFinding | null {
+  const offered = fixesOf(draft.plan, solution, solver);
   for (const [index, finding] of solution.findings.entries()) {
     const changes = offered[index]?.button?.changes ?? null;
     if (finding.severity !== 'note' && changes !== null && changes.every(({ path }) => mayFollow(path)))

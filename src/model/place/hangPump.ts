@@ -5,14 +5,14 @@ import { depthWritten, mayMove, writtenInside } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import type { Metres } from '../si.ts';
 import type { Solution } from '../solution.ts';
-import { solve } from '../solve.ts';
+import { solvingAnew, type Solver } from '../solve.ts';
 import { byOwnFix } from './byOwnFix.ts';
 import { withChange } from './draft.ts';
 import type { Draft } from './draft.ts';
+import { late } from '../late.ts';
 import { hungIn } from './hung.ts';
 import { liftsFrom, pumpPlaces, standsWell, type PumpPlace, type PumpPlaces } from './pumpPlaces.ts';
 import { missingForPump } from './refusal.ts';
-import { solvedOf } from './solvedOf.ts';
 import { standsStill } from './stands.ts';
 import type { Fall, HungFrom, WhyLeft, Wrong } from './told.ts';
 import { liftsBadly, tryPlace, type Tried } from './tryPlace.ts';
@@ -27,30 +27,37 @@ export interface Placed {
 const SETTING = 'pump.setting';
 const PROBE = 'pump.lowLevelCutOff';
 
-export function hangPump(draft: Draft): Placed {
-  const solution = solve(draft.plan);
+/** @param solver  what tries the places: one that remembers, where many pumps are hung */
+export function hangPump(draft: Draft, solver: Solver = solvingAnew): Placed {
+  const solution = solver.solve(draft.plan);
   const stays = standsStill(solution.facts, SETTING) ?? missingForPump(solution);
   if (stays !== null) return { draft, left: stays };
   const found = pumpPlaces(solution, draft.changes.has(SETTING));
   switch (found.kind) {
     case 'left':
       return orByOwnFix(
-        { draft: found.guarded ? protectedHere(draft, solution) : draft, left: found.why },
+        { draft: found.guarded ? protectedHere(draft, solution, solver) : draft, left: found.why },
         draft,
         solution,
+        solver,
       );
     case 'hang':
-      return orByOwnFix(firstOf(found.places, { draft, solution, fall: 'known' }), draft, solution);
+      return orByOwnFix(firstOf(found.places, { draft, solution, fall: 'known', solver }), draft, solution, solver);
     case 'deep':
-      return orByOwnFix(asDeepAsNothingForbids(found, { draft, solution, fall: found.fall }), draft, solution);
+      return orByOwnFix(
+        asDeepAsNothingForbids(found, { draft, solution, fall: found.fall, solver }),
+        draft,
+        solution,
+        solver,
+      );
   }
 }
 
 /** What a finding's own button does with the pump is done here too, where placing found no better. */
-function orByOwnFix(placed: Placed, draft: Draft, solution: Solution): Placed {
+function orByOwnFix(placed: Placed, draft: Draft, solution: Solution, solver: Solver): Placed {
   const { left } = placed;
   if (left === null || !FOUND_NO_PLACE.has(left.variant) || placed.draft !== draft) return placed;
-  const fixed = byOwnFix(draft, solution);
+  const fixed = byOwnFix(draft, solution, solver);
   if (fixed !== null) return { draft: fixed, left: null };
   const drawnDown = solution.curves.atCutInMost?.outpumped === true && hasCutOff(solution) && standsWell(solution);
   return drawnDown && left.variant === 'worseThere'
@@ -65,14 +72,14 @@ const FOUND_NO_PLACE: ReadonlySet<WhyLeft['variant']> = new Set(['worseThere', '
  *
  * @param solution  of the draft's plan, whose level at rest is known
  */
-export function aimedAt(draft: Draft, solution: Solution): Placed {
+export function aimedAt(draft: Draft, solution: Solution, solver: Solver = solvingAnew): Placed {
   const stays = standsStill(solution.facts, SETTING) ?? missingForPump(solution);
   if (stays !== null) return { draft, left: stays };
   const found = pumpPlaces(solution, draft.changes.has(SETTING));
   if (found.kind === 'left')
-    return { draft: found.guarded && !isProtected(solution) ? withProbe(draft) : draft, left: found.why };
+    return { draft: found.guarded && !isProtected(solution) ? withProbe(draft, solver) : draft, left: found.why };
   const place = found.kind === 'deep' ? found.best : found.places[0];
-  const hanging = { draft, solution, fall: found.kind === 'deep' ? found.fall : ('known' as const) };
+  const hanging = { draft, solution, fall: found.kind === 'deep' ? found.fall : ('known' as const), solver };
   return place === undefined ? { draft, left: null } : { draft: draftAt(place, hanging).draft, left: null };
 }
 
@@ -80,6 +87,7 @@ interface Hanging {
   readonly draft: Draft;
   readonly solution: Solution;
   readonly fall: Fall;
+  readonly solver: Solver;
 }
 
 function firstOf(places: readonly PumpPlace[], hanging: Hanging): Placed {
@@ -100,18 +108,25 @@ function asDeepAsNothingForbids(
   { best, least, fall }: Extract<PumpPlaces, { kind: 'deep' }>,
   hanging: Hanging,
 ): Placed {
-  const { draft, solution } = hanging;
+  const { draft, solution, solver } = hanging;
   const { smallMove, hangStep } = usualIn(solution.facts.units);
   const { tried: atBest, depth } = tryAt(best, hanging);
   const tryTo = (to: Metres, wrong: Wrong | null = null) =>
     tryAt({ ends: { from: least, to }, near: 'to', from: endedBy(wrong, solution) }, hanging).tried;
+  // Both searches halve the same stretch.
+  const known = new Map<Metres, Tried>();
+  const triedTo = (to: Metres): Tried => {
+    const tried = known.get(to) ?? tryTo(to);
+    known.set(to, tried);
+    return tried;
+  };
   for (const isGood of [liftsWell, isTaken]) {
     if (isGood(atBest)) return { draft: atBest.draft, left: null };
-    if (!isGood(tryTo(least))) continue;
+    if (!isGood(triedTo(least))) continue;
     let [good, bad, forbidden] = [least, best.ends.to, wrongWith(atBest)];
     while (bad - good > hangStep) {
       const middle = (good + bad) / 2;
-      const tried = tryTo(middle);
+      const tried = triedTo(middle);
       if (isGood(tried)) good = middle;
       else [bad, forbidden] = [middle, wrongWith(tried)];
     }
@@ -121,7 +136,7 @@ function asDeepAsNothingForbids(
     // Where it holds already a few feet more are not worth a move.
     if (least === solution.facts.pump.setting && more < smallMove)
       return {
-        draft: protectedHere(draft, solution),
+        draft: protectedHere(draft, solution, solver),
         left: { variant: 'hangsWell', numbers: { fall, hung: hungIn(solution) } },
       };
     const found = tryTo(good, forbidden);
@@ -171,24 +186,32 @@ const liftsWell = (tried: Tried): tried is Taken => isTaken(tried) && liftsBadly
 /** The pump in a place, with its probe, solved against the plan as it is. */
 function tryAt(place: PumpPlace, hanging: Hanging): { readonly tried: Tried; readonly depth: Metres } {
   const { draft, depth, isThere } = draftAt(place, hanging);
-  return { tried: tryPlace(draft, hanging.solution, !isThere), depth };
+  return { tried: tryPlace(draft, hanging.solution, { lifting: !isThere, solver: hanging.solver }), depth };
 }
 
 /** The same, not solved. */
-function draftAt(place: PumpPlace, { draft, solution, fall }: Hanging) {
+function draftAt(place: PumpPlace, { draft, solution, fall, solver }: Hanging) {
   const { facts } = solution;
   const text = writtenInside({ solved: solution, facts }, SETTING, place.near, place.ends);
   const depth = depthWritten({ solved: solution }, SETTING, text);
   const guarded = fall !== 'known';
   const isThere = text === valueAt(draft.plan, SETTING);
-  const hung = isThere ? draft : hungAt(draft, text, place.from, fall);
+  const hung = isThere ? draft : hungAt(draft, text, place.from, fall, solver);
   const hasProbe = typeof facts.pump.lowLevelCutOff === 'number';
-  return { draft: guarded || (hasProbe && !isThere) ? withProbe(hung) : hung, depth, isThere };
+  return { draft: guarded || (hasProbe && !isThere) ? withProbe(hung, solver) : hung, depth, isThere };
 }
 
-function hungAt(draft: Draft, text: string, from: HungFrom, fall: Fall): Draft {
-  const hung = hungIn(solvedOf(withValue(draft.plan, SETTING, text)));
-  return withChange(draft, SETTING, text, ruleOf(from), { variant: 'hung', numbers: { from, fall, hung } });
+function hungAt(draft: Draft, text: string, from: HungFrom, fall: Fall, { place }: Solver): Draft {
+  // Told of the place that is taken in the end, and not of every one that is tried.
+  const hung = late(() => hungIn(place(withValue(draft.plan, SETTING, text))));
+  const numbers = {
+    from,
+    fall,
+    get hung() {
+      return hung();
+    },
+  };
+  return withChange(draft, SETTING, text, ruleOf(from), { variant: 'hung', numbers });
 }
 
 function ruleOf(from: HungFrom): string | null {
@@ -212,9 +235,9 @@ function ruleOf(from: HungFrom): string | null {
 }
 
 /** The depth may stay, but something has to stop the pump before it runs dry, and not just at its intake. */
-function protectedHere(draft: Draft, solution: Solution): Draft {
+function protectedHere(draft: Draft, solution: Solution, solver: Solver): Draft {
   if (isProtected(solution)) return draft;
-  const tried = tryPlace(withProbe(draft), solution);
+  const tried = tryPlace(withProbe(draft, solver), solution, { solver });
   return isTaken(tried) ? tried.draft : draft;
 }
 
@@ -224,11 +247,11 @@ function isProtected(solution: Solution): boolean {
 }
 
 /** A probe just over the intake; protection by current stays as it is, and what stands is not moved. */
-function withProbe(draft: Draft): Draft {
-  const solved = solvedOf(draft.plan);
-  const { setting, lowLevelCutOff } = solved.facts.pump;
-  if (lowLevelCutOff === true || !mayMove(solved.facts, PROBE)) return draft;
-  const probe = probeAbove(solved, setting);
+function withProbe(draft: Draft, solver: Solver): Draft {
+  const facts = solver.read(draft.plan);
+  const { setting, lowLevelCutOff } = facts.pump;
+  if (lowLevelCutOff === true || !mayMove(facts, PROBE)) return draft;
+  const probe = probeAbove({ facts, plan: draft.plan }, setting);
   return probe === null
     ? withChange(draft, PROBE, true, 'PR-08', { variant: 'protectedByCurrent', numbers: {} })
     : withChange(draft, PROBE, probe.to, 'PR-08', {

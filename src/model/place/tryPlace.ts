@@ -4,7 +4,7 @@ import { levelAtNoFlow } from '../figures/curves.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { meets } from '../rules/grace.ts';
 import type { Finding, Solution } from '../solution.ts';
-import { solve } from '../solve.ts';
+import { solvingAnew, type Solver } from '../solve.ts';
 import type { Draft } from './draft.ts';
 import { follow } from './follow.ts';
 import type { ToldFinding, Wrong } from './told.ts';
@@ -14,12 +14,16 @@ export type Tried =
   | { readonly kind: 'worse'; readonly wrong: Wrong | null };
 
 /** @param lifting  of a pump that was moved: it also has to get its water up from there */
-export function tryPlace(draft: Draft, before: Solution, lifting = false): Tried {
+export function tryPlace(
+  draft: Draft,
+  before: Solution,
+  { lifting = false, solver = solvingAnew }: { readonly lifting?: boolean; readonly solver?: Solver } = {},
+): Tried {
   const isFine = (after: Solution) => worse(before, after).length === 0 && (!lifting || lifts(after));
-  const solution = solve(draft.plan);
+  const solution = solver.later(draft.plan);
   if (isFine(solution)) return { kind: 'taken', draft, solution };
   // Wire and pipe follow the depth.
-  const followed = follow(draft, solution);
+  const followed = follow(draft, solver, solution);
   if (isFine(followed.solution)) return { kind: 'taken', ...followed };
   return { kind: 'worse', wrong: wrongAfter(before, followed.solution) };
 }

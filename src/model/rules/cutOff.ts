@@ -41,7 +41,7 @@ export function probeAboveIntake({ pump }: Facts): Metres | null {
 
 /** A probe at a distance above an intake, typed as the field was, else in the plan's units. It counts from the ground. */
 export function probeAbove(
-  { facts, plan }: Solved,
+  { facts, plan }: Pick<Solved, 'facts' | 'plan'>,
   intake: Metres,
   above: Metres = CUT_OFF_ABOVE_INTAKE,
 ): Change | null {

@@ -39,7 +39,14 @@ export function restsOnFar(rule: Rule, given: Given, assumed: ReadonlySet<string
   const near = FAR_ENDS.filter(({ path, rules }) => rules.has(rule.number) && assumed.has(path));
   return near.flatMap(({ path, at }) => {
     const facts = at(given.facts);
-    const there = rule.judge({ ...given, facts, solved: { ...given.solved, facts } });
+    const there = rule.judge({
+      solved: { ...given.solved, facts },
+      facts,
+      values: given.values,
+      get ranges() {
+        return given.ranges;
+      },
+    });
     return there.kind === 'holds' || there.kind === 'doesNotApply' ? [] : [path];
   });
 }

@@ -10,7 +10,8 @@ import { quiet } from './quiet.ts';
 import { toldTogether, type Depending } from './together.ts';
 import { RULES } from './list.ts';
 import { bandOf, rangesOf } from './ranges.ts';
-import type { Breaks, Fix, Given, Range, Rule } from './rule.ts';
+import { late } from '../late.ts';
+import type { Breaks, Fix, Given, Holds, Range, Rule } from './rule.ts';
 
 export type Judgement = Pick<
   Solution,
@@ -22,7 +23,7 @@ export function judge(solved: Solved): Judgement {
   const assumed = assumedPaths(solved);
   const findings: Finding[] = [];
   const turning: Depending[] = [];
-  const holding: Holding[] = [];
+  const held: { readonly rule: Rule; readonly outcome: Holds }[] = [];
   const notJudged: NotJudged[] = [];
   const verdicts: Record<string, Verdict> = { ...NOT_JUDGED };
   for (const rule of RULES) {
@@ -32,13 +33,7 @@ export function judge(solved: Solved): Judgement {
     switch (outcome.kind) {
       case 'holds':
         verdicts[rule.number] = 'ok';
-        holding.push({
-          rule: rule.number,
-          variant: outcome.variant,
-          numbers: outcome.numbers,
-          assumed: [...holdsOn(rule.number, outcome.variant, assumed), ...restsOnFar(rule, given, assumed)],
-          unsaid: unsaidFlow(rule, given),
-        });
+        held.push({ rule, outcome });
         break;
       case 'breaks':
         verdicts[rule.number] = outcome.severity;
@@ -59,21 +54,39 @@ export function judge(solved: Solved): Judgement {
   }
   const told = toldTogether(turning, findings, given, assumed);
   for (const finding of told) if (verdicts[finding.rule] !== 'depends') verdicts[finding.rule] = finding.severity;
-  const bands: Band[] = [];
-  const { 'pump.setting': pump, 'top.depth': top } = given.ranges;
-  // Where even the level at rest is unknown there is nothing to draw, and no depth is right in a well that flows by itself.
-  const flows = isFlowing(solved);
-  if (solved.levels.static !== null && !flows)
-    bands.push(liftsNowhere(verdicts, pump) ? noBand(bandOf(pump)) : bandOf(pump));
-  if (top?.known === true && !flows) bands.push(bandOf(top));
+  const holding = late(() => held.map(({ rule, outcome }) => holdingOf(rule, outcome, given, assumed)));
+  const bands = late(() => bandsOf(given, verdicts));
+  const advice = late(() => adviceFor(solved));
   return {
     ...quiet(inOrder(told)),
-    holding,
+    // Who only tries a plan out asks for neither this nor the bands, and they cost as much as the verdicts.
+    get holding() {
+      return holding();
+    },
     verdicts,
     notJudged,
-    bands,
-    advice: adviceFor(solved),
+    get bands() {
+      return bands();
+    },
+    get advice() {
+      return advice();
+    },
   };
+}
+
+function holdingOf(rule: Rule, { variant, numbers }: Holds, given: Given, assumed: ReadonlySet<string>): Holding {
+  const rests = [...holdsOn(rule.number, variant, assumed), ...restsOnFar(rule, given, assumed)];
+  return { rule: rule.number, variant, numbers, assumed: rests, unsaid: unsaidFlow(rule, given) };
+}
+
+function bandsOf({ solved, ranges }: Given, verdicts: Readonly<Record<string, Verdict>>): readonly Band[] {
+  const { 'pump.setting': pump, 'top.depth': top } = ranges;
+  // Where even the level at rest is unknown there is nothing to draw, and no depth is right in a well that flows by itself.
+  if (isFlowing(solved)) return [];
+  const bands: Band[] = [];
+  if (solved.levels.static !== null) bands.push(liftsNowhere(verdicts, pump) ? noBand(bandOf(pump)) : bandOf(pump));
+  if (top?.known === true) bands.push(bandOf(top));
+  return bands;
 }
 
 const LIFT = 'PR-46';
@@ -98,7 +111,15 @@ function inOrder(findings: readonly Finding[]): Finding[] {
 
 export function givenBy(solved: Solved): Given {
   const { facts, values } = solved;
-  return { solved, facts, values, ranges: rangesOf(solved, RULES) };
+  const ranges = late(() => rangesOf(solved, RULES));
+  return {
+    solved,
+    facts,
+    values,
+    get ranges() {
+      return ranges();
+    },
+  };
 }
 
 /** What the rule of a finding offers against it, in its order and not tried. */
