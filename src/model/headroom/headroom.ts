@@ -6,6 +6,7 @@
  * person would see who moves it. Values are tried on a grid as coarse as what is read of them.
  */
 import { standing } from '../fixes/standing.ts';
+import { late } from '../late.ts';
 import { refusal } from '../place/refusal.ts';
 import type { Plan } from '../plan/schema.ts';
 import { isAssumed } from '../rules/assumed.ts';
@@ -64,14 +65,15 @@ function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
   const trials = [write, ...(orElse === undefined ? [] : [orElse])].map((way) =>
     tryOut(movable, now, still, (to) => solve(way(to))),
   );
+  const others = late(() => theOtherWay(movable, now, solve));
   const nearest = (level: Level) =>
     nearestOf(
-      trials.map((trial) => stepTo(level, trial, movable, solution)),
+      trials.map((trial) => stepTo(level, trial, { movable, solution, others })),
       now,
     );
   const [danger, warning] = [nearest(DANGER), nearest(WARNING)];
   const own = fields.filter((path) => isAssumed(solution, path));
-  const others = [warning, danger].flatMap((step) => step?.finding.assumed ?? []);
+  const restsOn = [warning, danger].flatMap((step) => step?.finding.assumed ?? []);
   return {
     of,
     direction,
@@ -81,7 +83,7 @@ function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
     warning,
     danger,
     standing: [...new Set([...dangersOf(solution), ...dangersOf(still)])],
-    assumed: [...new Set([...own, ...others])],
+    assumed: [...new Set([...own, ...restsOn])],
   };
 }
 
@@ -122,10 +124,18 @@ function tryOut(
 /** A stretch of trouble shorter than this share of the whole way may be stepped over, where it is not one of the places. */
 const STRETCHES = 16;
 
-function stepTo(level: Level, trial: Trial, movable: Movable, solution: Solution): Step | null {
+interface Line {
+  readonly movable: Movable;
+  readonly solution: Solution;
+  /** The plan with the value moved the other way. */
+  readonly others: () => readonly Solution[];
+}
+
+function stepTo(level: Level, trial: Trial, line: Line): Step | null {
+  const { movable, solution } = line;
   const before = trial.at(0);
   const now = trial.grid.at(0);
-  const stands = alreadyWrong(level, before, movable, solution);
+  const stands = alreadyWrong(level, before, line);
   if (stands !== null) return stepOf(stands, now, now, stands.finding);
   // Where it hangs over the water already, going on is nothing new.
   const isIn = outOfWater(movable, before) === null;
@@ -164,20 +174,20 @@ function stepOf({ rule, finding, overWater }: Wrong, last: number, at: number, b
 /** How many values are tried the other way, to tell whether what is wrong now has to do with this one. */
 const TRIED_BACK = 8;
 
+function theOtherWay({ back, write }: Movable, now: number, solve: Solve): readonly Solution[] {
+  return Array.from({ length: TRIED_BACK }, (_, i) => solve(write(now + ((back - now) * (i + 1)) / TRIED_BACK)));
+}
+
 /** What is wrong as it stands and would not be with this value moved the other way. */
-function alreadyWrong(level: Level, before: Solution, movable: Movable, solution: Solution): Wrong | null {
-  const { now, back, write } = movable;
+function alreadyWrong(level: Level, before: Solution, { movable, solution, others }: Line): Wrong | null {
+  const { now, back } = movable;
   const there = firstWrong(before, level, (rule) => standing(solution, rule) >= level);
   if (there === null || now === null || back === now) return null;
-  const solve = createSolver().later;
-  const others = Array.from({ length: TRIED_BACK }, (_, i) =>
-    solve(write(now + ((back - now) * (i + 1)) / TRIED_BACK)),
-  );
   return firstWrong(
     solution,
     level,
     (rule) =>
       standing(before, rule) >= level &&
-      others.some((other) => standing(other, rule) < level && other.verdicts[rule] !== 'not judged'),
+      others().some((other) => standing(other, rule) < level && other.verdicts[rule] !== 'not judged'),
   );
 }
