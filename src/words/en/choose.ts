@@ -51,6 +51,7 @@ export const choose = {
     short: { flow: 'Flow at cut-in', spare: 'Over cut-out', left: 'Over intake' },
     all: (count: number) => `Show all ${count} pumps`,
     fewer: 'Show fewer',
+    everyColumn: 'Compare every column',
     choose: (name: string) => `Choose ${name}`,
     itIs: 'This is the pump of the plan, with the pipe and wire that it needs.',
     picture: 'What a pump of this name gives, against what the well asks for at cut-in with the water at',
