@@ -56,9 +56,17 @@ function neededIn(solution: Solution): Change[] {
   const given = givenBy(solution);
   const taken = new Map<string, Change>();
   for (const finding of broken) {
-    for (const change of firstButton(finding, given)) if (!taken.has(change.path)) taken.set(change.path, change);
+    for (const change of firstButton(finding, given))
+      if (!taken.has(change.path)) taken.set(change.path, namedByDrive(change, solution));
   }
   return [...taken.values()];
+}
+
+/** How many wires a motor on a drive has its maker says: what was said of another motor is taken out, and nothing put in. */
+function namedByDrive(change: Change, { facts }: Solution): Change {
+  return change.path === 'pump.wires' && facts.house.control === 'variable speed'
+    ? { ...change, to: undefined }
+    : change;
 }
 
 function firstButton(finding: Finding, given: ReturnType<typeof givenBy>): readonly Change[] {

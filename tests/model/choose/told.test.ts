@@ -155,6 +155,25 @@ test('with variable speed the drive’s maker names motor and wires', () => {
   }
 });
 
+test('with variable speed no row says how many wires the motor has, nor keeps what was said of another', () => {
+  const small = { ...rock.pump, setting: '150 ft', power: '3/4 hp', curve: { kind: 'generic', flow: '10 gpm' } };
+  const written = (control: string | undefined) =>
+    tableOf({
+      ...rock,
+      house: { ...rock.house, ...(control !== undefined && { control }) },
+      pump: { ...small, wires: 2 },
+    } as Plan).rows.flatMap(({ parts }) => parts.pump.filter(({ path }) => path === 'pump.wires'));
+  expect(new Set(written(undefined).map(({ to }) => to))).toEqual(new Set([3]));
+  expect(written('variable speed').length).toBeGreaterThan(0);
+  expect(new Set(written('variable speed').map(({ to }) => to))).toEqual(new Set([undefined]));
+  for (const { parts, solution } of tableOf({
+    ...rock,
+    house: { ...rock.house, control: 'variable speed' },
+    pump: { ...small, wires: 2 },
+  } as Plan).rows)
+    if (parts.pump.some(({ path }) => path === 'pump.wires')) expect(solution.verdicts['PR-59']).not.toBe('danger');
+});
+
 test('no tank is chosen for a well that flows', () => {
   const flowing = {
     ...rock,
