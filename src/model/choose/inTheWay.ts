@@ -1,9 +1,11 @@
 /** What keeps every pump from doing the job, where it is one thing of the plan: with that alone changed, some do. */
+import type { Facts } from '../facts.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import type { Plan } from '../plan/schema.ts';
 import { isThreaded } from '../rules/pipeRating.ts';
 import type { Sentence } from '../rules/rule.ts';
 import type { CubicMetresPerSecond } from '../si.ts';
+import { findPipe } from '../tables/pipes.ts';
 import type { Change, Solution } from '../solution.ts';
 import type { Does } from './fit.ts';
 
@@ -27,8 +29,10 @@ interface Tried {
 export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan) => readonly Tried[]): InTheWay[] {
   const facts = rows[0]?.solution.facts;
   if (facts === undefined) return [];
+  // Where some work as it is, only what lets one do with all that is asked is worth a word.
+  const some = rows.some(({ does }) => does === 'works');
   const without = (changes: readonly Change[]): number | null => {
-    const able = trying(changed(plan, changes)).filter(({ does }) => does === 'yes' || does === 'depends');
+    const able = trying(changed(plan, changes)).filter(({ does }) => does !== 'no' && !(some && does === 'works'));
     return able.length === 0 ? null : able.filter(({ does }) => does === 'yes').length;
   };
   const found: InTheWay[] = [];
@@ -38,7 +42,7 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
     if (does !== null) found.push({ variant: 'flowLimiter', numbers: { limit: flowLimiter, does } });
   }
   if (facts.dropPipe.material === 'PVC' && isThreaded(facts.dropPipe, 'dropPipe')) {
-    const does = without(IN_STEEL);
+    const does = without(inSteel(facts.dropPipe));
     if (does !== null) found.push({ variant: 'threadedPipe', numbers: { does } });
   }
   if (rows.some(({ solution }) => solution.facts.pump.frequency === null)) {
@@ -48,10 +52,21 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
   return found;
 }
 
-/** What holds of PVC is not said of steel. */
-const IN_STEEL: readonly Change[] = [
-  { path: 'dropPipe.material', to: 'galvanized steel' },
-  { path: 'dropPipe.standard', to: undefined },
-  { path: 'dropPipe.ratio', to: undefined },
-  { path: 'dropPipe.rating', to: undefined },
-];
+const STEEL = 'galvanized steel';
+/** Sizes in which drop pipe of steel is made. */
+const STEEL_SIZES = ['1 in', '1-1/4 in', '1-1/2 in', '2 in', '2-1/2 in', '3 in', '4 in'] as const;
+
+/** What holds of PVC is not said of steel; of a size in millimetres the steel pipe nearest to its outside is meant. */
+function inSteel({ nominalSize, outsideDiameter }: Facts['dropPipe']): Change[] {
+  const off = (size: string) =>
+    Math.abs((findPipe({ material: STEEL, size })?.outsideDiameter ?? Infinity) - outsideDiameter);
+  const [nearest] = STEEL_SIZES.toSorted((one, other) => off(one) - off(other));
+  const isMade = findPipe({ material: STEEL, size: nominalSize }) !== null;
+  return [
+    { path: 'dropPipe.material', to: STEEL },
+    ...(isMade ? [] : [{ path: 'dropPipe.size', to: nearest }]),
+    { path: 'dropPipe.standard', to: undefined },
+    { path: 'dropPipe.ratio', to: undefined },
+    { path: 'dropPipe.rating', to: undefined },
+  ];
+}

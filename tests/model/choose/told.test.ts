@@ -6,6 +6,7 @@ import { choosing } from '../../../src/model/choose/choosing.ts';
 import { fitOf } from '../../../src/model/choose/fit.ts';
 import { lowestStatic } from '../../../src/model/figures/lowestPumping.ts';
 import { solve, withValue, type Plan } from '../../../src/model/index.ts';
+import { readPlan } from '../../../src/model/plan/readPlan.ts';
 import { gpm, show } from '../../../src/model/units.ts';
 import { choose } from '../../../src/words/en/choose.ts';
 import { en } from '../../../src/words/en/index.ts';
@@ -115,6 +116,25 @@ test('what alone keeps every pump from doing the job is said, and nothing where 
     },
   ]);
   for (const plan of [rock, lowYield, screened]) expect(tableOf(plan).inTheWay).toEqual([]);
+});
+
+/** ISO 1452-2 pipe of these sizes starts at PN 8 in the tables here; what is chosen is a class that they have. */
+test.each(['40 mm', '50 mm', '63 mm', '90 mm'])('PVC of %s in metres: every row is a plan that can be read', (size) => {
+  for (const ratio of [undefined, 'PN 8', 'PN 10']) {
+    const plan = {
+      ...screened,
+      dropPipe: { material: 'PVC', standard: 'ISO 1452-2', size, ...(ratio !== undefined && { ratio }) },
+      pump: { ...screened.pump, setting: '20 m' },
+    } as Plan;
+    const { rows, inTheWay } = tableOf(plan);
+    for (const row of rows) {
+      expect(readPlan(JSON.parse(JSON.stringify(row.plan))).ok).toBe(true);
+      expect(row.solution.facts.dropPipe.wallClass).not.toBe('PN 6');
+    }
+    // Socket pipe cannot be threaded: the steel pipe nearest to its outside is tried instead.
+    if (rows.every(({ does }) => does === 'no'))
+      expect(inTheWay.map(({ variant }) => variant)).toContain('threadedPipe');
+  }
 });
 
 test('with the frequency unsaid the band is too wide for a job that either does', () => {
