@@ -76,8 +76,10 @@ Of those the smallest power comes first, then the rated flow nearest to what is 
 house wants, a pump named for more than twice that is none where a smaller one serves. Common practice, no source.
 
 That is more than \`check\` asks of a pump that hangs: a pump that it finds nothing wrong with, and that only gives less
-than 1.1 times, or runs outside that range, *works, but*, and stands after those that do. What nobody said is never guessed: such a pump *depends*, and the table says on what; so does one that no usual tank is large
-enough for.
+than 1.1 times, or runs outside that range, *works, but*, and stands after those that do.
+
+What nobody said is never guessed: such a pump *depends*, and the table says on what; so does one that no usual tank is
+large enough for.
 
 **Caution.** These are usual pumps of their rating, not one maker's: check the maker's curve before you buy. Pump, wiring
 and well are work for licensed people; local code decides.`,

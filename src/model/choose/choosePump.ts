@@ -140,8 +140,10 @@ function rowOf(plan: Plan, candidate: Candidate, solver: Solver): PumpRow {
     if (isFit(stays)) return stays;
     const higher = higherFor(there, solve);
     const instead = higher === null ? there : row(movedBy(first, higher, solve));
-    // What works where it hangs is not hung elsewhere for no more; what does nowhere is told where it was aimed at.
-    return isFit(instead) ? instead : ([stays, there, instead].find(({ does }) => does === 'works') ?? there);
+    if (isFit(instead)) return instead;
+    // What works where it hangs well is not hung elsewhere for no more; what does nowhere is told where it was aimed at.
+    const inTurn = hangsWell(stays) ? [stays, there, instead] : [there, instead, stays];
+    return inTurn.find(({ does }) => does === 'works') ?? there;
   }
   if (there === stays) return stays;
   if (worsened(first.solution, there.solution).length === 0) return there;

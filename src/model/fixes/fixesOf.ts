@@ -35,9 +35,7 @@ export function fixesOf(plan: Plan, solution: Solution, solver: Solver = solving
   // Nothing is done to a flowing well before it is in hand.
   if (solution.findings.some(({ rule }) => rule === FLOWING)) {
     const first: Offered = { button: null, words: words('callContractorFirst', {}) };
-    return solution.findings.map((finding) =>
-      finding.rule === FLOWING ? offer(finding) : first,
-    );
+    return solution.findings.map((finding) => (finding.rule === FLOWING ? offer(finding) : first));
   }
   return solution.findings.map(offer);
 }
