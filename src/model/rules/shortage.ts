@@ -47,22 +47,27 @@ export const wellGivesEnough = defineRule({
   },
 });
 
-function judgedOn(given: Given, wanted: CubicMetresPerSecond, gives: CubicMetresPerSecond) {
-  const { solved, values } = given;
-  const margin = gives - wanted;
-  const numbers = { wanted, gives, aDay: gives * DAY };
+/** @param yielded  what the well gives, by all that is said of it, or the part that is sure: both are told, whichever is judged */
+function judgedOn(given: Given, wanted: CubicMetresPerSecond, yielded: CubicMetresPerSecond) {
+  const { solved, values, facts } = given;
+  const margin = yielded - wanted;
+  const gives = provenYield(facts) ?? yielded;
+  const sure = openYield(solved)?.bad ?? gives;
+  const numbers = { wanted, gives, sure, aDay: gives * DAY, sureADay: sure * DAY };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
   const { need, peak } = dayNeed(solved);
   const stored = storedForPeak(given, wanted);
-  const asked = (wanted - gives) * peak;
-  const at = { measured: gives, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
+  const asked = (wanted - yielded) * peak;
+  const at = { measured: yielded, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
   const short = { ...numbers, stored, asked, peak, need };
   // The day comes first: a full bore feeds the house once, and hanging the pump deeper adds no inflow.
-  const dayMet = gives * DAY >= need;
-  if (!dayMet) return breaks('dayNotMet', 'danger', short, at);
-  const carried = stored !== null && stored + (values.tankDrawdown ?? 0) >= asked;
-  if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored, peak }, at);
-  if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak }, at);
+  if (yielded * DAY < need) return breaks('dayNotMet', 'danger', short, at);
+  const kept = (stored ?? 0) + (values.tankDrawdown ?? 0);
+  const carried = stored !== null && kept >= asked;
+  // What holds of all that came may not of the part that is sure, and then it says so.
+  const surely = sure * DAY >= need && kept >= (wanted - sure) * peak;
+  if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored, peak, surely }, at);
+  if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak, surely }, at);
   // A bore of unknown width or level has a store of which nobody can tell whether it lasts, nor what of it a pump gets up.
   if (stored === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
   return breaks('peakNotCarried', 'warning', short, at);

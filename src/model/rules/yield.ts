@@ -83,7 +83,8 @@ export const pumpWithinYield = defineRule({
 function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded: CubicMetresPerSecond) {
   const margin = yielded - flow;
   const gives = provenYield(facts) ?? yielded;
-  const numbers = { flow, gives, margin };
+  const sure = openYield(solved)?.bad ?? gives;
+  const numbers = { flow, gives, sure, margin };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
   const tested = testedFlow(facts.water.pumping);
   const { lowest } = solved;
@@ -100,7 +101,7 @@ function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded:
   return breaks(
     'takesTooMuch',
     guarded ? 'note' : 'warning',
-    { ...numbers, ...drawnFrom(solved) },
+    { ...numbers, how: facts.well.yieldFrom, drawn: drawnFrom(solved) },
     {
       measured: flow,
       limit: yielded,
@@ -115,11 +116,10 @@ function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded:
 function drawnFrom(solved: Solved) {
   const { facts, curves } = solved;
   const rest = lowestStatic(facts);
-  const blown = openYield(solved) !== null;
   const { atCutInMost } = curves;
-  if (rest === null || atCutInMost?.outpumped !== true) return { blown, drawn: null };
+  if (rest === null || atCutInMost?.outpumped !== true) return null;
   const atRest = pumpAtLevel(facts, MOST_AT_CUT_IN, rest)?.flow ?? atCutInMost.flow;
-  return { blown, drawn: { rest, atRest, level: atCutInMost.waterLevel } };
+  return { rest, atRest, level: atCutInMost.waterLevel };
 }
 
 /** A valve for the yield where the house gets along with it: else the bore's storage has to be used. */
@@ -203,7 +203,8 @@ function unguarded({ solved, facts }: Given, level: Metres, by: SetBy) {
   if (by !== 'open' && flow !== null && gives !== null) {
     const judged = judgedOn({ solved, facts } as Given, flow, gives);
     const at = { measured: flow, limit: gives, margin: gives - flow, quantity: 'flow', depth: intake } as const;
-    if (judged.kind === 'breaks') return breaks('takesTooMuch', 'note', { flow, gives }, at);
+    const sure = openYield(solved)?.bad ?? gives;
+    if (judged.kind === 'breaks') return breaks('takesTooMuch', 'note', { flow, gives, sure }, at);
   }
   return holds('enoughWater', { submergence, advisedBelow }, margin);
 }

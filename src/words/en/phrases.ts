@@ -29,6 +29,19 @@ export function ended(text: string): string {
   return /[.?!]$/.test(text) ? text : `${text}.`;
 }
 
+/** From one figure to another, the unit told once: "0.75 to 1.5 gpm"; one figure where both read the same. */
+export function span(least: number, most: number, say: (value: number) => string): string {
+  const [from, to] = [say(least), say(most)];
+  if (from === to) return to;
+  const unit = unitOf(to);
+  return unit !== '' && unitOf(from) === unit ? `${from.slice(0, -unit.length)} to ${to}` : `${from} to ${to}`;
+}
+
+/** " gpm" of "1.5 gpm"; empty where a text has two units. */
+function unitOf(said: string): string {
+  return /^-?[\d.,]+( \D+)$/.exec(said)?.[1] ?? '';
+}
+
 /** For the first word of a sentence. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

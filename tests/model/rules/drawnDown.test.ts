@@ -191,9 +191,9 @@ test('a flow that the pump takes is told with its level, and of a yield blown wi
     'pump.lowLevelCutOff': undefined,
   };
   const { numbers } = findingOf('PR-07', blown) as unknown as {
-    numbers: { flow: number; blown: boolean; drawn: { atRest: number } };
+    numbers: { flow: number; gives: number; sure: number; drawn: { atRest: number } };
   };
-  expect(numbers.blown).toBe(true);
+  expect(numbers.sure).toBe(numbers.gives / 2);
   expect(numbers.drawn.atRest).toBeGreaterThan(1.5 * numbers.flow);
 });
 

@@ -1,23 +1,26 @@
 import type { shortageRules } from '../../../model/rules/shortage.ts';
+import type { CubicMetres, CubicMetresPerSecond } from '../../../model/si.ts';
+import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { capital, tested } from '../phrases.ts';
+import { capital, span, tested } from '../phrases.ts';
 
 export const short: ShortWords<typeof shortageRules> = {
   'PR-55': {
     broken: 'The house wants more than the well gives',
     holds: 'The well gives what the house wants',
     says: {
-      givesEnough: ({ gives, wanted }, show) => ({ amount: `${show.flow(gives)} for ${show.flow(wanted)}` }),
-      carried: ({ aDay }, show) => ({
-        title: 'The well is carried by its store',
-        amount: `${show.volume(aDay)} a day`,
+      givesEnough: (numbers, show) => ({
+        amount: isRough(numbers)
+          ? flowsIn(numbers, show)
+          : `${show.flow(numbers.gives)} for ${show.flow(numbers.wanted)}`,
       }),
-      carriedUnguarded: () => ({ title: 'The well is carried by its store', amount: 'no dry-run protection' }),
-      peakNotCarried: ({ gives, wanted }, show) => ({ amount: `${show.flow(gives)} of ${show.flow(wanted)}` }),
-      peakUnsure: ({ gives, wanted }, show) => ({ amount: `${show.flow(gives)} of ${show.flow(wanted)}` }),
-      dayNotMet: ({ aDay }, show) => ({
+      carried: (numbers, show) => ({ title: byStore(numbers), amount: `${ofADay(numbers, show)} a day` }),
+      carriedUnguarded: (numbers) => ({ title: byStore(numbers), amount: 'no dry-run protection' }),
+      peakNotCarried: (numbers, show) => ({ amount: ofWanted(numbers, show) }),
+      peakUnsure: (numbers, show) => ({ amount: ofWanted(numbers, show) }),
+      dayNotMet: (numbers, show) => ({
         title: 'The well gives too little for a day',
-        amount: `${show.volume(aDay)} a day`,
+        amount: `${ofADay(numbers, show)} a day`,
       }),
       dependsOnYield: ({ turn }, show) => ({
         title: 'Whether the well gives what the house wants',
@@ -35,18 +38,20 @@ export const long: LongWords<typeof shortageRules> = {
     why: 'A house that draws more than flows in lives on what the well has stored, until it is gone.',
     messages: {
       // What it gave for the hours of a test is no promise of the same all day.
-      givesEnough: ({ wanted, gives }, show) =>
-        `By the record the well gives ${show.flow(gives)}; ${show.flow(wanted)} is wanted.`,
-      carried: ({ wanted, gives, stored, peak }, show) =>
-        `It gives ${show.flow(gives)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in it carry a peak of ${show.time(peak)}.`,
-      carriedUnguarded: ({ wanted, gives, stored }, show) =>
-        `It gives ${show.flow(gives)} of ${show.flow(wanted)}; ${show.volume(stored)} are stored, and nothing stops the pump when they are gone.`,
-      peakNotCarried: ({ wanted, gives, peak }, show) =>
-        `It gives ${show.flow(gives)} of ${show.flow(wanted)}, enough for a day but not for a peak of ${show.time(peak)}.`,
-      peakUnsure: ({ wanted, gives, peak }, show) =>
-        `It gives ${show.flow(gives)} of ${show.flow(wanted)}; whether its stored water carries a peak of ${show.time(peak)} is not known.`,
-      dayNotMet: ({ gives, aDay, need }, show) =>
-        `It gives ${show.flow(gives)}, ${show.volume(aDay)} a day; ${show.volume(need)} are needed.`,
+      givesEnough: ({ wanted, ...given }, show) =>
+        `By the record the well gives ${flow(given, show)}; ${show.flow(wanted)} is wanted.`,
+      carried: ({ wanted, stored, peak, surely, ...given }, show) =>
+        surely
+          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in it carry a peak of ${show.time(peak)}.`
+          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; only with the most do ${show.volume(stored)} stored carry ${show.time(peak)}.`,
+      carriedUnguarded: ({ wanted, stored, ...given }, show) =>
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} are stored, then nothing stops the pump.`,
+      peakNotCarried: ({ wanted, peak, need, sureADay, ...given }, show) =>
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}, ${sureADay < need ? 'not enough' : 'enough for a day, not'} for a peak of ${show.time(peak)}.`,
+      peakUnsure: ({ wanted, peak, ...given }, show) =>
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}; whether its store carries ${show.time(peak)} is not known.`,
+      dayNotMet: ({ need, ...given }, show) =>
+        `It gives ${flow(given, show)}, ${ofADay(given, show)} a day; ${show.volume(need)} are needed.`,
       dependsOnYield: ({ wanted, gave, how }, show) =>
         `${capital(tested(how))} the well gave ${show.flow(gave)}, of which half is sure; ${show.flow(wanted)} is wanted.`,
     },
@@ -57,3 +62,36 @@ export const long: LongWords<typeof shortageRules> = {
     },
   },
 };
+
+/** What flows in: of a well that no pump tested, from the part that is sure to all that came. */
+interface Gives {
+  readonly gives: CubicMetresPerSecond;
+  readonly sure: CubicMetresPerSecond;
+}
+
+function isRough({ gives, sure }: Gives): boolean {
+  return sure < gives;
+}
+
+function byStore({ surely }: { readonly surely: boolean }): string {
+  return surely ? 'The well is carried by its store' : 'The well may be carried by its store';
+}
+
+function flow({ gives, sure }: Gives, show: Show): string {
+  return span(sure, gives, show.flow);
+}
+
+function flowsIn(given: Gives, show: Show): string {
+  return `${flow(given, show)} flow in`;
+}
+
+function ofWanted({ wanted, ...given }: Gives & { readonly wanted: CubicMetresPerSecond }, show: Show): string {
+  return isRough(given) ? flowsIn(given, show) : `${show.flow(given.gives)} of ${show.flow(wanted)}`;
+}
+
+function ofADay(
+  { aDay, sureADay }: { readonly aDay: CubicMetres; readonly sureADay: CubicMetres },
+  show: Show,
+): string {
+  return span(sureADay, aDay, show.volume);
+}

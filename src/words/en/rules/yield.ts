@@ -1,8 +1,9 @@
 import type { yieldRules } from '../../../model/rules/yield.ts';
+import type { Facts } from '../../../model/facts.ts';
 import type { CubicMetresPerSecond, Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, tested, withArticle } from '../phrases.ts';
+import { gap, span, tested, withArticle } from '../phrases.ts';
 
 export const short: ShortWords<typeof yieldRules> = {
   'PR-07': {
@@ -12,8 +13,12 @@ export const short: ShortWords<typeof yieldRules> = {
       givesEnough: ({ margin }, show) => ({ amount: `${show.flow(margin)} to spare` }),
       withinTest: ({ left }, show) => ({ amount: `${gap(left, show)} stay over it` }),
       guarded: () => ({ title: 'The pump is stopped before it empties the well', amount: 'guarded' }),
-      takesTooMuch: ({ margin, drawn, gives }, show) => ({
-        amount: drawn === null ? `${show.flow(-margin)} too much` : `${show.flow(drawn.atRest)} of ${show.flow(gives)}`,
+      takesTooMuch: ({ margin, drawn, ...given }, show) => ({
+        amount: isRough(given)
+          ? `${flowIn(given, show)} flow in`
+          : drawn === null
+            ? `${show.flow(-margin)} too much`
+            : `${show.flow(drawn.atRest)} of ${show.flow(given.gives)}`,
       }),
       dependsOnYield: ({ turn }, show) => ({ amount: `only from ${show.flow(turn)} on` }),
       dependsOnLevel: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
@@ -69,9 +74,9 @@ export const long: LongWords<typeof yieldRules> = {
       givesEnough: takesAndGives,
       withinTest: ({ flow, tested, left }, show) =>
         `The pump takes up to ${show.flow(flow)}; the test at ${show.flow(tested)} leaves ${gap(left, show)} over the intake.`,
-      guarded: (numbers, show) =>
-        `The pump takes up to ${show.flow(numbers.flow)} of ${show.flow(numbers.gives)}; dry-run protection stops it in time.`,
-      takesTooMuch: takesTooMuch,
+      guarded: ({ flow, ...given }, show) =>
+        `The pump takes up to ${show.flow(flow)}, the well gives ${flowIn(given, show)}; dry-run protection stops it in time.`,
+      takesTooMuch,
       dependsOnYield: ({ flow, gave, how }, show) =>
         `The pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(gave)}, of which half is sure.`,
       dependsOnLevel: ({ gives, turn }, show) =>
@@ -97,8 +102,8 @@ export const long: LongWords<typeof yieldRules> = {
       littleWater: ({ submergence }, show) =>
         `Only ${gap(submergence, show)} of water covers the intake, and no dry-run protection is planned.`,
       fallsToIntake: () => 'The water falls to the intake, and no dry-run protection is planned.',
-      takesTooMuch: ({ flow, gives }, show) =>
-        `The pump takes up to ${show.flow(flow)} of ${show.flow(gives)}, and no dry-run protection is planned.`,
+      takesTooMuch: ({ flow, ...given }, show) =>
+        `The pump takes up to ${show.flow(flow)}, the well gives ${flowIn(given, show)}; no dry-run protection is planned.`,
       dependsOnLevel: ({ turn }, show) =>
         `Have dry-run protection, unless the water is known to stand above ${show.depth(turn)} as the pump runs.`,
       dependsOnCutOff: ({ turn }, show) => `It guards the pump only if it acts above ${show.depth(turn)}.`,
@@ -132,30 +137,40 @@ export const long: LongWords<typeof yieldRules> = {
 function takesTooMuch(
   {
     flow,
-    gives,
-    blown,
+    how,
     drawn,
-  }: {
+    ...given
+  }: Gives & {
     flow: CubicMetresPerSecond;
-    gives: CubicMetresPerSecond;
-    blown: boolean;
+    how: Facts['well']['yieldFrom'];
     drawn: { rest: Metres; atRest: CubicMetresPerSecond; level: Metres } | null;
   },
   show: Show,
 ): string {
   if (drawn === null)
-    return blown
-      ? `At cut-in the pump takes up to ${show.flow(flow)}; blown with air the well gave ${show.flow(gives)}, half sure.`
-      : takesAndGives({ flow, gives }, show);
+    return isRough(given)
+      ? `At cut-in the pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(given.gives)}, half sure.`
+      : takesAndGives({ flow, ...given }, show);
   const taken = `${show.flow(drawn.atRest)} from ${show.depth(drawn.rest)}, ${show.flow(flow)} from ${show.depth(drawn.level)}`;
-  return blown
-    ? `Up to ${taken}; of ${show.flow(gives)} by air half is sure.`
-    : `It takes up to ${taken}; the well gives ${show.flow(gives)}.`;
+  return isRough(given)
+    ? `Up to ${taken}; the well gives ${flowIn(given, show)}.`
+    : `It takes up to ${taken}; the well gives ${show.flow(given.gives)}.`;
 }
 
-function takesAndGives(
-  { flow, gives }: { flow: CubicMetresPerSecond; gives: CubicMetresPerSecond },
-  show: Show,
-): string {
-  return `At cut-in the pump takes up to ${show.flow(flow)}; by the record the well gives ${show.flow(gives)}.`;
+function takesAndGives({ flow, ...given }: Gives & { flow: CubicMetresPerSecond }, show: Show): string {
+  return `At cut-in the pump takes up to ${show.flow(flow)}; by the record the well gives ${flowIn(given, show)}.`;
+}
+
+/** What the well gave, and the part of it that is sure: all, where a pump brought it up. */
+interface Gives {
+  readonly gives: CubicMetresPerSecond;
+  readonly sure: CubicMetresPerSecond;
+}
+
+function isRough({ gives, sure }: Gives): boolean {
+  return sure < gives;
+}
+
+function flowIn({ gives, sure }: Gives, show: Show): string {
+  return span(sure, gives, show.flow);
 }
