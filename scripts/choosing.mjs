@@ -69,7 +69,7 @@ A pump **does the job** when it
 - reaches cut-out with 10 psi (69 kPa) to spare, with the water at its lowest,
 - gives 1.1 times what the house wants at cut-in,
 - works between 0.5 and 1.3 times its rated flow,
-- leaves 10 ft (3 m) of water over its intake even if it is the strongest of its name,
+- leaves 10 ft (3 m) of water over its intake even if it is the strongest of its rating,
 - and breaks no rule that another pump, pipe or wire would keep.
 
 Of those the smallest power comes first, then the rated flow nearest to what is asked. In a well that gives less than the

@@ -263,7 +263,7 @@ describe('what is added', () => {
       bottom: 'Bottom of the layer, number 5 cannot be "30": it is without a unit. Write it as "30 ft" or "9.14 m".',
     });
     expect(refused(part('house.line'), { material: 'PE', size: '7 in' })).toEqual({
-      size: expect.stringMatching(/^Size of the buried line cannot be "7 in": it is not a size of ASTM D2239/),
+      size: expect.stringMatching(/^Size of the line to the house cannot be "7 in": it is not a size of ASTM D2239/),
     });
     expect(refused(part('house.line'), {})).toEqual({ material: 'Choose one.', size: 'Type a value.' });
   });
@@ -294,7 +294,7 @@ describe('what a field is called', () => {
     );
     expect(nameOfField(field('dropPipe.standard'), 'dropPipe.standard', 1).heard).toBe('Standard of the drop pipe');
     expect(nameOfField(field('house.line.standard'), 'house.line.standard', 1).heard).toBe(
-      'Standard of the buried line',
+      'Standard of the line to the house',
     );
   });
 

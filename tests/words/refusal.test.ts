@@ -12,7 +12,7 @@ function refused(path: string, value: unknown, units: 'us' | 'metric' = 'us'): s
 
 describe('a refusal', () => {
   test.each([
-    ['pump.setting', '180', 'Pump setting cannot be "180": it is without a unit. Write it as "180 ft" or "54.9 m".'],
+    ['pump.setting', '180', 'Pump intake cannot be "180": it is without a unit. Write it as "180 ft" or "54.9 m".'],
     [
       'site.frostDepth',
       '90 ft',

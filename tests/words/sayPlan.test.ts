@@ -59,7 +59,7 @@ describe('an assumed value', () => {
     ['string.splices', '1.2 m', 'metric', 'Splice heights above the pump: 1.2 m'],
     ['pump.checkValveInside', 'no', 'us', 'Check valve in the pump: no'],
     ['site.waterTemperature', '10 degC', 'us', 'Temperature of the water: 50 °F'],
-    ['pump.setting', '60 m', 'us', 'Pump setting: 196 ft 10 in'],
+    ['pump.setting', '60 m', 'us', 'Pump intake: 196 ft 10 in'],
     ['top.depth', '48 in', 'metric', 'Depth of the pitless adapter: 1.22 m'],
     ['house.demand', '8 gpm', 'metric', 'Peak flow needed: 30 L/min'],
     ['dropPipe.rating', '200 psi', 'metric', 'Pressure rating of the drop pipe: 13.8 bar'],

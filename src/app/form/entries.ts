@@ -173,7 +173,8 @@ function askedOf(owner: string, [key, example, notKnown]: Row, of: string | null
   );
   const field = ASKED.find((each) => each.path === path);
   if (field === undefined) throw new Error(`askedOf: the record has no field ${path}; see the plan's schema`);
-  const whose = of ?? (owner === 'house.line' ? 'the buried line' : key.startsWith('steps') ? 'the first step' : null);
+  const whose =
+    of ?? (owner === 'house.line' ? 'the line to the house' : key.startsWith('steps') ? 'the first step' : null);
   const [us, metric] = typeof example === 'string' ? [example, example] : (example ?? ['', '']);
   return {
     key,

@@ -31,7 +31,7 @@ const ORDER = ['well', 'water', 'site', 'top', 'pump', 'dropPipe', 'string', 'wi
 export const PARTS: Readonly<Record<string, { readonly label: string; readonly the: string }>> = {
   'well.grout': { label: 'Grout', the: 'the grout' },
   'water.pumping': { label: 'How it was tested', the: 'the test of the well' },
-  'house.line': { label: 'Buried line', the: 'the buried line' },
+  'house.line': { label: 'Line to the house', the: 'the line to the house' },
   rope: { label: 'Safety rope', the: 'the safety rope' },
 };
 

@@ -29,7 +29,7 @@ export const ITEMS: Readonly<Record<string, ItemName>> = {
 /** Parts that have the same fields. */
 const PIPES: readonly (readonly [start: string, of: string])[] = [
   ['dropPipe.', 'the drop pipe'],
-  ['house.line.', 'the buried line'],
+  ['house.line.', 'the line to the house'],
 ];
 
 /** The list that a field belongs to ("well.layers" of "well.layers.*.bottom"), or null. */

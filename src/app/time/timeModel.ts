@@ -1,3 +1,3 @@
 /** The half of the time view that is fetched when it is first asked for. */
-export { levelAgainstTime, poorWell } from '../../model/time/index.ts';
+export { breakRange, levelAgainstTime, poorWell } from '../../model/time/index.ts';
 export { atTime } from './atTime.ts';

@@ -1,7 +1,7 @@
 /** What the time strip holds: whether time is watched, and which. Never part of the plan, nor of its history. */
 import type { Seconds } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
-import type { LevelCurve, PoorWell, Unknown } from '../../model/time/index.ts';
+import type { BreakRange, LevelCurve, Unknown } from '../../model/time/index.ts';
 import type { Step, Ticker } from './ticker.ts';
 import { timeLater } from './timeLater.ts';
 import { FIRST, LAST, neatTime, PLACES, placeOfTime, timeAtPlace } from './timeScale.ts';
@@ -35,11 +35,10 @@ export class TimeView {
       ? this.#model.levelAgainstTime(this.#solution(), { pumpFor: this.pumpFor, start: this.#start() })
       : null,
   );
-  readonly poor: PoorWell | null = $derived.by(() => {
-    if (!this.on || this.#model === null) return null;
-    const poor = this.#model.poorWell(this.#solution(), { start: this.#start() });
-    return 'reason' in poor ? null : poor;
-  });
+  /** From the earliest to the latest that the water can be gone. */
+  readonly range: BreakRange | null = $derived.by(() =>
+    this.on && this.#model !== null ? this.#model.breakRange(this.#solution(), { start: this.#start() }) : null,
+  );
   /** What is drawn: the well at that time, or null for the well as usual. */
   readonly shown: Solution | null = $derived.by(() =>
     this.#model === null || this.curve === null || 'reason' in this.curve

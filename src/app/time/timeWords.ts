@@ -1,7 +1,8 @@
 /** What is said of the water at a time. */
 import type { Seconds } from '../../model/si.ts';
-import type { LevelCurve, PoorWell } from '../../model/time/index.ts';
+import type { BreakRange, LevelCurve, TimeRange } from '../../model/time/index.ts';
 import type { Show } from '../../model/units.ts';
+import { span } from '../../words/en/phrases.ts';
 import { sayTime } from './timeScale.ts';
 
 /** "Water as it stands 4 h after the start: 92 ft deep, 88 ft over the intake." */
@@ -39,16 +40,29 @@ const DEEPEST: Readonly<Record<LevelCurve['lowest']['by'], string>> = {
   'low-level cut-off': 'the probe of the dry-run protection',
 };
 
-/** When it breaks suction, and how long half of the water in the bore takes to come back; empty where it never does. */
-export function sayBreak(curve: LevelCurve, poor: PoorWell | null, generic = false): string {
-  const { breaksSuction, lowest } = curve;
-  if (breaksSuction === null) return '';
-  const back = poor?.comesBack(0.5) ?? null;
+/**
+ * When it breaks suction, and how long half of the water in the bore takes to come back: from the earliest to the latest
+ * that can be. Empty where it never does.
+ */
+export function sayBreak(range: BreakRange | null): string {
+  if (range?.breaks == null) return '';
+  const { breaks, lowest, byPump, byYield } = range;
   const what = lowest.by === 'intake' ? 'The pump breaks suction' : 'The dry-run protection stops the pump';
-  const rest = back === null ? '' : ` Half of the stored water is back about ${sayTime(back.likely)} after a stop.`;
-  // A generic pump is a band, and its stronger end is watched: a weaker one takes longer, or never comes so far.
-  const whose = generic ? ' with a strong pump of that name; a weak one takes longer, or never draws it so far' : '';
-  return `${what} ${sayTime(breaksSuction)} after the start${whose}.${rest}`;
+  const back = range.back(0.5);
+  const rest = back === null ? '' : ` Half of the stored water is back ${sayRange(back, 'about ')} after a stop.`;
+  const when = `${what} ${sayRange(breaks)} after the start`;
+  if (breaks.latest !== null && sayTime(breaks.soonest) === sayTime(breaks.latest)) return `${when}.${rest}`;
+  const first = byPump
+    ? `with a strong pump of that rating${byYield ? ' and half of the yield' : ''}`
+    : 'on half of the yield';
+  const last = byPump ? `a weak one${byYield ? ' on all of the yield' : ''}` : 'on all of it';
+  if (breaks.latest !== null) return `${when}: first ${first}, last ${byPump ? `with ${last}` : last}.${rest}`;
+  return `${when}, ${first}; ${byPump ? `${last} never draws it so far` : `${last}, never`}.${rest}`;
+}
+
+/** "20 to 35 min", "at the earliest 2 h" */
+function sayRange({ soonest, latest }: TimeRange, about = ''): string {
+  return latest === null ? `at the earliest ${sayTime(soonest)}` : `${about}${span(soonest, latest, sayTime)}`;
 }
 
 /** What nobody measured: the level past the hours that the figures rest on, and where the fit puts it in the end. */

@@ -55,7 +55,7 @@ export const noRise = ({ facts }: Context) =>
   when(facts.house.rise === null, 'house.rise', 'the rise of the ground from the well to the tank');
 
 export const noLine = ({ facts }: Context) =>
-  when(facts.house.line === null, 'house.line', 'the pipe of the buried line');
+  when(facts.house.line === null, 'house.line', 'the pipe of the line to the house');
 
 export const noPumpCurve = ({ facts }: Context) =>
   when(

@@ -79,7 +79,7 @@ export const pumpGivesEnough = defineRule({
   fixes({ facts }, { variant, limit, numbers }) {
     const { flowLimiter } = facts.pump;
     if (typeof flowLimiter === 'number' && limit !== null && flowLimiter < limit) return [words('largerLimiter', {})];
-    // A pump of that name may do: its own sheet tells.
+    // A pump of that rating may do: its own sheet tells.
     if ((numbers as { readonly strong?: unknown }).strong !== null) return [words('readItsSheet', {})];
     return [variant === 'givesNone' ? words('strongerPump', {}) : words('strongerOrLess', {})];
   },

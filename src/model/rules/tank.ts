@@ -114,7 +114,7 @@ export const pumpReachesCutOut = defineRule({
 });
 
 /**
- * A pump that draws more than flows in hangs so deep that even the strongest of its name lifts nothing from there. The
+ * A pump that draws more than flows in hangs so deep that even the strongest of its rating lifts nothing from there. The
  * water falls until the pump gives just what flows in, and no probe or intake ends that: with the taps open it runs on
  * near its shut-off. Where that still opens the switch all is well; where not, nothing stops the motor.
  *
@@ -134,7 +134,7 @@ function drawnToItsLift(solved: Solved) {
   const at = { measured: spare, limit: CUT_OUT_SPARE, margin, quantity: 'pressure', depth: null } as const;
   if (meets(spare, 'pressure')) return breaks('barelyReaches', 'warning', { reach, cutOut, spare, level }, at);
   const lifts = curves.liftsFromMost ?? lowest?.depth ?? rest;
-  // The weaker pump of that name lifts from less deep; of a pump whose points are known there is one curve.
+  // The weaker pump of that rating lifts from less deep; of a pump whose points are known there is one curve.
   const weak = curves.generic ? (levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' }) ?? lifts) : lifts;
   const intake = facts.pump.setting;
   const probe = probeOf(solved);

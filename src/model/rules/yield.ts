@@ -31,7 +31,7 @@ export const SUBMERGENCE_WITHOUT_CUT_OFF = feet(20);
 export const BEYOND_THE_TEST: Ratio = 1.5;
 export const LEFT_OVER_INTAKE = feet(10);
 
-/** What the strongest pump of that name takes at cut-in; a flow-limiting valve holds it to its own flow. */
+/** What the strongest pump of that rating takes at cut-in; a flow-limiting valve holds it to its own flow. */
 export function largestPumpFlow({ values }: Pick<Solved, 'values'>): CubicMetresPerSecond | null {
   return values.operatingFlowAtCutInMost;
 }

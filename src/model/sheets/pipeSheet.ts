@@ -88,7 +88,7 @@ function lineAtWork(context: Context): PipeAtWork | null {
   return {
     key: 'line',
     place: 'house.line',
-    name: 'buried line',
+    name: 'line to the house',
     pipe: line,
     length: facts.house.distance,
     velocity: velocityOf(context, line),

@@ -37,7 +37,7 @@ function ownAccount(solved: Solved, staticLevel: Metres): Account | Unknown {
   const pumped = ownFlow(solved, staticLevel);
   if (standing.kind === 'falls') {
     const own = flowOf(standing.fall);
-    const named = solved.curves.generic ? `${own.words} (a strong pump of that name)` : own.words;
+    const named = solved.curves.generic ? `${own.words} (a strong pump of that rating)` : own.words;
     return { kind: 'falls', ...own, words: own.words === FALLING ? named : own.words, fall: standing.fall };
   }
   const settling = ownSettling(solved, staticLevel);

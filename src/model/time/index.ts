@@ -1,4 +1,6 @@
 /** Public face of what changes with time; loaded when somebody asks for it. */
+export { breakRange } from './breakRange.ts';
+export type { BreakRange, TimeRange } from './breakRange.ts';
 export { coneAt } from './coneAt.ts';
 export type { Cone } from './coneAt.ts';
 export { LAST_DAY } from './lastDay.ts';

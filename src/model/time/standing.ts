@@ -1,6 +1,6 @@
 /** How the well stands up to what is pumped, by the account that gives the figure of the time too. */
 import { pumpFromLevel, systemOf } from '../figures/curves.ts';
-import { pumpBandOf } from '../figures/pumpBand.ts';
+import { pumpBandOf, type BandEnd } from '../figures/pumpBand.ts';
 import {
   settlesLow,
   settlingFall,
@@ -26,6 +26,15 @@ export function pumpFrom({ curves, facts }: Solved, staticLevel: Metres): PumpIn
 /** How the well stands up to its own pump, exactly as the figure of the time is worked out. */
 export function ownStanding(solved: Solved, staticLevel: Metres): Standing {
   return standingOf(workOf(solved), staticLevel, { point: pumpFrom(solved, staticLevel) });
+}
+
+/** The same on either end of a generic pump's band: the weaker one draws the water down later, or never so far. */
+export function pumpedStanding(solved: Solved, staticLevel: Metres, end: BandEnd): Standing {
+  if (end === 'most') return ownStanding(solved, staticLevel);
+  const work = workOf(solved);
+  const band = work.band === null ? null : { ...work.band, most: work.band.least };
+  const point = pumpFromLevel(solved.facts, { end, tank: 'cutIn' }, staticLevel);
+  return standingOf({ ...work, band }, staticLevel, { point });
 }
 
 /**

@@ -146,7 +146,7 @@ export const choose = {
     } satisfies Said<InTheWay>,
     restsOn: (what: string) => `All of this rests on what is assumed: ${what}.`,
     caution:
-      'A usual pump of that name, by common practice: check the maker’s curve before you buy. Wiring is for a licensed electrician.',
+      'A usual pump of that rating, by common practice: check the maker’s curve before you buy. Wiring is for a licensed electrician.',
   },
   tanks: {
     title: 'Which tank',

@@ -34,7 +34,7 @@ export const judging: JudgingWords = {
   assumed: {
     title: 'What is assumed where you say nothing',
     paragraphs: () => [
-      'You can change each of these in the record. Those about a buried line, a rope or a kind of test are assumed only where you say that there is one.',
+      'You can change each of these in the record. Those about a line to the house, a rope or a kind of test are assumed only where you say that there is one.',
     ],
     items: ({ assumable }, { units }) =>
       assumable.map((each) => ({

@@ -90,7 +90,7 @@ export const partLabels = {
   /** @param pipe  null where nobody said which */
   buriedLine: ({ pipe, top }: { pipe: Pipe | null; top: Metres | null }, { depth }: Show): PartLabel => ({
     name: 'Line to the house',
-    short: 'House line',
+    short: 'Line to house',
     note: `${pipe === null ? 'pipe not known' : pipeName(pipe.size, pipe.material)}, ${
       top !== null && top > 0 ? `top at ${depth(top)}` : 'above ground'
     }`,

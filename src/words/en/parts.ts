@@ -99,7 +99,7 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
     does: 'Closes the upright end of the tee. Take it out and a lift-out pipe screws in, to pull the pump.',
   },
   buriedLine: {
-    name: 'Buried line',
+    name: 'Line to the house',
     does: 'Takes the water to the house. It has to lie below frost all the way, also under a cleared drive and at the wall of the house.',
   },
   reliefValve: {

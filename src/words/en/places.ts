@@ -82,7 +82,7 @@ export const places = {
       'A pump that hangs deeper, insulation and heat over a shallower line, or a heated and housed seal on top.',
     lessDrawdown: (apart: string) => `${lessDrawdown(apart)}.`,
     blankBelowScreen: (apart: string) =>
-      `${lessDrawdown(apart)}; or a driller who sees whether blank casing below the screen takes a pump in a shroud.`,
+      `${lessDrawdown(apart)}; or a driller who sees whether blank casing below the screen takes a pump in a flow sleeve.`,
     slimmerPump: (apart: string) =>
       `A slimmer pump that passes the narrow part; or water that falls ${apart} less while pumping.`,
     strongerPump: (apart: string) =>

@@ -132,21 +132,21 @@ test('points of the pump are typed, not shown ready made', async ({ page }) => {
 
 test('a buried line has no material until one is chosen', async ({ page }) => {
   await page.locator('summary').getByText('House', { exact: true }).click();
-  await page.getByRole('button', { name: 'Remove the buried line' }).click();
-  const add = page.getByRole('button', { name: 'Add the buried line' });
+  await page.getByRole('button', { name: 'Remove the line to the house' }).click();
+  const add = page.getByRole('button', { name: 'Add the line to the house' });
   await expect(add).toBeFocused();
   await add.press('Enter');
-  const material = page.getByRole('combobox', { name: 'Material of the buried line', exact: true });
+  const material = page.getByRole('combobox', { name: 'Material of the line to the house', exact: true });
   await expect(material).toBeFocused();
   await expect(material.locator('option:checked')).toHaveText('choose');
-  await page.getByRole('textbox', { name: 'Size of the buried line' }).fill('1-1/4 in');
-  await page.getByRole('textbox', { name: 'Size of the buried line' }).press('Enter');
+  await page.getByRole('textbox', { name: 'Size of the line to the house' }).fill('1-1/4 in');
+  await page.getByRole('textbox', { name: 'Size of the line to the house' }).press('Enter');
   await expect(material).toHaveAccessibleDescription(/^Choose one\./);
   await material.selectOption('PVC');
-  await newEntry(page, 'Buried line').getByRole('button', { name: 'Put in' }).click();
-  await expect(page.getByRole('button', { name: 'Remove the buried line' })).toBeVisible();
+  await newEntry(page, 'Line to the house').getByRole('button', { name: 'Put in' }).click();
+  await expect(page.getByRole('button', { name: 'Remove the line to the house' })).toBeVisible();
   await expect(material).toHaveValue('PVC');
-  await expect(page.getByRole('combobox', { name: 'Standard of the buried line', exact: true })).toBeVisible();
+  await expect(page.getByRole('combobox', { name: 'Standard of the line to the house', exact: true })).toBeVisible();
 });
 
 test('a seal on top takes the pitless adapter’s level off the drawing', async ({ page }) => {
@@ -177,6 +177,6 @@ test('each value says how it came to stand there, and that is one step back', as
   await undo(page).click();
   await expect(status).toHaveValue('');
   await page.locator('summary').getByText('Pump', { exact: true }).click();
-  await page.getByRole('combobox', { name: 'Status of Pump setting' }).selectOption('installed');
-  await expect(page.getByRole('combobox', { name: 'Status of Pump setting' })).toHaveValue('installed');
+  await page.getByRole('combobox', { name: 'Status of Pump intake' }).selectOption('installed');
+  await expect(page.getByRole('combobox', { name: 'Status of Pump intake' })).toHaveValue('installed');
 });

@@ -34,7 +34,7 @@ export const frictionDropPipe: Explainer = (context) =>
 
 export const frictionLine: Explainer = (context) =>
   friction(context, {
-    title: 'Friction in the buried line',
+    title: 'Friction in the line to the house',
     symbol: 'h_l',
     pipe: context.facts.house.line,
     length: context.facts.house.distance,
@@ -111,7 +111,7 @@ export const frictionDropPipeHazenWilliams: Explainer = (context) =>
 
 export const frictionLineHazenWilliams: Explainer = (context) =>
   hazenWilliams(context, {
-    title: 'Friction in the buried line by Hazen-Williams',
+    title: 'Friction in the line to the house by Hazen-Williams',
     symbol: 'h_l′',
     pipe: context.facts.house.line,
     length: context.facts.house.distance,

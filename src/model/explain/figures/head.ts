@@ -108,7 +108,7 @@ const HEADS: readonly (readonly [
   ['r', 'rise to the tank', 'rise'],
   ['h_p', 'pressure at cut-out as a height of water', 'pressureHead'],
   ['h_d', 'friction in the drop pipe', 'frictionDropPipe'],
-  ['h_l', 'friction in the buried line', 'frictionLine'],
+  ['h_l', 'friction in the line to the house', 'frictionLine'],
   ['h_f', 'loss in valves and fittings', 'frictionFittings'],
 ];
 

@@ -173,7 +173,7 @@ function systemTerms(context: Context, asked: Asked, point: PumpInWell): Term[] 
       pipeFriction(dropPipe, flow, system.dropPipeLength, system.water),
       'length',
     ),
-    term('h_l', 'friction in the buried line at that flow', line, 'length'),
+    term('h_l', 'friction in the line to the house at that flow', line, 'length'),
     term('h_f', 'loss in valves and fittings at that flow', fittingFriction(facts, flow), 'length'),
   ];
 }

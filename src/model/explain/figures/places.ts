@@ -14,7 +14,7 @@ export const intakeDepth: Explainer = ({ facts }) => ({
   terms: [setting(facts.pump.setting)],
   steps: [step('z_i', 'z_i', facts.pump.setting, 'length')],
   as: 'length',
-  formula: 'z_i = the pump setting of the plan, from the ground surface',
+  formula: 'z_i = the pump intake of the plan, from the ground surface',
   range: everywhere,
   source: 'the plan',
   missing: [],
@@ -102,7 +102,7 @@ export const pumpingWaterLevelDry: Explainer = (context) => ({
 const END_OF_FALL = {
   intake: 'depth of the intake',
   cutOff: 'depth of the dry-run protection',
-  lift: 'deepest water that the stronger pump of that name lifts at cut-in',
+  lift: 'deepest water that the stronger pump of that rating lifts at cut-in',
 } as const;
 
 /** From the lowest level at rest, at the largest flow that may be drawn; or where the intake or a cut-off ends the fall. */

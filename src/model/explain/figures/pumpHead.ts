@@ -49,8 +49,8 @@ export function pumpHeadAt(context: Context, flow: number, end: BandEnd): PumpHe
 
 const GENERIC_NOTE: Readonly<Record<BandEnd, string>> = {
   least:
-    'The weaker end of a generic pump’s band, ended at 1.4 times its rated flow: pumps of one name differ. The points of the pump’s own sheet overrule it.',
-  most: 'The stronger end of a generic pump’s band: pumps of one name differ. The points of the pump’s own sheet overrule it.',
+    'The weaker end of a generic pump’s band, ended at 1.4 times its rated flow: pumps of one rating differ. The points of the pump’s own sheet overrule it.',
+  most: 'The stronger end of a generic pump’s band: pumps of one rating differ. The points of the pump’s own sheet overrule it.',
 };
 
 function designHead(

@@ -51,7 +51,7 @@ export const velocityPastMotor: Explainer = (context) => {
 /** What the water passes on its way up to the intake: shroud, casing or hole. */
 function roundMotor({ facts, solution }: Context): { readonly diameter: number; readonly what: string } | null {
   const { pump, well } = facts;
-  if (pump.shroudDiameter !== null) return { diameter: pump.shroudDiameter, what: 'bore of the shroud' };
+  if (pump.shroudDiameter !== null) return { diameter: pump.shroudDiameter, what: 'bore of the flow sleeve' };
   const motorBottom = pump.setting + pump.intakeToMotorBottom;
   const unknown = solution.bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom);
   if (unknown) return null;

@@ -4,6 +4,7 @@ import { pumpBandOf } from '../../figures/pumpBand.ts';
 import { deepestTaken, standingOf, type BoreAtWork } from '../../figures/waterFall.ts';
 import type { LevelFall } from '../../formulas/levelFall.ts';
 import { atmosphericPressure } from '../../formulas/water.ts';
+import { openYield } from '../../rules/openFacts.ts';
 import type { Context } from '../context.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
@@ -200,7 +201,8 @@ export const timeToBreakSuction: Explainer = (context) => {
     ),
     source: 'conservation of volume',
     notes: [
-      'The level is followed down step by step: the pump gives less and less as the water falls. A generic pump is taken at the stronger end of its band.',
+      'The level is followed down step by step: the pump gives less and less as the water falls. A generic pump is taken at the stronger end of its band: a weaker one takes longer, or never draws it so far.',
+      ...(openYield(context.solution) === null ? [] : [ALL_OF_THE_YIELD]),
       ...(standing?.kind === 'keepsUp' ? [NO_LONGER_THAN_TESTED] : []),
     ],
     missing: [
@@ -216,6 +218,10 @@ export const timeToBreakSuction: Explainer = (context) => {
     ],
   };
 };
+
+/** The range stands in the water over time. */
+const ALL_OF_THE_YIELD =
+  'No pump tested the yield, and all of it is counted on: with half of it, which alone is sure, the time is shorter.';
 
 /** In the words of the water over time, which stands beside it. */
 const NO_LONGER_THAN_TESTED =

@@ -47,7 +47,7 @@ export const house = group(
     reliefValve: z.optional(
       flag('Relief valve', 'Whether a valve at the tank lets water out when the pressure is too high.'),
     ),
-    distance: z.optional(fact('length', 'Well to house', 'Length of the buried line.')),
+    distance: z.optional(fact('length', 'Well to house', 'Length of the line between them.')),
     rise: z.optional(
       fact(
         'length',

@@ -54,7 +54,7 @@ const pipe = {
   ),
 };
 
-export const line = group('Buried line', 'The pipe from the well to the house.', {
+export const line = group('Line to the house', 'The pipe from the well to the house.', {
   material: material(),
   size: size(),
   ...pipe,

@@ -43,9 +43,14 @@ export const pump = group(
   'The pump and its motor.',
   {
     setting: z.optional(
-      quantity('length', 'Pump setting', 'Depth of the intake. The pump stands above it, the motor hangs below.', {
-        example: '"180 ft" or "55 m"',
-      }),
+      quantity(
+        'length',
+        'Pump intake',
+        'Depth of the ring where water goes in. The pump stands above it, the motor hangs below.',
+        {
+          example: '"180 ft" or "55 m"',
+        },
+      ),
     ),
     power: z.optional(fact('power', 'Power', 'Rated power of the motor.')),
     phase: z.optional(choice([1, 3], 'Phases', 'One in most houses.', { default: DEFAULTS.phase })),
@@ -96,13 +101,13 @@ export const pump = group(
     shroudDiameter: z.optional(
       quantity(
         'length',
-        'Diameter of the flow shroud',
-        'Inside diameter of a sleeve that leads water past the motor, if there is one.',
+        'Diameter of the flow sleeve',
+        'Inside diameter of a sleeve, or shroud, that leads water past the motor, if there is one.',
         { from: '1 in', to: '40 in', example: '"5 in" or "127 mm"' },
       ),
     ),
     shroudWall: z.optional(
-      quantity('length', 'Wall of the flow shroud', 'Thickness of the sleeve: its outside has to pass the well.', {
+      quantity('length', 'Wall of the flow sleeve', 'Thickness of the sleeve: its outside has to pass the well.', {
         above: true,
         to: '2 in',
         default: DEFAULTS.shroudWall,

@@ -65,7 +65,7 @@ const intake = group(
   'Open rock, a screen, a driven point or a dug well.',
   {
     kind: z.optional(
-      choice(['open hole', 'screen', 'driven point', 'dug'], 'Kind of intake', 'How water gets into the well.', {
+      choice(['open hole', 'screen', 'driven point', 'dug'], 'How water enters', 'Through open rock or a screen.', {
         example: '"open hole" or "screen"',
       }),
     ),

@@ -32,7 +32,7 @@ export function sizeSystemTable(context: Context): SheetTable {
   const { facts, show } = context;
   const pipes = [
     { name: 'drop pipe', pipe: facts.dropPipe },
-    ...(facts.house.line === null ? [] : [{ name: 'buried line', pipe: facts.house.line }]),
+    ...(facts.house.line === null ? [] : [{ name: 'line to the house', pipe: facts.house.line }]),
   ];
   const [one, other] = pipes;
   const mixed =

@@ -43,7 +43,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'water.pumping.steps.*.after': 'How long a step was pumped',
   'water.pumping.after': 'How long it is pumped',
   house: 'The house',
-  'house.line': 'Buried line',
+  'house.line': 'Line to the house',
   'house.tank': 'Size of the tank',
   'house.branches': 'Branches of the line',
   'house.fixtures': 'Fixtures',
@@ -81,7 +81,7 @@ const NAMES: Readonly<Record<string, string>> = {
 /** Two pipes have the same fields. */
 const PIPES = [
   ['dropPipe.', 'of the drop pipe'],
-  ['house.line.', 'of the buried line'],
+  ['house.line.', 'of the line to the house'],
 ] as const;
 
 export function nameOfPath(path: string): string {

@@ -6,7 +6,7 @@ import { nameOfPath, withoutPaths } from './paths.ts';
 /** A way of writing that only the file has: lists and objects. */
 const OF_THE_FILE = /[{[]/;
 
-/** 'Pump setting cannot be "90": it is without a unit. Write it as "90 ft" or "27.4 m".' */
+/** 'Pump intake cannot be "90": it is without a unit. Write it as "90 ft" or "27.4 m".' */
 export function sayRefusal({ path, read, problem, write, kind }: Problem): string {
   const name = nameOfPath(path);
   const instead = write === '' || OF_THE_FILE.test(write) ? '' : ` ${ended(capital(asOrder(plain(write))))}`;

@@ -82,7 +82,7 @@ export const long: LongWords<typeof checkValveRules> = {
   'PR-10': {
     asks: () => 'No check valve stands between the well and the tank.',
     source: 'Wis. Adm. Code NR 812.42(6)(f); 77 Ill. Adm. Code 920.40(f) and 925.40(c)',
-    why: 'Beyond that valve the buried line loses its pressure and can draw in ground water.',
+    why: 'Beyond that valve the line to the house loses its pressure and can draw in ground water.',
     messages: {
       none: () => 'No check valve between the well and the tank: the line is under pressure.',
       oneInLine: () => 'A valve between well and tank cuts the line off from the tank’s pressure.',

@@ -68,5 +68,5 @@ function motorWidth(
 }
 
 function lowest(shroud: boolean): string {
-  return shroud ? 'shroud' : 'motor';
+  return shroud ? 'flow sleeve' : 'motor';
 }

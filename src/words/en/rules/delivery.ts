@@ -59,7 +59,7 @@ export const long: LongWords<typeof deliveryRules> = {
       givesLittle: givesTooLittle,
       givesNone: ({ wanted, level, cutIn, strong }, show) =>
         strong !== null
-          ? `From ${show.depth(level)} a weak pump of that name gives nothing, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`
+          ? `From ${show.depth(level)} a weak pump of that rating gives nothing, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`
           : `With the water at ${show.depth(level)} the pump lifts nothing against ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`,
       dependsOnLevel: ({ wanted, turn, cutIn }, show) =>
         `It gives most of ${show.flow(wanted)} at ${show.pressure(cutIn)} only while the water stands above ${show.depth(turn)}.`,
@@ -92,7 +92,7 @@ interface TooLittle {
   readonly share: number;
   readonly level: Metres;
   readonly cutIn: Pascals;
-  /** What the stronger pump of that name gives, where that would do. */
+  /** What the stronger pump of that rating gives, where that would do. */
   readonly strong: CubicMetresPerSecond | null;
 }
 
@@ -105,7 +105,7 @@ function givesTooLittle(numbers: TooLittle, show: Show): string {
   const { flow, wanted, level, strong } = numbers;
   return strong === null
     ? gives(numbers, show)
-    : `From ${show.depth(level)} a weak pump of that name gives ${show.flow(flow)}, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`;
+    : `From ${show.depth(level)} a weak pump of that rating gives ${show.flow(flow)}, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`;
 }
 
 function gives(

@@ -122,12 +122,12 @@ export const long: LongWords<typeof pipeRules> = {
   },
   'PR-47': {
     asks: ({ most }, show) =>
-      `At the flow that the house wants, water runs at ${show.velocity(most)} or slower through drop pipe and buried line.`,
+      `At the flow that the house wants, water runs at ${show.velocity(most)} or slower through drop pipe and line to the house.`,
     source: 'common practice, no source',
     why: 'Fast water wastes the pump’s pressure and strikes harder when a valve shuts.',
     messages: {
       dropPipeAloneWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
-      lineWideEnough: (numbers, show) => runs(numbers, ' in the buried line', show),
+      lineWideEnough: (numbers, show) => runs(numbers, ' in the line to the house', show),
       dropPipeWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
       lineTooSmall: (numbers, show) => runs(numbers, '', show),
       dropPipeTooSmall: (numbers, show) => runs(numbers, '', show),

@@ -22,7 +22,7 @@ export const short: ShortWords<typeof pumpDepthRules> = {
     says: {
       covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       runsDry: () => ({ title: 'The pump runs dry', amount: 'no water over it' }),
-      mayRunDry: () => ({ title: 'A strong pump of that name runs dry', amount: 'no water over it' }),
+      mayRunDry: () => ({ title: 'A strong pump of that rating runs dry', amount: 'no water over it' }),
       barelyCovered: ({ margin }, show) => ({ amount: `${gap(margin, show)} too little` }),
       aboveWater: ({ above }, show) => ({
         title: 'The pump hangs above the water',
@@ -87,7 +87,7 @@ export const long: LongWords<typeof pumpDepthRules> = {
       runsDry: ({ intake }, show) =>
         `While pumping, the water falls to the intake at ${show.depth(intake)}, and the pump draws air.`,
       mayRunDry: ({ intake }, show) =>
-        `A strong pump of that name draws the water down to its intake at ${show.depth(intake)}, and then air.`,
+        `A strong pump of that rating draws the water down to its intake at ${show.depth(intake)}, and then air.`,
       barelyCovered: covered,
       aboveWater: ({ rest, dry, intake }, show) =>
         `${capital(evenAtRest(dry))} the water stands at ${show.depth(rest)}, below the intake at ${show.depth(intake)}.`,
@@ -121,10 +121,10 @@ export const long: LongWords<typeof pumpDepthRules> = {
       above: ({ motor, screen }, show) =>
         `The motor ends at ${show.depth(motor)}, the screen begins at ${show.depth(screen)}.`,
       inScreen: ({ motor, screen, shroud }, show) =>
-        `The motor ends at ${show.depth(motor)}, the screen begins at ${show.depth(screen)}${shroud ? '; a shroud helps, but not enough' : ''}.`,
+        `The motor ends at ${show.depth(motor)}, the screen begins at ${show.depth(screen)}${shroud ? '; a flow sleeve helps, but not enough' : ''}.`,
     },
     fixes: {
-      raiseOrShroud: () => 'Raise the pump above the screen; where that leaves too little water, fit a shroud.',
+      raiseOrShroud: () => 'Raise the pump above the screen; where that leaves too little water, fit a flow sleeve.',
     },
   },
 };

@@ -85,7 +85,7 @@ export const long: LongWords<typeof tankRules> = {
         `Drawn down to ${show.depth(level)} it reaches ${reached(reach, show)}; ${show.pressure(cutOut)} only once the water is above ${show.depth(turn)}.`,
       neverReaches: reachedForSwitch,
       mayNeverReach: ({ reach, cutOut, level }, show) =>
-        `From ${show.depth(level)} a weak pump of that name reaches ${reached(reach, show)}, a strong one the ${show.pressure(cutOut)}.`,
+        `From ${show.depth(level)} a weak pump of that rating reaches ${reached(reach, show)}, a strong one the ${show.pressure(cutOut)}.`,
       hangsBelowItsLift: ({ lifts, weak, intake }, show) =>
         `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}: drawn down, it runs on giving nothing.`,
       probeBelowItsLift: ({ lifts, weak, intake, probe }, show) =>
@@ -109,7 +109,7 @@ function belowItsLift({ lifts, intake }: { lifts: Metres; intake: Metres }, show
   };
 }
 
-/** A weak and a strong pump of that name. */
+/** A weak and a strong pump of that rating. */
 function liftsFrom(weak: Metres, strong: Metres, show: Show): string {
   return weak < strong ? `${show.depth(weak)} to ${show.depth(strong)}` : `${show.depth(strong)} at most`;
 }
