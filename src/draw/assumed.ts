@@ -1,5 +1,6 @@
 /** What nobody said looks like it: a dotted line under every figure that the program put in. */
-import type { Solution } from '../model/solution.ts';
+import type { Band, Solution } from '../model/solution.ts';
+import { holdsOn, assumedPaths } from '../model/rules/assumed.ts';
 import { stroke } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
 import { path } from './shapes.ts';
@@ -11,6 +12,14 @@ export interface Told {
   /** No plan says of it whether it is there: the program drew it unasked. */
   readonly unasked?: true;
 }
+
+/** Figures that are worked out from several choices: paths of the plan. The bottom itself is never assumed. */
+export const RESTS_ON = {
+  underMotor: ['pump.setting', 'pump.intakeToMotorBottom'],
+  overIntake: ['pump.setting', 'house.demand', 'water.pumping.flow'],
+  underFrost: ['top.kind', 'top.depth', 'site.frostDepth'],
+  drawdown: ['house.demand', 'water.pumping.flow'],
+} as const;
 
 /** By part key, or by kind where all parts of a kind say the same. */
 const TOLD: Readonly<Record<string, Told | undefined>> = {
@@ -39,6 +48,7 @@ const TOLD: Readonly<Record<string, Told | undefined>> = {
   pump: { note: ['pump.curve.flow', 'house.cutOut'] },
   intake: { name: ['pump.setting'] },
   motor: { note: ['pump.motorDiameter'] },
+  toBottom: { name: RESTS_ON.underMotor },
   pumpingLevel: { note: ['house.demand', 'water.pumping.flow'] },
 };
 
@@ -48,6 +58,23 @@ export function toldBy(key: string, kind: string): Told | undefined {
 
 export function isAnyAssumed({ assumed }: Pick<Solution, 'assumed'>, paths: readonly string[] | undefined): boolean {
   return paths !== undefined && assumed.some(({ path: each }) => paths.some((own) => plain(own) === plain(each)));
+}
+
+/** Rules that hold the motor's foot against something: its length is one of their choices. */
+const BY_MOTOR: ReadonlySet<string> = new Set(['PR-01', 'PR-03', 'PR-05']);
+
+/** Whether the end of a band would be another had somebody said what was put in. Where the pump hangs itself moves no end. */
+export function isEndAssumed(
+  solution: Pick<Solution, 'assumed'>,
+  { setting, ...band }: Band,
+  side: 'from' | 'to',
+): boolean {
+  const { rule, variant } = side === 'from' ? band.fromEnd : band.toEnd;
+  const ofMotor = variant === 'motorOnBottom' || (rule !== null && BY_MOTOR.has(rule));
+  if (ofMotor && isAnyAssumed(solution, ['pump.intakeToMotorBottom'])) return true;
+  return (
+    rule !== null && holdsOn(rule, '', assumedPaths(solution)).some((path) => path !== setting && path !== 'top.kind')
+  );
 }
 
 /** The first casing has one name, wherever it was typed. */

@@ -2,6 +2,8 @@
 export interface Note {
   readonly long: string;
   readonly short: string;
+  /** The figure that it begins with rests on what nobody said. */
+  readonly assumed?: boolean;
 }
 
 /** The label of a part: its name, and under it what it is or its figure. */

@@ -1,6 +1,6 @@
 /** What nobody said is underlined with dots, exactly under its figure; what was said is not. */
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Shape } from '../../src/draw/scene.ts';
 import type { Plan } from '../../src/model/index.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
@@ -103,4 +103,56 @@ test('in any plan and view every dotted line lies under words', () => {
     }),
     { seed: 71, numRuns: 150 },
   );
+});
+
+/** Words that begin with a figure, or end in one, with dots under just that figure. */
+function figuresUnderlined(plan: Plan, view = {}): string[] {
+  const { scene } = picture(plan, view);
+  const all = dots(scene.shapes, /(^| > )assumed$/);
+  return textBoxes(scene.shapes)
+    .filter((box) =>
+      all.some(
+        ({ left, right, y }) =>
+          left > box.left - 1.5 &&
+          right < box.right + 1.5 &&
+          (Math.abs(left - box.left) < 1.5 || Math.abs(right - box.right) < 1.5) &&
+          y > box.top &&
+          y < box.bottom + 4,
+      ),
+    )
+    .map(({ words }) => words.replaceAll('\u00A0', ' '));
+}
+
+describe('figures worked out from an assumed one are underlined, and from a said one not', () => {
+  const SECTION = { sheet: 'section', width: 700, height: 1000 } as const;
+  const pumpOf = (pump: object): Plan => ({ ...BARE, pump });
+  const SAID = { setting: '178 ft', intakeToMotorBottom: '2 ft' };
+
+  test('how far the motor hangs off the bottom, beside the well’s bottom', () => {
+    expect(figuresUnderlined(BARE, SECTION).filter((each) => each.endsWith('under the motor'))).toHaveLength(1);
+    expect(figuresUnderlined(pumpOf({ setting: '178 ft' }), SECTION)).toContain('20.5 ft under the motor');
+    expect(figuresUnderlined(pumpOf(SAID), SECTION).join()).not.toContain('under the motor');
+  });
+
+  test('where the band ends, by the length of a motor that nobody measured', () => {
+    const lower = (plan: Plan) => figuresUnderlined(plan, SECTION).filter((each) => each.startsWith('to '));
+    expect(lower(pumpOf({ setting: '178 ft' }))).toEqual(['to 188 ft']);
+    expect(lower(pumpOf(SAID))).toEqual([]);
+  });
+
+  test('in the detail of the pump’s end: with the bottom in the frame, and far below it', () => {
+    const view = { sheet: 'pump', width: 520, height: 700 } as const;
+    const near = (pump: object) => figuresUnderlined(pumpOf(pump), view);
+    expect(near({ setting: '196 ft' })).toContain('2.5 ft');
+    expect(near({ ...SAID, setting: '196 ft' })).not.toContain('2 ft');
+    expect(near({ setting: '120 ft' })).toContain('78.5 ft to the bottom');
+    expect(near({ ...SAID, setting: '120 ft' })).not.toContain('78 ft to the bottom');
+  });
+
+  test('water over the intake and the drawdown, at a flow that nobody said', () => {
+    const all = figuresUnderlined(pumpOf(SAID), SECTION);
+    expect(all.filter((each) => /of water over it|drawdown/.test(each))).toHaveLength(2);
+    const wanted: Plan = { ...pumpOf(SAID), house: { demand: '5 gpm' } };
+    expect(figuresUnderlined(wanted, SECTION).filter((each) => /of water over it|drawdown/.test(each))).toEqual([]);
+  });
 });

@@ -5,6 +5,7 @@ import { group, path, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import { stroke } from '../parts/outline.ts';
 import { nextTenths, pxText } from '../tenths.ts';
+import { drawDots } from '../assumed.ts';
 import { isClear, nearestFree } from './leaders.ts';
 
 export interface DimensionPlace {
@@ -15,6 +16,8 @@ export interface DimensionPlace {
   readonly ink: string;
   readonly patch: string;
   readonly type: Measure;
+  /** The figure rests on what nobody said. */
+  readonly assumed?: boolean;
   /** Extension lines reach from here to the dimension [px], where given. */
   readonly reach?: number;
   /** Where the figure stands between the two, from 0 at the top; half way unless said. */
@@ -39,7 +42,21 @@ export const dimensionWidth = (words: string, type: Measure): number => type.wid
 
 export function drawDimension(
   key: string,
-  { x, from, to, words, ink, patch, type, reach, share = 0.5, figureX = x, leaders, box }: DimensionPlace,
+  {
+    x,
+    from,
+    to,
+    words,
+    ink,
+    patch,
+    type,
+    assumed = false,
+    reach,
+    share = 0.5,
+    figureX = x,
+    leaders,
+    box,
+  }: DimensionPlace,
 ): Shape {
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
@@ -73,6 +90,7 @@ export function drawDimension(
       : [
           rect('patch', place.x - width / 2, place.y - HALF, width, 2 * HALF, { fill: patch, rx: 2 }),
           text('figure', place.x, place.y + 4.2, words, { size: SIZE, weight: 600, fill: ink, anchor: 'middle' }),
+          ...drawDots(assumed ? [{ x: place.x - width / 2 + 3, y: place.y + 6.7, width: width - 6 }] : [], ink),
         ]),
   ]);
 }

@@ -6,6 +6,7 @@ import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
+import { isAnyAssumed, RESTS_ON } from '../assumed.ts';
 import { stroke } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Callout } from './callouts.ts';
@@ -84,6 +85,7 @@ function bottomNote(context: DetailContext): Callout[] {
     {
       ...frame.words.partLabels.toBottom({ gap, bottom }, show(frame.units)),
       key: 'toBottom',
+      assumed: { name: isAnyAssumed(context.solution, RESTS_ON.underMotor), note: false },
       x: pen.x(0),
       y: (pen.y(motorFoot) + frame.y + frame.height - ARROW_FOOT) / 2,
       weight: 4,
@@ -114,6 +116,7 @@ function drawClearance(context: DetailContext, leaders: readonly Segment[]): Sha
         ink: colour,
         patch: ink.paper,
         type: frame.type,
+        assumed: isAnyAssumed(context.solution, RESTS_ON.underMotor),
         leaders,
         box,
       }),

@@ -6,6 +6,7 @@ import { drawDetail } from './detail.ts';
 import type { DetailContext } from './context.ts';
 import type { Wanted } from './wanted.ts';
 import { dimensionWidth, drawDimension } from './dimension.ts';
+import { isAnyAssumed, RESTS_ON } from '../assumed.ts';
 import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
@@ -98,6 +99,7 @@ function frostClearance({ solution, frame, pen, box }: DetailContext, leaders: r
       ink: bad ? ink.danger : ink.ink,
       patch: pen.tones.bore,
       type,
+      assumed: isAnyAssumed(solution, RESTS_ON.underFrost),
       leaders,
       box,
       reach: wall,

@@ -2,6 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
+import { isAnyAssumed, RESTS_ON } from '../assumed.ts';
 import type { Note } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import { fallsToIntake } from '../fallsToIntake.ts';
@@ -39,7 +40,9 @@ export const CHIP_LOOKS: Readonly<Record<string, ChipLook | undefined>> = {
     parts: ['pitlessAdapter', 'buriedLine'],
     weight: 4,
     value: shallow,
-    notes: ({ values }, words, show) => [againstFrost(values.pitlessBelowFrost, words, show)],
+    notes: (solution, words, show) => [
+      marked(againstFrost(solution.values.pitlessBelowFrost, words, show), solution, 'underFrost'),
+    ],
   },
   staticLevel: {
     parts: ['staticLevel'],
@@ -56,22 +59,26 @@ export const CHIP_LOOKS: Readonly<Record<string, ChipLook | undefined>> = {
     parts: ['pumpingLevel'],
     weight: 4,
     notes: (solution, words, show) => [
-      drawdown(solution, words, show),
+      marked(drawdown(solution, words, show), solution, 'drawdown'),
       inDrySeason(solution.levels.pumpingDry, solution.levels.pumping, words, show),
     ],
   },
   pumpSetting: {
     parts: ['pump', 'intake', 'motor'],
     weight: 4,
-    notes: (solution, words, show) => [overIntake(solution, words, show)],
+    notes: (solution, words, show) => [marked(overIntake(solution, words, show), solution, 'overIntake')],
   },
   wellBottom: {
     parts: ['well'],
     weight: 4,
-    notes: ({ facts: { well }, values }, words, show) => [
-      values.clearanceToBottom === null ? null : words.underMotor({ gap: values.clearanceToBottom }, show),
-      well.depth - well.bottom < 0.01 ? null : say(words.drilledTo({ depth: well.depth }, show)),
-    ],
+    notes: (solution, words, show) => {
+      const { well } = solution.facts;
+      const gap = solution.values.clearanceToBottom;
+      return [
+        gap === null ? null : marked(words.underMotor({ gap }, show), solution, 'underMotor'),
+        well.depth - well.bottom < 0.01 ? null : say(words.drilledTo({ depth: well.depth }, show)),
+      ];
+    },
   },
   casingBottom: {
     parts: ['casing', 'grout'],
@@ -87,6 +94,11 @@ export const CHIP_LOOKS: Readonly<Record<string, ChipLook | undefined>> = {
   screenTop: { parts: ['screen'], weight: 2, notes: () => [] },
   screenBottom: { parts: [], weight: 2, notes: () => [] },
 };
+
+/** Dots under its figure where it rests on what nobody said. */
+function marked(note: Note | null, solution: Solution, figure: keyof typeof RESTS_ON): Note | null {
+  return note !== null && isAnyAssumed(solution, RESTS_ON[figure]) ? { ...note, assumed: true } : note;
+}
 
 /** A note with one way to say it. */
 export function say(words: string): Note {

@@ -73,7 +73,12 @@ export function drawChips(
     return { words: own, step, middle, lineY, alone: isAlone(chip, shown) };
   });
   const hidden = all.filter(({ step }) => step === HIDDEN).map((chip) => chip.words);
-  const unders = placed.filter(({ words: own }) => own.assumed).map((chip) => underValue(chip, column, frame));
+  const unders = joined(
+    placed.map((chip) => [
+      ...(chip.words.assumed ? [underValue(chip, column, frame)] : []),
+      ...underNotes(chip, column, frame),
+    ]),
+  );
   const valuesOf = ({ words: each, step, middle, lineY, alone }: Shown) => [
     each,
     step,
@@ -248,6 +253,23 @@ function underValue({ words, step, middle }: Placed, column: ChipColumn, { type 
   const baseline = middle + (step === 3 ? 4 : size * 0.35);
   return { x, y: baseline + 2.5, width };
 }
+
+/** Under the figures that notes begin with; one that no longer begins with it, for want of room, has none. */
+function underNotes({ words, step, middle }: Placed, column: ChipColumn, { type }: SectionFrame): Under[] {
+  if (step !== 0) return [];
+  const below = middle + tallAt(step) / 2;
+  return joined(
+    words.notes.map((note, i) => {
+      const figure = FIGURE.exec(noteFor(note, column.width - 14, type))?.[0];
+      if (note.assumed !== true || figure === undefined) return [];
+      const y = below + 11.5 + i * NOTE_LINE + 2.5;
+      return [{ x: column.x + 12, y, width: type.width(figure, NOTE_SIZE) }];
+    }),
+  );
+}
+
+/** With its unit, which no line parts from it. */
+const FIGURE = /^[\d.,]+\u00A0\S+/;
 
 function sizeAt(step: number, column: ChipColumn): number {
   return step === 2 ? 11.5 : column.width < 125 ? 12 : 13;

@@ -3,6 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Band, EndName, Solution } from '../../model/solution.ts';
 import { sayEnd } from '../../words/sayEnd.ts';
 import { fitLabels } from '../labels/fit.ts';
+import { drawDots, isEndAssumed } from '../assumed.ts';
 import { overlap, type Box } from '../hatch/clip.ts';
 import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
@@ -29,6 +30,8 @@ interface EndLabel {
   readonly anchor: number;
   /** Nobody knows whether the stretch is right. */
   readonly open: boolean;
+  /** Of the depth, where it rests on what nobody said; else 0 [px]. */
+  readonly dotted: number;
 }
 
 export interface LeftDrawing {
@@ -39,7 +42,9 @@ export interface LeftDrawing {
 /** The ends stay where they are while the pump moves along its band. */
 export function drawBands(solution: Solution, frame: SectionFrame, { recall }: Memory): LeftDrawing {
   const bar = barPlace(frame);
-  const { ends, boxes } = recall('bandEnds', [solution.bands, frame], () => bandEnds(solution.bands, frame));
+  const { ends, boxes } = recall('bandEnds', [solution.bands, solution.assumed, frame], () =>
+    bandEnds(solution, frame),
+  );
   const bars = spansOf(solution.bands, frame).map(({ band, from, to }) =>
     bandBar(band, bar, from, to, solution, frame),
   );
@@ -67,12 +72,12 @@ function spansOf(bands: readonly Band[], frame: SectionFrame): Span[] {
 }
 
 /** The words of the ends, and all the room that bars and words take. */
-function bandEnds(bands: readonly Band[], frame: SectionFrame): { ends: readonly Shape[]; boxes: readonly Box[] } {
+function bandEnds(solution: Solution, frame: SectionFrame): { ends: readonly Shape[]; boxes: readonly Box[] } {
   const bar = barPlace(frame);
-  const spans = spansOf(bands, frame);
+  const spans = spansOf(solution.bands, frame);
   const boxes: Box[] = spans.map(({ from, to }) => ({ left: bar - 7, right: bar + 7, top: from, bottom: to }));
   const ordered = joined(
-    spans.map(({ band, from, to }) => (to - from >= NAMED_FROM ? endLabels(band, from, to, bar, frame) : [])),
+    spans.map(({ band, from, to }) => (to - from >= NAMED_FROM ? endLabels(solution, band, from, to, bar, frame) : [])),
   ).sort((a, b) => a.anchor - b.anchor);
   const middles = fitLabels(
     ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })),
@@ -140,7 +145,14 @@ function hatching(x: number, from: number, height: number, ink: string): Shape {
   return path('hatching', d, { stroke: ink, 'stroke-width': 1, fill: 'none' });
 }
 
-function endLabels(band: Band, from: number, to: number, bar: number, frame: SectionFrame): EndLabel[] {
+function endLabels(
+  solution: Solution,
+  band: Band,
+  from: number,
+  to: number,
+  bar: number,
+  frame: SectionFrame,
+): EndLabel[] {
   const { type, words, show, unbroken } = frame;
   const room = bar - 13 - frame.left - 6;
   const depth = (metres: Metres) =>
@@ -159,7 +171,8 @@ function endLabels(band: Band, from: number, to: number, bar: number, frame: Sec
     const inward = side === 'from' ? 1 : -1;
     const key = `${band.setting}/${side}`;
     const open = band.kind === 'unknown';
-    return [{ key, y, lines, width, height, anchor: y + inward * (height / 2 - 8), open }];
+    const dotted = isEndAssumed(solution, band, side) ? type.width(depth(metres), 12, 600) : 0;
+    return [{ key, y, lines, width, height, anchor: y + inward * (height / 2 - 8), open, dotted }];
   };
   // Where the window cuts the band, it does not end.
   return [
@@ -203,6 +216,7 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
         ...(i === 0 ? { weight: 600 as const } : {}),
       }),
     ),
+    ...drawDots(label.dotted > 0 ? [{ x: right - label.dotted, y: top + 13.5, width: label.dotted }] : [], ink.ink2),
   ]);
 }
 
