@@ -46,10 +46,12 @@ export function drawRightLabels(
   frame: SectionFrame,
   { recall, same }: Memory,
 ): Shape[] {
-  const x = frame.axis + frame.holeHalf + DIMENSION_LANE + 7;
+  const dimension = drawdownWords(solution, frame);
+  // Without a dimension its lane is free, and words begin beside the marks.
+  const lane = drawdownSpan(solution, frame) === null ? MARK_LANE + MARK_SIZE / 2 + 4 : DIMENSION_LANE + 7;
+  const x = frame.axis + frame.holeHalf + lane;
   const room = frame.right - 5 - x;
   const inflows = inflowWords(solution, frame);
-  const dimension = drawdownWords(solution, frame);
   const words = [
     ...inflows,
     ...probeWords(solution, frame),

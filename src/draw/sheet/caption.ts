@@ -1,6 +1,6 @@
 /** Under an exported drawing: the legend of what is on the sheet, and the title block. */
 import type { Metres } from '../../model/si.ts';
-import type { Severity, Solution } from '../../model/solution.ts';
+import type { Band, Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import type { Note } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
@@ -218,6 +218,9 @@ function entriesOf(
   /** Nothing is explained that no frame shows. */
   const shown = (top: Metres | null, bottom = top): boolean =>
     top !== null && bottom !== null && frames.some((frame) => top <= frame.bottomDepth && bottom >= frame.topDepth);
+  /** The adapter's own is shown only while the adapter is moved. */
+  const hasBand = (kind: Band['kind']): boolean =>
+    bands.some((band) => band.setting === 'pump.setting' && band.from !== null && band.kind === kind);
   const screens = bore.filter((stretch) => stretch.kind === 'screen');
   return [
     ...materials(solution, shown).map((material): Entry => ({
@@ -229,7 +232,7 @@ function entriesOf(
     ...(shown(levels.pumping) ? [level('pumping', ink.pumping, true)] : []),
     ...(cone === null || !symbols ? [] : [stroke('cone', ink.pumping, '5 3.5')]),
     ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth) ? [] : [stroke('frost', ink.frost, '9 3 1.6 3')]),
-    ...(symbols && bands.some((band) => band.from !== null && band.kind === 'allowed')
+    ...(symbols && hasBand('allowed')
       ? [
           {
             key: 'band',
@@ -246,7 +249,7 @@ function entriesOf(
           },
         ]
       : []),
-    ...(symbols && bands.some((band) => band.from !== null && band.kind === 'unknown')
+    ...(symbols && hasBand('unknown')
       ? [
           {
             key: 'openBand',

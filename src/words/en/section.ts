@@ -14,8 +14,7 @@ export const section = {
     return { long: `inflow ${short}`, short };
   },
   probe: ({ depth }: { depth: Metres }, show: Show): Note => {
-    const said = show.depth(depth);
-    return { long: `probe ${said}`, short: said };
+    return { long: `probe ${show.depth(depth)}`, short: 'probe' };
   },
   drawdown: ({ drawdown }: { drawdown: Metres }, show: Show): Note => {
     const short = show.depth(drawdown);

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { solve } from '../../../src/model/solve.ts';
 import { toFeet } from '../../../src/model/units.ts';
 import { rockWell } from '../../plans/build.ts';
@@ -70,4 +70,20 @@ test('without a power nothing is said of the current, and gauges only of what th
   const bare = sheetOf(rockWell({ pump: { setting: '140 ft', curve: { kind: 'generic', flow: '10 gpm' } } }), 'wire');
   expect(figureOf(bare, 'startingBound').value).toBeNull();
   expect(rowOf(tableOf(bare, 'gauges'), '10 AWG').cells.at(-1)).toBe('current not known');
+});
+
+describe('a wire that would take more than the whole voltage at start', () => {
+  const thin = sheetOf(rockWell({ pump: { power: '1 hp' }, wire: { size: '14 AWG', run: '1200 ft' } }), 'wire');
+  test('is told as all of it, and that the motor does not start', () => {
+    expect(valueOf(thin, 'startingBound')).toBe(1);
+    const { range } = figureOf(thin, 'startingBound').explanation();
+    expect(range.holds).toMatch(/motor does not start/);
+    expect(range.inside).toBe(false);
+  });
+  // The voltage divider goes on from the whole ratio, so a longer run leaves less and less torque.
+  test('and what is left at the motor goes on falling with the run', () => {
+    const longer = sheetOf(rockWell({ pump: { power: '1 hp' }, wire: { size: '14 AWG', run: '2400 ft' } }), 'wire');
+    expect(valueOf(longer, 'startingTorque')).toBeLessThan(valueOf(thin, 'startingTorque'));
+    expect(valueOf(thin, 'startingTorque')).toBeLessThan(0.3);
+  });
 });

@@ -31,6 +31,8 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
     starting === null
       ? { path: 'pump.power', words: 'the current at start: a power and voltage that the code’s table has' }
       : null;
+  // Past this the table's current could not flow: more than the whole voltage cannot be lost.
+  const stalls = bound !== null && bound > 1;
   const missing = [noStart, noRun];
   return [
     figure(
@@ -56,8 +58,8 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
       {
         key: 'startingBound',
         title: 'Dip at start, at the very worst',
-        symbol: 'r',
-        value: bound,
+        symbol: 'd',
+        value: known([bound], (ratio) => Math.min(ratio, 1)),
         as: 'percent',
         missing,
       },
@@ -73,9 +75,23 @@ export function startFigures(context: Context, { starting, length, noRun }: Circ
           ),
           term('L', 'panel to motor, one way', length, 'length'),
           term('V', 'supply voltage', voltage, 'volts'),
+          ...(stalls ? [term('d_0', 'the whole voltage: m × I_s × R × L would take more', 1, 'percent')] : []),
         ],
-        steps: [step('r', 'm × I_s × R × L / V', bound, 'percent')],
-        range: within('the table’s current held although the voltage sags: more than can happen', null),
+        steps: [
+          step(
+            'd',
+            stalls ? 'd_0' : 'm × I_s × R × L / V',
+            known([bound], (ratio) => Math.min(ratio, 1)),
+            'percent',
+          ),
+        ],
+        formula: 'd = m × I_s × R × L / V, at most 100 %',
+        range: within(
+          stalls
+            ? 'count on it that the motor does not start: the wire alone would take more than the whole voltage'
+            : 'the table’s current held although the voltage sags: more than can happen',
+          stalls ? false : null,
+        ),
         source: `Ohm’s law; NFPA 70 (NEC), 2008, Table 430.251; ${familyOf(gauge) === 'AWG' ? 'Chapter 9, Table 8' : 'IEC 60228 (2004), Table 3, class 5'}`,
       }),
     ),
