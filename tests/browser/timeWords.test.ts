@@ -85,3 +85,10 @@ test('where a well was blown with air, a pump is generic or the water never come
     /^The pump breaks suction at the earliest [\d.]+ (min|h) after the start, with a strong pump of that rating and half of the yield; a weak one on all of the yield never draws it so far\./,
   );
 });
+
+test('with the water down, the pump of a well blown with air gets between half of the yield and all of it', () => {
+  const changes = { 'water.pumping': { kind: 'yield only' }, 'well.yield': '4 gpm', 'well.yieldFrom': 'air lift' };
+  const { curve, range } = watched(changes);
+  expect(sayPhase(curve, DAY, show('us'), range?.sure)).toContain('only what the well gives, 2 to 4 gpm.');
+  expect(sayPhase(curve, DAY, show('metric'), range?.sure)).toContain('only what the well gives, 7.6 to 15 L/min.');
+});

@@ -1,5 +1,5 @@
 /** What is said of the water at a time. */
-import type { Seconds } from '../../model/si.ts';
+import type { CubicMetresPerSecond, Seconds } from '../../model/si.ts';
 import type { BreakRange, LevelCurve, TimeRange } from '../../model/time/index.ts';
 import type { Show } from '../../model/units.ts';
 import { span } from '../../words/en/phrases.ts';
@@ -21,14 +21,19 @@ export function sayLevel(curve: LevelCurve, time: Seconds, intake: number, show:
 }
 
 /** What the pump does at that time, and at what flow. */
-export function sayPhase(curve: LevelCurve, time: Seconds, show: Show): string {
+export function sayPhase(
+  curve: LevelCurve,
+  time: Seconds,
+  show: Show,
+  sure: CubicMetresPerSecond | null = null,
+): string {
   switch (curve.phaseAt(time)) {
     case 'pumping':
       return `The pump draws ${show.flow(curve.flow)}, ${curve.flowWords}.`;
     case 'at lowest':
       if (curve.breaksSuction === null)
         return `By the long-term fit alone the water would be down to ${DEEPEST[curve.lowest.by]}.`;
-      return `The water is down to ${DEEPEST[curve.lowest.by]}: the pump gets only what the well gives, ${show.flow(curve.flowAt(time))}.`;
+      return `The water is down to ${DEEPEST[curve.lowest.by]}: the pump gets only what the well gives, ${span(sure ?? curve.flowAt(time), curve.flowAt(time), show.flow)}.`;
     case 'recovery':
       return 'The pump is off, and the water comes back.';
   }

@@ -124,8 +124,8 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
   },
   pump: {
     weight: 4,
-    say: ({ facts, values }, words, show) =>
-      words.pump({ power: facts.pump.power, flow: values.operatingFlowAtCutOut }, show),
+    say: ({ facts, values, curves }, words, show) =>
+      words.pump({ power: facts.pump.power, flow: values.operatingFlowAtCutOut, generic: curves.generic }, show),
   },
   intake: {
     weight: 4,

@@ -25,6 +25,8 @@ export interface BreakRange {
   readonly byPump: boolean;
   /** Nobody pumped the well to find its yield: half of it is sure, and it may be all. */
   readonly byYield: boolean;
+  /** That half; null where a pump brought the yield up, or nobody said one. */
+  readonly sure: CubicMetresPerSecond | null;
 }
 
 /**
@@ -61,6 +63,7 @@ export function breakRange(solved: Solved, options: Pick<TimeOptions, 'start'> =
     lowest: lowestLevel(solved.facts),
     byPump: solved.curves.generic,
     byYield: open !== null,
+    sure: open === null ? null : open.bad,
   };
 }
 

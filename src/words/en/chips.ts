@@ -14,12 +14,12 @@ const names: Readonly<Record<ChipName, string>> = {
   pitlessAdapter: 'Pitless',
   staticLevel: 'Static',
   pumpingLevel: 'Pumping',
-  pumpIntake: 'Pump',
+  pumpIntake: 'Intake',
   wellBottom: 'Bottom',
   casingBottom: 'Casing',
   linerBottom: 'Liner',
-  screenTop: 'Scr. top',
-  screenBottom: 'Scr. end',
+  screenTop: 'Screen top',
+  screenBottom: 'Screen end',
 };
 
 /** Who said how deep the frost goes. */

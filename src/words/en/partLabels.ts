@@ -170,13 +170,14 @@ export const partLabels = {
     name: 'Flow sleeve',
     note: diameter === null ? '' : `${bore(diameter)} outside`,
   }),
-  /** @param flow  at cut-out */
+  /** @param flow  at cut-out; of a generic pump that of the weakest of its rating */
   pump: (
-    { power, flow }: { power: Watts | null; flow: CubicMetresPerSecond | null },
+    { power, flow, generic }: { power: Watts | null; flow: CubicMetresPerSecond | null; generic: boolean },
     { power: strong, flow: much }: Show,
   ): PartLabel => ({
     name: power === null ? 'Pump' : `Pump, ${strong(power)}`,
-    note: flow === null ? '' : `${much(flow)} at cut-out`,
+    note: flow === null ? '' : `${generic ? 'at least ' : ''}${much(flow)} at cut-out`,
+    ...(flow !== null && generic ? { brief: `at least ${much(flow)}` } : {}),
   }),
   /** @param water  that stands over it; negative where it hangs above the water */
   intake: ({ depth, water }: { depth: Metres; water: Metres | null }, { depth: deep }: Show): PartLabel => ({
@@ -187,6 +188,7 @@ export const partLabels = {
         : water < 0
           ? `${deep(-water)} over the water`
           : `${deep(water)} under water`,
+    ...(water === null ? { brief: 'water not known' } : {}),
   }),
   /** @param velocity  of the water past it */
   motor: ({ diameter, velocity }: { diameter: Metres; velocity: MetresPerSecond | null }, show: Show): PartLabel => ({

@@ -24,7 +24,7 @@ test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) =
   expect(await page.evaluate(() => window.scrollY)).toBe(0);
   // Drawdown at 8 gpm by proportion: 55 ft x 8 / 12 = 36 ft 8 in, below 41 ft 6 in.
   await expect.poll(async () => feetIn(await heard(page, 'Pumping level'))).toBeCloseTo(41.5 + (55 * 8) / 12, 0);
-  await expect(page.getByText(/^The pump gives [\d.]+ gpm at/)).toBeVisible();
+  await expect(page.getByText(/^A weak pump of that rating gives [\d.]+ gpm at/)).toBeVisible();
   const before = feetIn(await heard(page, 'Pump intake'));
   await drag(page, 'Pump intake', -50, hasTouch ?? false);
   await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before);
