@@ -90,6 +90,8 @@ export const pumpPassesCasing = defineRule({
   asks: { least: TIGHT_FIT },
   judge({ solved, facts }) {
     const widest = widestPart(solved);
+    // What has to pass is then the sleeve, and its owner looks for its width, not for the pump's.
+    const sleeve = widest > facts.pump.diameter;
     let narrowest: { readonly stretch: BoreStretch; readonly bore: Metres } | null = null;
     for (const stretch of passed(solved)) {
       const bore = boreOf(solved, stretch);
@@ -103,11 +105,11 @@ export const pumpPassesCasing = defineRule({
     const tight = tightness(bore, widest);
     if (tight === 0) {
       const unknown = unknownOf(solved);
-      return unknown === null ? holds('passes', { where, bore, widest, measured }) : missing(unknown);
+      return unknown === null ? holds('passes', { where, bore, widest, sleeve, measured }) : missing(unknown);
     }
     const depth = Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge);
     const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth } as const;
-    const numbers = { where, bore, widest, margin };
+    const numbers = { where, bore, widest, sleeve, margin };
     const slimmest = slimmestPart(solved);
     if (slimmest === widest)
       return tight === 1 ? breaks('hardlyPasses', 'warning', numbers, at) : breaks('tooWide', 'danger', numbers, at);
@@ -131,7 +133,7 @@ export const pumpPassesCasing = defineRule({
   },
   fixes(given) {
     const { solved, facts } = given;
-    const otherwise = words('slimmerPump', {});
+    const otherwise = words(widestPart(solved) > facts.pump.diameter ? 'slimmerSleeve' : 'slimmerPump', {});
     const tighter = firstTighter(solved);
     if (tighter === undefined || meets(deepestAbove(tighter, solved) - facts.pump.setting, 'length'))
       return [otherwise];

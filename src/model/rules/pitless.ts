@@ -104,11 +104,12 @@ export const pitlessLetsPumpPass = defineRule({
     if (facts.well.casings[0]?.insideKnown !== true) return missing('casingBore');
     const bore = 2 * boreRadiusAt(solved.bore, top.depth);
     const widest = Math.max(pump.diameter, sleeveOutside(pump));
+    const sleeve = widest > pump.diameter;
     const judgeAt = (reach: Metres) => {
       const free = bore - reach;
       const measured = free - widest;
       const margin = measured - TIGHT_FIT;
-      const numbers = { free, widest, reach, measured, margin, said: top.protrusion !== null };
+      const numbers = { free, widest, sleeve, reach, measured, margin, said: top.protrusion !== null };
       if (meets(margin, 'length')) return holds('passes', numbers, margin);
       const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth: top.depth } as const;
       return meets(measured - TOO_TIGHT, 'length')
@@ -123,8 +124,10 @@ export const pitlessLetsPumpPass = defineRule({
       numbers: { turn, bore, widest, least: open.good, most: open.bad },
     }));
   },
-  fixes: ({ facts: { top } }) => [
-    top.kind === 'pitless' && top.protrusion === null ? words('measureReach', {}) : words('otherAdapterOrPump', {}),
+  fixes: ({ facts: { top, pump } }) => [
+    top.kind === 'pitless' && top.protrusion === null
+      ? words('measureReach', {})
+      : words(sleeveOutside(pump) > pump.diameter ? 'otherAdapterOrSleeve' : 'otherAdapterOrPump', {}),
   ],
 });
 

@@ -95,3 +95,23 @@ describe('a flow sleeve', () => {
     expect(thick.values.velocityPastMotor).toBe(thin.values.velocityPastMotor);
   });
 });
+
+describe('what is widest is named', () => {
+  const inSleeve = { 'pump.shroudDiameter': '4 in', 'pump.shroudWall': '1/4 in', 'pump.diameter': '3.9 in' };
+  test('a flow sleeve that does not pass, and not the pump in it', () => {
+    const said = saidOf('PR-17', { ...inSleeve, 'well.casing.insideDiameter': '4.4 in' });
+    expect(said.title).toBe('The flow sleeve is too wide for the casing');
+    expect(said.message).toBe('The casing is 4.4 in wide inside, the flow sleeve 4.5 in.');
+  });
+  test('a bare pump over its cable guard', () => {
+    const said = saidOf('PR-17', { ...bare, 'well.casing.insideDiameter': '3.95 in' });
+    expect(said.title).toBe('The pump is too wide for the casing');
+    expect(said.message).toMatch(/the pump 3\.9 in over its cable guard\.$/);
+  });
+  test('beside the adapter too', () => {
+    const beside = { 'well.casing.insideDiameter': '5 in', 'top.protrusion': '0.75 in' };
+    expect(saidOf('PR-21', { ...inSleeve, ...beside }).message).toMatch(/; the flow sleeve is 4\.5 in wide\.$/);
+    const narrow = { ...beside, 'well.casing.insideDiameter': '4.5 in' };
+    expect(saidOf('PR-21', { ...bare, ...narrow }).message).toMatch(/; the pump is 3\.9 in wide over its guard\.$/);
+  });
+});

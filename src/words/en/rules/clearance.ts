@@ -17,12 +17,12 @@ export const short: ShortWords<typeof clearanceRules> = {
     holds: 'The pump passes all that lines the hole',
     says: {
       passes: ({ measured }, show) => ({ amount: `${show.bore(measured)} free` }),
-      hardlyPasses: ({ where, margin }, show) => ({
-        title: `The pump hardly passes the ${NAMES[where]}`,
+      hardlyPasses: ({ where, sleeve, margin }, show) => ({
+        title: `The ${widestPart(sleeve)} hardly passes the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
-      tooWide: ({ where, margin }, show) => ({
-        title: `The pump is too wide for the ${NAMES[where]}`,
+      tooWide: ({ where, sleeve, margin }, show) => ({
+        title: `The ${widestPart(sleeve)} is too wide for the ${NAMES[where]}`,
         amount: `${show.bore(-margin)} too tight`,
       }),
       motorHardlyPasses: ({ where, shroud, margin }, show) => ({
@@ -51,12 +51,22 @@ export const long: LongWords<typeof clearanceRules> = {
       motorHardlyPasses: motorWidth,
       motorTooWide: motorWidth,
     },
-    fixes: { slimmerPump: () => 'Choose a slimmer pump, or measure the bore once more.' },
+    fixes: {
+      slimmerPump: () => 'Choose a slimmer pump, or measure the bore once more.',
+      slimmerSleeve: () => 'Choose a slimmer flow sleeve, or measure the bore once more.',
+    },
   },
 };
 
-function widths({ where, bore, widest }: { where: BoreName; bore: Metres; widest: Metres }, show: Show): string {
-  return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the pump ${show.bore(widest)} over its cable guard.`;
+function widths(
+  { where, bore, widest, sleeve }: { where: BoreName; bore: Metres; widest: Metres; sleeve: boolean },
+  show: Show,
+): string {
+  return `The ${NAMES[where]} is ${show.bore(bore)} wide inside, the ${widestPart(sleeve)} ${show.bore(widest)}${sleeve ? '' : ' over its cable guard'}.`;
+}
+
+function widestPart(sleeve: boolean): string {
+  return sleeve ? 'flow sleeve' : 'pump';
 }
 
 /** Nobody said the pump. */

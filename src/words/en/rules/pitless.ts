@@ -116,6 +116,7 @@ export const long: LongWords<typeof pitlessRules> = {
     fixes: {
       measureReach: () =>
         'Measure how far the adapter stands into the casing, or ask its maker, before the pump goes in.',
+      otherAdapterOrSleeve: () => 'Choose an adapter that stands less far into the casing, or a slimmer flow sleeve.',
       otherAdapterOrPump: () => 'Choose an adapter that stands less far into the casing, or a slimmer pump.',
     },
   },
@@ -150,14 +151,16 @@ function outletAndWater({ outlet, water, highest }: OutletAndWater, show: Show):
 interface BesideAdapter {
   readonly free: Metres;
   readonly widest: Metres;
+  /** That is the flow sleeve, and not the pump over its cable guard. */
+  readonly sleeve: boolean;
   readonly reach: Metres;
   /** Whether anybody said how far it reaches in. */
   readonly said: boolean;
 }
 
-function besideAdapter({ free, widest, reach, said }: BesideAdapter, show: Show): string {
+function besideAdapter({ free, widest, sleeve, reach, said }: BesideAdapter, show: Show): string {
   const beside = said
     ? `Beside the adapter ${show.bore(free)} is free`
     : `An adapter of ${show.bore(reach)} reach leaves ${show.bore(free)} free`;
-  return `${beside}; the pump is ${show.bore(widest)} wide over its guard.`;
+  return `${beside}; the ${sleeve ? 'flow sleeve' : 'pump'} is ${show.bore(widest)} wide${sleeve ? '' : ' over its guard'}.`;
 }

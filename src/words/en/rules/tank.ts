@@ -3,6 +3,7 @@ import type { Metres, Pascals } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
+import { span } from '../phrases.ts';
 
 export const short: ShortWords<typeof tankRules> = {
   'PR-44': {
@@ -87,9 +88,9 @@ export const long: LongWords<typeof tankRules> = {
       mayNeverReach: ({ reach, cutOut, level }, show) =>
         `From ${show.depth(level)} a weak pump of that rating reaches ${reached(reach, show)}, a strong one the ${show.pressure(cutOut)}.`,
       hangsBelowItsLift: ({ lifts, weak, intake }, show) =>
-        `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}: drawn down, it runs on giving nothing.`,
+        `It lifts from at most ${span(weak, lifts, show.depth)}, hangs at ${show.depth(intake)}: drawn down, it gives nothing.`,
       probeBelowItsLift: ({ lifts, weak, intake, probe }, show) =>
-        `It lifts from ${liftsFrom(weak, lifts, show)} and hangs at ${show.depth(intake)}; a probe at ${show.depth(probe)} never stops it.`,
+        `It lifts from at most ${span(weak, lifts, show.depth)}, hangs at ${show.depth(intake)}; its probe at ${show.depth(probe)} stops nothing.`,
       dependsOnLevel: ({ turn, cutOut, spare }, show) =>
         `The pump reaches ${show.pressure(cutOut)} with ${show.pressure(spare)} to spare only while the water stands above ${show.depth(turn)}.`,
     },
@@ -107,11 +108,6 @@ function belowItsLift({ lifts, intake }: { lifts: Metres; intake: Metres }, show
     title: 'The pump hangs deeper than it lifts from',
     amount: `${show.depth(lifts)}, not ${show.depth(intake)}`,
   };
-}
-
-/** A weak and a strong pump of that rating. */
-function liftsFrom(weak: Metres, strong: Metres, show: Show): string {
-  return weak < strong ? `${show.depth(weak)} to ${show.depth(strong)}` : `${show.depth(strong)} at most`;
 }
 
 function reachedAtTank({ reach, rating }: { reach: Pascals; rating: Pascals }, show: Show): string {
