@@ -115,7 +115,9 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...recall('callouts', [callouts, layout, words, ink, type], () =>
       drawCallouts(callouts, track, words, ink, type, memory, laid),
     ),
-    recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS)),
+    ...(marked.shapes.length === 0
+      ? []
+      : [recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS))]),
   ];
   return {
     topDepth,

@@ -3,7 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Band, EndName, Solution } from '../../model/solution.ts';
 import { sayEnd } from '../../words/sayEnd.ts';
 import { fitLabels } from '../labels/fit.ts';
-import { drawDots, isEndAssumed } from '../assumed.ts';
+import { drawDots, isEndAssumed, type Under } from '../assumed.ts';
 import { overlap, type Box } from '../hatch/clip.ts';
 import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
@@ -95,7 +95,15 @@ function bandEnds(solution: Solution, frame: SectionFrame): { ends: readonly Sha
     });
     return drawEnd(label, middle, bar, frame);
   });
-  return { ends, boxes };
+  const unders = joined(
+    ordered.map((label, i) => (label.dotted > 0 ? [underDepth(label, middles[i] ?? label.anchor, bar)] : [])),
+  );
+  return { ends: [...ends, ...drawDots(unders, frame.ink.ink2)], boxes };
+}
+
+/** The depth stands at the right end of the label's first line. */
+function underDepth({ height, dotted }: EndLabel, middle: number, bar: number): Under {
+  return { x: bar - 11 - dotted, y: middle - height / 2 + 13.5, width: dotted };
 }
 
 /** The adapter's band is read in detail A; the section shows it only while the adapter is moved here. */
@@ -216,7 +224,6 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
         ...(i === 0 ? { weight: 600 as const } : {}),
       }),
     ),
-    ...drawDots(label.dotted > 0 ? [{ x: right - label.dotted, y: top + 13.5, width: label.dotted }] : [], ink.ink2),
   ]);
 }
 

@@ -254,7 +254,6 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { r
           path(`tie/${number}`, elbow(frame.axis + frame.holeHalf, anchor, x, y), {
             fill: 'none',
             stroke: frame.ink.hair,
-            'stroke-width': 1,
           }),
         ),
       );

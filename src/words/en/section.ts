@@ -21,8 +21,8 @@ export const section = {
     return { long: `${short} drawdown`, short };
   },
   toHouse: ({ distance }: { distance: Metres }, show: Show): Note => {
-    const far = show.depth(distance);
-    return { long: `${far} to the house`, short: `house ${far}` };
+    const short = show.depth(distance);
+    return { long: `${short} to the house`, short };
   },
   /** Ends of a band. */
   from: (depth: string): string => `from ${depth}`,
