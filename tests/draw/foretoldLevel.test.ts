@@ -13,9 +13,7 @@ const hungAt = (setting: string) =>
 
 const heard = (setting: string): string => {
   const { scene } = picture(hungAt(setting));
-  return [...textBoxes(scene.shapes).map(({ words }) => words), scene.describe()]
-    .join(' | ')
-    .replaceAll('\u00A0', ' ');
+  return [...textBoxes(scene.shapes).map(({ words }) => words), scene.describe()].join(' | ').replaceAll('\u00A0', ' ');
 };
 
 describe('a pump hung above the level of the test', () => {

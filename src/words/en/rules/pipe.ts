@@ -127,7 +127,7 @@ export const long: LongWords<typeof pipeRules> = {
     why: 'Fast water wastes the pump’s pressure and strikes harder when a valve shuts.',
     messages: {
       dropPipeAloneWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
-      lineWideEnough: (numbers, show) => runs(numbers, ' in the line to the house', show),
+      lineWideEnough: (numbers, show) => runs(numbers, ' in the line', show),
       dropPipeWideEnough: (numbers, show) => runs(numbers, ' in the drop pipe', show),
       lineTooSmall: (numbers, show) => runs(numbers, '', show),
       dropPipeTooSmall: (numbers, show) => runs(numbers, '', show),
