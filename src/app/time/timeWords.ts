@@ -58,8 +58,8 @@ export function sayBreak(range: BreakRange | null): string {
   const when = `${what} ${sayRange(breaks)} after the start`;
   if (breaks.latest !== null && sayTime(breaks.soonest) === sayTime(breaks.latest)) return `${when}.${rest}`;
   const first = byPump
-    ? `with a strong pump of that rating${byYield ? ' and half of the yield' : ''}`
-    : 'on half of the yield';
+    ? `with a strong pump of that rating${byYield ? ' and the least of the yield' : ''}`
+    : 'on the least of the yield';
   const last = byPump ? `a weak one${byYield ? ' on all of the yield' : ''}` : 'on all of it';
   if (breaks.latest !== null) return `${when}: first ${first}, last ${byPump ? `with ${last}` : last}.${rest}`;
   return `${when}, ${first}; ${byPump ? `${last} never draws it so far` : `${last}, never`}.${rest}`;

@@ -34,7 +34,7 @@ export const wellGivesEnough = defineRule({
       (yielded) => judgedOn(given, wanted, yielded),
       (turn) => ({
         variant: 'dependsOnYield' as const,
-        numbers: { wanted, turn, gave: gives, how: facts.well.yieldFrom },
+        numbers: { wanted, turn, gave: gives, sure: open.bad, how: facts.well.yieldFrom },
       }),
     );
   },

@@ -61,7 +61,7 @@ export const pumpWithinYield = defineRule({
         (yielded) => judgedOn(given, flow, yielded),
         (turn) => ({
           variant: 'dependsOnYield' as const,
-          numbers: { flow, turn, gave: gives, how: facts.well.yieldFrom },
+          numbers: { flow, turn, gave: gives, sure: blown.bad, how: facts.well.yieldFrom },
         }),
       );
     }

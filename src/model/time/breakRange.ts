@@ -23,14 +23,14 @@ export interface BreakRange {
   readonly back: (share: Ratio) => TimeRange | null;
   /** A generic pump may be the stronger or the weaker of its name. */
   readonly byPump: boolean;
-  /** Nobody pumped the well to find its yield: half of it is sure, and it may be all. */
+  /** Nobody pumped the well to find its yield: a part of it is sure, and it may be all. */
   readonly byYield: boolean;
-  /** That half; null where a pump brought the yield up, or nobody said one. */
+  /** That part; null where a pump brought the yield up, or nobody said one. */
   readonly sure: CubicMetresPerSecond | null;
 }
 
 /**
- * A generic pump is a band, and of a yield that was blown with air half is sure: the stronger pump over the sure half
+ * A generic pump is a band, and of a yield that was blown with air a part is sure: the stronger pump over the sure part
  * draws the water down soonest, the weaker one over all of it last, or never.
  *
  * @returns  null where the pump's flow, the inflow or the water in the bore is unknown

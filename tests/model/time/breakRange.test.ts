@@ -50,13 +50,14 @@ describe('the ends', () => {
   });
 
   // Conservation of volume: what is stored is the difference of what is pumped and what flows in, times the time.
-  test('at a flow that a valve holds, the stored water over the flow less half of the yield, and less all of it', () => {
+  test('at a flow that a valve holds, the stored water over the flow less the part of the yield that is sure, and less all of it', () => {
     const valve = { ...OWN_POINTS, 'pump.flowLimiter': '3 gpm' };
-    const { soonest, latest } = ends(slateHollow(valve));
-    expect(soonest * (gpm(3) - gpm(0.75))).toBeCloseTo(latest * (gpm(3) - gpm(1.5)), 6);
+    const solution = slateHollow(valve);
+    const { soonest, latest } = ends(solution);
+    expect(soonest * (gpm(3) - breakRange(solution)!.sure!)).toBeCloseTo(latest * (gpm(3) - gpm(1.5)), 6);
   });
 
-  test('where all of the yield would keep up with the pump and half does not, it never comes so far at the latest', () => {
+  test('where all of the yield would keep up with the pump and the sure part does not, it never comes so far at the latest', () => {
     const breaks = breakRange(
       slateHollow({ ...OWN_POINTS, 'pump.flowLimiter': '3 gpm', 'well.yield': '5 gpm' }),
     )!.breaks;
@@ -64,9 +65,10 @@ describe('the ends', () => {
     expect(breaks!.soonest).toBeGreaterThan(0);
   });
 
-  test('twice the yield fills the same store in half the time', () => {
-    const back = breakRange(slateHollow())!.back(0.5)!;
-    expect(back.latest! / back.soonest).toBeCloseTo(2, 6);
+  test('so many times the yield fills the same store in so many times less', () => {
+    const { back, sure } = breakRange(slateHollow())!;
+    const { soonest, latest } = back(0.5)!;
+    expect(latest! / soonest).toBeCloseTo(gpm(1.5) / sure!, 6);
   });
 });
 

@@ -221,7 +221,7 @@ export const timeToBreakSuction: Explainer = (context) => {
 
 /** The range stands in the water over time. */
 const ALL_OF_THE_YIELD =
-  'No pump tested the yield, and all of it is counted on: with half of it, which alone is sure, the time is shorter.';
+  'No pump tested the yield, and all of it is counted on: with the part that is sure the time is shorter.';
 
 /** In the words of the water over time, which stands beside it. */
 const NO_LONGER_THAN_TESTED =

@@ -52,8 +52,8 @@ export const long: LongWords<typeof shortageRules> = {
         `It gives ${flow(given, show)} of ${show.flow(wanted)}; whether its store carries ${show.time(peak)} is not known.`,
       dayNotMet: ({ need, ...given }, show) =>
         `It gives ${flow(given, show)}, ${ofADay(given, show)} a day; ${show.volume(need)} are needed.`,
-      dependsOnYield: ({ wanted, gave, how }, show) =>
-        `${capital(tested(how))} the well gave ${show.flow(gave)}, of which half is sure; ${show.flow(wanted)} is wanted.`,
+      dependsOnYield: ({ wanted, gave, sure, how }, show) =>
+        `${capital(tested(how))} the well gave ${show.flow(gave)}, ${show.flow(sure)} sure; ${show.flow(wanted)} is wanted.`,
     },
     fixes: {
       fillsAgain: () => 'Leave time between long draws; the well fills again by and by.',

@@ -77,8 +77,8 @@ export const long: LongWords<typeof yieldRules> = {
       guarded: ({ flow, ...given }, show) =>
         `The pump takes up to ${show.flow(flow)}, the well gives ${flowIn(given, show)}; dry-run protection stops it in time.`,
       takesTooMuch,
-      dependsOnYield: ({ flow, gave, how }, show) =>
-        `The pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(gave)}, of which half is sure.`,
+      dependsOnYield: ({ flow, gave, sure, how }, show) =>
+        `The pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(gave)}, ${show.flow(sure)} sure.`,
       dependsOnLevel: ({ gives, turn }, show) =>
         `While the water stands above ${show.depth(turn)} the pump takes more than the proven ${show.flow(gives)}.`,
     },
@@ -133,7 +133,7 @@ export const long: LongWords<typeof yieldRules> = {
   },
 };
 
-/** Each flow with the level that it belongs to, and of a yield blown with air the half that is sure. */
+/** Each flow with the level that it belongs to, and of a yield blown with air the part that is sure. */
 function takesTooMuch(
   {
     flow,
@@ -149,7 +149,7 @@ function takesTooMuch(
 ): string {
   if (drawn === null)
     return isRough(given)
-      ? `At cut-in the pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(given.gives)}, half sure.`
+      ? `At cut-in the pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(given.gives)}, ${show.flow(given.sure)} sure.`
       : takesAndGives({ flow, ...given }, show);
   const taken = `${show.flow(drawn.atRest)} from ${show.depth(drawn.rest)}, ${show.flow(flow)} from ${show.depth(drawn.level)}`;
   return isRough(given)
