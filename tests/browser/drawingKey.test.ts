@@ -17,6 +17,7 @@ test('a bar of which nobody knows, and dots', async () => {
   const screen = await render(DrawingKey, { solution: solve(well({ staticLevel: '48 ft' })), show: show('us') });
   await expect.element(screen.getByText(/Hatched bar: the intake may hang here/)).toBeVisible();
   await expect.element(screen.getByText(/Dots: assumed/)).toBeVisible();
+  await expect.element(screen.getByText(/pumping may draw it anywhere/)).toBeVisible();
 });
 
 test('no bar where even the level at rest is unknown', async () => {

@@ -59,6 +59,13 @@ describe('the legend', () => {
   test('explains what is dashed since nobody knows it, and the dots under what was assumed', () => {
     expect(keys(bare({}))).toEqual(expect.arrayContaining(['unknown', 'assumed']));
   });
+  test('explains the strokes across water of which nobody knows how far it falls, and only those', () => {
+    const tested = bare({}) as unknown as { water: object };
+    const water = (pumping: unknown) =>
+      ({ ...tested, water: { staticLevel: '40 ft', ...(pumping === null ? {} : { pumping }) } }) as unknown as Plan;
+    expect(keys(water(null))).toContain('anyFall');
+    expect(keys(water({ kind: 'test', flow: '8 gpm', drawdown: '20 ft' }))).not.toContain('anyFall');
+  });
   test('explains neither where there is none', () => {
     expect(keys(planOf(sample('tamarack-ridge')))).not.toContain('unknown');
   });

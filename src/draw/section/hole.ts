@@ -1,6 +1,7 @@
 /** The inside of the hole: air, and water in it while the pump runs, stretch by stretch at its true bore. */
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch, Solution } from '../../model/solution.ts';
+import { mayFallAnywhere } from '../anyFall.ts';
 import { Pen } from '../hatch/pen.ts';
 import { surfaceOf, type Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
@@ -81,10 +82,11 @@ export function drawWater({ bore }: Solution, { level, rest }: Water, frame: Sec
   return shapes.filter((shape) => shape.d !== '');
 }
 
-/** An air-lift yield tells no drawdown: the water may fall to anywhere between the static level and the pump. */
-export function drawUnknownZone({ facts, levels, bore }: Solution, frame: SectionFrame): Shape[] {
+/** Where nobody knows how far the water falls. */
+export function drawUnknownZone(solution: Solution, frame: SectionFrame): Shape[] {
+  const { facts, levels, bore } = solution;
   const still = levels.static;
-  if (still === null || levels.pumping !== null || facts.pump.setting <= still) return [];
+  if (still === null || !mayFallAnywhere(solution)) return [];
   const lines: string[] = [];
   for (const stretch of bore) {
     const from = within(frame, frame.y(Math.max(stretch.top, still)));

@@ -4,6 +4,7 @@ import type { Band, Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import type { Note } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import { mayFallAnywhere } from '../anyFall.ts';
 import { drawDots, marksAssumed } from '../assumed.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
@@ -230,6 +231,9 @@ function entriesOf(
     })),
     ...(shown(levels.static) ? [level('static', ink.static, false)] : []),
     ...(shown(levels.pumping) ? [level('pumping', ink.pumping, true)] : []),
+    ...(symbols && mayFallAnywhere(solution)
+      ? [{ key: 'anyFall', words: legend.anyFall, swatch: (x: number, y: number) => anyFallSwatch(x, y, ink) }]
+      : []),
     ...(cone === null || !symbols ? [] : [stroke('cone', ink.pumping, '5 3.5')]),
     ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth) ? [] : [stroke('frost', ink.frost, '9 3 1.6 3')]),
     ...(symbols && hasBand('allowed')
@@ -312,6 +316,15 @@ function entriesOf(
           },
         ]
       : []),
+  ];
+}
+
+/** Water with the strokes that cross it where nobody knows how far it falls. */
+function anyFallSwatch(x: number, y: number, ink: Ink): Shape[] {
+  const strokes = [6, 12].map((foot) => stroke(x + 4, y + foot, x + SWATCH - 4, y + foot - 4)).join('');
+  return [
+    rect('water', x, y + 1, SWATCH, 12, { fill: ink.water, stroke: ink.hair }),
+    path('strokes', strokes, { stroke: ink.pumping, 'stroke-width': 0.8, 'stroke-dasharray': '3 3' }),
   ];
 }
 

@@ -5,7 +5,18 @@ import type { Note } from '../labels.ts';
 
 /** What a legend explains beside the materials, which the plan names. */
 export type LegendKey =
-  'static' | 'pumping' | 'cone' | 'frost' | 'band' | 'openBand' | 'grout' | 'pack' | 'symbol' | 'assumed' | 'unknown';
+  | 'static'
+  | 'pumping'
+  | 'cone'
+  | 'frost'
+  | 'band'
+  | 'openBand'
+  | 'grout'
+  | 'pack'
+  | 'symbol'
+  | 'assumed'
+  | 'unknown'
+  | 'anyFall';
 
 const alone = (words: string): Note => ({ long: words, short: words });
 
@@ -16,6 +27,7 @@ const legend: Readonly<Record<LegendKey, Note>> = {
   frost: alone('frost line'),
   band: { long: 'where the rules for depth hold', short: 'depth rules hold' },
   openBand: { long: 'hatched: right or not, nobody knows', short: 'nobody knows' },
+  anyFall: { long: 'pumping may draw the water anywhere here', short: 'water may fall here' },
   grout: alone('grout'),
   pack: alone('gravel pack'),
   symbol: { long: 'dashed outline: symbol, not size', short: 'symbol, not size' },
