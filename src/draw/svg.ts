@@ -30,6 +30,8 @@ export function rootAttributes(scene: Scene, options: SvgOptions = {}): Attribut
     ...sizeOf(scene),
     ...(options.hidden === true ? { 'aria-hidden': 'true' } : { role: 'graphics-document' }),
     'font-family': FONT_FAMILY,
+    // A page that it is put into may run from right to left.
+    direction: 'ltr',
     'text-rendering': 'geometricPrecision',
   };
 }
