@@ -128,7 +128,7 @@ export function sayReport(solution: Solution): string {
       'OK if what is assumed is right:',
       ...resting.flatMap((held) => [
         `   ${sayHeld(held, units)}`,
-        ...(held.unsaid.length > 0 ? [`      ${en.long.findings.demandAlone} ${sayPaths(held.unsaid)}.`] : []),
+        ...(held.taken === null ? [] : [`      ${en.long.findings.taken[held.taken]} ${sayPaths(held.unsaid)}.`]),
         ...(held.assumed.length > 0 ? [`      If this is right: ${sayThose(held.assumed, solution)}`] : []),
       ]),
       '',

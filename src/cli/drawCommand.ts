@@ -1,3 +1,4 @@
+import { statSync, type Stats } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { draw, SPARE_ELSEWHERE, toSvg } from '../draw/index.ts';
 import { solve } from '../model/index.ts';
@@ -25,6 +26,7 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
     throw new Unreadable('draw needs one plan: wellcut draw PLAN.json -o out.svg');
   const { output, view, theme, paper, landscape, date } = values;
   const plan = readInput(path);
+  checkTarget(output, path);
   const dated = date === undefined ? plan : { ...plan, date };
   const asked = askedView({ view, theme, paper, landscape }, dated.units ?? 'us');
   const solution = solve(dated);
@@ -37,4 +39,25 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
     writeOutput(output, `${toSvg(draw(solution, { ...asked, spare: SPARE_ELSEWHERE }))}\n`);
   }
   return EXIT.good;
+}
+
+/** A drawing over its own plan, or under a name that promises something else, is a slip of the fingers. */
+function checkTarget(output: string, path: string): void {
+  if (output === '-') return;
+  const ending = /\.(\w{1,5})$/.exec(output)?.[1]?.toLowerCase();
+  if (ending !== undefined && ending !== 'svg' && ending !== 'png')
+    throw new Unreadable(`${output} ends in .${ending}: draw writes SVG or PNG, so end it in .svg or .png`);
+  const [from, to] = [path, output].map(statusOf);
+  if (path !== '-' && from?.isFile() === true && to?.dev === from.dev && to.ino === from.ino)
+    throw new Unreadable(`${output} is the plan itself, and is left as it was: name another file`);
+}
+
+/** Undefined also for a name that leads nowhere: whoever writes to it tells why. */
+function statusOf(path: string): Stats | undefined {
+  try {
+    return statSync(path, { throwIfNoEntry: false });
+  } catch (fault) {
+    if (fault instanceof Error && 'code' in fault) return undefined;
+    throw fault;
+  }
 }

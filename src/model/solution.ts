@@ -154,6 +154,12 @@ export interface PumpInWell extends CurvePoint {
   readonly outpumped: boolean;
 }
 
+/**
+ * `demandAlone`: that the pump takes no more than the house wants, since nobody can tell what it takes. `beyondTest`: that
+ * the well gives as its test foretells, far past the flow that was pumped.
+ */
+export type Taken = 'demandAlone' | 'beyondTest';
+
 /** How deep the water falls at the worst that the plan knows of, and what sets that depth. */
 export interface LowestPumping {
   readonly depth: Metres;
@@ -162,8 +168,8 @@ export interface LowestPumping {
    * intake, at a cut-off above it, or above both where even the stronger pump lifts no water from any deeper.
    */
   readonly by: 'level' | 'dryLevel' | 'intake' | 'cutOff' | 'lift';
-  /** It is how far the house's demand draws it down, since nobody can tell what the pump takes. */
-  readonly atDemandAlone: boolean;
+  /** What nobody said and is taken to be so; null where the level rests on what was said. */
+  readonly taken: Taken | null;
 }
 
 /** Operating points from the level at rest; a generic pump is a band, and the first two lie on its weaker end. */
@@ -280,8 +286,10 @@ export interface Holding {
   readonly numbers: object;
   /** Choices it rests on that nobody made: paths of the plan. It holds if they are as assumed. */
   readonly assumed: readonly string[];
-  /** Facts that nobody said, for want of which the pump is taken to draw no more than the house wants: paths of the plan. */
+  /** Facts that nobody said, for want of which something is taken to be so: paths of the plan. */
   readonly unsaid: readonly string[];
+  /** What is taken to be so; null where nothing is unsaid. */
+  readonly taken: Taken | null;
 }
 
 /** A rule that cannot be judged from this plan. */

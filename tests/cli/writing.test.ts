@@ -201,6 +201,28 @@ describe('no room, no reader', () => {
   });
 });
 
+describe('a slip of the fingers', () => {
+  test('the plan itself, under any of its names, is left as it was', () => {
+    const own = join(place, 'well.svg');
+    const text = readFileSync(plan, 'utf8');
+    writeFileSync(own, text);
+    symlinkSync('well.svg', join(place, 'link.svg'));
+    for (const out of ['well.svg', 'link.svg']) {
+      const { status, stderr } = wellcut(['draw', own, '-o', join(place, out)]);
+      expect(status).toBe(2);
+      oneLine(stderr);
+      expect(readFileSync(own, 'utf8')).toBe(text);
+    }
+  });
+
+  test.each(['well.pdf', 'well.json'])('%s is no name for a drawing', (name) => {
+    const { status, stderr } = wellcut(['draw', plan, '-o', join(place, name)]);
+    expect(status).toBe(2);
+    expect(stderr).toContain('.svg or .png');
+    expect(readdirSync(place)).toEqual([]);
+  });
+});
+
 describe('a plan that never ends', () => {
   test.each(['/dev/zero', '/dev/urandom'])('%s is refused at once', (device) => {
     const { status, stderr } = wellcut(['check', device]);

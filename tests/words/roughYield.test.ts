@@ -26,7 +26,7 @@ function said(solution: Solution, rule: string, units: 'us' | 'metric' = 'us'): 
 describe('what a well blown with air gives in a day', () => {
   test('is a range: half of 1.5 gpm, by 172 ft drawn of two thirds of 713, is 391 gallons a day, all of it 2160', () => {
     expect(said(slateHollow(), 'PR-55')).toBe(
-      'The well may be carried by its store (391 to 2160 gal a day). It gives 0.27 to 1.5 gpm of 4.5 gpm; only with the most do 227 gal stored carry 60 min.',
+      'The well may be carried by its store (391 to 2160 gal a day). It gives 0.27 to 1.5 gpm of 4.5 gpm; only with the most do 227 gal in well and tank carry 60 min.',
     );
   });
   test('in litres for a metric reader', () => {
@@ -49,7 +49,7 @@ describe('what a well blown with air gives in a day', () => {
 test('what only all of the yield carries is not told as carried', () => {
   // 227 gal are 3.8 gpm for an hour: with 1.5 gpm more than 5.1, with 0.27 gpm less.
   expect(said(slateHollow({ 'house.demand': '5.1 gpm' }), 'PR-55')).toMatch(
-    /^The well may be carried by its store .* only with the most do \d+ gal stored carry 60 min\.$/,
+    /^The well may be carried by its store .* only with the most do \d+ gal in well and tank carry 60 min\.$/,
   );
 });
 

@@ -1,11 +1,11 @@
 /** How deep the water falls at the worst that the plan knows of: what a pump must stay under. */
 import type { Facts } from '../facts.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
-import type { Metres } from '../si.ts';
+import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
 import type { Curves, LowestPumping } from '../solution.ts';
 import { pumpFromLevel } from './curves.ts';
 import { lowestLevel, lowestStatic } from './lowestLevel.ts';
-import { provenYield } from './provenYield.ts';
+import { provenYield, testedFlow } from './provenYield.ts';
 
 export { lowestStatic } from './lowestLevel.ts';
 
@@ -23,21 +23,36 @@ export function lowestPumping(facts: Facts, curves: Fall): LowestPumping | null 
   const floor = lowestLevel(facts);
   const end = floor.by === 'intake' ? 'intake' : 'cutOff';
   const dry = rest > (facts.water.staticLevel ?? rest);
-  if (rest >= floor.depth) return { depth: rest, by: dry ? 'dryLevel' : 'level', atDemandAlone: false };
+  if (rest >= floor.depth) return { depth: rest, by: dry ? 'dryLevel' : 'level', taken: null };
   // From a deeper level at rest the pump gives less, and draws it down less.
   const atCutInMost = dry ? pumpFromLevel(facts, { end: 'most', tank: 'cutIn' }, rest) : curves.atCutInMost;
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
-  if (atCutInMost?.outpumped === true) return { depth: floor.depth, by: end, atDemandAlone: false };
+  if (atCutInMost?.outpumped === true) return { depth: floor.depth, by: end, taken: null };
   const flow = largestFlow(facts, atCutInMost?.flow ?? null);
   const lift = endOfLift(facts, curves, floor.depth);
-  if (relation === null || flow === null)
-    return lift === null ? null : { depth: lift, by: 'lift', atDemandAlone: false };
+  if (relation === null || flow === null) return lift === null ? null : { depth: lift, by: 'lift', taken: null };
   // Where the well gives less than its drawdown says, the pump's own level lies deeper.
   const depth = Math.max(rest + relation.drawdownAt(flow), atCutInMost?.waterLevel ?? rest);
-  if (lift !== null && depth >= lift) return { depth: lift, by: 'lift', atDemandAlone: false };
-  if (depth >= floor.depth) return { depth: floor.depth, by: end, atDemandAlone: false };
-  return { depth, by: dry ? 'dryLevel' : 'level', atDemandAlone: atCutInMost === null };
+  if (lift !== null && depth >= lift) return { depth: lift, by: 'lift', taken: null };
+  if (depth >= floor.depth) return { depth: floor.depth, by: end, taken: null };
+  return {
+    depth,
+    by: dry ? 'dryLevel' : 'level',
+    taken: atCutInMost === null ? 'demandAlone' : isBeyondTest(facts, flow) ? 'beyondTest' : null,
+  };
 }
+
+/** A test is believed up to so many times its flow. Common practice, no source. */
+export const BEYOND_THE_TEST: Ratio = 1.5;
+
+/** So much more than was ever pumped, or reported to flow in, that its drawdown is foretold and not known. */
+function isBeyondTest(facts: Facts, flow: CubicMetresPerSecond): boolean {
+  const tested = testedFlow(facts.water.pumping);
+  return tested !== null && flow > Math.max(BEYOND_THE_TEST * tested, facts.well.yield ?? 0) * (1 + HAIR);
+}
+
+/** One flow written in two units. */
+const HAIR: Ratio = 0.001;
 
 type Fall = Pick<Curves, 'atCutInMost' | 'liftsFromMost' | 'outrunsYield'>;
 
@@ -53,6 +68,8 @@ function endOfLift(facts: Facts, { liftsFromMost, outrunsYield }: Fall, floor: M
 }
 
 /** What is drawn at the most: the demand, or what the pump gives beyond it. */
-export function largestFlow({ house }: Facts, atCutInMost: number | null): number | null {
-  return house.demand === null ? atCutInMost : Math.max(house.demand, atCutInMost ?? 0);
+export function largestFlow({ house, pump }: Facts, atCutInMost: number | null): number | null {
+  const flow = house.demand === null ? atCutInMost : Math.max(house.demand, atCutInMost ?? 0);
+  // What a valve holds back no tap draws.
+  return flow !== null && typeof pump.flowLimiter === 'number' ? Math.min(flow, pump.flowLimiter) : flow;
 }

@@ -8,7 +8,7 @@ import type { CubicMetresPerSecond, Ratio } from '../si.ts';
 export function provenYield({ well, water }: Facts): CubicMetresPerSecond | null {
   const { pumping } = water;
   if (well.yield !== null) return well.yield;
-  return pumping?.kind === 'test' || pumping?.kind === 'steps' ? testedFlow(pumping) : null;
+  return testedFlow(pumping);
 }
 
 /**

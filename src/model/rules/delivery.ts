@@ -76,8 +76,12 @@ export const pumpGivesEnough = defineRule({
     }
     return lasting();
   },
-  fixes({ facts }, { variant, limit, numbers }) {
+  fixes({ facts }, { variant, limit, measured, numbers }) {
     const { flowLimiter } = facts.pump;
+    const gives = provenYield(facts);
+    // More than flows in no pump gives for long: it would only draw the well dry.
+    const wellIsLimit = gives !== null && gives < (facts.house.demand ?? 0) && (measured ?? 0) >= LEAST_SHARE * gives;
+    if (wellIsLimit) return [words('wellGivesNoMore', {})];
     if (typeof flowLimiter === 'number' && limit !== null && flowLimiter < limit) return [words('largerLimiter', {})];
     // A pump of that rating may do: its own sheet tells.
     if ((numbers as { readonly strong?: unknown }).strong !== null) return [words('readItsSheet', {})];

@@ -2,13 +2,13 @@
 import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Verdict } from '../solution.ts';
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
 import { assumedPaths, comparesAssumed, holdsOn, restsOn } from './assumed.ts';
-import { unsaidFlow } from './demandAlone.ts';
 import { restsOnFar } from './farEnds.ts';
 import { isFlowing } from './highestStatic.ts';
 import { placed } from './placed.ts';
 import { quiet } from './quiet.ts';
 import { toldTogether, type Depending } from './together.ts';
 import { RULES } from './list.ts';
+import { takenFor } from './takenFor.ts';
 import { bandOf, rangesOf } from './ranges.ts';
 import { late } from '../late.ts';
 import type { Breaks, Fix, Given, Holds, Range, Rule } from './rule.ts';
@@ -76,7 +76,7 @@ export function judge(solved: Solved): Judgement {
 
 function holdingOf(rule: Rule, { variant, numbers }: Holds, given: Given, assumed: ReadonlySet<string>): Holding {
   const rests = [...holdsOn(rule.number, variant, assumed), ...restsOnFar(rule, given, assumed)];
-  return { rule: rule.number, variant, numbers, assumed: rests, unsaid: unsaidFlow(rule, given) };
+  return { rule: rule.number, variant, numbers, assumed: rests, ...takenFor(rule, given) };
 }
 
 function bandsOf({ solved, ranges }: Given, verdicts: Readonly<Record<string, Verdict>>): readonly Band[] {

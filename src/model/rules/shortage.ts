@@ -66,8 +66,8 @@ function judgedOn(given: Given, wanted: CubicMetresPerSecond, yielded: CubicMetr
   const carried = stored !== null && kept >= asked;
   // What holds of all that came may not of the part that is sure, and then it says so.
   const surely = sure * DAY >= need && kept >= (wanted - sure) * peak;
-  if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored, peak, surely }, at);
-  if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored, peak, surely }, at);
+  if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored: kept, peak, surely }, at);
+  if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored: kept, peak, surely }, at);
   // A bore of unknown width or level has a store of which nobody can tell whether it lasts, nor what of it a pump gets up.
   if (stored === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
   return breaks('peakNotCarried', 'warning', short, at);

@@ -147,8 +147,9 @@ function drawnToItsLift(solved: Solved) {
  * Whether the switch opens within half an hour once the taps are shut: what flows in fills the bore from where the
  * protection stops the pump up to where the weaker pump reaches cut-out. In a bore of unknown width nobody can tell.
  */
-function opensSoon({ facts, bore }: Solved, turn: Metres, level: Metres): boolean {
-  const gives = provenYield(facts);
+function opensSoon(solved: Solved, turn: Metres, level: Metres): boolean {
+  const { facts, bore } = solved;
+  const gives = openYield(solved)?.bad ?? provenYield(facts);
   const from = Math.max(turn, lowestStatic(facts) ?? turn);
   if (from >= level) return true;
   if (gives === null || !boreKnown(bore, from, level)) return false;

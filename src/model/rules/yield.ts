@@ -1,9 +1,9 @@
 /** What the well gives against what the pump takes, and what guards the pump where it takes more. */
 import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
-import { lowestStatic } from '../figures/lowestPumping.ts';
+import { BEYOND_THE_TEST, lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield, testedFlow } from '../figures/provenYield.ts';
-import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
+import type { CubicMetresPerSecond, Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, gpm, writeQuantity } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
@@ -27,8 +27,7 @@ import type { Given } from './rule.ts';
 
 /** With less water than this over the intake dry-run protection is worth its price. */
 export const SUBMERGENCE_WITHOUT_CUT_OFF = feet(20);
-/** A test is believed up to so many times its flow, while this much water stays over the intake. Common practice, no source. */
-export const BEYOND_THE_TEST: Ratio = 1.5;
+/** A test is believed past its flow while this much water stays over the intake. Common practice, no source. */
 export const LEFT_OVER_INTAKE = feet(10);
 
 /** What the strongest pump of that rating takes at cut-in; a flow-limiting valve holds it to its own flow. */

@@ -1,5 +1,5 @@
 /** How findings are counted and told of as a whole. What each of them says is in `rules`. */
-import type { OpenFact, Severity, WorseFrom } from '../../model/solution.ts';
+import type { OpenFact, Severity, Taken, WorseFrom } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
 import { ended } from './phrases.ts';
 
@@ -33,8 +33,11 @@ export const findings = {
     before: 'Judged at 50 Hz and at 60 Hz, since nobody said which.',
     link: 'Say the frequency of the supply',
   },
-  /** Before what would tell how much the pump takes. */
-  demandAlone: 'If the pump draws no more than the house wants. Nobody said:',
+  /** Before what would tell. */
+  taken: {
+    demandAlone: 'If the pump draws no more than the house wants. Nobody said:',
+    beyondTest: 'If the well gives as its test foretells, far past what was pumped. Measure:',
+  } satisfies Readonly<Record<Taken, string>>,
   /** What is told with the work, whatever was found. */
   atWork: 'While you work',
   /** Of what is broken whatever a fact is: from which value of it on it is worse. */

@@ -26,7 +26,7 @@ export const judging: JudgingWords = {
     paragraphs: () => [
       'Every value that a figure or a rule rests on is one of three things.',
       'Said: you typed it, from the driller’s report, a measurement, the maker’s sheet or your own choice.',
-      'Assumed: nobody chose, so a usual value stands in. It is marked as assumed wherever it shows, and a rule that holds only with it stands under “OK if what is assumed is right”. A rule that would hold one assumed value against another says nothing. There too stands what holds with the water as far down as the house’s demand draws it, where nobody can tell what the pump takes.',
+      'Assumed: nobody chose, so a usual value stands in. It is marked as assumed wherever it shows, and a rule that holds only with it stands under “OK if what is assumed is right”. A rule that would hold one assumed value against another says nothing. There too stands what holds with the water as far down as the house’s demand draws it, where nobody can tell what the pump takes, and what holds only if the well gives far more than was ever pumped from it.',
       'Not known: nobody said. It is drawn dashed, the figures that need it stay empty, and “Could not check” names the field that would decide.',
       'Wellcut never assumes a water level, a yield, a frost depth, or how deep the casing or a screen reaches.',
     ],

@@ -86,8 +86,9 @@ test('a valve that holds the pump under what is wanted is what is to be changed,
   const variantFor = (changes: Changes) =>
     fixesFor(findingOf('PR-54', changes), solvedPlan(changed(changes)))[0]!.variant;
   expect(variantFor({ 'pump.flowLimiter': '4 gpm' })).toBe('largerLimiter');
-  // 7 gpm by the valve are enough of 7 gpm; this pump is too weak for 30 without any.
-  expect(variantFor({ 'house.demand': '30 gpm' })).toBe('strongerOrLess');
+  // The well gives 15 gpm: no pump gives 30 for long.
+  expect(variantFor({ 'house.demand': '30 gpm' })).toBe('wellGivesNoMore');
+  expect(variantFor({ 'house.demand': '30 gpm', 'well.yield': '40 gpm' })).toBe('strongerOrLess');
 });
 
 describe('a well that gives less than is wanted', () => {

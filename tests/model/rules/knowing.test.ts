@@ -122,4 +122,12 @@ describe('where nobody can tell what the pump takes, the house’s demand alone 
     expect(probe).toBeDefined();
     expect(probe?.unsaid).toEqual([]);
   });
+
+  test('nor does a test far exceeded by the pump', () => {
+    // 4 gpm were pumped, of which 1.5 times are believed (common practice, no source); a 1 hp pump takes more.
+    const tested = { 'water.pumping.flow': '4 gpm', 'water.pumping.level': '50 ft', 'well.yield': undefined };
+    const held = asked({ ...tested, 'house.demand': '4 gpm', 'pump.lowLevelCutOff': undefined });
+    expect(held).toMatchObject({ taken: 'beyondTest', unsaid: ['water.pumping'] });
+    expect(asked({ ...tested, 'house.demand': '4 gpm', 'well.yield': '30 gpm' })?.taken ?? null).toBeNull();
+  });
 });

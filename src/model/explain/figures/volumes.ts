@@ -196,7 +196,7 @@ export const timeToBreakSuction: Explainer = (context) => {
     formula:
       't = sum of A × Δz / (Q(z) − Y(z)) from the water at rest down, which is V / (Q − Y) with the means of both',
     range: within(
-      'the pump running on at cut-in; what flows in is that of the drawdown after the tested time, or the yield where it is less',
+      'the pump running on at cut-in; what flows in is that of the drawdown after the tested time, or a yield that is said to be less than the test',
       null,
     ),
     source: 'conservation of volume',

@@ -42,10 +42,10 @@ export const long: LongWords<typeof shortageRules> = {
         `By the record the well gives ${flow(given, show)}; ${show.flow(wanted)} is wanted.`,
       carried: ({ wanted, stored, peak, surely, ...given }, show) =>
         surely
-          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in it carry a peak of ${show.time(peak)}.`
-          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; only with the most do ${show.volume(stored)} stored carry ${show.time(peak)}.`,
+          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in well and tank carry ${show.time(peak)}.`
+          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; only with the most do ${show.volume(stored)} in well and tank carry ${show.time(peak)}.`,
       carriedUnguarded: ({ wanted, stored, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} are stored, then nothing stops the pump.`,
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}; well and tank hold ${show.volume(stored)}, then nothing stops the pump.`,
       peakNotCarried: ({ wanted, peak, need, sureADay, ...given }, show) =>
         `It gives ${flow(given, show)} of ${show.flow(wanted)}, ${sureADay < need ? 'not enough' : 'enough for a day, not'} for a peak of ${show.time(peak)}.`,
       peakUnsure: ({ wanted, peak, ...given }, show) =>
