@@ -1,6 +1,8 @@
 /** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
 import type { InTheWay, PumpRow } from '../model/choose/choosePump.ts';
 import type { TankRow } from '../model/choose/chooseTank.ts';
+import { NO_TEAM_LOAD } from '../model/formulas/lifting.ts';
+import { meets } from '../model/rules/grace.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { decimals } from '../model/units.ts';
@@ -29,7 +31,8 @@ export function sayWhyChoice(
 /** What alone keeps every pump from doing the job: one sentence. */
 export function sayInTheWay({ variant, numbers }: InTheWay, words: ChoiceWords, show: Show): string {
   const said = words.choose.pumps.inTheWay as Readonly<Record<string, (numbers: object, show: Show) => string>>;
-  return said[variant]?.(numbers, show) ?? '';
+  const sentence = said[variant]?.(numbers, show) ?? '';
+  return variant === 'doesNotPass' ? `${sayFinding(numbers.finding, words, show).message} ${sentence}` : sentence;
 }
 
 /** The cells of a pump's row, by column; a dash where a figure is not known or has no meaning. */
@@ -56,11 +59,17 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
   const { facts, values } = row.solution;
   const why = sayWhyChoice(row, words, show);
   const guard = guardOf(row, words, show);
+  const load = values.hangLoadAtRest;
+  const rig = load !== null && meets(load - NO_TEAM_LOAD, 'force');
+  const also = [
+    ...row.also.map((each) => sayFinding(each, words, show).message),
+    ...(rig ? [pumps.needsRig(show.hook(load))] : []),
+  ];
   const moved = row.movedFrom === null ? [] : [pumps.moved(show.depth(row.movedFrom), show.depth(facts.pump.setting))];
   return {
     name: pumps.name(row.name),
     does: pumps.does[row.does],
-    why: row.does === 'no' ? why : [why, ...moved, ...(guard === null ? [] : [guard.sentence])].join(' '),
+    why: row.does === 'no' ? why : [why, ...moved, ...(guard === null ? [] : [guard.sentence]), ...also].join(' '),
     flow: orDash(flow, show.flow),
     share: orDash(share, (each) => `${decimals(each * 100, 0)} %`),
     spare: orDash(spare, show.pressure),
@@ -70,7 +79,7 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
     depth: `${show.depth(facts.pump.setting)}${guard === null ? '' : `, ${guard.cell}`}`,
     pipe: pipeText(row.solution, show),
     wire: wireText(row.solution, words, show),
-    weight: orDash(values.hangLoadAtRest, show.hook),
+    weight: orDash(load, (each) => (rig ? pumps.rig(show.hook(each)) : show.hook(each))),
     tank: orDash(row.tank, show.volume),
   };
 }
@@ -110,16 +119,17 @@ function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: 
   return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;
 }
 
-/** Over a table in which no pump has all that is asked: that, and what stands in the way; null where one has. */
+/** Over a table: that no pump has all that is asked, and what stands in the way of all; null where neither is. */
 export function sayNoneDoes(
   { rows, inTheWay }: { readonly rows: readonly PumpRow[]; readonly inTheWay: readonly InTheWay[] },
   words: ChoiceWords,
   show: Show,
 ): readonly string[] | null {
-  if (rows.some(({ does }) => does === 'yes' || does === 'depends')) return null;
   const { none, noneWithRoom } = words.choose.pumps;
-  const works = rows.some(({ does }) => does === 'works');
-  return [works ? noneWithRoom : none, ...inTheWay.map((each) => sayInTheWay(each, words, show))];
+  const does = (wanted: PumpRow['does']) => rows.some((row) => row.does === wanted);
+  const told = does('yes') || does('depends') ? [] : [does('works') ? noneWithRoom : none];
+  const said = [...told, ...inTheWay.map((each) => sayInTheWay(each, words, show))];
+  return said.length === 0 ? null : said;
 }
 
 export interface SaidTank {

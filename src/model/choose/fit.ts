@@ -92,7 +92,8 @@ export function fitOf(solution: Solution, rated: CubicMetresPerSecond): Fit {
   return open === null ? fitInKnown(solution, rated) : fitInUnknown(solution, rated, open.good, open.bad);
 }
 
-function givesLess({ facts }: Solution): boolean {
+/** Less than the house wants at its busiest. */
+export function givesLess({ facts }: Pick<Solution, 'facts'>): boolean {
   const gives = provenYield(facts);
   const { demand } = facts.house;
   return gives !== null && demand !== null && !meets(gives - demand, 'flow');
@@ -131,7 +132,7 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const level = lowest?.depth ?? lowestLevel(facts).depth;
   const { best, worst: figures } = atBoth(solution, rated, rest, level);
   const gives = provenYield(facts) ?? 0;
-  const no = shortBetween(solution, best, figures, level);
+  const no = shortBetween(solution, best, figures, level, FROM_STORE) ?? shortAtRest(solution, best, figures);
   if (no !== null && shortBetween(solution, best, figures, level, BY_CHECK) !== null) return short(no, figures);
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
   const shortage = verdicts['PR-55'];
@@ -141,6 +142,11 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   if (no !== null) return shortage === 'depends' ? short(no, figures) : worksBut(solution, no, figures);
   if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
   return done(solution, figures, { variant: 'fromStore', numbers: { flow: figures.flow ?? 0, gives, level } });
+}
+
+/** What is asked of every pump, where the water that stands in the bore is drawn: from where it stands at rest. */
+function shortAtRest(solution: Solution, best: PumpFigures, worst: PumpFigures): Why | null {
+  return shortAt(solution, { ...best, range: null, spare: worst.spare }, lowestStatic(solution.facts) ?? 0);
 }
 
 /** With the water held at rest, and as low as it gets. */
@@ -187,7 +193,8 @@ function fitInUnknown(solution: Solution, rated: CubicMetresPerSecond, rest: Met
 /** The deepest water from which it gives what is asked at the pressure that is asked. */
 export function turnOf({ facts }: Solution, rest: Metres): Metres {
   const { demand, kind } = facts.house;
-  const byFlow = demand === null ? Infinity : (levelAtFlow(facts, AT_CUT_IN, WANTED_SHARE * demand) ?? rest);
+  const { share } = givesLess({ facts }) ? FROM_STORE : BY_CHOOSING;
+  const byFlow = demand === null ? Infinity : (levelAtFlow(facts, AT_CUT_IN, share * demand) ?? rest);
   const atCutOut = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? Infinity;
   const spare = kind === 'open tank' ? 0 : CUT_OUT_SPARE / weightOf(facts);
   return Math.max(Math.min(byFlow, atCutOut - spare), rest);
@@ -203,6 +210,8 @@ interface Asked {
   readonly range: { readonly from: Ratio; readonly to: Ratio };
 }
 const BY_CHOOSING: Asked = { share: WANTED_SHARE, range: RANGE };
+/** The store is drawn down as it is used, and with its last water a pump may give as little as its rule lets it. */
+const FROM_STORE: Asked = { share: LEAST_SHARE, range: RANGE };
 /** Of a pump that hangs less is asked: how far it may run out its own rule says. */
 const BY_CHECK: Asked = { share: LEAST_SHARE, range: { from: 0, to: Infinity } };
 

@@ -1,8 +1,9 @@
 /** The pumps of one table, the best first. */
 import { meets } from '../rules/grace.ts';
+import { openYield } from '../rules/openFacts.ts';
 import type { CubicMetresPerSecond, Watts } from '../si.ts';
 import type { Solution } from '../solution.ts';
-import { WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
+import { givesLess, WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
 
 interface Judged {
   readonly does: Does;
@@ -10,33 +11,61 @@ interface Judged {
   readonly figures: Pick<PumpFigures, 'share'>;
   readonly power: Watts | null;
   readonly rated: CubicMetresPerSecond;
-  readonly solution: Pick<Solution, 'facts'>;
+  readonly solution: Solution;
 }
 
 /** What hangs on the house alone, or does at the worst end of what nobody knows of the well. */
 const SURE_OF_WELL: ReadonlySet<string> = new Set(['ifDemand', 'dependsOnDemand', 'unknownLevel']);
 
+/** Of what the house wants: a pump that works within this is taken before one that gives more than twice it. Common practice, no source. */
+const NEAR_ENOUGH = { from: 1, to: 1.6 } as const;
+const FAR_OVER = 2;
+
 /**
  * What does, what does wherever the water is, what works with all that the house wants, what depends, what only gets
- * along, the rest; in each the smallest power first, then the rated flow nearest to what is asked.
+ * along, the rest. In each, of a well whose yield is only sure in part, first what draws more of it; then the smallest
+ * power, then the rated flow nearest to what is asked.
  */
 export function inOrder<Row extends Judged>(rows: readonly Row[]): Row[] {
+  const nearer = rows.some(isNearEnough);
+  const rank = (row: Row) => (nearer && isFarOver(row) ? AFTER_NEARER : rankOf(row));
   return rows.toSorted(
     (one, other) =>
-      rankOf(one) - rankOf(other) ||
+      rank(one) - rank(other) ||
+      sureTenths(other) - sureTenths(one) ||
       (one.power ?? Infinity) - (other.power ?? Infinity) ||
       farFrom(one) - farFrom(other),
   );
 }
 
-function rankOf({ does, why, figures }: Judged): number {
+const AFTER_NEARER = 2.5;
+
+function isNearEnough({ does, why, figures: { share } }: Judged): boolean {
+  if (does !== 'works' || share === null || why.variant === 'underRange') return false;
+  return meets(share - NEAR_ENOUGH.from, 'ratio') && meets(NEAR_ENOUGH.to - share, 'ratio');
+}
+
+function isFarOver({ does, figures: { share } }: Judged): boolean {
+  return does === 'yes' && share !== null && !meets(FAR_OVER - share, 'ratio');
+}
+
+/** In tenths of what air blew out: less is no difference. */
+function sureTenths({ does, solution }: Judged): number {
+  if (does === 'no' || !givesLess(solution)) return 0;
+  const open = openYield(solution);
+  return open === null ? 0 : Math.round((10 * open.bad) / open.good);
+}
+
+function rankOf(row: Judged): number {
+  const { does, why, figures } = row;
   switch (does) {
     case 'yes':
       return 0;
     case 'depends':
       return SURE_OF_WELL.has(why.variant) ? 1 : 3;
     case 'works':
-      return why.variant === 'underRange' || !meets((figures.share ?? 1) - 1, 'ratio') ? 4 : 2;
+      if (why.variant === 'underRange' || !meets((figures.share ?? 1) - 1, 'ratio')) return 4;
+      return isNearEnough(row) ? 2 : 2.7;
     case 'no':
       return 5;
   }

@@ -1,34 +1,55 @@
-/** What keeps every pump from doing the job, where it is one thing of the plan: with that alone changed, some do. */
+/** What keeps every pump from doing the job, where it is one thing: with that alone changed, some do. */
 import type { Facts } from '../facts.ts';
 import { changed } from '../fixes/fixesOf.ts';
+import { provenYield } from '../figures/provenYield.ts';
+import type { ToldFinding } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
+import { mayMove } from '../rules/fix.ts';
+import { meets } from '../rules/grace.ts';
+import { floorTo } from '../rules/rounding.ts';
 import { isThreaded } from '../rules/pipeRating.ts';
 import type { Sentence } from '../rules/rule.ts';
 import type { CubicMetresPerSecond } from '../si.ts';
 import { findPipe } from '../tables/pipes.ts';
 import type { Change, Solution } from '../solution.ts';
-import type { Does } from './fit.ts';
+import { gpm, writeQuantity } from '../units.ts';
+import { isPassing } from './byRules.ts';
+import { WANTED_SHARE, type Does } from './fit.ts';
+import type { WhyRow } from './pumpRow.ts';
 
 /** `does` is how many pumps do the job without it; 0 where those that might depend on what nobody said. */
 export type InTheWay =
   | Sentence<'flowLimiter', { limit: CubicMetresPerSecond; does: number }>
+  /** The same of one that is not there, and would keep the pumps to what the well gives. */
+  | Sentence<'noFlowLimiter', { limit: CubicMetresPerSecond; does: number }>
   | Sentence<'threadedPipe', { does: number }>
+  /** All that would do otherwise do not get down. */
+  | Sentence<'doesNotPass', { finding: ToldFinding }>
   /** Nobody said it; at which it would do [Hz]. */
   | Sentence<'frequency', { at: readonly number[] }>;
 
 interface Tried {
   readonly does: Does;
+  readonly why: WhyRow;
   readonly solution: Solution;
 }
 
+/** Without what stands in the way some may do, or nothing stands in it. */
+const isAble = ({ does }: Tried) => does === 'yes' || does === 'depends';
+
 /**
- * @param plan  for which no row does
- * @param rows  of it
+ * @param plan  as typed
+ * @param rows  of it, in order
  * @param trying  the rows of another plan
  */
 export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan) => readonly Tried[]): InTheWay[] {
-  const facts = rows[0]?.solution.facts;
-  if (facts === undefined) return [];
+  const [best] = rows;
+  const facts = best?.solution.facts;
+  if (best === undefined || facts === undefined) return [];
+  const { why } = best;
+  if (why.variant === 'finding' && isPassing(why.numbers.finding.rule))
+    return [{ variant: 'doesNotPass', numbers: { finding: why.numbers.finding } }];
+  if (rows.some(isAble)) return [];
   // Where some work as it is, only what lets one do with all that is asked is worth a word.
   const some = rows.some(({ does }) => does === 'works');
   const without = (changes: readonly Change[]): number | null => {
@@ -41,6 +62,11 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
     const does = without([{ path: 'pump.flowLimiter', to: undefined }]);
     if (does !== null) found.push({ variant: 'flowLimiter', numbers: { limit: flowLimiter, does } });
   }
+  const limit = limitFor(facts);
+  if (limit !== null) {
+    const does = without([{ path: 'pump.flowLimiter', to: writeFlow(limit, facts) }]);
+    if (does !== null && does > 0) found.push({ variant: 'noFlowLimiter', numbers: { limit, does } });
+  }
   if (facts.dropPipe.material === 'PVC' && isThreaded(facts.dropPipe, 'dropPipe')) {
     const does = without(inSteel(facts.dropPipe));
     if (does !== null) found.push({ variant: 'threadedPipe', numbers: { does } });
@@ -50,6 +76,24 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
     if (at.length > 0) found.push({ variant: 'frequency', numbers: { at } });
   }
   return found;
+}
+
+/** Half a gallon a minute, or a litre. */
+const stepOf = ({ units }: Facts) => (units === 'us' ? gpm(0.5) : 0.001 / 60);
+
+/** As much as the well gives, where that is what is asked of a pump; null where a valve is there, or none is of use. */
+function limitFor(facts: Facts): CubicMetresPerSecond | null {
+  const { demand } = facts.house;
+  const gives = provenYield(facts);
+  if (gives === null || demand === null || facts.house.control === 'variable speed') return null;
+  if (facts.pump.flowLimiter !== null && facts.pump.flowLimiter !== false) return null;
+  const step = stepOf(facts);
+  const limit = floorTo(gives, step, step * 1e-6);
+  return mayMove(facts, 'pump.flowLimiter') && meets(limit - WANTED_SHARE * demand, 'flow') ? limit : null;
+}
+
+function writeFlow(flow: CubicMetresPerSecond, facts: Facts): string {
+  return writeQuantity(flow, 'flow', facts.units === 'us' ? 'gpm' : 'L/min', stepOf(facts));
 }
 
 const STEEL = 'galvanized steel';

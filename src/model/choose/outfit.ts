@@ -1,9 +1,11 @@
 /** Pipe, wire and supply after a pump: what the rules ask for is taken, and nothing else of the plan is touched. */
 import { changed } from '../fixes/fixesOf.ts';
+import { pumpFromLevel } from '../figures/curves.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
 import { candidatesFor, givenBy } from '../rules/index.ts';
 import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
-import { ratingText } from '../rules/otherPipe.ts';
+import { ratingText, widerDropPipe } from '../rules/otherPipe.ts';
 import type { Change, Finding, Solution, Solved } from '../solution.ts';
 import { psi } from '../units.ts';
 
@@ -52,7 +54,7 @@ export function outfit(solution: Solution, solved: (plan: Plan) => Solution): Ou
 /** What every rule of the outfit asks for at once: one solution serves them all. */
 function neededIn(solution: Solution): Change[] {
   const broken = solution.findings.filter((finding) => finding.severity !== 'note' && OUTFIT.has(finding.rule));
-  if (broken.length === 0) return [];
+  if (broken.length === 0) return wideEnough(solution);
   const given = givenBy(solution);
   const taken = new Map<string, Change>();
   for (const finding of broken) {
@@ -60,6 +62,15 @@ function neededIn(solution: Solution): Change[] {
       if (!taken.has(change.path)) taken.set(change.path, namedByDrive(change, solution));
   }
   return [...taken.values()];
+}
+
+/** The house wants so much; what the pump gives at cut-in may be more, and the drop pipe takes all of it. */
+function wideEnough(solution: Solution): Change[] {
+  const { facts } = solution;
+  const given = pumpFromLevel(facts, { end: 'least', tank: 'cutIn' }, lowestStatic(facts) ?? 0);
+  if (given === null || !(given.flow > (facts.house.demand ?? 0))) return [];
+  const wider = widerDropPipe(solution, given.flow);
+  return wider.every(({ path }) => mayMove(facts, path)) ? [...wider] : [];
 }
 
 /** How many wires a motor on a drive has its maker says: what was said of another motor is taken out, and nothing put in. */

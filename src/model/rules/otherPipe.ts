@@ -129,6 +129,14 @@ export function widerPipes(solved: Solved, flow: CubicMetresPerSecond, place: Pi
     : change(solved.facts, changes, 'widerPipeOfClass', { size, wallClass: pipe.wallClass ?? '' });
 }
 
+/** What makes the drop pipe alone wide enough for a flow; nothing where it is, or no usual size would do. */
+export function widerDropPipe(solved: Solved, flow: CubicMetresPerSecond): readonly Change[] {
+  const pipe = solved.facts.dropPipe;
+  if (meets(MOST_VELOCITY - velocityIn(flow, pipe.insideDiameter), 'velocity')) return [];
+  const wider = widerPipe(solved, 'dropPipe', pipe, flow);
+  return wider === null ? [] : [{ path: 'dropPipe.size', to: wider.size }, ...wider.changes];
+}
+
 /** The sizes that the standard of a pipe has, named as the plan names its own. */
 function sizesLike({ plan }: Solved, place: PipePlace, { standard }: PipeFacts): readonly string[] {
   const typed = valueAt(plan, `${place}.size`);

@@ -96,10 +96,16 @@ export const choose = {
           : lifts > rest
             ? `Too weak to draw the bore down: it stalls at ${show.depth(lifts)}.`
             : `Lifts water from ${show.depth(lifts)} at the most, and the water at rest stands at ${show.depth(rest)}.`,
-      lacksPressure: ({ spare, level, asked }, show) =>
-        spare < 0
-          ? `Too weak: ${show.pressure(-spare)} short of cut-out with the water at ${show.depth(level)}.`
-          : `Reaches cut-out with ${show.pressure(spare)} to spare; ${show.pressure(asked)} are wanted.`,
+      // Never rounded to the limit that it misses.
+      lacksPressure: ({ spare, level, asked }, show) => {
+        const [short, left, wanted] = [show.pressure(-spare), show.pressure(spare), show.pressure(asked)];
+        if (spare < 0 && short === show.pressure(0))
+          return `Too weak: just short of cut-out with the water at ${show.depth(level)}.`;
+        if (spare < 0) return `Too weak: ${short} short of cut-out with the water at ${show.depth(level)}.`;
+        return left === wanted
+          ? `Reaches cut-out with a little under ${wanted} to spare; ${wanted} are wanted.`
+          : `Reaches cut-out with ${left} to spare; ${wanted} are wanted.`;
+      },
       givesLittle: ({ flow, wanted }, show) =>
         `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`,
       takesTooMuch: ({ left, asked }, show) =>
@@ -133,12 +139,22 @@ export const choose = {
     } satisfies Partial<Said<WhyRow>>,
     /** The row hangs the pump elsewhere than the plan does. */
     moved: (from: string, to: string) => `Hung at ${to} instead of ${from}.`,
+    /** Of what hangs on the hook: in its cell, and as a sentence. */
+    rig: (load: string) => `${load}, needs a rig`,
+    needsRig: (load: string) => `Needs a rig: ${load} hang on the hook.`,
     none: 'None of these pumps does the job here.',
     /** None does with all that is to spare, and some work. */
     noneWithRoom: 'None of these pumps has all the room that choosing asks for; the first works.',
     inTheWay: {
       flowLimiter: ({ limit, does }, show) =>
         `The flow limiter of ${show.flow(limit)} stands in the way: without it ${then(does)}.`,
+      noFlowLimiter: ({ limit, does }, show) =>
+        `With a flow-limiting valve of ${show.flow(limit)} in the drop pipe ${then(does)}.`,
+      // What the rules find says itself.
+      doesNotPass: ({ finding }) =>
+        finding.rule === 'PR-21'
+          ? 'A slimmer pump, another adapter or another top would do.'
+          : 'A slimmer pump would do, or a bore that proves wider.',
       threadedPipe: ({ does }) =>
         `The threaded PVC drop pipe stands in the way: with galvanized steel ${then(does)}, heavier to lift.`,
       frequency: ({ at }) =>

@@ -1,0 +1,131 @@
+/** What the rules find in the rows, beside what their own figures say. */
+import { provenYield } from '../figures/provenYield.ts';
+import { statusAt } from '../rules/fix.ts';
+import { meets } from '../rules/grace.ts';
+import type { Finding, Solution } from '../solution.ts';
+import { givesLess, MOST_FROM_STORE } from './fit.ts';
+import { isFit, type PumpRow, type WhyRow } from './pumpRow.ts';
+import type { ToldFinding } from '../place/told.ts';
+
+/** What pump, pipe and wire decide whatever else the plan says. */
+const DECIDED_HERE: ReadonlySet<string> = new Set([
+  'PR-02',
+  'PR-07',
+  'PR-18',
+  'PR-46',
+  'PR-48',
+  'PR-49',
+  'PR-50',
+  'PR-54',
+  'PR-59',
+]);
+const TOO_NARROW = 'PR-47';
+/** The tank is chosen after the pump, unless it stands. */
+const TANK = 'PR-56';
+
+/** The rows with what the rules find in them, which no figure of their own says, and what a smaller pump does as well. */
+export function judged(rows: readonly PumpRow[]): PumpRow[] {
+  const fit = rows.filter(isFit);
+  const able = fit.length > 0 ? fit : rows.filter(({ does }) => does === 'works');
+  // What every able pump breaks no choice of a pump avoids.
+  const common = new Set(brokenIn(able[0]).filter((rule) => able.every((row) => brokenIn(row).includes(rule))));
+  return withoutFarOver(rows.map((row) => byRules(row, common)));
+}
+
+function byRules(row: PumpRow, common: ReadonlySet<string>): PumpRow {
+  if (row.does === 'no') return row;
+  const broken = avoidable(row, common);
+  // What it lacks is told before what else is wrong.
+  if (row.does === 'works') return broken.length > 0 ? { ...row, does: 'no' } : row;
+  const sure = broken.find(({ turn }) => turn === null);
+  if (sure !== undefined) return { ...row, does: 'no', why: told(sure) };
+  const [open] = broken;
+  return open === undefined || row.does === 'depends' ? row : { ...row, does: 'depends', why: told(open) };
+}
+
+/** In a well that gives less than the house wants, a pump named for far more than that where a smaller one serves. */
+function withoutFarOver(rows: readonly PumpRow[]): PumpRow[] {
+  const [smallest] = rows.filter(({ does }) => does !== 'no').toSorted((one, other) => one.rated - other.rated);
+  if (smallest === undefined) return [...rows];
+  return rows.map((row) => {
+    if (row.does === 'no' || row.isPlans || !(row.rated > smallest.rated)) return row;
+    const { facts } = row.solution;
+    const { demand } = facts.house;
+    const gives = provenYield(facts);
+    if (demand === null || gives === null || meets(gives - demand, 'flow')) return row;
+    if (meets(MOST_FROM_STORE * demand - row.rated, 'flow')) return row;
+    return { ...row, does: 'no', why: { variant: 'farOver', numbers: { rated: row.rated, gives, house: demand } } };
+  });
+}
+
+function brokenIn(row: PumpRow | undefined): string[] {
+  return (row?.solution.findings ?? []).filter(({ severity }) => severity !== 'note').map(({ rule }) => rule);
+}
+
+function avoidable({ solution }: PumpRow, common: ReadonlySet<string>): Finding[] {
+  return solution.findings.filter((finding) => {
+    const { rule, severity, partKind } = finding;
+    if (severity === 'note' || PASSING.has(rule) || followsDepth(rule, solution)) return false;
+    if (rule === TANK) return statusAt(solution.facts, 'house.tank') !== 'to choose' && !common.has(rule);
+    if (rule === TOO_NARROW) return partKind === 'dropPipe';
+    return DECIDED_HERE.has(rule) || finding.together.some((one) => DECIDED_HERE.has(one.rule)) || !common.has(rule);
+  });
+}
+
+/** Hands and hoist decide on no pump. */
+const ON_THE_HOOK = 'PR-51';
+/** What comes of using the store of a well that gives less than the house wants, and of no pump. */
+const INFLOW_UNCOVERED = 'PR-04';
+
+/** What a depth brings with it that the water asked for: told, and no reason for another pump. */
+export function followsDepth(rule: string, solution: Solution): boolean {
+  return rule === ON_THE_HOOK || (rule === INFLOW_UNCOVERED && givesLess(solution));
+}
+
+/** The weight stands in a column of its own. */
+export function alsoTold(solution: Solution): ToldFinding[] {
+  return solution.findings
+    .filter(({ rule, severity }) => severity !== 'note' && rule !== ON_THE_HOOK && followsDepth(rule, solution))
+    .map(({ rule, variant, numbers }) => ({ rule, variant, numbers }));
+}
+
+/** Whether the pump gets down at all: past the adapter, and through the casing. The worse is told. */
+const PASSING: ReadonlySet<string> = new Set(['PR-21', 'PR-17']);
+
+export const isPassing = (rule: string): boolean => PASSING.has(rule);
+
+/** What keeps a pump from passing; null where nothing does, or nobody said what would tell. */
+function stuckAt({ findings }: Solution): Finding | null {
+  const stuck = findings.filter(({ rule, severity }) => PASSING.has(rule) && severity !== 'note');
+  return stuck.find(({ severity }) => severity === 'danger') ?? stuck[0] ?? null;
+}
+
+/**
+ * Every row that does not pass says so, whatever else it does: what is no pump for all of them is one for none. They stay
+ * in their order, after what passes.
+ *
+ * @param rows  in order
+ */
+export function passing(rows: readonly PumpRow[]): PumpRow[] {
+  const judged = rows.map((row) => {
+    const stuck = row.does === 'no' ? null : stuckAt(row.solution);
+    return stuck === null ? row : { ...row, does: passes(stuck), why: told(stuck), stuck: true };
+  });
+  const rank = (row: PumpRow & { readonly stuck?: boolean }) =>
+    row.stuck === true ? (row.does === 'depends' ? 1 : 2) : row.does === 'no' ? 3 : 0;
+  return judged.toSorted((one, other) => rank(one) - rank(other)).map(withoutMark);
+}
+
+/** Tight, or as wide as such pumps usually are: a slimmer one, or a bore measured once more, may pass. */
+function passes({ severity, turn, assumed }: Finding): 'depends' | 'no' {
+  const isSure = severity === 'danger' && turn === null && !assumed.includes('pump.diameter');
+  return isSure ? 'no' : 'depends';
+}
+
+function withoutMark({ stuck: _, ...row }: PumpRow & { readonly stuck?: boolean }): PumpRow {
+  return row;
+}
+
+function told({ rule, variant, numbers }: Finding): WhyRow {
+  return { variant: 'finding', numbers: { finding: { rule, variant, numbers } } };
+}

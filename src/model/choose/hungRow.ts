@@ -1,0 +1,192 @@
+/** A pump in the plan, hung where it does best there, with the pipe and the wire for that depth. */
+import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
+import { lowestStatic } from '../figures/lowestPumping.ts';
+import { changed } from '../fixes/fixesOf.ts';
+import { worsened } from '../fixes/standing.ts';
+import { draftOf } from '../place/draft.ts';
+import { aimedAt, hangPump } from '../place/hangPump.ts';
+import { valueAt } from '../plan/editPlan.ts';
+import type { Plan } from '../plan/schema.ts';
+import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove } from '../rules/cutOff.ts';
+import { mayMove, writtenInside } from '../rules/fix.ts';
+import { meets } from '../rules/grace.ts';
+import { reachAt } from '../rules/tank.ts';
+import { largerTank, leastRun, ratedFlow } from '../rules/tankCycle.ts';
+import type { CubicMetres } from '../si.ts';
+import type { Change, Solution } from '../solution.ts';
+import type { Solver } from '../solve.ts';
+import { alsoTold, followsDepth } from './byRules.ts';
+import type { Candidate } from './candidates.ts';
+import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
+import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
+import { isFit, type PumpRow } from './pumpRow.ts';
+
+type Solve = (plan: Plan) => Solution;
+
+/** @param solver  one that remembers: every pump is hung at some depths */
+export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpRow {
+  const solve = solver.later;
+  const bare = solve(changed(plan, candidate.changes));
+  const first = lifts(bare) ? outfit(bare, solve) : { plan: bare.plan, solution: bare, changes: [] };
+  const row = (done: Outfitted): PumpRow => {
+    const parts = byPart(lastOf([...candidate.changes, ...done.changes]));
+    return {
+      ...candidate,
+      ...withTank(done.solution, fitOf(done.solution, candidate.rated)),
+      also: alsoTold(done.solution),
+      movedFrom: isMoved(plan, parts.depth) ? bare.facts.pump.setting : null,
+      tank: tankFor(done.solution),
+      parts,
+      plan: done.plan,
+      solution: done.solution,
+    };
+  };
+  const stays = row(first);
+  const hung = (moves: readonly Change[]) => row(movedTo(bare, moves, solve));
+  const higher = (deep: PumpRow): PumpRow | null => {
+    const moves = higherFor(deep, solve);
+    return moves === null ? null : hung(moves);
+  };
+  // A pump that would not do even with the water at rest hangs nowhere well: what it lacks is told high in the well.
+  if (!reaches(bare)) return (hangsWell(stays) || isLevelKnown(stays.solution) ? null : higher(stays)) ?? stays;
+  if (hangsWell(stays) && (isFit(stays) || !turnsOnDepth(stays))) return stays;
+  const draft = draftOf(first.plan);
+  const aimed = ownChanges([...aimedAt(draft, first.solution, solver).draft.changes.values()]);
+  const there = aimed.length === 0 ? stays : hung(aimed);
+  if (!isFit(there)) {
+    if (isFit(stays)) return stays;
+    const instead = (hasCutOff(there.solution) ? higher(there) : null) ?? there;
+    if (isFit(instead)) return instead;
+    // What works where it hangs well is not hung elsewhere for no more; what does nowhere is told where it does best.
+    const inTurn = hangsWell(stays) ? [stays, there, instead] : [there, instead, stays];
+    return inTurn.find(({ does }) => does === 'works') ?? instead;
+  }
+  if (there === stays || isNoWorse(first.solution, there.solution)) return there;
+  // Something else is worse there: as near to it as nothing forbids.
+  const nearer = hung(ownChanges([...hangPump(draft, solver).draft.changes.values()]));
+  return isFit(nearer) ? nearer : there;
+}
+
+function isNoWorse(before: Solution, after: Solution): boolean {
+  return worsened(before, after).every((rule) => followsDepth(rule, after));
+}
+
+/** Rules on how deep the pump hangs. */
+const OF_DEPTH: ReadonlySet<string> = new Set(['PR-01', 'PR-02', 'PR-03', 'PR-04', 'PR-05', 'PR-08', 'PR-17', 'PR-53']);
+
+function isMoved(plan: Plan, depth: readonly Change[]): boolean {
+  const typed = valueAt(plan, 'pump.setting');
+  return typed !== undefined && depth.some(({ path, to }) => path === 'pump.setting' && to !== typed);
+}
+
+/** At a depth that somebody said, with nothing against it. */
+function hangsWell({ plan, solution }: PumpRow): boolean {
+  if (valueAt(plan, 'pump.setting') === undefined) return false;
+  return !solution.findings.some(
+    ({ severity, rule, together }) =>
+      severity !== 'note' && (OF_DEPTH.has(rule) || together.some((each) => OF_DEPTH.has(each.rule))),
+  );
+}
+
+/** The water falls to where it falls wherever the pump hangs. */
+function isLevelKnown({ lowest, curves }: Solution): boolean {
+  return (lowest?.by === 'level' || lowest?.by === 'dryLevel') && curves.atCutInMost?.outpumped !== true;
+}
+
+/**
+ * Whether another depth may give it what it lacks. None is chosen for a pump's place in its range: depth comes from the
+ * water. Where it is known how far that falls, it falls so wherever the pump hangs.
+ */
+function turnsOnDepth({ why, solution }: PumpRow): boolean {
+  if (why.variant === 'overRange' || why.variant === 'underRange') return false;
+  return !(isLevelKnown(solution) && (why.variant === 'lacksPressure' || why.variant === 'givesLittle'));
+}
+
+/**
+ * A pump that was hung so deep that it does not do from there: just under the deepest water from which it does, with its
+ * dry-run protection there, and where it does from none, no higher than that leaves water over it. Null where that is no
+ * place.
+ */
+function higherFor({ why, solution }: PumpRow, solve: Solve): Change[] | null {
+  if (!LACKS_WATER.has(why.variant)) return null;
+  const { facts, plan } = solution;
+  if (!mayMove(facts, 'pump.setting')) return null;
+  const rest = lowestStatic(facts) ?? 0;
+  const deepest = levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' });
+  if (deepest === null || !(deepest > rest)) return null;
+  // Protection by current lets the water fall to the intake.
+  const under = facts.pump.lowLevelCutOff === true ? 0 : CUT_OFF_ABOVE_INTAKE;
+  const depth = Math.max(turnOf(solution, rest), rest + LEFT_OVER_INTAKE) + under;
+  if (!(depth < facts.pump.setting)) return null;
+  const ends = { from: rest, to: depth };
+  const setting = { path: 'pump.setting', to: writtenInside({ solved: solution, facts }, 'pump.setting', 'to', ends) };
+  if (facts.pump.lowLevelCutOff === true || !mayMove(facts, 'pump.lowLevelCutOff')) return [setting];
+  const hung = solve(changed(plan, [setting]));
+  const probe = probeAbove(hung, hung.facts.pump.setting);
+  return probe === null ? [setting] : [setting, probe];
+}
+
+const LACKS_WATER: ReadonlySet<string> = new Set(['lacksPressure', 'givesLittle', 'liftsNone']);
+
+/** Whether water arrives at all with the well at rest. */
+function lifts({ facts }: Solution): boolean {
+  const deepest = levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' });
+  return deepest === null || deepest > (lowestStatic(facts) ?? 0);
+}
+
+/** Whether it does with the well at rest: reaches cut-out with what is to spare, and gives what is asked. */
+function reaches(solution: Solution): boolean {
+  const { facts } = solution;
+  const { kind, cutOut, demand } = facts.house;
+  const rest = lowestStatic(facts) ?? 0;
+  if (!lifts(solution)) return false;
+  const reach = reachAt(solution, rest);
+  if (kind !== 'open tank' && reach !== null && reach < cutOut + CUT_OUT_SPARE) return false;
+  const most = pumpAtLevel(facts, { end: 'least', tank: 'cutIn' }, rest);
+  return demand === null || most === null || most.flow >= WANTED_SHARE * demand;
+}
+
+/** Pipe and wire anew for where it then hangs: what another depth asked for is not kept. */
+function movedTo(bare: Solution, moves: readonly Change[], solve: Solve): Outfitted {
+  const after = outfit(solve(changed(bare.plan, moves)), solve);
+  return { ...after, changes: [...moves, ...after.changes] };
+}
+
+/** What followed the depth and is no part of this choice stays as it is; pipe and wire are sized by themselves. */
+function ownChanges(changes: readonly { readonly path: string; readonly to: unknown }[]): Change[] {
+  return changes.filter(({ path }) => partOf(path) === 'depth').map(({ path, to }) => ({ path, to }));
+}
+
+/** One change a field: the last. */
+function lastOf(changes: readonly Change[]): Change[] {
+  return [...new Map(changes.map((change) => [change.path, change])).values()];
+}
+
+function byPart(changes: readonly Change[]): PumpRow['parts'] {
+  const parts: Record<Part, Change[]> = { pump: [], depth: [], pipe: [], wire: [] };
+  for (const change of changes) parts[partOf(change.path) ?? 'pump'].push(change);
+  return parts;
+}
+
+/** @returns  null for an open tank, for variable speed, and where no usual tank is large enough */
+function tankFor(solution: Solution): CubicMetres | null {
+  const { facts } = solution;
+  const { kind, control } = facts.house;
+  const flow = ratedFlow(solution);
+  if (kind === 'open tank' || control === 'variable speed' || flow === null) return null;
+  return largerTank(solution, flow * leastRun(facts)) ?? null;
+}
+
+/** What does, but gives more in one run than any usual tank takes and than the plan's own does, rests on another tank. */
+function withTank(solution: Solution, fit: Fit): Fit {
+  const { facts, values } = solution;
+  const { kind, control } = facts.house;
+  const flow = ratedFlow(solution);
+  if (fit.does === 'no' || fit.does === 'depends') return fit;
+  if (kind === 'open tank' || control === 'variable speed' || flow === null) return fit;
+  const water = flow * leastRun(facts);
+  if (tankFor(solution) !== null || meets((values.tankDrawdown ?? 0) / water - 1, 'ratio')) return fit;
+  return fit.does === 'works'
+    ? { ...fit, does: 'no' }
+    : { ...fit, does: 'depends', why: { variant: 'tanksTogether', numbers: { water } } };
+}
