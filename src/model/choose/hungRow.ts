@@ -18,6 +18,7 @@ import type { Solver } from '../solve.ts';
 import { alsoTold, followsDepth } from './byRules.ts';
 import type { Candidate } from './candidates.ts';
 import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
+import { forDrySeason } from './drySeason.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
 import { isFit, type PumpRow } from './pumpRow.ts';
 
@@ -43,6 +44,11 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   };
   const stays = row(first);
   const hung = (moves: readonly Change[]) => row(movedTo(bare, moves, solve));
+  const deeper = (moves: readonly Change[]): PumpRow => {
+    const aimed = solve(changed(bare.plan, moves));
+    const change = isLevelKnown(aimed) ? forDrySeason(aimed) : null;
+    return hung(change === null ? moves : [...moves, change]);
+  };
   const higher = (deep: PumpRow): PumpRow | null => {
     const moves = higherFor(deep, solve);
     return moves === null ? null : hung(moves);
@@ -52,7 +58,7 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   if (hangsWell(stays) && (isFit(stays) || !turnsOnDepth(stays))) return stays;
   const draft = draftOf(first.plan);
   const aimed = ownChanges([...aimedAt(draft, first.solution, solver).draft.changes.values()]);
-  const there = aimed.length === 0 ? stays : hung(aimed);
+  const there = aimed.length === 0 ? stays : deeper(aimed);
   if (!isFit(there)) {
     if (isFit(stays)) return stays;
     const instead = (hasCutOff(there.solution) ? higher(there) : null) ?? there;

@@ -9,11 +9,11 @@ import { standing } from '../fixes/standing.ts';
 import { late } from '../late.ts';
 import { refusal } from '../place/refusal.ts';
 import type { Plan } from '../plan/schema.ts';
-import { isAssumed } from '../rules/assumed.ts';
+import { isAssumed, restsOn } from '../rules/assumed.ts';
 import type { Finding, Solution } from '../solution.ts';
 import { createSolver } from '../solve.ts';
 import { coarse, gridOf, type Grid } from './grid.ts';
-import { movablesOf, standingStill, type Movable } from './movable.ts';
+import { heldStill, movablesOf, standingStill, type Movable } from './movable.ts';
 import {
   DANGER,
   WARNING,
@@ -49,19 +49,20 @@ export function headroomToFind(plan: Plan, solution: Solution, units: Units): To
   const why = refusal(solution);
   if (why?.variant === 'flowing' || why?.variant === 'dry') return { refused: why.variant, finds: [] };
   const solve = createSolver().later;
+  const still = heldStill(plan, solution);
   return {
     refused: null,
-    finds: movablesOf(plan, solution, units).map((movable) => () => lineOf(movable, solution, solve)),
+    finds: movablesOf(still.plan, solution, units).map((movable) => () => lineOf(movable, solution, still, solve)),
   };
 }
 
-function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
+function lineOf(movable: Movable, solution: Solution, held: ReturnType<typeof heldStill>, solve: Solve): Headroom {
   const { of, direction, now, fields, write, orElse } = movable;
   if (now === null) {
     const missing = fields[0] ?? null;
     return { of, direction, now, missing, end: null, warning: null, danger: null, standing: [], assumed: [] };
   }
-  const still = solve(standingStill(movable, solution.plan, solution));
+  const still = solve(standingStill(movable, held.plan, solution));
   const trials = [write, ...(orElse === undefined ? [] : [orElse])].map((way) =>
     tryOut(movable, now, still, (to) => solve(way(to))),
   );
@@ -73,7 +74,7 @@ function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
     );
   const [danger, warning] = [nearest(DANGER), nearest(WARNING)];
   const own = fields.filter((path) => isAssumed(solution, path));
-  const restsOn = [warning, danger].flatMap((step) => step?.finding.assumed ?? []);
+  const rests = [warning, danger].flatMap((step) => (step === null ? [] : restsOnIn(step, held.held)));
   return {
     of,
     direction,
@@ -83,8 +84,13 @@ function lineOf(movable: Movable, solution: Solution, solve: Solve): Headroom {
     warning,
     danger,
     standing: [...new Set([...dangersOf(solution), ...dangersOf(still)])],
-    assumed: [...new Set([...own, ...restsOn])],
+    assumed: [...new Set([...own, ...rests])],
   };
+}
+
+/** What was held counts as assumed all the same. */
+function restsOnIn({ finding: { rule, together, assumed } }: Step, held: ReadonlySet<string>): readonly string[] {
+  return [...assumed, ...[rule, ...together.map((each) => each.rule)].flatMap((each) => restsOn(each, held))];
 }
 
 /** The first that is met on the way from the value now; what is so already lies on it. */

@@ -39,6 +39,23 @@ export function standingStill({ now, fields, write }: Movable, plan: Plan, solut
   return now !== null && fields.some((path) => isAssumed(solution, path)) ? write(now) : plan;
 }
 
+/**
+ * Choices that nobody made and that follow from what is moved: an adapter is assumed under the frost, a pump under the
+ * water. Each is held where it is while something else moves; the kind of top that nobody chose is none to hold.
+ */
+export function heldStill(
+  plan: Plan,
+  { assumed }: Solution,
+): { readonly plan: Plan; readonly held: ReadonlySet<string> } {
+  const follows = assumed.filter(
+    ({ path }) => path === 'pump.setting' || (path === 'top.depth' && plan.top?.kind !== undefined),
+  );
+  return {
+    plan: follows.reduce((now, { path, value }) => withValue(now, path, value), plan),
+    held: new Set(follows.map(({ path }) => path)),
+  };
+}
+
 /** Nothing of the kind is there: an open tank has no pressure switch. */
 export function movablesOf(plan: Plan, solution: Solution, units: Units): readonly Movable[] {
   const handles = handlesOf(solution);

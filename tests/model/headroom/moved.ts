@@ -36,10 +36,15 @@ export function waysTo(plan: Plan, solution: Solution, of: HeadroomOf, to: numbe
   return [moved, made as unknown as Plan];
 }
 
-export function movedTo(plan: Plan, { facts, levels }: Solution, of: HeadroomOf, to: number): Plan {
+export function movedTo(plan: Plan, { facts, levels, assumed }: Solution, of: HeadroomOf, to: number): Plan {
   const made = structuredClone(plan) as unknown as Loose;
   const section = (name: string): Record<string, unknown> => (made[name] ??= {});
   const { house, well } = facts;
+  // What was assumed and follows from it stays where it is.
+  for (const { path, value } of assumed) {
+    if (path === 'pump.setting') section('pump')['setting'] = value;
+    if (path === 'top.depth' && plan.top?.kind !== undefined) section('top')['depth'] = value;
+  }
   switch (of) {
     case 'staticLevel': {
       const by = to - (levels.static ?? 0);
