@@ -72,8 +72,17 @@ A pump **does the job** when it
 - leaves 10 ft (3 m) of water over its intake even if it is the strongest of its rating,
 - and breaks no rule that another pump, pipe or wire would keep.
 
-Of those the smallest power comes first, then the rated flow nearest to what is asked. In a well that gives less than the
-house wants, a pump named for more than twice that is none where a smaller one serves. Common practice, no source.
+Of those the smallest power comes first, then the rated flow nearest to what is asked; one that gives more than twice what
+is wanted stands after one that works and gives up to 1.6 times. Where nobody told the dry season it hangs with more water
+over it. Pipe and wire are sized for where it then hangs and for what it gives. Weight decides on no pump: from 300 lb
+(136 kg) on the table says that it needs a rig. Common practice, no source.
+
+A well that gives less than the house wants is drawn from as deep as the pump lifts: there it gives 1.1 times from the water
+at rest, and four fifths with the last water over its dry-run protection. Where air alone told the yield, what draws more
+of it stands first. A pump named for more than twice what is wanted is none there, where a smaller one serves.
+
+A pump that does not pass the casing or the adapter is none, or depends on how wide the one that is bought is; where that
+keeps them all, it is said above the table with what would do.
 
 That is more than \`check\` asks of a pump that hangs: a pump that it finds nothing wrong with, and that only gives less
 than 1.1 times, or runs outside that range, *works, but*, and stands after those that do.

@@ -47,13 +47,14 @@ export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable 
   const solution = solver.later(plan);
   const refused = refusal(solution) ?? missingForAll(solution);
   if (refused !== null) return { kind: 'refused', why: refused };
-  const trying = (each: Plan) => rowsFor(each, own, solver);
+  const trying = (each: Plan, only?: ReadonlySet<string>) => rowsFor(each, own, solver, only);
   const rows = trying(plan);
   return { kind: 'rows', rows, inTheWay: inTheWay(plan, rows, trying), assumed: restsOn(solution) };
 }
 
-function rowsFor(plan: Plan, own: readonly OwnPump[], solver: Solver): PumpRow[] {
-  const candidates = candidatesOf(plan, solver.read(plan), [...(plan.ownPumps ?? []), ...own]);
+function rowsFor(plan: Plan, own: readonly OwnPump[], solver: Solver, only?: ReadonlySet<string>): PumpRow[] {
+  const all = candidatesOf(plan, solver.read(plan), [...(plan.ownPumps ?? []), ...own]);
+  const candidates = only === undefined ? all : all.filter(({ key }) => only.has(key));
   return passing(inOrder(judged(candidates.map((candidate) => hungRow(plan, candidate, solver)))));
 }
 

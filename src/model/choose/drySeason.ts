@@ -1,8 +1,7 @@
 /** A pump that is hung where nobody said how far the water falls in a dry season: in the deep half of the room it has. */
-import { valueAt } from '../plan/editPlan.ts';
 import { pumpRoom } from '../place/pumpRoom.ts';
 import { usualIn } from '../place/usual.ts';
-import { writtenInside } from '../rules/fix.ts';
+import { depthWritten, writtenInside } from '../rules/fix.ts';
 import type { Change, Solution } from '../solution.ts';
 
 const SETTING = 'pump.setting';
@@ -10,22 +9,28 @@ const SETTING = 'pump.setting';
 const OF_THE_ROOM = 0.75;
 
 /**
- * @param aimed  solved with the pump where it is aimed at: the usual water over its intake, or as much as a shallow well has
- * @returns  null where the dry season is told, or no deeper place is
+ * @param aimed   where it is aimed at: the usual water over its intake, or as much as a shallow well has
+ * @param solved  of the plan with this pump in it, wherever it hangs
+ * @returns  the same where the dry season is told, nobody knows how far the water falls, or no deeper place is
  */
-export function forDrySeason(aimed: Solution): Change | null {
-  const { facts, plan } = aimed;
-  if (facts.water.staticLowest !== null || aimed.lowest === null) return null;
-  const { setting } = facts.pump;
-  const { deepest, roomy, overInflow } = pumpRoom(aimed);
+export function forDrySeason(aimed: readonly Change[], solved: Solution): readonly Change[] {
+  const { facts } = solved;
+  const text = aimed.find(({ path }) => path === SETTING)?.to;
+  if (typeof text !== 'string' || facts.water.staticLowest !== null || !isLevelKnown(solved)) return aimed;
+  const setting = depthWritten({ solved }, SETTING, text);
+  const { deepest, roomy, overInflow } = pumpRoom(solved);
   const { underWater, mostUnderWater } = usualIn(facts.units);
   const end = Math.min(roomy.depth, overInflow !== null && overInflow.depth >= setting ? overInflow.depth : Infinity);
   const to =
     end > setting
       ? Math.min(end, setting + mostUnderWater - underWater)
       : setting + OF_THE_ROOM * (deepest.depth - setting);
-  if (!(to > setting)) return null;
-  const ends = { from: setting, to };
-  const text = writtenInside({ solved: aimed, facts }, SETTING, 'to', ends);
-  return text === valueAt(plan, SETTING) ? null : { path: SETTING, to: text };
+  if (!(to > setting)) return aimed;
+  const deeper = writtenInside({ solved, facts }, SETTING, 'to', { from: setting, to });
+  return [...aimed, { path: SETTING, to: deeper }];
+}
+
+/** The water falls to where it falls wherever the pump hangs. */
+export function isLevelKnown({ lowest, curves }: Pick<Solution, 'lowest' | 'curves'>): boolean {
+  return (lowest?.by === 'level' || lowest?.by === 'dryLevel') && curves.atCutInMost?.outpumped !== true;
 }

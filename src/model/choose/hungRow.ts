@@ -3,6 +3,7 @@ import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { worsened } from '../fixes/standing.ts';
+import { late } from '../late.ts';
 import { draftOf } from '../place/draft.ts';
 import { aimedAt, hangPump } from '../place/hangPump.ts';
 import { valueAt } from '../plan/editPlan.ts';
@@ -18,7 +19,7 @@ import type { Solver } from '../solve.ts';
 import { alsoTold, followsDepth } from './byRules.ts';
 import type { Candidate } from './candidates.ts';
 import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
-import { forDrySeason } from './drySeason.ts';
+import { forDrySeason, isLevelKnown } from './drySeason.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
 import { isFit, type PumpRow } from './pumpRow.ts';
 
@@ -28,13 +29,14 @@ type Solve = (plan: Plan) => Solution;
 export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpRow {
   const solve = solver.later;
   const bare = solve(changed(plan, candidate.changes));
-  const first = lifts(bare) ? outfit(bare, solve) : { plan: bare.plan, solution: bare, changes: [] };
   const row = (done: Outfitted): PumpRow => {
     const parts = byPart(lastOf([...candidate.changes, ...done.changes]));
+    const fit = withTank(done.solution, fitOf(done.solution, candidate.rated));
     return {
       ...candidate,
-      ...withTank(done.solution, fitOf(done.solution, candidate.rated)),
-      also: alsoTold(done.solution),
+      ...fit,
+      // What does not do by its figures is not judged at all.
+      also: fit.does === 'no' ? [] : alsoTold(done.solution),
       movedFrom: isMoved(plan, parts.depth) ? bare.facts.pump.setting : null,
       tank: tankFor(done.solution),
       parts,
@@ -42,34 +44,36 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
       solution: done.solution,
     };
   };
-  const stays = row(first);
+  // Each is worked out where it is needed: most pumps hang in one place only.
+  const first = late(() =>
+    lifts(bare) ? outfit(bare, solve) : { plan: bare.plan, solution: bare, changes: [] as const },
+  );
+  const stays = late(() => row(first()));
   const hung = (moves: readonly Change[]) => row(movedTo(bare, moves, solve));
-  const deeper = (moves: readonly Change[]): PumpRow => {
-    const aimed = solve(changed(bare.plan, moves));
-    const change = isLevelKnown(aimed) ? forDrySeason(aimed) : null;
-    return hung(change === null ? moves : [...moves, change]);
-  };
-  const higher = (deep: PumpRow): PumpRow | null => {
-    const moves = higherFor(deep, solve);
-    return moves === null ? null : hung(moves);
-  };
+  const isTyped = valueAt(plan, 'pump.setting') !== undefined;
   // A pump that would not do even with the water at rest hangs nowhere well: what it lacks is told high in the well.
-  if (!reaches(bare)) return (hangsWell(stays) || isLevelKnown(stays.solution) ? null : higher(stays)) ?? stays;
-  if (hangsWell(stays) && (isFit(stays) || !turnsOnDepth(stays))) return stays;
-  const draft = draftOf(first.plan);
-  const aimed = ownChanges([...aimedAt(draft, first.solution, solver).draft.changes.values()]);
-  const there = aimed.length === 0 ? stays : deeper(aimed);
+  if (!reaches(bare)) {
+    const moves = isLevelKnown(bare) || (isTyped && hangsWell(stays())) ? null : higherFor(bare, solver);
+    const told = moves === null ? stays() : hung(moves);
+    if (told.does !== 'works') return told;
+  }
+  if (isTyped && hangsWell(stays()) && (isFit(stays()) || !turnsOnDepth(stays()))) return stays();
+  const here = isTyped ? first().solution : bare;
+  const aimed = ownChanges([...aimedAt(draftOf(here.plan), here, solver).draft.changes.values()]);
+  const there = aimed.length === 0 ? stays() : hung(forDrySeason(aimed, bare));
   if (!isFit(there)) {
-    if (isFit(stays)) return stays;
-    const instead = (hasCutOff(there.solution) ? higher(there) : null) ?? there;
+    if (turnsOnDepth(there) && isFit(stays())) return stays();
+    const lacks = LACKS_WATER.has(there.why.variant) && hasCutOff(there.solution);
+    const moves = lacks ? higherFor(there.solution, solver) : null;
+    const instead = moves === null ? there : hung(moves);
     if (isFit(instead)) return instead;
     // What works where it hangs well is not hung elsewhere for no more; what does nowhere is told where it does best.
-    const inTurn = hangsWell(stays) ? [stays, there, instead] : [there, instead, stays];
-    return inTurn.find(({ does }) => does === 'works') ?? instead;
+    const inTurn = isTyped && hangsWell(stays()) ? [stays(), there, instead] : [there, instead];
+    return inTurn.find(({ does }) => does === 'works') ?? (stays().does === 'works' ? stays() : instead);
   }
-  if (there === stays || isNoWorse(first.solution, there.solution)) return there;
+  if (aimed.length === 0 || isNoWorse(here, there.solution)) return there;
   // Something else is worse there: as near to it as nothing forbids.
-  const nearer = hung(ownChanges([...hangPump(draft, solver).draft.changes.values()]));
+  const nearer = hung(ownChanges([...hangPump(draftOf(first().plan), solver).draft.changes.values()]));
   return isFit(nearer) ? nearer : there;
 }
 
@@ -94,11 +98,6 @@ function hangsWell({ plan, solution }: PumpRow): boolean {
   );
 }
 
-/** The water falls to where it falls wherever the pump hangs. */
-function isLevelKnown({ lowest, curves }: Solution): boolean {
-  return (lowest?.by === 'level' || lowest?.by === 'dryLevel') && curves.atCutInMost?.outpumped !== true;
-}
-
 /**
  * Whether another depth may give it what it lacks. None is chosen for a pump's place in its range: depth comes from the
  * water. Where it is known how far that falls, it falls so wherever the pump hangs.
@@ -113,22 +112,22 @@ function turnsOnDepth({ why, solution }: PumpRow): boolean {
  * dry-run protection there, and where it does from none, no higher than that leaves water over it. Null where that is no
  * place.
  */
-function higherFor({ why, solution }: PumpRow, solve: Solve): Change[] | null {
-  if (!LACKS_WATER.has(why.variant)) return null;
-  const { facts, plan } = solution;
+function higherFor(deep: Solution, solver: Solver): Change[] | null {
+  const { facts, plan } = deep;
   if (!mayMove(facts, 'pump.setting')) return null;
   const rest = lowestStatic(facts) ?? 0;
   const deepest = levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' });
   if (deepest === null || !(deepest > rest)) return null;
   // Protection by current lets the water fall to the intake.
   const under = facts.pump.lowLevelCutOff === true ? 0 : CUT_OFF_ABOVE_INTAKE;
-  const depth = Math.max(turnOf(solution, rest), rest + LEFT_OVER_INTAKE) + under;
+  const depth = Math.max(turnOf(deep, rest), rest + LEFT_OVER_INTAKE) + under;
   if (!(depth < facts.pump.setting)) return null;
   const ends = { from: rest, to: depth };
-  const setting = { path: 'pump.setting', to: writtenInside({ solved: solution, facts }, 'pump.setting', 'to', ends) };
+  const setting = { path: 'pump.setting', to: writtenInside({ solved: deep, facts }, 'pump.setting', 'to', ends) };
   if (facts.pump.lowLevelCutOff === true || !mayMove(facts, 'pump.lowLevelCutOff')) return [setting];
-  const hung = solve(changed(plan, [setting]));
-  const probe = probeAbove(hung, hung.facts.pump.setting);
+  const hung = changed(plan, [setting]);
+  const read = solver.read(hung);
+  const probe = probeAbove({ facts: read, plan: hung }, read.pump.setting);
   return probe === null ? [setting] : [setting, probe];
 }
 

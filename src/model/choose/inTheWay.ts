@@ -14,7 +14,7 @@ import { findPipe } from '../tables/pipes.ts';
 import type { Change, Solution } from '../solution.ts';
 import { gpm, writeQuantity } from '../units.ts';
 import { isPassing } from './byRules.ts';
-import { WANTED_SHARE, type Does } from './fit.ts';
+import { WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
 import type { WhyRow } from './pumpRow.ts';
 
 /** `does` is how many pumps do the job without it; 0 where those that might depend on what nobody said. */
@@ -29,8 +29,10 @@ export type InTheWay =
   | Sentence<'frequency', { at: readonly number[] }>;
 
 interface Tried {
+  readonly key: string;
   readonly does: Does;
   readonly why: WhyRow;
+  readonly figures: Pick<PumpFigures, 'share'>;
   readonly solution: Solution;
 }
 
@@ -40,9 +42,13 @@ const isAble = ({ does }: Tried) => does === 'yes' || does === 'depends';
 /**
  * @param plan  as typed
  * @param rows  of it, in order
- * @param trying  the rows of another plan
+ * @param trying  the rows of another plan; of some pumps only, by their keys
  */
-export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan) => readonly Tried[]): InTheWay[] {
+export function inTheWay(
+  plan: Plan,
+  rows: readonly Tried[],
+  trying: (plan: Plan, only?: ReadonlySet<string>) => readonly Tried[],
+): InTheWay[] {
   const [best] = rows;
   const facts = best?.solution.facts;
   if (best === undefined || facts === undefined) return [];
@@ -52,8 +58,10 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
   if (rows.some(isAble)) return [];
   // Where some work as it is, only what lets one do with all that is asked is worth a word.
   const some = rows.some(({ does }) => does === 'works');
-  const without = (changes: readonly Change[]): number | null => {
-    const able = trying(changed(plan, changes)).filter(({ does }) => does !== 'no' && !(some && does === 'works'));
+  const without = (changes: readonly Change[], only?: ReadonlySet<string>): number | null => {
+    const able = trying(changed(plan, changes), only).filter(
+      ({ does }) => does !== 'no' && !(some && does === 'works'),
+    );
     return able.length === 0 ? null : able.filter(({ does }) => does === 'yes').length;
   };
   const found: InTheWay[] = [];
@@ -63,8 +71,9 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
     if (does !== null) found.push({ variant: 'flowLimiter', numbers: { limit: flowLimiter, does } });
   }
   const limit = limitFor(facts);
-  if (limit !== null) {
-    const does = without([{ path: 'pump.flowLimiter', to: writeFlow(limit, facts) }]);
+  const tooMuch = new Set(rows.filter(givesTooMuch).map(({ key }) => key));
+  if (limit !== null && tooMuch.size > 0) {
+    const does = without([{ path: 'pump.flowLimiter', to: writeFlow(limit, facts) }], tooMuch);
     if (does !== null && does > 0) found.push({ variant: 'noFlowLimiter', numbers: { limit, does } });
   }
   if (facts.dropPipe.material === 'PVC' && isThreaded(facts.dropPipe, 'dropPipe')) {
@@ -77,6 +86,13 @@ export function inTheWay(plan: Plan, rows: readonly Tried[], trying: (plan: Plan
   }
   return found;
 }
+
+/** What a valve may help: no pump that is too weak, but one that draws its water too low by what it gives. */
+function givesTooMuch({ why, figures }: Tried): boolean {
+  if (why.variant === 'lacksPressure') return meets((figures.share ?? 0) - WANTED_SHARE, 'ratio');
+  return TOO_MUCH.has(why.variant) || (why.variant === 'finding' && why.numbers.finding.rule === 'PR-07');
+}
+const TOO_MUCH: ReadonlySet<string> = new Set(['takesTooMuch', 'outpumps', 'overRange']);
 
 /** Half a gallon a minute, or a litre. */
 const stepOf = ({ units }: Facts) => (units === 'us' ? gpm(0.5) : 0.001 / 60);

@@ -79,8 +79,8 @@ export const choose = {
     whys: {
       fits: ({ flow, spare, left }, show) =>
         `Gives ${show.flow(flow)}${spare === null ? '' : `, reaches cut-out with ${show.pressure(spare)} to spare`} and leaves ${show.depth(left)} of water over its intake.`,
-      fromStore: ({ gives, level }, show) =>
-        `Gets the water in the bore up from ${show.depth(level)}; the well itself gives ${show.flow(gives)}.`,
+      fromStore: ({ flow, gives, level }, show) =>
+        `Still gives ${show.flow(flow)} with the bore drawn down to ${show.depth(level)}; the well itself gives ${show.flow(gives)}.`,
       yieldUnsure: ({ gives }, show) =>
         `Does if the well gives the ${show.flow(gives)} that air blew out of it: measure what it gives to a pump.`,
       ifDemand: ({ flow, wanted }, show) =>

@@ -164,7 +164,7 @@ test('with the frequency unsaid the band is too wide for a job that either does'
   };
   const { rows, inTheWay } = tableOf(unsaid);
   expect(rows.some(({ does }) => does === 'yes' || does === 'depends')).toBe(false);
-  expect(inTheWay.map(({ variant }) => variant)).toEqual(['frequency']);
+  expect(inTheWay.map(({ variant }) => variant)).toContain('frequency');
 });
 
 test('with variable speed the drive’s maker names motor and wires', () => {
