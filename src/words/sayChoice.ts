@@ -1,8 +1,6 @@
 /** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
 import type { InTheWay, PumpRow } from '../model/choose/choosePump.ts';
 import type { TankRow } from '../model/choose/chooseTank.ts';
-import { NO_TEAM_LOAD } from '../model/formulas/lifting.ts';
-import { meets } from '../model/rules/grace.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { decimals } from '../model/units.ts';
@@ -60,10 +58,9 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
   const why = sayWhyChoice(row, words, show);
   const guard = guardOf(row, words, show);
   const load = values.hangLoadAtRest;
-  const rig = load !== null && meets(load - NO_TEAM_LOAD, 'force');
   const also = [
     ...row.also.map((each) => sayFinding(each, words, show).message),
-    ...(rig ? [pumps.needsRig(show.hook(load))] : []),
+    ...(row.needsRig && load !== null ? [pumps.needsRig(show.hook(load))] : []),
   ];
   const moved = row.movedFrom === null ? [] : [pumps.moved(show.depth(row.movedFrom), show.depth(facts.pump.setting))];
   return {
@@ -79,7 +76,7 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
     depth: `${show.depth(facts.pump.setting)}${guard === null ? '' : `, ${guard.cell}`}`,
     pipe: pipeText(row.solution, show),
     wire: wireText(row.solution, words, show),
-    weight: orDash(load, (each) => (rig ? pumps.rig(show.hook(each)) : show.hook(each))),
+    weight: orDash(load, (each) => (row.needsRig ? pumps.rig(show.hook(each)) : show.hook(each))),
     tank: orDash(row.tank, show.volume),
   };
 }

@@ -107,23 +107,24 @@ function stuckAt({ findings }: Solution): Finding | null {
  * @param rows  in order
  */
 export function passing(rows: readonly PumpRow[]): PumpRow[] {
+  const stuck = new Set<string>();
   const judged = rows.map((row) => {
-    const stuck = row.does === 'no' ? null : stuckAt(row.solution);
-    return stuck === null ? row : { ...row, does: passes(stuck), why: told(stuck), stuck: true };
+    const finding = row.does === 'no' ? null : stuckAt(row.solution);
+    if (finding === null) return row;
+    stuck.add(row.key);
+    return { ...row, does: passes(finding), why: told(finding) };
   });
-  const rank = (row: PumpRow & { readonly stuck?: boolean }) =>
-    row.stuck === true ? (row.does === 'depends' ? 1 : 2) : row.does === 'no' ? 3 : 0;
-  return judged.toSorted((one, other) => rank(one) - rank(other)).map(withoutMark);
+  const rank = ({ key, does }: PumpRow): number => {
+    if (!stuck.has(key)) return does === 'no' ? 3 : 0;
+    return does === 'depends' ? 1 : 2;
+  };
+  return judged.toSorted((one, other) => rank(one) - rank(other));
 }
 
 /** Tight, or as wide as such pumps usually are: a slimmer one, or a bore measured once more, may pass. */
 function passes({ severity, turn, assumed }: Finding): 'depends' | 'no' {
   const isSure = severity === 'danger' && turn === null && !assumed.includes('pump.diameter');
   return isSure ? 'no' : 'depends';
-}
-
-function withoutMark({ stuck: _, ...row }: PumpRow & { readonly stuck?: boolean }): PumpRow {
-  return row;
 }
 
 function told({ rule, variant, numbers }: Finding): WhyRow {

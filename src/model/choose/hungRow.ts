@@ -3,6 +3,7 @@ import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { worsened } from '../fixes/standing.ts';
+import { NO_TEAM_LOAD } from '../formulas/lifting.ts';
 import { late } from '../late.ts';
 import { draftOf } from '../place/draft.ts';
 import { aimedAt, hangPump } from '../place/hangPump.ts';
@@ -37,6 +38,7 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
       ...fit,
       // What does not do by its figures is not judged at all.
       also: fit.does === 'no' ? [] : alsoTold(done.solution),
+      needsRig: meets((done.solution.values.hangLoadAtRest ?? 0) - NO_TEAM_LOAD, 'force'),
       movedFrom: isMoved(plan, parts.depth) ? bare.facts.pump.setting : null,
       tank: tankFor(done.solution),
       parts,

@@ -17,6 +17,8 @@ export interface PumpRow extends Candidate {
   readonly figures: PumpFigures;
   /** What a rule finds besides that is no reason against this pump: told with it. */
   readonly also: readonly ToldFinding[];
+  /** What hangs on the hook at rest no team of people holds. */
+  readonly needsRig: boolean;
   /** Where the plan hangs the pump, if the row is judged with it hung elsewhere; else null. */
   readonly movedFrom: Metres | null;
   /** The smallest usual tank for it; null where none is large enough, or none is needed. */

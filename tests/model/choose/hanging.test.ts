@@ -34,11 +34,11 @@ test('the same pump at the same depth gets the same pipe and wire, whatever dept
   for (const plan of [blownRock, deepPoor, metricRock, lowYield, rock]) {
     const bottom = Number.parseFloat(plan.well.depth ?? '');
     const unit = plan.units === 'metric' ? 'm' : 'ft';
-    const typed = [undefined, ...[0.45, 0.7, 0.93].map((share) => `${Math.round(share * bottom)} ${unit}`)];
+    const depths = [undefined, ...[0.45, 0.7, 0.93].map((share) => `${Math.round(share * bottom)} ${unit}`)];
     const gear = new Map<string, string>();
-    for (const setting of typed) {
-      const { lowLevelCutOff: _, ...pump } = plan.pump ?? {};
-      for (const row of rowsOf({ ...plan, pump: { ...pump, ...(setting !== undefined && { setting }) } })) {
+    for (const typed of depths) {
+      const own = typed === undefined ? plan : withValue(plan, 'pump.setting', typed);
+      for (const row of rowsOf(withValue(own, 'pump.lowLevelCutOff', undefined))) {
         const { setting: depth, lowLevelCutOff } = row.solution.facts.pump;
         const at = `${plan.title} ${row.key} at ${depth.toFixed(6)} ${lowLevelCutOff}`;
         const { dropPipe, wire } = row.plan;
