@@ -1,4 +1,5 @@
 /** The slow way of reading a quantity: fractions, feet with inches, commas, typographic marks, and what is wrong. */
+import { LEAST_MEASURED, MOST_MEASURED } from './measured.ts';
 import type { ParsedQuantity, QuantityFault } from './parsed.ts';
 import { FOOT, INCH, SPELLINGS, UNITS, fromSi, listUnits, toSi, unitOf } from './table.ts';
 import type { QuantityKind } from './table.ts';
@@ -6,10 +7,6 @@ import { plainNumber } from './write.ts';
 
 /** Longer than any quantity; whatever is longer is not looked at closely. */
 const LONGEST = 60;
-
-/** Nothing in or about a well is written with more noughts than this. */
-const LEAST = 1e-9;
-const MOST = 1e12;
 
 const DECIMAL = String.raw`\d+(?:[.,]\d*)?(?:e[+-]?\d+)?|[.,]\d+(?:e[+-]?\d+)?`;
 const MIXED = String.raw`\d+(?:\s+|\s*-\s*)\d+/\d+|\d+/\d+|${DECIMAL}`;
@@ -52,8 +49,11 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
   const size = mixedNumber(digits);
   const value = sign === '-' ? -size : size;
   if (!Number.isFinite(value)) return fault('not a finite number', examples(kind));
-  if (size !== 0 && (size < LEAST || size > MOST))
-    return fault(size < LEAST ? 'smaller than anything measured' : 'larger than anything measured', examples(kind));
+  if (size !== 0 && (size < LEAST_MEASURED || size > MOST_MEASURED))
+    return fault(
+      size < LEAST_MEASURED ? 'smaller than anything measured' : 'larger than anything measured',
+      examples(kind),
+    );
   const spellings = SPELLINGS[kind];
   const unit = spellings.get(unitText) ?? spellings.get(unitText.toLowerCase());
   if (unit) return { ok: true, si: toSi(value, unit), unit: unit.name };

@@ -1,4 +1,5 @@
 /** Writes an SI number as one would type it: "180 ft", "1.5 m", "48 in". */
+import { LEAST_MEASURED } from './measured.ts';
 import { FOOT, INCH, fromSi, toSi, unitOf } from './table.ts';
 import type { QuantityKind, Unit } from './table.ts';
 
@@ -8,12 +9,18 @@ import type { QuantityKind, Unit } from './table.ts';
  */
 export function writeQuantity(si: number, kind: QuantityKind, unitName: string, step?: number): string {
   const rounded = step === undefined || step <= 0 ? si : Math.round(si / step) * step;
-  if (kind === 'length' && unitName === 'ft in') return writeFeetAndInches(rounded);
+  if (kind === 'length' && unitName === 'ft in') return writeFeetAndInches(orNothing(rounded));
   const unit = unitOf(kind, unitName);
   if (kind === 'gauge' && unit.name === 'AWG' && rounded < 1) return `${1 - Math.round(rounded)}/0 AWG`;
-  const value =
-    step === undefined ? shortest(rounded, unit) : neat(fromSi(rounded, unit), (step * unit.divisor) / unit.factor);
+  const value = orNothing(
+    step === undefined ? shortest(rounded, unit) : neat(fromSi(rounded, unit), (step * unit.divisor) / unit.factor),
+  );
   return unit.name === '' ? plainNumber(value) : `${plainNumber(value)} ${unit.name}`;
+}
+
+/** A sum that should come to nothing may be off by a bit. */
+function orNothing(value: number): number {
+  return Math.abs(value) < LEAST_MEASURED ? 0 : value;
 }
 
 /** "5 ft 6 in", "5 ft", "6 in", to the sixteenth of an inch; never "3 ft 12 in". */
