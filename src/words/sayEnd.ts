@@ -7,7 +7,7 @@ export interface EndWords {
   readonly ends: Readonly<Record<string, string>>;
 }
 
-/** What ends a band: "10 ft under the pumping level". */
+/** What ends a band: "10 ft under the lowest pumping level". */
 export function sayEnd({ rule, variant, numbers }: EndName, { rules, ends }: EndWords, show: Show): string {
   if (rule === null) return ends[variant] ?? variant;
   // The types of rule and words are held together where the words are written; here any rule may come.

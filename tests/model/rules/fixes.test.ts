@@ -63,7 +63,7 @@ describe('the button', () => {
       }),
     ).toEqual({
       changes: null,
-      words: 'No depth meets both: 10 ft under the pumping level, and as deep as the pump lifts.',
+      words: 'No depth meets both: 10 ft under the lowest pumping level, and as deep as the pump lifts.',
     });
   });
 

@@ -45,7 +45,7 @@ export const short: ShortWords<typeof pumpDepthRules> = {
     limits: {
       underCutOff: ({ least }, show) => `${show.depth(least)} under the probe`,
       underDryLevel: ({ least }, show) => `${show.depth(least)} under the dry level`,
-      underLevel: ({ least }, show) => `${show.depth(least)} under the pumping level`,
+      underLevel: ({ least }, show) => `${show.depth(least)} under the lowest pumping level`,
     },
   },
   'PR-03': {
@@ -146,4 +146,8 @@ function covered(
   return `${spoken}; ${show.depth(usual)} is usual.`;
 }
 
-const LEVEL_WORDS = { dryLevel: 'dry-season pumping level', level: 'pumping level', rest: 'water at rest' } as const;
+const LEVEL_WORDS = {
+  dryLevel: 'dry-season pumping level',
+  level: 'lowest pumping level',
+  rest: 'water at rest',
+} as const;
