@@ -21,6 +21,7 @@ export default defineConfig({
         'tests/cli/**/*.test.ts',
         'tests/house/**/*.test.ts',
         'tests/wells/**/*.test.ts',
+        'tests/keeping/**/*.test.ts',
       ]),
       {
         plugins: [svelte()],

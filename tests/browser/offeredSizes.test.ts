@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { offeredSizes } from '../../src/app/form/offeredSizes.ts';
-import { lineSizes } from '../../src/app/start/reportPlan.ts';
+import { lineSizes } from '../../src/app/start/lineSizes.ts';
 import { readPlan } from '../../src/model/plan/readPlan.ts';
 import heron from '../../static/samples/heron-flats.json';
 import tamarack from '../../static/samples/tamarack-ridge.json';

@@ -4,8 +4,6 @@ import { fitPumpingTest } from '../../src/model/aquifer/index.ts';
 import { pastedPairs } from '../../src/app/pumpingTest/pasted.ts';
 import { isFine, leftOut, numberIn, readingsOf } from '../../src/app/pumpingTest/readings.ts';
 import { blankDraft, isBlank, readDraft, type TestDraft } from '../../src/app/pumpingTest/testDraft.ts';
-import { memoryStore } from '../../src/app/state/store.ts';
-import { Drafts } from '../../src/app/state/drafts.ts';
 import { publishedAnswer, publishedTest } from '../model/aquifer/published.ts';
 
 const rows = (...pairs: readonly (readonly [string, string])[]) =>
@@ -103,32 +101,4 @@ describe('a draft', () => {
     expect(isBlank({ ...blankDraft('us'), rows: [{ time: ' ', drawdown: '' }] })).toBe(true);
     expect(isBlank(draft)).toBe(false);
   });
-
-  test('stands under its well, goes with a copy of it, and can be forgotten', () => {
-    const drafts = new Drafts(memoryStore(), () => {});
-    drafts.keep('one', 'text');
-    drafts.copy('one', 'two');
-    drafts.copy('none', 'three');
-    drafts.forget('one');
-    expect([drafts.load('one'), drafts.load('two'), drafts.load('three')]).toEqual([null, 'text', null]);
-  });
-
-  test.each([
-    ['lasts and has room', true, true, true],
-    ['is full', true, false, false],
-    ['goes with the page', false, true, false],
-  ])(
-    'a store that %s is reported until nothing is left to keep, and nothing is lost on the page',
-    (_, lasting, hasRoom, kept) => {
-      const reported: boolean[] = [];
-      const store = memoryStore();
-      const set = (key: string, text: string): boolean => hasRoom && store.set(key, text);
-      const drafts = new Drafts({ ...store, lasting, set }, (result) => reported.push(result));
-      drafts.keep('one', 'text');
-      expect(drafts.load('one')).toBe('text');
-      drafts.forget('one');
-      expect(drafts.load('one')).toBeNull();
-      expect(reported).toEqual([kept, true]);
-    },
-  );
 });

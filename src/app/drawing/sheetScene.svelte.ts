@@ -45,7 +45,7 @@ export class SheetScene {
 
   /** Another well begins without a history. */
   #draw(solution: Solution, view: View, kept?: readonly DetailDrawing[]): Scene {
-    const well = this.#source.workspace().desk.id;
+    const well = this.#source.workspace().wellKey;
     const shown = this.#shown;
     const scene = this.#drawer(solution, shown?.well === well ? { ...view, looks: shown.looks } : view, kept);
     this.#shown = { well, looks: scene.scales.looks };

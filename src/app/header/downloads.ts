@@ -5,6 +5,11 @@ export function downloadPlan(plan: Plan): void {
   download(`${JSON.stringify(plan, null, 2)}\n`, `${fileName(plan.title)}.json`, 'application/json');
 }
 
+/** What is kept and cannot be read, as it stands there. */
+export function downloadText(text: string, title: string | undefined): void {
+  download(text, `${fileName(title)}.txt`, 'text/plain');
+}
+
 /** The title without what a file system may refuse. */
 export function fileName(title: string | undefined): string {
   const plain = (title ?? '')

@@ -8,17 +8,7 @@ import { readPlan, type Problem } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { frostDoubt } from '../form/frostDoubt.ts';
-
-export type Units = 'us' | 'metric';
-
-const INCH_LINES = ['3/4 in', '1 in', '1-1/4 in', '1-1/2 in', '2 in'] as const;
-const METRIC_LINES = ['25 mm', '32 mm', '40 mm', '50 mm', '63 mm'] as const;
-export type LineSize = (typeof INCH_LINES)[number] | (typeof METRIC_LINES)[number];
-
-/** Sizes of PE pipe to a house, those of the report's own units first. */
-export function lineSizes(units: Units): readonly LineSize[] {
-  return units === 'metric' ? [...METRIC_LINES, ...INCH_LINES] : [...INCH_LINES, ...METRIC_LINES];
-}
+import type { LineSize, Units } from './lineSizes.ts';
 
 /** As typed or chosen; empty where nobody said anything. */
 export interface Report {

@@ -2,48 +2,59 @@
 import { pointsOf, type OwnPump } from '../../model/choose/candidates.ts';
 import { pumpPointsFault } from '../../model/formulas/pointsCurve.ts';
 import { parseQuantity } from '../../model/units.ts';
-import type { Store } from './store.ts';
-
-const KEY = 'wellcut/pumps';
+import type { Rooms } from '../keeping/rooms.ts';
 
 export class OwnPumps {
-  readonly #store: Store;
-  /** What is there for as long as the page is, where the store refuses. */
-  #unkept: readonly OwnPump[] = [];
+  readonly #rooms: Rooms;
+  readonly #onchange: () => void;
+  #pumps = new Map<string, OwnPump>();
+  /** Names that the device refused: there for as long as the page is. */
+  readonly #unkept = new Set<string>();
 
-  constructor(store: Store) {
-    this.#store = store;
+  /** @param onchange  what is on the device has changed */
+  constructor(rooms: Rooms, onchange: () => void = () => {}) {
+    this.#rooms = rooms;
+    this.#onchange = onchange;
+  }
+
+  /** Reads what the device has; what it refused stays beside it. */
+  async open(): Promise<void> {
+    const kept = (await this.#rooms.all('pumps')).map(([, pump]) => pump).filter(isPump);
+    const unkept = [...this.#pumps].filter(([name]) => this.#unkept.has(name));
+    // What another version or another hand wrote there is passed over, never thrown at.
+    this.#pumps = new Map([...kept.map((pump) => [pump.name, pump] as const), ...unkept]);
   }
 
   list(): readonly OwnPump[] {
-    const kept = readPumps(this.#store.get(KEY));
-    return [...kept, ...this.#unkept.filter(({ name }) => !kept.some((pump) => pump.name === name))];
+    return [...this.#pumps.values()];
   }
 
-  /** @returns  whether it outlives the page; one of the same name is replaced */
+  /** @returns  whether it outlives the page, as far as is known yet; one of the same name is replaced */
   keep(pump: OwnPump): boolean {
-    const all = [...this.list().filter(({ name }) => name !== pump.name), pump];
-    const kept = this.#store.set(KEY, JSON.stringify(all)) && this.#store.lasting;
-    this.#unkept = kept ? [] : [...this.#unkept.filter(({ name }) => name !== pump.name), pump];
-    return kept;
+    const refused = this.#unkept.size > 0;
+    this.#pumps.set(pump.name, pump);
+    this.#unkept.add(pump.name);
+    void this.#put(pump.name, pump);
+    return this.#rooms.lasting && !refused;
   }
 
   remove(name: string): void {
-    const left = this.list().filter((pump) => pump.name !== name);
-    this.#unkept = this.#unkept.filter((pump) => pump.name !== name);
-    this.#store.set(KEY, JSON.stringify(left));
+    this.#pumps.delete(name);
+    this.#unkept.delete(name);
+    void this.#put(name, undefined);
   }
-}
 
-/** What another version or another hand wrote there is passed over, never thrown at. */
-function readPumps(text: string | null): OwnPump[] {
-  if (text === null) return [];
-  try {
-    const read: unknown = JSON.parse(text);
-    return Array.isArray(read) ? read.filter(isPump) : [];
-  } catch (fault) {
-    console.info('wellcut: the kept pumps cannot be read', fault);
-    return [];
+  async #put(name: string, pump: OwnPump | undefined): Promise<void> {
+    try {
+      await this.#rooms.change('pumps', name, () => ({
+        puts: [{ room: 'pumps', key: name, value: pump }],
+        answer: null,
+      }));
+      if (this.#pumps.get(name) === pump) this.#unkept.delete(name);
+      this.#onchange();
+    } catch (fault) {
+      console.info('wellcut: a pump of one’s own could not be kept', fault);
+    }
   }
 }
 

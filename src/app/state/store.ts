@@ -1,4 +1,7 @@
-/** Storage of the browser, or memory where there is none or it refuses: the page works either way. */
+/**
+ * Small storage of the browser, written at once: settings, and what a page that ends leaves to the next. In memory where
+ * the browser refuses.
+ */
 export interface Store {
   /** False when what is written is gone with the page. */
   readonly lasting: boolean;
@@ -10,20 +13,26 @@ export interface Store {
 }
 
 export function openStore(): Store {
-  const storage = lastingStorage();
+  const storage = storageNamed('localStorage');
   return storage === null ? memoryStore() : storageStore(storage);
 }
 
-function lastingStorage(): Storage | null {
+/** What only this tab sees, and still has after a reload. */
+export function openTabStore(): Store {
+  const storage = storageNamed('sessionStorage');
+  return storage === null ? memoryStore() : storageStore(storage);
+}
+
+function storageNamed(name: 'localStorage' | 'sessionStorage'): Storage | null {
   try {
-    const storage = window.localStorage;
+    const storage = window[name];
     const probe = 'wellcut/probe';
     storage.setItem(probe, '1');
     storage.removeItem(probe);
     return storage;
   } catch (refusal) {
     // A sandboxed frame or a private window may forbid storage: the page goes on without.
-    console.info('wellcut: nothing can be kept in this browser', refusal);
+    console.info(`wellcut: the browser has no ${name}`, refusal);
     return null;
   }
 }

@@ -16,18 +16,15 @@ import { show, type Show } from '../../model/units.ts';
 import { changeInFindings } from '../../words/sayFindings.ts';
 import { nameLevel } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
+import type { Drafts } from '../keeping/drafts.ts';
+import { followed, joined, renamed, sharing, stepsOf, type Desk, type KeptHistory } from '../keeping/keptHistory.ts';
 import { HeadroomAhead } from '../headroom/headroomAhead.svelte.ts';
 import type { Announcer } from './announcer.svelte.ts';
-import type { Drafts } from './drafts.ts';
 import { BURST_PAUSE, endBurst, record, redo, startHistory, undo, type History } from './history.ts';
 import type { OwnPumps } from './ownPumps.ts';
 import type { Settings, Units } from './settings.svelte.ts';
 
-/** A well under its id on the device's shelf, or the empty desk. */
-export interface Desk {
-  readonly id: string | null;
-  readonly plan: Plan | null;
-}
+export type { Desk };
 
 /** What a finger or the mouse is doing right now. */
 export interface Held {
@@ -106,6 +103,15 @@ export class Workspace {
 
   readonly headroom = new HeadroomAhead();
 
+  /** By id: what the well was called here before it went on under another id. */
+  #before = $state.raw<Readonly<Record<string, string>>>({});
+  /** Names the well on the desk for as long as it stays there, whatever becomes of its id. */
+  readonly wellKey: string | null = $derived(
+    this.desk.id === null ? null : (this.#before[this.desk.id] ?? this.desk.id),
+  );
+  /** By id: steps that had been taken before the well was opened from the shelf. */
+  #earlier: Readonly<Record<string, KeptHistory | undefined>> = {};
+
   /** What was found before a burst of keys began, and the timer that waits for its end. */
   #findingsBefore: readonly Finding[] | null = null;
   #saying: ReturnType<typeof setTimeout> | undefined;
@@ -161,10 +167,11 @@ export class Workspace {
     options: { burst?: string; say?: () => string } = {},
   ): void {
     const before = this.history.present;
+    const next = sharing(before.plan, plan);
     const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
     this.history = record<Desk>(
       this.history,
-      { id: before.id, plan },
+      { id: before.id, plan: next },
       {
         name: typeof name === 'string' ? name : (desk) => name(desk.plan),
         burst: options.burst ?? null,
@@ -221,23 +228,46 @@ export class Workspace {
     this.wantedField = path;
   }
 
-  /** Another well on the desk; the one before is a step back. */
-  open(desk: Desk, name: string): void {
+  /**
+   * Another well on the desk; the one before is a step back.
+   *
+   * @param earlier  steps that were taken with it on another day
+   */
+  open(desk: Desk, name: string, earlier?: KeptHistory): void {
     this.#letGo();
     this.selected = null;
     this.lit = null;
+    if (desk.id !== null && earlier !== undefined) this.#earlier = { ...this.#earlier, [desk.id]: earlier };
     this.history = record(this.history, desk, { name, same: sameDesk });
     this.announcer.say(`${name}.`);
   }
 
-  /** The well that was on the desk when the page was left: where the history starts. */
-  resume(desk: Desk): void {
-    this.history = startHistory(desk);
+  /** The well that was on the desk when the page was left, with the steps that had been taken. */
+  resume(history: History<Desk>): void {
+    this.history = history;
   }
 
-  /** The same well under another id, without a step: for a copy that must not overwrite another tab's. */
-  rename(id: string): void {
-    this.history = { ...this.history, present: { ...this.history.present, id } };
+  /** Another tab has gone on with the well on the desk: so does this one, without a step of its own. */
+  follow(id: string, plan: Plan, kept: KeptHistory): void {
+    this.#earlier = { ...this.#earlier, [id]: undefined };
+    this.history = followed(this.history, id, plan, kept);
+    this.preview = null;
+    this.judgeAtOnce();
+  }
+
+  /** The same well under another id, without a step: for one that must not be written over another tab's. */
+  rename(from: string, to: string): void {
+    this.#earlier = { ...this.#earlier, [to]: this.#earlier[from] };
+    this.#before = { ...this.#before, [to]: this.#before[from] ?? from };
+    this.history = renamed(this.history, from, to);
+  }
+
+  /** The steps of the well on the desk, those of other days included. */
+  stepsToKeep(): KeptHistory {
+    const { id } = this.desk;
+    return id === null
+      ? joined(undefined, { past: [], future: [] })
+      : joined(this.#earlier[id], stepsOf(this.history, id));
   }
 
   endBurst(): void {

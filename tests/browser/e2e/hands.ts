@@ -14,13 +14,76 @@ export async function openChanged(page: Page, changes: Readonly<Record<string, o
   const plan = { ...(JSON.parse(readFileSync(file, 'utf8')) as object), ...changes };
   await page.goto('/');
   // The page opens where it was left: only an empty one asks for a file.
-  await page.evaluate(() => window.localStorage.clear());
+  await eraseKept(page);
   await page.reload();
   await page
     .getByRole('main')
     .locator('input[type=file]')
     .setInputFiles({ name: 'changed.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(plan)) });
   await expect(chip(page, 'Pump intake')).toBeAttached();
+}
+
+/** All that the browser keeps for the page is gone, as if somebody had cleared it. */
+export async function eraseKept(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    window.localStorage.clear();
+    window.sessionStorage.clear();
+    await new Promise((done, fail) => {
+      const erasing = indexedDB.deleteDatabase('wellcut');
+      erasing.onsuccess = done;
+      erasing.onerror = fail;
+    });
+  });
+}
+
+export interface KeptHere {
+  readonly id: string;
+  readonly title: string;
+  readonly version: string;
+  readonly takenAway: number | null;
+  readonly plan: unknown;
+}
+
+/** The wells as this browser keeps them, taken away or not. */
+export async function keptHere(page: Page): Promise<KeptHere[]> {
+  return page.evaluate(async () => {
+    const asked = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((done, fail) => {
+        request.onsuccess = () => done(request.result);
+        request.onerror = () => fail(request.error as Error);
+      });
+    // The page makes the database: one that is not there must not be made by looking.
+    if (!(await indexedDB.databases()).some(({ name }) => name === 'wellcut')) return [];
+    const database = await asked(indexedDB.open('wellcut'));
+    const room = database.transaction('wells').objectStore('wells');
+    const [ids, wells] = await Promise.all([asked(room.getAllKeys()), asked(room.getAll())]);
+    database.close();
+    return ids.map((id, i) => ({ id: String(id), ...(wells[i] as Omit<KeptHere, 'id'>) }));
+  });
+}
+
+/** Whether the browser has no room for anything that the page wants to keep. */
+export async function fillUp(page: Page, full: boolean): Promise<void> {
+  await page.evaluate((isFull) => {
+    const room = IDBObjectStore.prototype as IDBObjectStore & { putWithRoom?: IDBObjectStore['put'] };
+    room.putWithRoom ??= room.put;
+    const put = room.putWithRoom;
+    // A disk cannot be filled in a test: the browser's answer is the one that it gives when it is.
+    room.put = isFull
+      ? () => {
+          throw new DOMException('full', 'QuotaExceededError');
+        }
+      : put;
+  }, full);
+}
+
+/** In the page, before it runs: a browser that has no database for it. */
+export function withoutDatabase(): void {
+  Object.defineProperty(window, 'indexedDB', {
+    get() {
+      throw new DOMException('denied', 'SecurityError');
+    },
+  });
 }
 
 /** The samples are sound. With a thinner wire and a weaker pipe there is a danger, and two warnings. */

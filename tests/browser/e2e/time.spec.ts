@@ -1,6 +1,18 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { chip, feetIn, handOn, heard, openSample, redo, undo } from './hands.ts';
+import {
+  chip,
+  feetIn,
+  fillUp,
+  handOn,
+  heard,
+  keptHere,
+  openChanged,
+  openSample,
+  redo,
+  undo,
+  withoutDatabase,
+} from './hands.ts';
 
 const opener = (page: Page): Locator => page.getByRole('button', { name: 'Watch the water over time' });
 const range = (page: Page): Locator => page.getByRole('slider', { name: 'Time since the pump started' });
@@ -23,11 +35,7 @@ async function saidLevel(page: Page): Promise<number> {
 
 /** The plan as this device keeps it. */
 async function keptPlan(page: Page): Promise<string> {
-  return page.evaluate(() => {
-    const key = Object.keys(localStorage).find((each) => each.startsWith('wellcut/well/')) ?? '';
-    const { plan } = JSON.parse(localStorage.getItem(key) ?? '{}') as { plan?: unknown };
-    return JSON.stringify(plan);
-  });
+  return JSON.stringify((await keptHere(page))[0]?.plan);
 }
 
 test('keys on the range move sentence and drawn level; going back restores both, and no step was made', async ({
@@ -58,7 +66,7 @@ test('keys on the range move sentence and drawn level; going back restores both,
 });
 
 test('a pump that stops lets the water come back, and the plan is as it was', async ({ page }) => {
-  await openSample(page);
+  await openChanged(page, {});
   await expect.poll(() => keptPlan(page)).toContain('Tamarack');
   const plan = await keptPlan(page);
   await opener(page).click();
@@ -195,18 +203,8 @@ test('where the browser has no room left for it, the page says so, and says no m
   page,
 }) => {
   await openTest(page);
-  await page.evaluate(() => {
-    // To the last byte that the browser gives.
-    for (let size = 1 << 20, name = 0; size >= 1;) {
-      try {
-        localStorage.setItem(`filler/${name}`, 'x'.repeat(size));
-        name++;
-      } catch {
-        size = Math.floor(size / 2);
-      }
-    }
-  });
-  const words = page.getByText('This browser has no room left. The pumping test being typed is not kept');
+  await fillUp(page, true);
+  const words = page.getByText(/^This browser has no room left\.[\s\S]*What is being typed is not kept/);
   await expect(words).toBeHidden();
   await page.getByLabel('Flow, held constant').fill('32.8333 m3/h');
   await expect(words).toBeVisible();
@@ -214,24 +212,16 @@ test('where the browser has no room left for it, the page says so, and says no m
   await page.getByRole('tab', { name: 'Findings' }).click();
   await page.getByRole('tab', { name: 'The record' }).click();
   await expect(page.getByLabel('Flow, held constant')).toHaveValue('32.8333 m3/h');
-  await page.evaluate(() => {
-    for (const key of Object.keys(localStorage)) if (key.startsWith('filler/')) localStorage.removeItem(key);
-  });
+  await fillUp(page, false);
   await page.getByLabel('Flow, held constant').fill('30 m3/h');
   await expect(words).toBeHidden();
 });
 
 test('a pumping test where the browser keeps nothing is named with the well', async ({ page }) => {
-  await page.addInitScript(() => {
-    Object.defineProperty(window, 'localStorage', {
-      get() {
-        throw new DOMException('denied', 'SecurityError');
-      },
-    });
-  });
+  await page.addInitScript(withoutDatabase);
   await openTest(page);
   await page.getByLabel('Flow, held constant').fill('32.8333 m3/h');
-  await expect(page.getByText(/^This browser keeps nothing\..*pumping test being typed is not kept/)).toBeVisible();
+  await expect(page.getByText(/^This browser keeps nothing\..*What is being typed is not kept/)).toBeVisible();
 });
 
 test('readings that cannot be fitted are refused in words', async ({ page }) => {

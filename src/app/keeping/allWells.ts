@@ -1,0 +1,48 @@
+/** All wells of a device as one file, and such a file read: each well is a plan as it would be saved alone. */
+import type { Plan } from '../../model/plan/schema.ts';
+import type { KeptWell } from './keptWell.ts';
+
+const FORMAT = 'wellcut-wells/1';
+
+export interface FiledWells {
+  readonly plans: readonly Plan[];
+  /** Titles, or places in the file, of those that cannot be read. */
+  readonly unread: readonly string[];
+}
+
+/** Those that were taken away stay out; what cannot be read goes along as it stands. */
+export function fileOf(wells: readonly KeptWell[]): string {
+  const filed = wells
+    .filter(({ takenAway }) => takenAway === null)
+    .map(({ title, saved, plan, raw }) => ({ title, saved, ...(raw === null ? { plan } : { text: raw }) }));
+  return `${JSON.stringify({ format: FORMAT, wells: filed }, null, 2)}\n`;
+}
+
+/**
+ * @param reads  whether it is a plan
+ * @returns      null for text that is no such file
+ */
+export function readFile(text: string, reads: (plan: unknown) => boolean): FiledWells | null {
+  const filed = parsed(text);
+  if (filed === null || filed['format'] !== FORMAT || !Array.isArray(filed['wells'])) return null;
+  const plans: Plan[] = [];
+  const unread: string[] = [];
+  for (const [i, well] of (filed['wells'] as unknown[]).entries()) {
+    const { plan, title } = (well ?? {}) as Record<string, unknown>;
+    if (reads(plan)) plans.push(plan as Plan);
+    else unread.push(typeof title === 'string' && title !== '' ? title : `well ${i + 1}`);
+  }
+  return { plans, unread };
+}
+
+function parsed(text: string): Record<string, unknown> | null {
+  // Only a file that says so in its beginning is read for it: a plan may be long.
+  if (!text.slice(0, 200).includes(FORMAT)) return null;
+  try {
+    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
+    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : null;
+  } catch (fault) {
+    if (!(fault instanceof SyntaxError)) throw fault;
+    return null;
+  }
+}

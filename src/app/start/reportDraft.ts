@@ -1,0 +1,80 @@
+/** A driller's report as it is typed: kept until it is done with, since nothing that was typed may be lost. */
+import { lineSizes } from './lineSizes.ts';
+import type { Report, ReportField } from './reportPlan.ts';
+
+export function blankReport(units: Report['units']): Report {
+  return {
+    title: '',
+    units,
+    depthsFrom: '',
+    depth: '',
+    casingMaterial: '',
+    casingSize: '',
+    casingInside: '',
+    casingBottom: '',
+    intake: '',
+    holeDiameter: '',
+    screenTop: '',
+    screenBottom: '',
+    staticLevel: '',
+    test: 'unknown',
+    testFlow: '',
+    testDrawdown: '',
+    testHours: '',
+    pumpingLevel: '',
+    demand: '',
+    distance: '',
+    line: '',
+    rise: '',
+    frostDepth: '',
+    frostFrom: '',
+    hanging: '',
+    pumpSetting: '',
+    power: '',
+    top: '',
+    adapterDepth: '',
+  };
+}
+
+/** What can be chosen; everything else is free text. */
+const CHOICES: { readonly [field in ReportField]?: readonly string[] } = {
+  units: ['us', 'metric'],
+  depthsFrom: ['ground', 'casing top'],
+  casingMaterial: ['steel', 'PVC', 'stainless steel', 'concrete', 'other'],
+  intake: ['open hole', 'screen', 'driven point', 'dug'],
+  test: ['test', 'level', 'yield only', 'unknown'],
+  line: lineSizes('us'),
+  frostFrom: ['local code', 'estimate'],
+  hanging: ['pump'],
+  top: ['pitless', 'seal'],
+};
+
+/** Nothing has been said that could be lost. */
+export function isBlankReport(report: Report): boolean {
+  const blank = blankReport(report.units);
+  return (Object.keys(blank) as ReportField[]).every((field) => report[field].trim() === blank[field]);
+}
+
+/** The report with what was kept, wherever nothing stands yet. */
+export function withKept(report: Report, text: string | null): Report {
+  const kept = readKept(text);
+  if (kept === null) return report;
+  const blank = blankReport(report.units);
+  const fields = Object.entries(kept).filter(([field, value]) => {
+    const name = field as ReportField;
+    if (typeof value !== 'string' || !Object.hasOwn(blank, field) || report[name] !== blank[name]) return false;
+    return CHOICES[name]?.includes(value) ?? true;
+  });
+  return { ...report, ...(Object.fromEntries(fields) as Partial<Report>) };
+}
+
+function readKept(text: string | null): Record<string, unknown> | null {
+  if (text === null) return null;
+  try {
+    const kept: unknown = JSON.parse(text);
+    return typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : null;
+  } catch (fault) {
+    console.info('wellcut: a kept report cannot be read', fault);
+    return null;
+  }
+}

@@ -1,0 +1,34 @@
+/** All wells as one file, and back. */
+import { expect, test } from 'vitest';
+import { fileOf, readFile } from '../../src/app/keeping/allWells.ts';
+import { readKept } from '../../src/app/keeping/keptWell.ts';
+import { readPlan } from '../../src/model/plan/readPlan.ts';
+import rock from '../../static/samples/tamarack-ridge.json';
+import sand from '../../static/samples/heron-flats.json';
+
+const reads = (plan: unknown): boolean => readPlan(plan).ok;
+const wells = [
+  readKept('a', { title: 'Rock', saved: 2, version: 'v1', plan: rock }),
+  readKept('b', { title: 'Sand', saved: 1, version: 'v2', plan: sand }),
+  readKept('c', { title: 'Gone', saved: 1, version: 'v3', takenAway: 9, plan: rock }),
+  readKept('d', '{"torn'),
+];
+
+test('plans come back as they were; what was taken away stays out, what cannot be read is named', () => {
+  const text = fileOf(wells);
+  expect(readFile(text, reads)).toEqual({ plans: [rock, sand], unread: ['well 3'] });
+  expect(text).toContain('{\\"torn');
+});
+
+test('a plan that is none is named by its title, and the others are read', () => {
+  const text = fileOf(wells).replace('"180 ft"', '180');
+  expect(readFile(text, reads)).toEqual({ plans: [sand], unread: ['Rock', 'well 3'] });
+});
+
+test.each([
+  ['a plan', JSON.stringify(rock)],
+  ['other text', 'wellcut-wells/1'],
+  ['a list', '["wellcut-wells/1"]'],
+  ['one without wells', '{"format": "wellcut-wells/1"}'],
+  ['nothing', ''],
+])('%s is no such file', (_, text) => expect(readFile(text, reads)).toBeNull());
