@@ -28,8 +28,8 @@ export default defineConfig({
     { name: 'desktop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 1000 } } },
     {
       name: 'phone',
-      // Sheets of paper and exported pictures do not know on which device they are made.
-      testIgnore: /(renderers|print)\.spec\.ts$/,
+      // Sheets of paper and exported pictures do not know on which device they are made, nor does a browser that is killed.
+      testIgnore: /(renderers|print|killed)\.spec\.ts$/,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
     },
   ],
