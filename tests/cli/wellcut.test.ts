@@ -132,7 +132,7 @@ describe('check', () => {
       /^Drop pipe, hanging length {2,}\d+ ft( \d+ in)?$/m,
       /^Weight on the hook at rest {2,}\d+ lb$/m,
       /^Water in the well {2,}\d+ gal$/m,
-      /^Chlorine product of 5\.25 % {2,}[\d.]+ gal$/m,
+      /^Chlorine product of 5\.25 % {2,}[\d.]+ (?:gal|fl oz)$/m,
     ])
       expect(figures).toMatch(line);
     const metric = wellcut(['check', samplePath('heron-flats')]).stdout;

@@ -304,7 +304,25 @@ export class Page {
   }
 
   async openFile(file: File): Promise<void> {
-    await this.openText(await file.text(), file.name, `Open ${file.name}`);
+    const { textOfPlan, MOST_BYTES } = await this.load();
+    const bytes = await firstBytes(file, MOST_BYTES + 1);
+    if (bytes === null) {
+      const problem = 'It may be a folder, or it is no longer there: choose the file again.';
+      this.unreadable = { what: file.name, problems: [problem], kept: UNTOUCHED, text: null };
+      this.announcer.say(`${file.name} could not be opened.`);
+      return;
+    }
+    const read = textOfPlan(bytes);
+    if (read.ok) await this.openText(read.text, file.name, `Open ${file.name}`);
+    else await this.#refuse(file.name, [read.problem], UNTOUCHED, null);
+  }
+
+  /** Of several only the first is opened, and that is said. */
+  async openFiles(files: readonly File[]): Promise<void> {
+    const [first, ...others] = files;
+    if (first === undefined) return;
+    await this.openFile(first);
+    if (others.length > 0) this.said = `Only ${first.name} was looked at: open one file at a time.`;
   }
 
   async openText(text: string, what: string, name: string): Promise<void> {
@@ -313,13 +331,7 @@ export class Page {
     if (filed !== null) return this.#putInAll(filed, what);
     const reading = readPlanText(text);
     if (reading.ok) this.openNew(reading.plan, name);
-    else
-      await this.#refuse(
-        what,
-        reading.problems,
-        'What was on the page is still here, and the file is untouched.',
-        null,
-      );
+    else await this.#refuse(what, reading.problems, UNTOUCHED, null);
   }
 
   /** All wells of this device as one file. */
@@ -580,6 +592,18 @@ export class Page {
     const { sayProblem } = await this.load();
     this.unreadable = { what, problems: problems.map(sayProblem), kept, text };
     this.announcer.say(`${what} could not be opened.`);
+  }
+}
+
+const UNTOUCHED = 'What was on the page is still here, and the file is untouched.';
+
+/** Null where the browser cannot read it. */
+async function firstBytes(file: File, count: number): Promise<Uint8Array | null> {
+  try {
+    return new Uint8Array(await file.slice(0, count).arrayBuffer());
+  } catch (fault) {
+    console.info(`wellcut: ${file.name} cannot be read`, fault);
+    return null;
   }
 }
 

@@ -108,3 +108,15 @@ test('from the empty page to a moved pump with the keyboard alone', async ({ pag
   await expect.poll(() => heard(page, 'Pump intake')).not.toBe(before);
   await expect(undo(page)).toBeEnabled();
 });
+
+test('a picture in place of a plan is told as what it is', async ({ page }) => {
+  await page.goto('/');
+  await page
+    .getByRole('main')
+    .locator('input[type=file]')
+    // PNG (third edition), 5.2: the signature of eight bytes.
+    .setInputFiles({ name: 'photo.png', mimeType: 'image/png', buffer: Buffer.from('89504e470d0a1a0a', 'hex') });
+  const said = page.getByRole('alert');
+  await expect(said).toContainText('photo.png could not be opened');
+  await expect(said).toContainText('it may be a picture or an archive');
+});
