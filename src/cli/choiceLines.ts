@@ -68,8 +68,7 @@ export function choiceLines(plan: Plan): string[] {
     '',
     tanks.precharge(units.pressure(sizes.precharge)),
   );
-  if (sizes.reach !== null)
-    lines.push(tanks.reach(units.pressure(sizes.reach), units.pressure(sizes.rating), sizes.relief));
+  if (sizes.reach !== null) lines.push(tanks.reach(sizes, units.pressure(sizes.reach), units.pressure(sizes.rating)));
   return [...lines, ''];
 }
 

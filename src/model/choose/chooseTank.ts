@@ -41,6 +41,9 @@ export interface TankRow {
 
 export type TankRefusal = 'flowing' | 'openTank' | 'variableSpeed' | 'pumpFirst';
 
+/** What stands between the pump's highest pressure and the tank. */
+export type TankReach = Pick<Extract<TankTable, { kind: 'rows' }>, 'relief' | 'ratingAssumed' | 'isOver'>;
+
 export type TankTable =
   | { readonly kind: 'refused'; readonly why: TankRefusal }
   | {
@@ -51,6 +54,10 @@ export type TankTable =
       /** The highest that the pump can put on a tank, and what the plan's tank bears. */
       readonly reach: Pascals | null;
       readonly rating: Pascals;
+      /** Nobody said it. */
+      readonly ratingAssumed: boolean;
+      /** The pump can put more on it than it bears. */
+      readonly isOver: boolean;
       readonly relief: boolean | null;
     };
 
@@ -74,6 +81,8 @@ export function chooseTank(plan: Plan): TankTable {
     precharge: usualPrecharge(facts),
     reach: values.shutOffPressureAtTank,
     rating: tankRating,
+    ratingAssumed: isAssumed(solution, 'house.tankRating'),
+    isOver: (values.shutOffPressureAtTank ?? 0) > tankRating,
     relief: reliefValve,
   };
 }

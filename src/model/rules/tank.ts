@@ -56,10 +56,13 @@ export const tankHolds = defineRule({
   fixes: ({ facts }) => [change(facts, [{ path: 'house.reliefValve', to: true }], 'addReliefValve', {})],
 });
 
+/** So long a motor may run in water that hardly moves. Common practice, no source. */
+const SOON: Seconds = 1800;
+
 export const pumpReachesCutOut = defineRule({
   number: 'PR-46',
   part: 'switch',
-  asks: { spare: CUT_OUT_SPARE },
+  asks: { spare: CUT_OUT_SPARE, soon: SOON },
   judge(given) {
     const { solved, facts } = given;
     const { house } = facts;
@@ -162,9 +165,6 @@ function opensSoon(solved: Solved, turn: Metres, level: Metres): boolean {
   });
   return water <= gives * SOON;
 }
-
-/** So long a motor may run in water that hardly moves. Common practice, no source. */
-const SOON: Seconds = 1800;
 
 /**
  * A well that even the weaker pump draws down, or may: with the water high the switch opens, and with it low the dry-run

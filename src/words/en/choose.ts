@@ -1,6 +1,6 @@
 /** "Which pump" and "Which tank": names, reasons, refusals. */
 import type { InTheWay, PumpName, WhyRow } from '../../model/choose/choosePump.ts';
-import type { TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
+import type { TankReach, TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
 import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
 import type { PasteFault } from '../../model/choose/pastedCurve.ts';
 import type { Show } from '../../model/units.ts';
@@ -191,12 +191,14 @@ export const choose = {
       pumpFirst: 'Choose the pump first: the tank follows from its flow.',
     } satisfies Record<TankRefusal, string>,
     precharge: (pressure: string) => `Set the air to ${pressure} in the empty tank, water shut off and drained.`,
-    reach: (reach: string, rating: string, relief: boolean | null) =>
-      relief === true
-        ? `The pump can put ${reach} on it; a relief valve is there.`
-        : relief === false
-          ? `The pump can put ${reach} on it, its rating is ${rating}, and there is no relief valve.`
-          : `The pump can put ${reach} on it, its rating is ${rating}; nobody said whether a relief valve is there.`,
+    reach: ({ relief, ratingAssumed, isOver }: TankReach, reach: string, rating: string) => {
+      if (relief === true) return `The pump can put ${reach} on it; a relief valve is there.`;
+      const bears = ratingAssumed
+        ? `${rating} is only assumed for its rating: read its plate`
+        : `its rating is ${rating}`;
+      const valve = relief === false ? 'There is no relief valve.' : 'Nobody said whether a relief valve is there.';
+      return `The pump can put ${reach} on it; ${bears}. ${valve}${isOver ? ' Fit one: a tank over its rating can burst.' : ''}`;
+    },
   },
   own: {
     title: 'Add a pump by its curve',

@@ -70,8 +70,8 @@ export const long: LongWords<typeof tankRules> = {
     fixes: { addReliefValve: () => 'Add a relief valve' },
   },
   'PR-46': {
-    asks: ({ spare }, show) =>
-      `At the lowest pumping level the pump can reach the cut-out pressure with ${show.pressure(spare)} or more to spare.`,
+    asks: ({ spare, soon }, show) =>
+      `With the water lowest the pump reaches cut-out with ${show.pressure(spare)} to spare, or after ${show.time(soon)} of inflow where dry-run protection stops it.`,
     source: 'common practice, no source',
     why: 'A pump that cannot reach the switch’s cut-out runs on and on until it fails.',
     messages: {
