@@ -7,7 +7,7 @@ import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
 import { meets } from '../rules/grace.ts';
 import { LEAST_SHARE } from '../rules/delivery.ts';
-import { openPumpingLevel } from '../rules/openFacts.ts';
+import { openPumpingLevel, openYield } from '../rules/openFacts.ts';
 import type { Sentence } from '../rules/rule.ts';
 import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
 import { LEFT_OVER_INTAKE } from '../rules/yield.ts';
@@ -42,7 +42,7 @@ export interface PumpFigures {
 export type Why =
   | Sentence<'fits', { flow: number; share: Ratio | null; spare: Pascals | null; left: Metres }>
   /** The well gives less than the house wants; the pump gives it from the water that stands in the bore. */
-  | Sentence<'fromStore', { flow: number; gives: number; level: Metres }>
+  | Sentence<'fromStore', { flow: number; gives: number; sure: number; level: Metres }>
   /** The same, of a well that was only blown with air. */
   | Sentence<'yieldUnsure', { gives: number }>
   /** It does where the house draws what is assumed. */
@@ -137,11 +137,12 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
   const shortage = verdicts['PR-55'];
   const wanted = facts.house.demand ?? 0;
+  const sure = openYield(solution)?.bad ?? gives;
   if (shortage === 'warning' || shortage === 'danger')
     return { does: 'no', why: { variant: 'storeTooSmall', numbers: { gives, wanted } }, figures };
   if (no !== null) return shortage === 'depends' ? short(no, figures) : worksBut(solution, no, figures);
   if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
-  return done(solution, figures, { variant: 'fromStore', numbers: { flow: figures.flow ?? 0, gives, level } });
+  return done(solution, figures, { variant: 'fromStore', numbers: { flow: figures.flow ?? 0, gives, sure, level } });
 }
 
 /** What is asked of every pump, where the water that stands in the bore is drawn: from where it stands at rest. */

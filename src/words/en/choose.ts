@@ -5,6 +5,7 @@ import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
 import type { PasteFault } from '../../model/choose/pastedCurve.ts';
 import type { Show } from '../../model/units.ts';
 import { decimals } from '../../model/units.ts';
+import { span } from './phrases.ts';
 
 type Said<Union extends { readonly variant: string; readonly numbers: object }> = {
   readonly [Each in Union as Each['variant']]: (numbers: Each['numbers'], show: Show) => string;
@@ -79,8 +80,8 @@ export const choose = {
     whys: {
       fits: ({ flow, spare, left }, show) =>
         `Gives ${show.flow(flow)}${spare === null ? '' : `, reaches cut-out with ${show.pressure(spare)} to spare`} and leaves ${show.depth(left)} of water over its intake.`,
-      fromStore: ({ flow, gives, level }, show) =>
-        `Still gives ${show.flow(flow)} with the bore drawn down to ${show.depth(level)}; the well itself gives ${show.flow(gives)}.`,
+      fromStore: ({ flow, gives, sure, level }, show) =>
+        `Still gives ${show.flow(flow)} with the bore drawn down to ${show.depth(level)}; the well itself gives ${span(sure, gives, show.flow)}.`,
       yieldUnsure: ({ gives }, show) =>
         `Does if the well gives the ${show.flow(gives)} that air blew out of it: measure what it gives to a pump.`,
       ifDemand: ({ flow, wanted }, show) =>
