@@ -12,10 +12,11 @@ export async function openSample(page: Page, title = 'Tamarack Ridge cabin'): Pr
 export async function openChanged(page: Page, changes: Readonly<Record<string, object>>): Promise<void> {
   const file = new URL('../../../static/samples/tamarack-ridge.json', import.meta.url);
   const plan = { ...(JSON.parse(readFileSync(file, 'utf8')) as object), ...changes };
-  await page.goto('/');
-  // The page opens where it was left: only an empty one asks for a file.
+  // The page opens where it was left, and only an empty one asks for a file: what it kept is erased behind its back,
+  // from a file beside it, or it might still be writing.
+  await page.goto('/icon.svg');
   await eraseKept(page);
-  await page.reload();
+  await page.goto('/');
   await page
     .getByRole('main')
     .locator('input[type=file]')
