@@ -11,6 +11,17 @@ export type BandEnd = keyof PumpBand;
  * power of a generic one. A flow-limiting valve of known flow ends both.
  */
 export function pumpBandOf({ pump }: Facts, density: number): PumpBand | null {
+  const known = KNOWN.get(pump);
+  if (known?.density === density) return known.band;
+  const band = findBand(pump, density);
+  KNOWN.set(pump, { density, band });
+  return band;
+}
+
+/** Asked for by every figure and rule of a plan: found once for each pump, whose facts never change. */
+const KNOWN = new WeakMap<Facts['pump'], { readonly density: number; readonly band: PumpBand | null }>();
+
+function findBand(pump: Facts['pump'], density: number): PumpBand | null {
   const { curve, flowLimiter, frequency, power } = pump;
   const limit = typeof flowLimiter === 'number' && flowLimiter > 0 ? flowLimiter : null;
   if (curve.kind === 'points') {

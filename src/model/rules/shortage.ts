@@ -28,10 +28,11 @@ export const wellGivesEnough = defineRule({
     const gives = provenYield(facts);
     if (gives === null) return missing('yield');
     const open = openYield(solved);
-    if (open === null) return judgedOn(given, wanted, gives);
+    const store = storeOf(given, wanted);
+    if (open === null) return judgedOn(given, store, gives);
     return atBothEnds(
       open,
-      (yielded) => judgedOn(given, wanted, yielded),
+      (yielded) => judgedOn(given, store, yielded),
       (turn) => ({
         variant: 'dependsOnYield' as const,
         numbers: { wanted, turn, gave: gives, sure: open.bad, how: facts.well.yieldFrom },
@@ -47,16 +48,33 @@ export const wellGivesEnough = defineRule({
   },
 });
 
+interface Store {
+  readonly wanted: CubicMetresPerSecond;
+  /** Of a yield that is only said roughly, the part that is sure. */
+  readonly sure: CubicMetresPerSecond | null;
+  readonly need: CubicMetres;
+  readonly peak: Seconds;
+  readonly stored: CubicMetres | null;
+}
+
+/** What is the same whatever the well gives: found once, since a rough yield is tried at many values. */
+function storeOf(given: Given, wanted: CubicMetresPerSecond): Store {
+  const sure = openYield(given.solved)?.bad ?? null;
+  const isEnough = meets((sure ?? provenYield(given.facts) ?? 0) - wanted, 'flow');
+  if (isEnough) return { wanted, sure, need: 0, peak: 0, stored: null };
+  return { wanted, sure, ...dayNeed(given.solved), stored: storedForPeak(given, wanted) };
+}
+
 /** @param yielded  what the well gives, by all that is said of it, or the part that is sure: both are told, whichever is judged */
-function judgedOn(given: Given, wanted: CubicMetresPerSecond, yielded: CubicMetresPerSecond) {
+function judgedOn(given: Given, store: Store, yielded: CubicMetresPerSecond) {
   const { solved, values, facts } = given;
+  const { wanted } = store;
   const margin = yielded - wanted;
   const gives = provenYield(facts) ?? yielded;
-  const sure = openYield(solved)?.bad ?? gives;
+  const sure = store.sure ?? gives;
   const numbers = { wanted, gives, sure, aDay: gives * DAY, sureADay: sure * DAY };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
-  const { need, peak } = dayNeed(solved);
-  const stored = storedForPeak(given, wanted);
+  const { need, peak, stored } = store;
   const asked = (wanted - yielded) * peak;
   const at = { measured: yielded, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
   const short = { ...numbers, stored, asked, peak, need };
