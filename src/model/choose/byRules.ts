@@ -82,10 +82,14 @@ export function followsDepth(rule: string, solution: Solution): boolean {
   return rule === ON_THE_HOOK || (rule === INFLOW_UNCOVERED && givesLess(solution));
 }
 
+/** A larger tank answers it, which is chosen beside the pump. */
+const SHORT_RUNS = 'PR-56';
+
 /** The weight stands in a column of its own. */
 export function alsoTold(solution: Solution): ToldFinding[] {
   return solution.findings
-    .filter(({ rule, severity }) => severity !== 'note' && rule !== ON_THE_HOOK && followsDepth(rule, solution))
+    .filter(({ rule, severity }) => severity !== 'note' && rule !== ON_THE_HOOK)
+    .filter(({ rule }) => rule === SHORT_RUNS || followsDepth(rule, solution))
     .map(({ rule, variant, numbers }) => ({ rule, variant, numbers }));
 }
 

@@ -74,7 +74,7 @@ export function chooseTank(plan: Plan): TankTable {
   const flow = ratedFlow(solution);
   if (facts.pump.power === null || isAssumed(solution, 'pump.curve.flow') || flow === null || !(flow > 0))
     return { kind: 'refused', why: 'pumpFirst' };
-  const rows = sizesFor(solution).map((key) => rowOf(plan, key, flow, solver.later));
+  const rows = sizesFor(solution).map((key) => rowOf(plan, key, flow, solver.later, carriesPeak(solution)));
   return {
     kind: 'rows',
     rows: rows.toSorted((one, other) => RANK[one.does] - RANK[other.does] || one.volume - other.volume),
@@ -102,7 +102,7 @@ function sizesFor({ plan, facts }: Solution): string[] {
   return same < 0 ? [...texts, typed] : texts.map((text, i) => (i === same ? typed : text));
 }
 
-function rowOf(plan: Plan, key: string, flow: number, solve: (plan: Plan) => Solution): TankRow {
+function rowOf(plan: Plan, key: string, flow: number, solve: (plan: Plan) => Solution, carries: boolean): TankRow {
   const changes = [{ path: 'house.tank', to: key }];
   const isPlans = plan.house?.tank === key;
   const solution = isPlans ? solve(plan) : solve(changed(plan, changes));
@@ -115,7 +115,7 @@ function rowOf(plan: Plan, key: string, flow: number, solve: (plan: Plan) => Sol
     key,
     volume: facts.house.tank ?? 0,
     isPlans,
-    ...judged(solution, run, least),
+    ...judged(solution, run, least, carries),
     water,
     run,
     startsAnHour: water > 0 ? mostStartsPerSecond(flow, water) * HOUR : Infinity,
@@ -124,15 +124,29 @@ function rowOf(plan: Plan, key: string, flow: number, solve: (plan: Plan) => Sol
   };
 }
 
-/** The tank's own rules: how long it lets the pump run, and what the pump can put on it. */
-function judged({ verdicts, findings }: Solution, run: Seconds, least: Seconds): Pick<TankRow, 'does' | 'why'> {
+const PEAK = 'PR-55';
+
+/** Whether well and tank together carry what the house draws at its peak. */
+function carriesPeak({ verdicts }: Solution): boolean {
+  return verdicts[PEAK] !== 'warning' && verdicts[PEAK] !== 'danger';
+}
+
+/**
+ * The tank's own rules: how long it lets the pump run, what the pump can put on it, and its share of a peak.
+ *
+ * @param carries  the plan's own tank has its share
+ */
+function judged(solution: Solution, run: Seconds, least: Seconds, carries: boolean): Pick<TankRow, 'does' | 'why'> {
+  const { verdicts, findings } = solution;
   if (!(run > 0)) return { does: 'no', why: { variant: 'givesNone', numbers: {} } };
   if (verdicts['PR-56'] === 'warning') return { does: 'no', why: { variant: 'runsShort', numbers: { run, least } } };
-  const held = findings.find(({ rule, severity }) => rule === 'PR-44' && severity !== 'note');
+  const uncarried = carries && !carriesPeak(solution);
+  const decides = uncarried ? PEAK : 'PR-44';
+  const held = findings.find(({ rule, severity }) => rule === decides && severity !== 'note');
   if (held !== undefined) {
     const { rule, variant, numbers, severity } = held;
     const why = { variant: 'finding', numbers: { finding: { rule, variant, numbers } } } as const;
-    return { does: severity === 'danger' ? 'no' : 'depends', why };
+    return { does: severity === 'danger' || uncarried ? 'no' : 'depends', why };
   }
   return { does: 'yes', why: { variant: 'runsLong', numbers: { run, least } } };
 }

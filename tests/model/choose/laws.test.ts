@@ -286,6 +286,7 @@ test('a tank that does lets the pump run as long as its rule asks, and the figur
       const { values, verdicts, facts } = solve(changed(plan, row.changes));
       expect(row.water).toBe(values.tankDrawdown ?? 0);
       if (row.does === 'yes') expect(['ok', 'not judged', 'note']).toContain(verdicts['PR-56']);
+      if (row.does === 'yes') expect(worsened(solve(plan), solve(changed(plan, row.changes)))).not.toContain('PR-55');
       expect(row.volume).toBe(facts.house.tank);
       expect(readPlan(JSON.parse(JSON.stringify(chosen))).ok).toBe(true);
     }
