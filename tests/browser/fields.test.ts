@@ -5,6 +5,7 @@ import { ABOUT, FEWEST, lengthOfList, PARTS, SECTIONS, startOfKind, type Block }
 import { headingOf, ITEMS, nameOfField } from '../../src/app/form/names.ts';
 import { statusHere, withStatus } from '../../src/app/form/status.ts';
 import { textOf, valueOf } from '../../src/app/form/typedValue.ts';
+import { blankReport } from '../../src/app/start/reportDraft.ts';
 import { planFromReport, type Report } from '../../src/app/start/reportPlan.ts';
 import { fieldAt, fields, type FieldInfo } from '../../src/model/plan/fields.ts';
 import { valueAt, withValue } from '../../src/model/plan/editPlan.ts';
@@ -381,37 +382,7 @@ describe('a typed value', () => {
 });
 
 describe('a driller’s report', () => {
-  const empty: Report = {
-    title: '',
-    units: 'us',
-    depthsFrom: '',
-    depth: '',
-    casingMaterial: '',
-    casingSize: '',
-    casingInside: '',
-    casingBottom: '',
-    intake: '',
-    holeDiameter: '',
-    screenTop: '',
-    screenBottom: '',
-    staticLevel: '',
-    test: 'unknown',
-    testFlow: '',
-    testDrawdown: '',
-    testHours: '',
-    pumpingLevel: '',
-    demand: '',
-    distance: '',
-    line: '',
-    rise: '',
-    frostDepth: '',
-    frostFrom: '',
-    hanging: '',
-    pumpSetting: '',
-    power: '',
-    top: '',
-    adapterDepth: '',
-  };
+  const empty: Report = blankReport('us');
 
   function planOf(report: Partial<Report>): Plan {
     const read = planFromReport({ ...empty, ...report });

@@ -1,0 +1,14 @@
+/** What is told of each pump after its name, in the order in which an adviser asks. */
+export const FIGURES = [
+  'flow',
+  'share',
+  'spare',
+  'lifts',
+  'left',
+  'range',
+  'depth',
+  'pipe',
+  'wire',
+  'weight',
+  'tank',
+] as const;
