@@ -7,23 +7,10 @@ import { show } from '../model/units.ts';
 import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
+import { PUMP_FIGURES } from '../words/pumpFigures.ts';
 import { sayNoneDoes, sayPumpRow, sayTankRow } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
 
-/** What is said of each pump in a table of text; the reason stands on a line of its own. */
-const PUMP_COLUMNS = [
-  'flow',
-  'share',
-  'spare',
-  'lifts',
-  'left',
-  'range',
-  'depth',
-  'pipe',
-  'wire',
-  'weight',
-  'tank',
-] as const;
 const TANK_COLUMNS = ['water', 'run', 'hour', 'day'] as const;
 
 export function choiceLines(plan: Plan): string[] {
@@ -38,11 +25,11 @@ export function choiceLines(plan: Plan): string[] {
     if (none !== null) lines.push(...none.map((sentence) => `   ${sentence}`), '');
     lines.push(
       ...columns(
-        ['', ...PUMP_COLUMNS.map((key) => pumps.columns[key])],
+        ['', ...PUMP_FIGURES.map((key) => pumps.columns[key])],
         said.map(({ row, cells }) => ({
           cells: [
             `${cells.does}: ${cells.name}${row.isPlans ? ` (${pumps.plans})` : ''}`,
-            ...PUMP_COLUMNS.map((key) => cells[key]),
+            ...PUMP_FIGURES.map((key) => cells[key]),
           ],
           under: cells.why,
         })),

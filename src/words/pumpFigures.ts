@@ -1,5 +1,5 @@
 /** What is told of each pump after its name, in the order in which an adviser asks. */
-export const FIGURES = [
+export const PUMP_FIGURES = [
   'flow',
   'share',
   'spare',
