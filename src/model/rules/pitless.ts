@@ -8,7 +8,7 @@ import { TIGHT_FIT, TOO_TIGHT } from './clearance.ts';
 import { moveIntoBand, words } from './fix.ts';
 import { exceeds, meets, past } from './grace.ts';
 import { highestStaticLevel } from './highestStatic.ts';
-import { openFrost, openProtrusion } from './openFacts.ts';
+import { openFrost, openProtrusion, REACHES } from './openFacts.ts';
 import { usualIn } from './usual.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 
@@ -109,7 +109,16 @@ export const pitlessLetsPumpPass = defineRule({
       const free = bore - reach;
       const measured = free - widest;
       const margin = measured - TIGHT_FIT;
-      const numbers = { free, widest, sleeve, reach, measured, margin, said: top.protrusion !== null };
+      const numbers = {
+        free,
+        widest,
+        sleeve,
+        reach,
+        measured,
+        margin,
+        said: top.protrusion !== null,
+        shortest: reach <= REACHES[0],
+      };
       if (meets(margin, 'length')) return holds('passes', numbers, margin);
       const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth: top.depth } as const;
       return meets(measured - TOO_TIGHT, 'length')
@@ -124,11 +133,15 @@ export const pitlessLetsPumpPass = defineRule({
       numbers: { turn, bore, widest, least: open.good, most: open.bad },
     }));
   },
-  fixes: ({ facts: { top, pump } }) => [
-    top.kind === 'pitless' && top.protrusion === null
-      ? words('measureReach', {})
-      : words(sleeveOutside(pump) > pump.diameter ? 'otherAdapterOrSleeve' : 'otherAdapterOrPump', {}),
-  ],
+  fixes({ facts: { top, pump } }, { numbers }) {
+    const bySleeve = sleeveOutside(pump) > pump.diameter;
+    if (top.kind !== 'pitless' || top.protrusion !== null)
+      return [words(bySleeve ? 'otherAdapterOrSleeve' : 'otherAdapterOrPump', {})];
+    // To measure helps where some adapter would leave room.
+    const { shortest } = numbers as { readonly shortest?: boolean };
+    if (shortest !== true) return [words('measureReach', {})];
+    return [words(bySleeve ? 'slimmerSleeve' : 'slimmerPump', {})];
+  },
 });
 
 export const pitlessRules = [pitlessBelowFrost, pitlessAboveWater, pitlessLetsPumpPass] as const;

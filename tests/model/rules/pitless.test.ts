@@ -59,6 +59,15 @@ describe('an adapter of unknown reach', () => {
     expect(judged({ ...slim, 'top.protrusion': undefined }).verdicts['PR-21']).toBe('danger');
   });
 
+  test('where not even the shortest leaves room, to measure it is no help', () => {
+    const slim = { 'pump.shroudDiameter': undefined, 'well.casing.insideDiameter': '4.072 in' };
+    const unsaid = { ...slim, 'top.protrusion': undefined };
+    expect(saidOf('PR-21', unsaid).message).toMatch(/^Even an adapter of 0\.5 in reach leaves 3\.57 in free/);
+    expect(fixOf('PR-21', unsaid).words).toContain('Choose a slimmer pump');
+    const some = { 'top.protrusion': undefined, 'well.casing.insideDiameter': '5.2 in' };
+    expect(fixOf('PR-21', some).words).toContain('Measure how far the adapter stands');
+  });
+
   test('turns where a quarter inch is left', () => {
     const { turn } = findingOf('PR-21', { 'top.protrusion': undefined, 'well.casing.insideDiameter': '5.2 in' });
     // 5.2 less the shroud of 4.2 and 0.25.

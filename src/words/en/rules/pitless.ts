@@ -116,6 +116,8 @@ export const long: LongWords<typeof pitlessRules> = {
     fixes: {
       measureReach: () =>
         'Measure how far the adapter stands into the casing, or ask its maker, before the pump goes in.',
+      slimmerPump: () => 'Choose a slimmer pump, or another top: no usual adapter leaves this one room.',
+      slimmerSleeve: () => 'Choose a slimmer flow sleeve, or another top: no usual adapter leaves this one room.',
       otherAdapterOrSleeve: () => 'Choose an adapter that stands less far into the casing, or a slimmer flow sleeve.',
       otherAdapterOrPump: () => 'Choose an adapter that stands less far into the casing, or a slimmer pump.',
     },
@@ -156,11 +158,13 @@ interface BesideAdapter {
   readonly reach: Metres;
   /** Whether anybody said how far it reaches in. */
   readonly said: boolean;
+  /** No usual adapter reaches in less. */
+  readonly shortest: boolean;
 }
 
-function besideAdapter({ free, widest, sleeve, reach, said }: BesideAdapter, show: Show): string {
+function besideAdapter({ free, widest, sleeve, reach, said, shortest }: BesideAdapter, show: Show): string {
   const beside = said
     ? `Beside the adapter ${show.bore(free)} is free`
-    : `An adapter of ${show.bore(reach)} reach leaves ${show.bore(free)} free`;
+    : `${shortest ? 'Even an' : 'An'} adapter of ${show.bore(reach)} reach leaves ${show.bore(free)} free`;
   return `${beside}; the ${sleeve ? 'flow sleeve' : 'pump'} is ${show.bore(widest)} wide${sleeve ? '' : ' over its guard'}.`;
 }
