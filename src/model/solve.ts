@@ -15,7 +15,7 @@ import { readFacts } from './plan/readFacts.ts';
 import type { Plan } from './plan/schema.ts';
 import { createRecall, makeAnew } from './recall.ts';
 import type { Recall } from './recall.ts';
-import { judge } from './rules/index.ts';
+import { judge, judgeAsAsked } from './rules/index.ts';
 import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
 import { placeString } from './string/placeString.ts';
 import { suspensionDepth } from './string/topWorks.ts';
@@ -55,12 +55,11 @@ export function createSolver(): Solver {
 
 function solveWith(recall: Recall, plan: Plan): Solution {
   const solved = placeWith(recall, plan);
-  const { findings, atWork, holding, verdicts, notJudged, bands, advice } = judge(solved);
-  return { ...solved, findings, atWork, holding, verdicts, notJudged, bands, advice };
+  return { ...solved, ...judge(solved) };
 }
 
 function judgedLater(solved: Solved): Solution {
-  const judged = late(() => judge(solved));
+  const judged = late(() => judgeAsAsked(solved));
   return {
     ...solved,
     get findings() {

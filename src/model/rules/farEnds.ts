@@ -1,6 +1,7 @@
 /** Facts near which most plans lie, each as far off as it is met: what holds only near what was assumed says so. */
 import type { Facts } from '../facts.ts';
 import { feet } from '../units.ts';
+import { givenOtherwise } from './given.ts';
 import type { Given, Rule } from './rule.ts';
 import { WARMEST } from './warmWater.ts';
 
@@ -39,14 +40,7 @@ export function restsOnFar(rule: Rule, given: Given, assumed: ReadonlySet<string
   const near = FAR_ENDS.filter(({ path, rules }) => rules.has(rule.number) && assumed.has(path));
   return near.flatMap(({ path, at }) => {
     const facts = at(given.facts);
-    const there = rule.judge({
-      solved: { ...given.solved, facts },
-      facts,
-      values: given.values,
-      get ranges() {
-        return given.ranges;
-      },
-    });
+    const there = rule.judge(givenOtherwise(given, { ...given.solved, facts }));
     return there.kind === 'holds' || there.kind === 'doesNotApply' ? [] : [path];
   });
 }

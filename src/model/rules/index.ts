@@ -3,6 +3,7 @@ import type { Band, Finding, Holding, NotJudged, Severity, Solution, Solved, Ver
 import { ADVICE_NUMBERS, adviceFor } from './advice.ts';
 import { assumedPaths, comparesAssumed, holdsOn, restsOn } from './assumed.ts';
 import { restsOnFar } from './farEnds.ts';
+import { givenOf } from './given.ts';
 import { isFlowing } from './highestStatic.ts';
 import { placed } from './placed.ts';
 import { quiet } from './quiet.ts';
@@ -10,7 +11,6 @@ import { toldTogether, type Depending } from './together.ts';
 import { RULES } from './list.ts';
 import { takenFor } from './takenFor.ts';
 import { bandOf, rangesOf } from './ranges.ts';
-import { late } from '../late.ts';
 import type { Breaks, Fix, Given, Holds, Range, Rule } from './rule.ts';
 
 export type Judgement = Pick<
@@ -19,6 +19,12 @@ export type Judgement = Pick<
 >;
 
 export function judge(solved: Solved): Judgement {
+  const { findings, atWork, holding, verdicts, notJudged, bands, advice } = judgeAsAsked(solved);
+  return { findings, atWork, holding, verdicts, notJudged, bands, advice };
+}
+
+/** The same of a plan that is only tried out: what is not asked for is not found. Not to be spread. */
+export function judgeAsAsked(solved: Solved): Judgement {
   const given = givenBy(solved);
   const assumed = assumedPaths(solved);
   const findings: Finding[] = [];
@@ -54,24 +60,57 @@ export function judge(solved: Solved): Judgement {
   }
   const told = toldTogether(turning, findings, given, assumed);
   for (const finding of told) if (verdicts[finding.rule] !== 'depends') verdicts[finding.rule] = finding.severity;
-  const holding = late(() => held.map(({ rule, outcome }) => holdingOf(rule, outcome, given, assumed)));
-  const bands = late(() => bandsOf(given, verdicts));
-  const advice = late(() => adviceFor(solved));
-  return {
-    ...quiet(inOrder(told)),
-    // Who only tries a plan out asks for neither this nor the bands, and they cost as much as the verdicts.
-    get holding() {
-      return holding();
-    },
-    verdicts,
-    notJudged,
-    get bands() {
-      return bands();
-    },
-    get advice() {
-      return advice();
-    },
-  };
+  return new Judged(quiet(inOrder(told)), verdicts, notJudged, {
+    holding: () => held.map(({ rule, outcome }) => holdingOf(rule, outcome, given, assumed)),
+    bands: () => bandsOf(given, verdicts),
+    advice: () => adviceFor(solved),
+  });
+}
+
+interface Later {
+  readonly holding: () => readonly Holding[];
+  readonly bands: () => readonly Band[];
+  readonly advice: () => Judgement['advice'];
+}
+
+/** Who only tries a plan out asks for neither what holds nor the bands, and they cost as much as the verdicts. */
+class Judged implements Judgement {
+  readonly findings: Judgement['findings'];
+  readonly atWork: Judgement['atWork'];
+  readonly verdicts: Judgement['verdicts'];
+  readonly notJudged: Judgement['notJudged'];
+  readonly #later: Later;
+  #holding: Judgement['holding'] | null = null;
+  #bands: Judgement['bands'] | null = null;
+  #advice: Judgement['advice'] | null = null;
+
+  constructor(
+    { findings, atWork }: Pick<Judgement, 'findings' | 'atWork'>,
+    verdicts: Judgement['verdicts'],
+    notJudged: Judgement['notJudged'],
+    later: Later,
+  ) {
+    this.findings = findings;
+    this.atWork = atWork;
+    this.verdicts = verdicts;
+    this.notJudged = notJudged;
+    this.#later = later;
+  }
+
+  get holding(): Judgement['holding'] {
+    this.#holding ??= this.#later.holding();
+    return this.#holding;
+  }
+
+  get bands(): Judgement['bands'] {
+    this.#bands ??= this.#later.bands();
+    return this.#bands;
+  }
+
+  get advice(): Judgement['advice'] {
+    this.#advice ??= this.#later.advice();
+    return this.#advice;
+  }
 }
 
 function holdingOf(rule: Rule, { variant, numbers }: Holds, given: Given, assumed: ReadonlySet<string>): Holding {
@@ -110,16 +149,7 @@ function inOrder(findings: readonly Finding[]): Finding[] {
 }
 
 export function givenBy(solved: Solved): Given {
-  const { facts, values } = solved;
-  const ranges = late(() => rangesOf(solved, RULES));
-  return {
-    solved,
-    facts,
-    values,
-    get ranges() {
-      return ranges();
-    },
-  };
+  return givenOf(solved, () => rangesOf(solved, RULES));
 }
 
 /** What the rule of a finding offers against it, in its order and not tried. */

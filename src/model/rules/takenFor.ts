@@ -1,6 +1,7 @@
 /** What holds only as long as something that nobody said is as it is taken to be: how far the pump draws the water down. */
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import type { Holding, Solved, Taken } from '../solution.ts';
+import { givenOtherwise } from './given.ts';
 import { DECIDED_BY } from './missing.ts';
 import type { Given, Rule } from './rule.ts';
 
@@ -17,7 +18,7 @@ export function takenFor(rule: Rule, given: Given): Pick<Holding, 'unsaid' | 'ta
   if (taken === null || !HELD_AGAINST_LEVEL.has(rule.number)) return NOTHING;
   const { depth, by } = lowestLevel(given.facts);
   const drawnDown: Solved = { ...solved, lowest: { depth, by: by === 'intake' ? 'intake' : 'cutOff', taken: null } };
-  const there = rule.judge({ ...given, solved: drawnDown });
+  const there = rule.judge(givenOtherwise(given, drawnDown));
   if (there.kind === 'holds' || there.kind === 'doesNotApply') return NOTHING;
   return { unsaid: factsFor(taken, solved), taken };
 }
