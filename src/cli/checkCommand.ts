@@ -14,6 +14,7 @@ import { sayAssumed } from '../words/en/plan/assumed.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
 import { headroomLines, headroomReport } from './headroomLines.ts';
 import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning, sayTurns } from '../words/sayJudgement.ts';
+import { sayInAll } from '../words/sayFindings.ts';
 import { choiceLines } from './choiceLines.ts';
 import { choiceReport } from './choiceReport.ts';
 import { EXIT, Unreadable } from './exits.ts';
@@ -36,7 +37,7 @@ export function checkCommand(args: readonly string[]): number {
     const report = values.choose ? { ...reportOf(solution), choose: choiceReport(solution.plan) } : reportOf(solution);
     print(`${JSON.stringify(report, null, 2)}\n`);
   } else {
-    print(values.choose ? `${choiceLines(solution.plan).join('\n')}\n` : sayReport(solution));
+    print(values.choose ? `${choiceLines(solution.plan, sayInAll(solution, en)).join('\n')}\n` : sayReport(solution));
   }
   return solution.findings.some((finding) => finding.severity === 'danger') ? EXIT.danger : EXIT.good;
 }

@@ -8,21 +8,23 @@ import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
 import { PUMP_FIGURES } from '../words/pumpFigures.ts';
-import { sayNoneDoes, sayPumpRow, sayTankRow } from '../words/sayChoice.ts';
+import { sayOverTable, sayPumpRow, sayTankRow } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
 
 const TANK_COLUMNS = ['water', 'run', 'hour', 'day'] as const;
 
-export function choiceLines(plan: Plan): string[] {
+/** @param inAll  how the plan stands as it is, since none of its findings is told here */
+export function choiceLines(plan: Plan, inAll: string): string[] {
   const units = show(readFacts(plan).facts.units);
   const { pumps, tanks } = choose;
+  const asItIs = choose.asItIs(inAll);
   const lines = [pumps.title, ''];
   const table = choosePump(plan);
   if (table.kind === 'refused') lines.push(`   ${sayWhyLeft(table.why, en, units)}`, '');
   else {
     const said = table.rows.map((row) => ({ row, cells: sayPumpRow(row, { ...en, choose }, units) }));
-    const none = sayNoneDoes(table, { ...en, choose }, units);
-    if (none !== null) lines.push(...none.map((sentence) => `   ${sentence}`), '');
+    const over = sayOverTable(table, { ...en, choose }, units);
+    if (over !== null) lines.push(...over.map((sentence) => `   ${sentence}`), '');
     lines.push(
       ...columns(
         ['', ...PUMP_FIGURES.map((key) => pumps.columns[key])],
@@ -42,7 +44,7 @@ export function choiceLines(plan: Plan): string[] {
   }
   lines.push(tanks.title, '');
   const sizes = chooseTank(plan);
-  if (sizes.kind === 'refused') return [...lines, `   ${tanks.refused[sizes.why]}`, ''];
+  if (sizes.kind === 'refused') return [...lines, `   ${tanks.refused[sizes.why]}`, '', asItIs, ''];
   lines.push(
     ...columns(
       ['', ...TANK_COLUMNS.map((key) => tanks.columns[key])],
@@ -56,7 +58,7 @@ export function choiceLines(plan: Plan): string[] {
     tanks.precharge(units.pressure(sizes.precharge)),
   );
   if (sizes.reach !== null) lines.push(tanks.reach(sizes, units.pressure(sizes.reach), units.pressure(sizes.rating)));
-  return [...lines, ''];
+  return [...lines, '', asItIs, ''];
 }
 
 interface Line {

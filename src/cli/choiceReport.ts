@@ -7,7 +7,7 @@ import { readFacts } from '../model/plan/readFacts.ts';
 import { show } from '../model/units.ts';
 import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
-import { sayInTheWay, sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
+import { sayAsk, sayInTheWay, sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
 
 export function choiceReport(plan: Plan) {
@@ -18,10 +18,11 @@ function pumpsOf(plan: Plan) {
   const units = show(readFacts(plan).facts.units);
   const table = choosePump(plan);
   if (table.kind === 'refused')
-    return { refused: sayWhyLeft(table.why, en, units), inTheWay: [], assumed: [], rows: [] };
+    return { refused: sayWhyLeft(table.why, en, units), inTheWay: [], sand: null, assumed: [], rows: [] };
   return {
     refused: null,
     inTheWay: table.inTheWay.map((each) => sayInTheWay(each, { ...en, choose }, units)),
+    sand: table.sand,
     assumed: table.assumed,
     rows: table.rows.map((row) => {
       const { facts, values } = row.solution;
@@ -38,6 +39,8 @@ function pumpsOf(plan: Plan) {
         ...row.figures,
         intakeDepth: pump.setting,
         movedFrom: row.movedFrom,
+        asks: row.asks.map((ask) => sayAsk(ask, { ...en, choose }, units)),
+        supplyFrom: row.supplyFrom,
         pipe: {
           material: dropPipe.material,
           size: dropPipe.nominalSize,
@@ -45,7 +48,8 @@ function pumpsOf(plan: Plan) {
           rating: dropPipe.rating,
         },
         wire: { said: said.wire, voltage: pump.voltage, phase: pump.phase, wires: pump.wires },
-        controlBox: pump.phase === 1 && pump.wires === 3 && facts.house.control !== 'variable speed',
+        controlBox:
+          pump.power === null ? null : pump.phase === 1 && pump.wires === 3 && facts.house.control !== 'variable speed',
         weightAtRest: values.hangLoadAtRest,
         tank: row.tank,
         changes: {

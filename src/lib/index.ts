@@ -18,7 +18,7 @@ export type { ChoiceWords } from '../words/sayChoice.ts';
 export { sayPumpRow, sayTankRow, sayWhyChoice } from '../words/sayChoice.ts';
 export { headroom } from '../words/en/headroom.ts';
 export { sayEnd } from '../words/sayEnd.ts';
-export { changeInFindings, countFindings } from '../words/sayFindings.ts';
+export { changeInFindings, countFindings, sayInAll } from '../words/sayFindings.ts';
 export { sayHeadroom } from '../words/sayHeadroom.ts';
 export {
   sayAdvice,

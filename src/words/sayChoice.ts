@@ -1,11 +1,11 @@
 /** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
-import type { InTheWay, PumpRow } from '../model/choose/choosePump.ts';
+import type { Ask, InTheWay, PumpRow, PumpTable } from '../model/choose/choosePump.ts';
 import type { TankRow } from '../model/choose/chooseTank.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { decimals } from '../model/units.ts';
 import { sayFinding } from './sayJudgement.ts';
-import type { choose } from './en/choose.ts';
+import { percentUnder, type choose } from './en/choose.ts';
 import type { Words } from './words.ts';
 
 /** With the words of choosing, which a page fetches when somebody chooses. */
@@ -24,6 +24,12 @@ export function sayWhyChoice(
     Record<string, (numbers: object, show: Show) => string>
   >;
   return said[why.variant]?.(why.numbers, show) ?? '';
+}
+
+/** What has to be known of a pump before it is bought: one sentence. */
+export function sayAsk({ variant, numbers }: Ask, words: ChoiceWords, show: Show): string {
+  const said = words.choose.pumps.asks as Readonly<Record<string, (numbers: object, show: Show) => string>>;
+  return said[variant]?.(numbers, show) ?? '';
 }
 
 /** What alone keeps every pump from doing the job: one sentence. */
@@ -62,19 +68,25 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
     ...row.also.map((each) => sayFinding(each, words, show).message),
     ...(row.needsRig && load !== null ? [pumps.needsRig(show.hook(load))] : []),
   ];
+  const asks = row.asks.map((ask) => sayAsk(ask, words, show));
+  const { voltage, wires } = facts.pump;
+  const supply = row.supplyFrom === null ? [] : [pumps.otherSupply(row.supplyFrom, { voltage, wires }, show)];
   const moved = row.movedFrom === null ? [] : [pumps.moved(show.depth(row.movedFrom), show.depth(facts.pump.setting))];
   return {
     name: pumps.name(row.name),
     does: pumps.does[row.does],
-    why: row.does === 'no' ? why : [why, ...moved, ...(guard === null ? [] : [guard.sentence]), ...also].join(' '),
+    why:
+      row.does === 'no'
+        ? why
+        : [...asks, why, ...supply, ...moved, ...(guard === null ? [] : [guard.sentence]), ...also].join(' '),
     flow: orDash(flow, show.flow),
-    share: orDash(share, (each) => `${decimals(each * 100, 0)} %`),
+    share: orDash(share, percentUnder),
     spare: orDash(spare, show.pressure),
     lifts: orDash(lifts, (depth) => (depth > 0 ? show.depth(depth) : DASH)),
     left: orDash(left, show.depth),
     range: orDash(range, (each) => `${decimals(each, 2)} ×`),
     depth: `${show.depth(facts.pump.setting)}${guard === null ? '' : `, ${guard.cell}`}`,
-    pipe: pipeText(row.solution, show),
+    pipe: pipeText(row, words, show),
     wire: wireText(row.solution, words, show),
     weight: orDash(load, (each) => (row.needsRig ? pumps.rig(show.hook(each)) : show.hook(each))),
     tank: orDash(row.tank, show.volume),
@@ -100,15 +112,19 @@ function guardOf({ parts, solution }: PumpRow, words: ChoiceWords, show: Show) {
 }
 
 /** "PE 1 in, 200 psi", "PVC 1-1/4 in, schedule 80". */
-function pipeText({ facts }: Solution, show: Show): string {
-  const { material, nominalSize, rating, wallClass } = facts.dropPipe;
-  const strength = material === 'PE' && rating !== null ? show.pressure(rating) : wallClass;
+function pipeText({ asks, solution }: PumpRow, words: ChoiceWords, show: Show): string {
+  const { material, nominalSize, rating, wallClass } = solution.facts.dropPipe;
+  const open = asks.find(({ variant }) => variant === 'pipeRating');
+  const printed = material === 'PE' && rating !== null ? show.pressure(rating) : wallClass;
+  const strength =
+    open?.variant === 'pipeRating' ? words.choose.pumps.toBear(show.pressure(open.numbers.need)) : printed;
   return `${material} ${nominalSize}${strength === null ? '' : `, ${strength}`}`;
 }
 
 /** "10 AWG, 230 V, 3-wire, control box"; a drive brings its own motor and box. */
 function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: Show): string {
-  const { phase, wires, voltage } = facts.pump;
+  const { phase, wires, voltage, power } = facts.pump;
+  if (power === null) return words.choose.pumps.powerUnsaid;
   const size = plan.wire?.size ?? assumed.find(({ path }) => path === 'wire.size')?.value ?? DASH;
   if (facts.house.control === 'variable speed') return `${size}, ${show.voltage(voltage)}, ${words.choose.pumps.drive}`;
   const kind = phase === 3 ? '3-phase' : `${wires}-wire`;
@@ -116,16 +132,16 @@ function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: 
   return `${size}, ${show.voltage(voltage)}, ${kind}${box}`;
 }
 
-/** Over a table: that no pump has all that is asked, and what stands in the way of all; null where neither is. */
-export function sayNoneDoes(
-  { rows, inTheWay }: { readonly rows: readonly PumpRow[]; readonly inTheWay: readonly InTheWay[] },
+/** Over a table: that no pump has all that is asked, what stands in the way of all, and sand; null where none is. */
+export function sayOverTable(
+  { rows, inTheWay, sand }: Pick<Extract<PumpTable, { kind: 'rows' }>, 'rows' | 'inTheWay' | 'sand'>,
   words: ChoiceWords,
   show: Show,
 ): readonly string[] | null {
-  const { none, noneWithRoom } = words.choose.pumps;
+  const { none, noneWithRoom, sand: withSand } = words.choose.pumps;
   const does = (wanted: PumpRow['does']) => rows.some((row) => row.does === wanted);
   const told = does('yes') || does('depends') ? [] : [does('works') ? noneWithRoom : none];
-  const said = [...told, ...inTheWay.map((each) => sayInTheWay(each, words, show))];
+  const said = [...told, ...inTheWay.map((each) => sayInTheWay(each, words, show)), ...(sand ? [withSand] : [])];
   return said.length === 0 ? null : said;
 }
 

@@ -1,5 +1,5 @@
 /** Findings as a whole: how many there are, and what a change did to them. */
-import type { Finding, Severity } from '../model/solution.ts';
+import type { Finding, Severity, Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { sayShort } from './sayJudgement.ts';
 import type { Words } from './words.ts';
@@ -27,7 +27,7 @@ export function changeInFindings(
   words: Words,
   show: Show,
 ): string {
-  const { added, changed, gone, inAll } = words.long.findings;
+  const { added, changed, gone } = words.long.findings;
   const titleOf = (finding: Finding): string => sayShort(finding, words.short, show).title;
   const had = new Map(before.map((finding) => [identity(finding), finding.severity]));
   const has = new Set(after.map(identity));
@@ -39,7 +39,13 @@ export function changeInFindings(
     }),
     ...before.filter((finding) => !has.has(identity(finding))).map((finding) => gone(titleOf(finding))),
   ];
-  return sentences.length === 0 ? '' : `${sentences.join(' ')} ${inAll(countFindings(after, words))}`;
+  return sentences.join(' ');
+}
+
+/** How the well stands as a whole: "In all nothing wrong found; 4 checks could not be made." */
+export function sayInAll({ findings, notJudged }: Pick<Solution, 'findings' | 'notJudged'>, words: Words): string {
+  const { inAll, andOpen } = words.long.findings;
+  return inAll(`${countFindings(findings, words)}${notJudged.length === 0 ? '' : andOpen(notJudged.length)}`);
 }
 
 function identity(finding: Finding): string {

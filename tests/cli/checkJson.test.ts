@@ -54,7 +54,7 @@ test('every figure says its unit', () => {
 test('every field of a pump to choose is explained', () => {
   const { pumps } = choiceReport(rock);
   const names = named('What to choose: `--choose`');
-  expect(names.toSorted()).toEqual(['assumed', 'inTheWay', ...Object.keys(pumps.rows[0]!)].toSorted());
+  expect(names.toSorted()).toEqual(['assumed', 'inTheWay', 'sand', ...Object.keys(pumps.rows[0]!)].toSorted());
 });
 
 test('what is said of a pump is what its changes come to, read back by the plan’s own reader', () => {

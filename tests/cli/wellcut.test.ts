@@ -252,7 +252,12 @@ describe('check --choose', () => {
     expect(stdout).toMatch(/^Which pump\n[^]*\nYes: 10 gpm, 1 hp \(now in the plan\)/);
     expect(stdout).toMatch(/\nWhich tank\n/);
     expect(stdout).not.toMatch(/undefined|NaN/);
-    expect(wellcut(['check', planFile('choose-danger', dangerous), '--choose']).status).toBe(1);
+    const danger = wellcut(['check', planFile('choose-danger', dangerous), '--choose']);
+    expect(danger.status).toBe(1);
+    // It exits so for what stands in the plan, which the tables do not tell.
+    expect(danger.stdout).toMatch(
+      /\nThe plan as it is: in all \d dangers?[^\n]*\. Check it without --choose to read them\.\n/,
+    );
   });
   test('with --json as choose, and says why there is nothing to choose', () => {
     const flowing = planFile('choose-flowing', {

@@ -13,7 +13,7 @@ import type { Metres } from '../../model/si.ts';
 import { createSolver, solve } from '../../model/solve.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { show, type Show } from '../../model/units.ts';
-import { changeInFindings } from '../../words/sayFindings.ts';
+import { changeInFindings, sayInAll } from '../../words/sayFindings.ts';
 import { nameLevel } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
 import type { Drafts } from '../keeping/drafts.ts';
@@ -184,10 +184,11 @@ export class Workspace {
     this.judgeAtOnce();
     const say = (): void => {
       this.#findingsBefore = null;
-      const words = [options.say?.() ?? '', changeInFindings(had, this.solution?.findings ?? [], en, this.show)].filter(
-        (part) => part !== '',
-      );
-      if (words.length > 0) this.announcer.say(words.join(' '));
+      const { solution } = this;
+      const said = [options.say?.() ?? '', changeInFindings(had, solution?.findings ?? [], en, this.show)];
+      const words = said.filter((part) => part !== '');
+      if (words.length > 0)
+        this.announcer.say([...words, ...(solution === null ? [] : [sayInAll(solution, en)])].join(' '));
     };
     clearTimeout(this.#saying);
     if (options.burst === undefined) {

@@ -11,8 +11,10 @@
 import { nobodySaid, refusal } from '../place/refusal.ts';
 import type { WhyLeft } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
+import { lackingOnWay } from '../rules/wayToTank.ts';
 import type { Solution } from '../solution.ts';
 import { createSolver, type Solver } from '../solve.ts';
+import { asking } from './asking.ts';
 import { judged, passing } from './byRules.ts';
 import { candidatesOf, type OwnPump } from './candidates.ts';
 import { hungRow } from './hungRow.ts';
@@ -20,11 +22,12 @@ import { inTheWay, type InTheWay } from './inTheWay.ts';
 import { inOrder } from './inOrder.ts';
 import type { PumpRow } from './pumpRow.ts';
 
+export type { Ask } from './asks.ts';
 export type { Candidate, OwnPump, PumpName } from './candidates.ts';
 export type { InTheWay } from './inTheWay.ts';
 export type { Does, PumpFigures } from './fit.ts';
 export type { Part } from './outfit.ts';
-export type { PumpRow, WhyRow } from './pumpRow.ts';
+export type { PumpRow, Supply, WhyRow } from './pumpRow.ts';
 
 export type PumpTable =
   | { readonly kind: 'refused'; readonly why: WhyLeft }
@@ -34,6 +37,8 @@ export type PumpTable =
       readonly rows: readonly PumpRow[];
       /** Where no row does: each thing of the plan that alone keeps them all from it. */
       readonly inTheWay: readonly InTheWay[];
+      /** It comes with the water, and asks for another make of pump. */
+      readonly sand: boolean;
       /** Choices that all of it rests on and nobody made. */
       readonly assumed: readonly string[];
     };
@@ -49,19 +54,25 @@ export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable 
   if (refused !== null) return { kind: 'refused', why: refused };
   const trying = (each: Plan, only?: ReadonlySet<string>) => rowsFor(each, own, solver, only);
   const rows = trying(plan);
-  return { kind: 'rows', rows, inTheWay: inTheWay(plan, rows, trying), assumed: restsOn(solution) };
+  return {
+    kind: 'rows',
+    rows,
+    inTheWay: inTheWay(plan, rows, trying),
+    sand: solution.facts.water.sand === true,
+    assumed: restsOn(solution),
+  };
 }
 
 function rowsFor(plan: Plan, own: readonly OwnPump[], solver: Solver, only?: ReadonlySet<string>): PumpRow[] {
   const all = candidatesOf(plan, solver.read(plan), [...(plan.ownPumps ?? []), ...own]);
   const candidates = only === undefined ? all : all.filter(({ key }) => only.has(key));
-  return passing(inOrder(judged(candidates.map((candidate) => hungRow(plan, candidate, solver)))));
+  return asking(passing(inOrder(judged(candidates.map((candidate) => hungRow(plan, candidate, solver))))));
 }
 
 /** Without the way to the tank no pump has a working point. */
 function missingForAll({ facts }: Solution): WhyLeft | null {
-  const { line, distance, rise } = facts.house;
-  return line === null || distance === null || rise === null ? nobodySaid('wayToTank') : null;
+  const lacks = lackingOnWay(facts);
+  return lacks.length > 0 ? nobodySaid('wayToTank', { lacks }) : null;
 }
 
 const OF_THE_HOUSE = ['house.demand', 'house.cutIn', 'house.cutOut'];

@@ -5,6 +5,7 @@ import { mostStartsPerSecond } from '../formulas/tank.ts';
 import type { ToldFinding } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
 import { isAssumed } from '../rules/assumed.ts';
+import { meets } from '../rules/grace.ts';
 import { isFlowing } from '../rules/highestStatic.ts';
 import { unitAt } from '../rules/fix.ts';
 import type { Sentence } from '../rules/rule.ts';
@@ -16,6 +17,8 @@ import { gallons, writeQuantity } from '../units.ts';
 
 export type WhyTank =
   | Sentence<'runsLong', { run: Seconds; least: Seconds }>
+  /** The plan’s own, short by no more than anybody changes a tank for. */
+  | Sentence<'runsNearly', { run: Seconds; least: Seconds }>
   | Sentence<'runsShort', { run: Seconds; least: Seconds }>
   | Sentence<'givesNone', object>
   | Sentence<'finding', { readonly finding: ToldFinding }>;
@@ -115,7 +118,7 @@ function rowOf(plan: Plan, key: string, flow: number, solve: (plan: Plan) => Sol
     key,
     volume: facts.house.tank ?? 0,
     isPlans,
-    ...judged(solution, run, least, carries),
+    ...judged(solution, run, least, carries, isPlans),
     water,
     run,
     startsAnHour: water > 0 ? mostStartsPerSecond(flow, water) * HOUR : Infinity,
@@ -136,10 +139,19 @@ function carriesPeak({ verdicts }: Solution): boolean {
  *
  * @param carries  the plan's own tank has its share
  */
-function judged(solution: Solution, run: Seconds, least: Seconds, carries: boolean): Pick<TankRow, 'does' | 'why'> {
+function judged(
+  solution: Solution,
+  run: Seconds,
+  least: Seconds,
+  carries: boolean,
+  isPlans: boolean,
+): Pick<TankRow, 'does' | 'why'> {
   const { verdicts, findings } = solution;
   if (!(run > 0)) return { does: 'no', why: { variant: 'givesNone', numbers: {} } };
-  if (verdicts['PR-56'] === 'warning') return { does: 'no', why: { variant: 'runsShort', numbers: { run, least } } };
+  const isShort = !meets(run - least, 'time');
+  // A new tank is bought for the whole of it; the rule lets a tank be that is there.
+  if (verdicts['PR-56'] === 'warning' || (isShort && !isPlans))
+    return { does: 'no', why: { variant: 'runsShort', numbers: { run, least } } };
   const uncarried = carries && !carriesPeak(solution);
   const decides = uncarried ? PEAK : 'PR-44';
   const held = findings.find(({ rule, severity }) => rule === decides && severity !== 'note');
@@ -148,5 +160,5 @@ function judged(solution: Solution, run: Seconds, least: Seconds, carries: boole
     const why = { variant: 'finding', numbers: { finding: { rule, variant, numbers } } } as const;
     return { does: severity === 'danger' || uncarried ? 'no' : 'depends', why };
   }
-  return { does: 'yes', why: { variant: 'runsLong', numbers: { run, least } } };
+  return { does: 'yes', why: { variant: isShort ? 'runsNearly' : 'runsLong', numbers: { run, least } } };
 }

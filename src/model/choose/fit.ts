@@ -42,7 +42,18 @@ export interface PumpFigures {
 export type Why =
   | Sentence<'fits', { flow: number; share: Ratio | null; spare: Pascals | null; left: Metres }>
   /** The well gives less than the house wants; the pump gives it from the water that stands in the bore. */
-  | Sentence<'fromStore', { flow: number; gives: number; sure: number; level: Metres }>
+  | Sentence<
+      'fromStore',
+      {
+        flow: number;
+        gives: number;
+        sure: number;
+        level: Metres;
+        /** With the bore full, and whether that is past its range. */
+        full: number;
+        pastRange: boolean;
+      }
+    >
   /** The same, of a well that was only blown with air. */
   | Sentence<'yieldUnsure', { gives: number }>
   /** It does where the house draws what is assumed. */
@@ -142,7 +153,11 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
     return { does: 'no', why: { variant: 'storeTooSmall', numbers: { gives, wanted } }, figures };
   if (no !== null) return shortage === 'depends' ? short(no, figures) : worksBut(solution, no, figures);
   if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
-  return done(solution, figures, { variant: 'fromStore', numbers: { flow: figures.flow ?? 0, gives, sure, level } });
+  // A pump that gets the last water up runs out while the bore is full: a valve holds it, and none is refused for it.
+  const pastRange = facts.house.control !== 'variable speed' && !meets(RANGE.to - (best.range ?? 0), 'ratio');
+  const full = best.flow ?? 0;
+  const numbers = { flow: figures.flow ?? 0, gives, sure, level, full, pastRange };
+  return done(solution, figures, { variant: 'fromStore', numbers });
 }
 
 /** What is asked of every pump, where the water that stands in the bore is drawn: from where it stands at rest. */

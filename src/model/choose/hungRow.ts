@@ -17,12 +17,13 @@ import { largerTank, leastRun, ratedFlow } from '../rules/tankCycle.ts';
 import type { CubicMetres } from '../si.ts';
 import type { Change, Solution } from '../solution.ts';
 import type { Solver } from '../solve.ts';
+import { asksOf } from './asks.ts';
 import { alsoTold, followsDepth } from './byRules.ts';
 import type { Candidate } from './candidates.ts';
 import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
 import { forDrySeason, isLevelKnown } from './drySeason.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
-import { isFit, type PumpRow } from './pumpRow.ts';
+import { isFit, type PumpRow, type Supply } from './pumpRow.ts';
 
 type Solve = (plan: Plan) => Solution;
 
@@ -38,6 +39,8 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
       ...fit,
       // What does not do by its figures is not judged at all.
       also: fit.does === 'no' ? [] : alsoTold(done.solution),
+      asks: fit.does === 'no' ? [] : asksOf(done.solution),
+      supplyFrom: supplyFrom(plan, bare, parts.pump),
       needsRig: meets((done.solution.values.hangLoadAtRest ?? 0) - NO_TEAM_LOAD, 'force'),
       movedFrom: isMoved(plan, parts.depth) ? bare.facts.pump.setting : null,
       tank: tankFor(done.solution),
@@ -89,6 +92,15 @@ const OF_DEPTH: ReadonlySet<string> = new Set(['PR-01', 'PR-02', 'PR-03', 'PR-04
 function isMoved(plan: Plan, depth: readonly Change[]): boolean {
   const typed = valueAt(plan, 'pump.setting');
   return typed !== undefined && depth.some(({ path, to }) => path === 'pump.setting' && to !== typed);
+}
+
+/** What the motor was said to run on, where this one cannot. */
+function supplyFrom(plan: Plan, bare: Solution, pump: readonly Change[]): Supply | null {
+  const { voltage, wires } = bare.facts.pump;
+  const isOther = (path: string) =>
+    valueAt(plan, path) !== undefined && pump.some((change) => change.path === path && change.to !== undefined);
+  const from = { voltage: isOther('pump.voltage') ? voltage : null, wires: isOther('pump.wires') ? wires : null };
+  return from.voltage === null && from.wires === null ? null : from;
 }
 
 /** At a depth that somebody said, with nothing against it. */

@@ -7,7 +7,6 @@ import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import { floorTo } from '../rules/rounding.ts';
-import { isThreaded } from '../rules/pipeRating.ts';
 import type { Sentence } from '../rules/rule.ts';
 import type { CubicMetresPerSecond } from '../si.ts';
 import { findPipe } from '../tables/pipes.ts';
@@ -15,14 +14,18 @@ import type { Change, Solution } from '../solution.ts';
 import { gpm, writeQuantity } from '../units.ts';
 import { isPassing } from './byRules.ts';
 import { WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
+import type { PumpName } from './candidates.ts';
 import type { WhyRow } from './pumpRow.ts';
 
-/** `does` is how many pumps do the job without it; 0 where those that might depend on what nobody said. */
+/** `able` are the pumps that do the job without it, in order; none where those that might depend on what nobody said. */
 export type InTheWay =
-  | Sentence<'flowLimiter', { limit: CubicMetresPerSecond; does: number }>
+  | Sentence<'flowLimiter', { limit: CubicMetresPerSecond; able: readonly PumpName[] }>
   /** The same of one that is not there, and would keep the pumps to what the well gives. */
-  | Sentence<'noFlowLimiter', { limit: CubicMetresPerSecond; does: number }>
-  | Sentence<'threadedPipe', { does: number }>
+  | Sentence<'noFlowLimiter', { limit: CubicMetresPerSecond; able: readonly PumpName[] }>
+  /** What the drop pipe is made of does not bear them; galvanized steel would. */
+  | Sentence<'weakPipe', { material: 'PE' | 'PVC'; able: readonly PumpName[] }>
+  /** A house that wants so much at the most is served. */
+  | Sentence<'demand', { most: CubicMetresPerSecond; able: readonly PumpName[] }>
   /** All that would do otherwise do not get down. */
   | Sentence<'doesNotPass', { finding: ToldFinding }>
   /** Nobody said it; at which it would do [Hz]. */
@@ -30,6 +33,7 @@ export type InTheWay =
 
 interface Tried {
   readonly key: string;
+  readonly name: PumpName;
   readonly does: Does;
   readonly why: WhyRow;
   readonly figures: Pick<PumpFigures, 'share'>;
@@ -58,33 +62,71 @@ export function inTheWay(
   if (rows.some(isAble)) return [];
   // Where some work as it is, only what lets one do with all that is asked is worth a word.
   const some = rows.some(({ does }) => does === 'works');
-  const without = (changes: readonly Change[], only?: ReadonlySet<string>): number | null => {
+  const without = (changes: readonly Change[], only?: ReadonlySet<string>): PumpName[] | null => {
     const able = trying(changed(plan, changes), only).filter(
       ({ does }) => does !== 'no' && !(some && does === 'works'),
     );
-    return able.length === 0 ? null : able.filter(({ does }) => does === 'yes').length;
+    return able.length === 0 ? null : able.filter(({ does }) => does === 'yes').map(({ name }) => name);
   };
   const found: InTheWay[] = [];
   const { flowLimiter } = facts.pump;
   if (typeof flowLimiter === 'number') {
-    const does = without([{ path: 'pump.flowLimiter', to: undefined }]);
-    if (does !== null) found.push({ variant: 'flowLimiter', numbers: { limit: flowLimiter, does } });
+    const able = without([{ path: 'pump.flowLimiter', to: undefined }]);
+    if (able !== null) found.push({ variant: 'flowLimiter', numbers: { limit: flowLimiter, able } });
   }
   const limit = limitFor(facts);
   const tooMuch = new Set(rows.filter(givesTooMuch).map(({ key }) => key));
   if (limit !== null && tooMuch.size > 0) {
-    const does = without([{ path: 'pump.flowLimiter', to: writeFlow(limit, facts) }], tooMuch);
-    if (does !== null && does > 0) found.push({ variant: 'noFlowLimiter', numbers: { limit, does } });
+    const able = without([{ path: 'pump.flowLimiter', to: writeFlow(limit, facts) }], tooMuch);
+    if (able !== null && able.length > 0) found.push({ variant: 'noFlowLimiter', numbers: { limit, able } });
   }
-  if (facts.dropPipe.material === 'PVC' && isThreaded(facts.dropPipe, 'dropPipe')) {
-    const does = without(inSteel(facts.dropPipe));
-    if (does !== null) found.push({ variant: 'threadedPipe', numbers: { does } });
+  const { material } = facts.dropPipe;
+  const burst = new Set(rows.filter(isTooStrong).map(({ key }) => key));
+  if ((material === 'PE' || material === 'PVC') && burst.size > 0) {
+    const able = without(inSteel(facts.dropPipe), burst);
+    if (able !== null) found.push({ variant: 'weakPipe', numbers: { material, able } });
   }
   if (rows.some(({ solution }) => solution.facts.pump.frequency === null)) {
     const at = [50, 60].filter((hertz) => without([{ path: 'pump.frequency', to: `${hertz} Hz` }]) !== null);
     if (at.length > 0) found.push({ variant: 'frequency', numbers: { at } });
   }
+  for (const { most, by } of found.length === 0 ? servedBy(rows, facts) : []) {
+    const able = without([{ path: 'house.demand', to: writeFlow(most, facts) }], by);
+    if (able === null) continue;
+    found.push({ variant: 'demand', numbers: { most, able } });
+    break;
+  }
   return found;
+}
+
+/** What is too strong for its pipe, whatever else is said of it. */
+const isTooStrong = ({ solution }: Tried): boolean =>
+  solution.findings.some(({ rule, severity }) => OF_PIPE.has(rule) && severity !== 'note');
+const OF_PIPE: ReadonlySet<string> = new Set(['PR-18', 'PR-48']);
+
+/** A house that gets less than this of what it wants is not served. Common practice, no source. */
+const LEAST_OF_DEMAND = 0.5;
+
+/** Of the flows that pumps give which lack nothing else, no more than these are tried. */
+const MOST_TRIED = 4;
+
+/** What a house may want of pumps that lack nothing but flow, the most first, and which of them give so much. */
+function servedBy(rows: readonly Tried[], facts: Facts) {
+  const { demand } = facts.house;
+  if (demand === null || !mayMove(facts, 'house.demand')) return [];
+  const little = rows.flatMap(({ key, why }) =>
+    why.variant === 'givesLittle' ? [{ key, flow: why.numbers.flow }] : [],
+  );
+  const step = stepOf(facts);
+  const served = new Set(little.map(({ flow }) => floorTo(flow / WANTED_SHARE, step, step * 1e-6)));
+  return [...served]
+    .filter((most) => meets(most - LEAST_OF_DEMAND * demand, 'flow'))
+    .toSorted((one, other) => other - one)
+    .slice(0, MOST_TRIED)
+    .map((most) => ({
+      most,
+      by: new Set(little.filter(({ flow }) => meets(flow - WANTED_SHARE * most, 'flow')).map(({ key }) => key)),
+    }));
 }
 
 /** What a valve may help: no pump that is too weak, but one that draws its water too low by what it gives. */

@@ -5,7 +5,9 @@ import { lowestStatic } from '../figures/lowestPumping.ts';
 import { candidatesFor, givenBy } from '../rules/index.ts';
 import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
-import { ratingText, widerDropPipe } from '../rules/otherPipe.ts';
+import { ratingText, strongerPipe, widerDropPipe } from '../rules/otherPipe.ts';
+import { dropPipeNeed } from '../rules/pipeNeeds.ts';
+import { isPlastic } from '../rules/pipeRating.ts';
 import type { Change, Finding, Solution, Solved } from '../solution.ts';
 import { psi } from '../units.ts';
 
@@ -25,7 +27,8 @@ export function partOf(path: string): Part | null {
 const JOINTS: ReadonlySet<string> = new Set(['string.fittings', 'string.clampsPerJoint', 'string.clampScrew']);
 
 /** Wire, supply, pipe: what each is judged by. */
-const OUTFIT: ReadonlySet<string> = new Set(['PR-59', 'PR-18', 'PR-47', 'PR-48', 'PR-49', 'PR-50']);
+const SUPPLY = 'PR-59';
+const OUTFIT: ReadonlySet<string> = new Set([SUPPLY, 'PR-18', 'PR-47', 'PR-48', 'PR-49', 'PR-50']);
 
 export interface Outfitted {
   readonly plan: Plan;
@@ -52,8 +55,13 @@ export function outfit(solution: Solution, solved: (plan: Plan) => Solution): Ou
 }
 
 /** What every rule of the outfit asks for at once: one solution serves them all. */
-function neededIn(solution: Solution): Change[] {
-  const broken = solution.findings.filter((finding) => finding.severity !== 'note' && OUTFIT.has(finding.rule));
+function neededIn(solution: Solution): readonly Change[] {
+  const unrated = ratedPipe(solution);
+  if (unrated.length > 0) return unrated;
+  const wrong = solution.findings.filter((finding) => finding.severity !== 'note' && OUTFIT.has(finding.rule));
+  // Wire follows from what the motor runs on.
+  const supply = wrong.filter(({ rule }) => rule === SUPPLY);
+  const broken = supply.length > 0 ? supply : wrong;
   if (broken.length === 0) return wideEnough(solution);
   const given = givenBy(solution);
   const taken = new Map<string, Change>();
@@ -62,6 +70,13 @@ function neededIn(solution: Solution): Change[] {
       if (!taken.has(change.path)) taken.set(change.path, namedByDrive(change, solution));
   }
   return [...taken.values()];
+}
+
+/** A plastic pipe of which nobody said what it bears: the weakest usual one that bears this pump, where it may be chosen. */
+function ratedPipe(solution: Solution): readonly Change[] {
+  const { dropPipe } = solution.facts;
+  if (dropPipe.rating !== null || !isPlastic(dropPipe) || !mayMove(solution.facts, 'dropPipe.rating')) return [];
+  return strongerPipe(solution, 'dropPipe', dropPipeNeed(solution), [])?.changes ?? strongestPipe(solution);
 }
 
 /** The house wants so much; what the pump gives at cut-in may be more, and the drop pipe takes all of it. */

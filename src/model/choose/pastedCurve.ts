@@ -1,6 +1,7 @@
 /** A pump's curve from two columns of text: flow and head, as copied from a sheet. */
-import { pumpPointsFault } from '../formulas/pointsCurve.ts';
-import { parseQuantity, writeQuantity } from '../units.ts';
+import { pointsCurve } from '../formulas/pointsCurve.ts';
+import type { Metres } from '../si.ts';
+import { feet, gpm, parseQuantity, writeQuantity } from '../units.ts';
 
 export type FlowUnit = 'gpm' | 'L/min' | 'L/s' | 'm3/h';
 export type HeadUnit = 'ft' | 'm' | 'psi' | 'bar' | 'kPa';
@@ -15,6 +16,9 @@ export type PasteFault =
   | { readonly what: 'noUnits'; readonly column: 'flow' | 'head' }
   | { readonly what: 'twoColumns'; readonly line: number; readonly text: string; readonly found: number }
   | { readonly what: 'number'; readonly line: number; readonly column: 'flow' | 'head'; readonly text: string }
+  /** A comma and three digits: thousands to some, tenths to others. */
+  | { readonly what: 'comma'; readonly line: number; readonly text: string }
+  | { readonly what: 'swapped'; readonly head: string; readonly flow: string }
   | { readonly what: 'negative'; readonly line: number; readonly column: 'flow' | 'head'; readonly text: string }
   | { readonly what: 'tooFew'; readonly found: number }
   | { readonly what: 'tooMany'; readonly most: number }
@@ -22,7 +26,13 @@ export type PasteFault =
   | { readonly what: 'rises'; readonly line: number; readonly other: number };
 
 export type PastedCurve =
-  { readonly ok: true; readonly points: TypedPoints } | { readonly ok: false; readonly fault: PasteFault };
+  | {
+      readonly ok: true;
+      readonly points: TypedPoints;
+      /** Head that is taken at no flow, where none of the points says it. */
+      readonly atNoFlow: Metres | null;
+    }
+  | { readonly ok: false; readonly fault: PasteFault };
 
 export const MOST_POINTS = 40;
 /** Longer than any pump's table. */
@@ -83,9 +93,24 @@ function pointsIn(points: readonly Point[]): PastedCurve {
       return no({ what: 'rises', line: point.line, other: last.line });
     last = point;
   }
-  const fault = pumpPointsFault(rising.map(({ flow, head }) => ({ flow: flow.si, head: head.si })));
-  if (fault !== null) throw new RangeError(`pastedCurve: ${fault}`);
-  return { ok: true, points: rising.map(({ flow, head }) => [flow.text, head.text] as const) };
+  const [least, farthest] = [rising[0], rising.at(-1)];
+  if (least !== undefined && farthest !== undefined && isSwapped(least, farthest))
+    return no({ what: 'swapped', head: least.head.text, flow: farthest.flow.text });
+  const { shutOffHead } = pointsCurve(rising.map(({ flow, head }) => ({ flow: flow.si, head: head.si })));
+  return {
+    ok: true,
+    points: rising.map(({ flow, head }) => [flow.text, head.text] as const),
+    atNoFlow: rising[0]?.flow.si === 0 ? null : shutOffHead,
+  };
+}
+
+/** No submersible well pump lifts so little. Common practice, no source. */
+const LEAST_HEAD: Metres = feet(30);
+
+/** Lifts next to nothing, and would be a pump if flow were head. */
+function isSwapped(atMostHead: Point, atMostFlow: Point): boolean {
+  const turned = (atMostFlow.flow.si / gpm(1)) * feet(1);
+  return atMostHead.head.si < LEAST_HEAD && turned >= LEAST_HEAD;
 }
 
 interface Columns {
@@ -125,6 +150,8 @@ function cellsOf(text: string): string[] {
   return text.split(/\s+/);
 }
 
+/** "1,400", with or without a unit. */
+const EITHER_COMMA = /^[-+]?[1-9]\d{0,2},\d{3}(?![\d.,])/;
 const BARE = /^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/;
 
 function quantityIn(
@@ -133,6 +160,7 @@ function quantityIn(
   unit: FlowUnit | HeadUnit | null,
   line: number,
 ): { si: number; text: string } | PasteFault {
+  if (EITHER_COMMA.test(cell)) return { what: 'comma', line, text: short(cell) };
   const bare = BARE.test(cell);
   if (bare && unit === null) return { what: 'noUnits', column };
   const typed = bare ? `${cell.replace(',', '.')} ${unit ?? ''}` : cell;

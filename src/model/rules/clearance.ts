@@ -46,6 +46,24 @@ function passed({ facts, bore }: Pick<Solved, 'facts' | 'bore'>): readonly BoreS
   return bore.filter(({ top }) => top < down);
 }
 
+/** Null while no bore on the way is known. */
+function narrowestPassed(
+  solved: Pick<Solved, 'facts' | 'bore'>,
+): { readonly stretch: BoreStretch; readonly bore: Metres } | null {
+  let narrowest: { readonly stretch: BoreStretch; readonly bore: Metres } | null = null;
+  for (const stretch of passed(solved)) {
+    const bore = boreOf(solved, stretch);
+    if (bore !== null && (narrowest === null || bore < narrowest.bore)) narrowest = { stretch, bore };
+  }
+  return narrowest;
+}
+
+/** The widest pump that passes as it should; null while no bore on its way is known. */
+export function mostThatPasses(solved: Pick<Solved, 'facts' | 'bore'>): Metres | null {
+  const narrowest = narrowestPassed(solved);
+  return narrowest === null ? null : narrowest.bore - TIGHT_FIT;
+}
+
 /** What nobody said of the stretches that the pump passes; null where all of them are known. */
 function unknownOf(solved: Solved): MissingFact | null {
   const { facts } = solved;
@@ -92,11 +110,7 @@ export const pumpPassesCasing = defineRule({
     const widest = widestPart(solved);
     // What has to pass is then the sleeve, and its owner looks for its width, not for the pump's.
     const sleeve = widest > facts.pump.diameter;
-    let narrowest: { readonly stretch: BoreStretch; readonly bore: Metres } | null = null;
-    for (const stretch of passed(solved)) {
-      const bore = boreOf(solved, stretch);
-      if (bore !== null && (narrowest === null || bore < narrowest.bore)) narrowest = { stretch, bore };
-    }
+    const narrowest = narrowestPassed(solved);
     if (narrowest === null) return missing('casingBore');
     const { stretch, bore } = narrowest;
     const where = nameOf(stretch);

@@ -12,6 +12,7 @@ import { meets } from './grace.ts';
 import { openPumpingLevel } from './openFacts.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
+import { lackingOnWay } from './wayToTank.ts';
 
 /** Under this share of what the house wants people notice, and under the second they go without. Common practice, no source. */
 export const LEAST_SHARE: Ratio = 0.8;
@@ -35,8 +36,13 @@ export const pumpGivesEnough = defineRule({
     if (rest === null) return missing('staticLevel');
     // A pump that hangs above the water, or that its cut-off never lets start, is told as such.
     if (neverDraws(facts)) return doesNotApply;
-    const { line, distance, rise } = facts.house;
-    if (line === null || distance === null || rise === null) return missing('wayToTank');
+    const lacks = lackingOnWay(facts);
+    if (lacks.length > 0)
+      return missing(
+        'wayToTank',
+        { lacks },
+        lacks.map((part) => `house.${part}`),
+      );
     const open = openPumpingLevel(solved);
     if (open !== null) {
       return atBothEnds(

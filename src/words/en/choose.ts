@@ -1,11 +1,11 @@
 /** "Which pump" and "Which tank": names, reasons, refusals. */
-import type { InTheWay, PumpName, WhyRow } from '../../model/choose/choosePump.ts';
+import type { Ask, InTheWay, PumpName, Supply, WhyRow } from '../../model/choose/choosePump.ts';
 import type { TankReach, TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
 import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
 import type { PasteFault } from '../../model/choose/pastedCurve.ts';
 import type { Show } from '../../model/units.ts';
 import { decimals } from '../../model/units.ts';
-import { span } from './phrases.ts';
+import { listed, span } from './phrases.ts';
 
 type Said<Union extends { readonly variant: string; readonly numbers: object }> = {
   readonly [Each in Union as Each['variant']]: (numbers: Each['numbers'], show: Show) => string;
@@ -18,16 +18,34 @@ const apart = (share: number, limit: number): string => {
   return text === times(limit) ? decimals(share > limit ? limit + 0.01 : limit - 0.01, 2) : text;
 };
 /** Never rounded up to a limit that it misses. */
-const percentUnder = (share: number): string => `${decimals(Math.floor(share * 100 + 1e-9), 0)} %`;
-/** How many do without what stands in the way. */
-const then = (does: number): string =>
-  does === 0 ? 'some of these may do' : `${does} of these ${does === 1 ? 'does' : 'do'}`;
+export const percentUnder = (share: number): string => `${decimals(Math.floor(share * 100 + 1e-9), 0)} %`;
+function nameOf(name: PumpName): string {
+  switch (name.kind) {
+    case 'rating':
+      return `${name.flow}, ${name.power}`;
+    case 'own':
+      return name.name;
+    case 'plan':
+      return 'The pump of this plan';
+  }
+}
+/** Which do without what stands in the way. */
+const then = (able: readonly PumpName[]): string => {
+  const names = able.map(nameOf);
+  if (names.length === 0) return 'some of these may do';
+  return names.length > 2
+    ? `${names.length} of these do, first ${names[0] ?? ''}`
+    : `${listed(names)} ${names.length === 1 ? 'does' : 'do'}`;
+};
 const column = { flow: 'flow', head: 'head' } as const;
 
 export const choose = {
   what: 'Every usual pump in this well, with the depth, pipe and wire that it needs; the best first.',
   working: 'Trying the pumps in this well …',
   chosen: (name: string) => `Chosen: ${name}.`,
+  /** On the command line, which tells no finding beside the tables. */
+  asItIs: (inAll: string) =>
+    `The plan as it is: ${inAll.charAt(0).toLowerCase()}${inAll.slice(1)} Check it without --choose to read them.`,
   nothingChosen: 'Nothing was changed.',
   step: (name: string) => `Choose ${name}`,
   pumps: {
@@ -59,16 +77,7 @@ export const choose = {
     bandKey: 'what a pump of this name gives',
     levels: { static: 'water at rest', usual: 'usual pumping level', lowest: 'lowest water' },
     does: { yes: 'Yes', works: 'Works, but', depends: 'Depends', no: 'No' },
-    name: (name: PumpName): string => {
-      switch (name.kind) {
-        case 'rating':
-          return `${name.flow}, ${name.power}`;
-        case 'own':
-          return name.name;
-        case 'plan':
-          return 'The pump of this plan';
-      }
-    },
+    name: nameOf,
     plans: 'now in the plan',
     controlBox: 'control box',
     drive: 'motor and wires as the drive’s maker asks',
@@ -80,8 +89,20 @@ export const choose = {
     whys: {
       fits: ({ flow, spare, left }, show) =>
         `Gives ${show.flow(flow)}${spare === null ? '' : `, reaches cut-out with ${show.pressure(spare)} to spare`} and leaves ${show.depth(left)} of water over its intake.`,
-      fromStore: ({ flow, gives, sure, level }, show) =>
-        `Still gives ${show.flow(flow)} with the bore drawn down to ${show.depth(level)}; the well itself gives ${span(sure, gives, show.flow)}.`,
+      fromStore: ({ flow, gives, sure, level, full, pastRange }, show) => {
+        const given =
+          show.flow(full) === show.flow(flow)
+            ? `Gives ${show.flow(flow)} even with the bore drawn down to ${show.depth(level)}.`
+            : `Gives ${show.flow(full)} from the full bore and still ${show.flow(flow)} with it drawn down to ${show.depth(level)}.`;
+        const well =
+          sure < gives
+            ? `The well itself gives ${span(sure, gives, show.flow)}: measure what it gives to a pump.`
+            : `The well itself gives ${show.flow(gives)}.`;
+        const valve = pastRange
+          ? ' While the bore is full it runs past its best range: a flow-limiting valve holds it.'
+          : '';
+        return `${given} ${well}${valve}`;
+      },
       yieldUnsure: ({ gives }, show) =>
         `Does if the well gives the ${show.flow(gives)} that air blew out of it: measure what it gives to a pump.`,
       ifDemand: ({ flow, wanted }, show) =>
@@ -138,26 +159,50 @@ export const choose = {
       givesLittle: ({ flow, house, wanted }, show) =>
         `Gives ${percentUnder(flow / house)} of the ${show.flow(house)} wanted; choosing asks for ${decimals((wanted / house) * 100, 0)} %.`,
     } satisfies Partial<Said<WhyRow>>,
+    /** What has to be known before the pump is bought. */
+    asks: {
+      power: () => 'Say the power of its motor first: wire, supply and control box follow from it.',
+      pipeRating: ({ need }, show) =>
+        `Only if the drop pipe bears ${show.pressure(need)}: read the rating that is printed on it.`,
+      wellYield: ({ flow }, show) =>
+        `Only if the well gives the ${show.flow(flow)} that it may take: nobody said what the well gives.`,
+      pumpWidth: ({ most }, show) =>
+        `Only if the pump is ${show.bore(most)} wide or less: ask its maker for its width over the cable guard.`,
+    } satisfies Said<Ask>,
+    /** The motor was said to run on something else. */
+    otherSupply: ({ voltage, wires }: Supply, now: Supply, show: Show): string => {
+      const said = (supply: Supply) =>
+        [
+          ...(voltage === null || supply.voltage === null ? [] : [show.voltage(supply.voltage)]),
+          ...(wires === null || supply.wires === null ? [] : [`a ${supply.wires}-wire motor`]),
+        ].join(' and ');
+      return `It needs ${said(now)}, not ${said({ voltage, wires })} as in the plan.`;
+    },
+    powerUnsaid: 'power unsaid',
+    /** In the cell of a pipe of which nobody said what it bears. */
+    toBear: (need: string) => `to bear ${need}`,
     /** The row hangs the pump elsewhere than the plan does. */
     moved: (from: string, to: string) => `Hung at ${to} instead of ${from}.`,
     /** Of what hangs on the hook: in its cell, and as a sentence. */
     rig: (load: string) => `${load}, needs a rig`,
     needsRig: (load: string) => `Needs a rig: ${load} hang on the hook.`,
+    sand: 'Sand is reported: it wears pumps out. Find where it comes from, and ask for a pump that is made for sand.',
     none: 'None of these pumps does the job here.',
     /** None does with all that is to spare, and some work. */
     noneWithRoom: 'None of these pumps has all the room that choosing asks for; the first works.',
     inTheWay: {
-      flowLimiter: ({ limit, does }, show) =>
-        `The flow limiter of ${show.flow(limit)} stands in the way: without it ${then(does)}.`,
-      noFlowLimiter: ({ limit, does }, show) =>
-        `With a flow-limiting valve of ${show.flow(limit)} in the drop pipe ${then(does)}.`,
+      flowLimiter: ({ limit, able }, show) =>
+        `The flow limiter of ${show.flow(limit)} stands in the way: without it ${then(able)}.`,
+      noFlowLimiter: ({ limit, able }, show) =>
+        `With a flow-limiting valve of ${show.flow(limit)} in the drop pipe ${then(able)}.`,
       // What the rules find says itself.
       doesNotPass: ({ finding }) =>
         finding.rule === 'PR-21'
           ? 'A slimmer pump, another adapter or another top would do.'
           : 'A slimmer pump would do, or a bore that proves wider.',
-      threadedPipe: ({ does }) =>
-        `The threaded PVC drop pipe stands in the way: with galvanized steel ${then(does)}, heavier to lift.`,
+      weakPipe: ({ material, able }) =>
+        `The ${material === 'PVC' ? 'threaded PVC' : material} drop pipe does not bear stronger pumps: with galvanized steel ${then(able)}, heavier to lift.`,
+      demand: ({ most, able }, show) => `If ${show.flow(most)} at the busiest is enough, ${then(able)}.`,
       frequency: ({ at }) =>
         `Nobody said whether the supply is 50 or 60 Hz: at ${at.length > 1 ? 'either' : `${at.join()} Hz`} some of these may do.`,
     } satisfies Said<InTheWay>,
@@ -180,6 +225,8 @@ export const choose = {
     choose: (name: string) => `Choose ${name}`,
     whys: {
       runsLong: ({ run }, show) => `Lets the pump run ${show.time(run)} at each start.`,
+      runsNearly: ({ run, least }, show) =>
+        `Lets the pump run ${show.time(run)} at each start; ${show.time(least)} are usual, and this tank is there.`,
       runsShort: ({ run, least }, show) =>
         `Lets the pump run ${show.time(run)} at each start; ${show.time(least)} are wanted.`,
       givesNone: () => 'Gives no water at this pre-charge: set its air first.',
@@ -208,6 +255,11 @@ export const choose = {
     flow: 'Flow in',
     head: 'Head in',
     columns: 'Flow and head from the maker’s sheet, one point a line',
+    point: (flow: string, head: string) => `${flow}, ${head}`,
+    readAs: (points: string) => `Read as ${points}.`,
+    /** The highest pressure rests on it. */
+    atNoFlow: (head: string) =>
+      `The head at no flow is not among them: ${head} is taken. Add it if the sheet has it, since pipe and tank are judged by it.`,
     keep: 'Keep this pump',
     nameless: 'Give the pump a name.',
     taken: (name: string) => `There is a pump of the name ${name} already: take another name, or remove that one.`,
@@ -232,6 +284,10 @@ export const choose = {
         return `Line ${fault.line}, “${fault.text}”, has ${fault.found === 1 ? 'one column' : `${fault.found} columns`}: write a flow and a head, parted by a tab.`;
       case 'number':
         return `Line ${fault.line}: the ${column[fault.column]} “${fault.text}” is no number with a unit that is read here; write ${fault.column === 'flow' ? '“10 gpm” or “40 L/min”' : '“200 ft” or “60 m”'}.`;
+      case 'comma':
+        return `Line ${fault.line}: “${fault.text}” may be thousands or tenths; write it without a comma, “1400” or “1.4”.`;
+      case 'swapped':
+        return `No well pump lifts only ${fault.head}, with ${fault.flow}: are flow and head the wrong way round?`;
       case 'negative':
         return `Line ${fault.line}: the ${column[fault.column]} “${fault.text}” is negative; take the line out.`;
       case 'tooFew':

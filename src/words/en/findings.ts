@@ -46,4 +46,5 @@ export const findings = {
   changed: (severity: Severity, title: string) => ended(`Now a ${severity}: ${title}`),
   gone: (title: string) => ended(`No longer: ${title}`),
   inAll: (counted: string) => `In all ${counted}.`,
+  andOpen: (count: number) => `; ${count} ${count === 1 ? 'check' : 'checks'} could not be made`,
 };

@@ -2,7 +2,15 @@
 import { wireName } from '../../model/units.ts';
 import type { WireSize } from '../../model/tables/wireSizes.ts';
 import type { MissingFact } from '../../model/rules/missing.ts';
+import type { PartOfWay } from '../../model/rules/wayToTank.ts';
 import type { Show } from '../../model/units.ts';
+import { listed } from './phrases.ts';
+
+const WAY: Readonly<Record<PartOfWay, string>> = {
+  line: 'which pipe leads to the house',
+  distance: 'how far the house is from the well',
+  rise: 'how far the tank stands over the well',
+};
 
 type Said = (numbers: Readonly<Record<string, unknown>>, show: Show) => string;
 
@@ -19,7 +27,7 @@ export const missing: Readonly<Record<MissingFact, Said>> = {
   powerOrCurrent: () => 'the motor’s power or current',
   currentOrPower: () => 'the motor’s current or power',
   weightOrPower: () => 'the weight or the power of the pump',
-  wayToTank: () => 'the line to the house, its length and its rise',
+  wayToTank: ({ lacks }) => listed((lacks as readonly PartOfWay[]).map((part) => WAY[part])),
   rise: () => 'the rise from the well to the tank',
   /** Of the tank's rule; what the pump puts on the line is another rule's. */
   reliefValve: ({ reach, rating }, show) =>

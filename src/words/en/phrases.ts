@@ -65,3 +65,9 @@ export function tested(how: Facts['well']['yieldFrom']): string {
       return 'tested, nobody said how,';
   }
 }
+
+/** "a, b and c". */
+export function listed(texts: readonly string[]): string {
+  const last = texts.at(-1) ?? '';
+  return texts.length < 2 ? last : `${texts.slice(0, -1).join(', ')} and ${last}`;
+}

@@ -3,8 +3,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pastedCurve, MOST_POINTS } from '../../../src/model/choose/pastedCurve.ts';
 import { pointsOf } from '../../../src/model/choose/candidates.ts';
-import { gpm, feet } from '../../../src/model/units.ts';
+import { pointsCurve } from '../../../src/model/formulas/pointsCurve.ts';
+import { gpm, feet, show } from '../../../src/model/units.ts';
 import { choose } from '../../../src/words/en/choose.ts';
+import { sayPoints } from '../../../src/words/sayPoints.ts';
 
 const US = { flow: 'gpm', head: 'ft' } as const;
 const NONE = { flow: null, head: null } as const;
@@ -77,6 +79,12 @@ test.each([
     'Line 2: the flow “ten” is no number with a unit that is read here; write “10 gpm” or “40 L/min”.',
   ],
   ['5\t240\n10\thigh', 'Line 2: the head “high” is no number with a unit that is read here; write “200 ft” or “60 m”.'],
+  ['0 1,400\n5 1,200', 'Line 1: “1,400” may be thousands or tenths; write it without a comma, “1400” or “1.4”.'],
+  [
+    '0\t1,400 ft\n5\t1,200 ft',
+    'Line 1: “1,400 ft” may be thousands or tenths; write it without a comma, “1400” or “1.4”.',
+  ],
+  ['260\t0\n240\t5\n190\t10', 'No well pump lifts only 10 ft, with 260 gpm: are flow and head the wrong way round?'],
   ['5\t240\n-1\t250', 'Line 2: the flow “-1” is negative; take the line out.'],
   ['5\t240\n5\t230', 'Lines 1 and 2 have the same flow, 5 gpm: keep one of them.'],
   ['5\t240\n10\t250', 'Line 2: its head is not under that of line 1, though its flow is larger. Check both.'],
@@ -111,5 +119,15 @@ test('whatever falls is read back as written, in every separator; anything at al
       if (!read.ok) expect(choose.paste(read.fault)).toMatch(/^[A-Z].*\.$/s);
     }),
     { numRuns: 400 },
+  );
+});
+
+test('what was read is told back, with what is taken at no flow', () => {
+  const told = (text: string) => sayPoints(pastedCurve(text, US), choose, show('us'));
+  expect(told('0\t260\n5\t240\n10\t190')).toBe('Read as 0 gpm, 260 ft; 5 gpm, 240 ft; 10 gpm, 190 ft.');
+  // The parabola through 5 gpm and 240 ft with the slope there.
+  const { shutOffHead } = pointsCurve(pointsOf(pointsIn('5\t240\n10\t190')));
+  expect(told('5\t240\n10\t190')).toContain(
+    `The head at no flow is not among them: ${show('us').head(shutOffHead)} is taken.`,
   );
 });
