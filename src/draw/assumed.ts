@@ -1,6 +1,6 @@
 /** What nobody said looks like it: a dotted line under every figure that the program put in. */
 import type { Band, Solution } from '../model/solution.ts';
-import { holdsOn, assumedPaths } from '../model/rules/assumed.ts';
+import { holdsOn, assumedPaths, plainPath } from '../model/rules/assumed.ts';
 import { stroke } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
 import { path } from './shapes.ts';
@@ -56,8 +56,10 @@ export function toldBy(key: string, kind: string): Told | undefined {
   return TOLD[key] ?? TOLD[kind];
 }
 
-export function isAnyAssumed({ assumed }: Pick<Solution, 'assumed'>, paths: readonly string[] | undefined): boolean {
-  return paths !== undefined && assumed.some(({ path: each }) => paths.some((own) => plain(own) === plain(each)));
+export function isAnyAssumed(solution: Pick<Solution, 'assumed'>, paths: readonly string[] | undefined): boolean {
+  if (paths === undefined || solution.assumed.length === 0) return false;
+  const assumed = assumedPaths(solution);
+  return paths.some((own) => assumed.has(plainPath(own)));
 }
 
 /** Rules that hold the motor's foot against something: its length is one of their choices. */
@@ -75,11 +77,6 @@ export function isEndAssumed(
   return (
     rule !== null && holdsOn(rule, '', assumedPaths(solution)).some((path) => path !== setting && path !== 'top.kind')
   );
-}
-
-/** The first casing has one name, wherever it was typed. */
-function plain(own: string): string {
-  return own.startsWith('well.casings.0.') ? `well.casing.${own.slice('well.casings.0.'.length)}` : own;
 }
 
 /** Whether anything is marked on a sheet: then its legend explains the dots. */

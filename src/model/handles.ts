@@ -4,7 +4,7 @@
  */
 import type { Block, HandleName, PlainHandle } from './handleNames.ts';
 import { UNKNOWN } from './plan/defaults.ts';
-import { assumedPaths } from './rules/assumed.ts';
+import { assumedPaths, plainPath } from './rules/assumed.ts';
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
 import { feet, inches, parseQuantity } from './units.ts';
@@ -68,14 +68,16 @@ function findHandles(solution: Solution): Handle[] {
 
 function isPutIn({ id, path }: Placed, assumed: ReadonlySet<string>): boolean {
   if (assumed.size === 0) return false;
-  const own = path.startsWith('well.casings.0.') ? path.replace('well.casings.0.', 'well.casing.') : path;
-  // Heights of valves and splices are put in as a whole list.
+  const own = plainPath(path);
   return (
     assumed.has(own) ||
-    assumed.has(own.replace(/\.\d+$/, '')) ||
+    // Heights of valves and splices are put in as a whole list.
+    (ENDS_IN_DIGIT.test(own) && assumed.has(own.slice(0, own.lastIndexOf('.')))) ||
     RESTS_ON[id]?.some((each) => assumed.has(each)) === true
   );
 }
+
+const ENDS_IN_DIGIT = /\d$/;
 
 /** Levels that are worked out from another choice than their own field. */
 const RESTS_ON: Readonly<Record<string, readonly string[]>> = {

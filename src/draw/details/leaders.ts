@@ -32,6 +32,7 @@ export function isClear(
   for (const leader of leaders) {
     const [fromX, fromY, toX, toY] = leader;
     if (fromX >= right || toX <= left) continue;
+    if ((fromY < top && toY < top) || (fromY > bottom && toY > bottom)) continue;
     if (fromY === toY ? fromY <= top || fromY >= bottom : clipSegment(leader, { left, right, top, bottom }) === null)
       continue;
     return false;

@@ -93,13 +93,14 @@ function freePlace(
   const step = MARK_PX + 2;
   const edge = MARK_PX / 2 + 2;
   const half = MARK_PX / 2;
-  const isFree = (atX: number, atY: number): boolean =>
+  const isUntaken: Free = (atX, atY) =>
     marks.every((each) => Math.hypot(each.x - atX, each.y - atY) >= MARK_PX + 1) &&
     clear.every(
       ({ left, right, top, bottom }) =>
         atX + half <= left || atX - half >= right || atY + half <= top || atY - half >= bottom,
-    ) &&
-    isClear(leaders, atX, atY, HALF_SIGN, half);
+    );
+  const isOffLeaders: Free = (atX, atY) => isClear(leaders, atX, atY, HALF_SIGN, half);
+  const isFree: Free = (atX, atY) => isUntaken(atX, atY) && isOffLeaders(atX, atY);
   const highest = box.top + edge;
   const lowest = box.bottom - edge;
   const lefts: number[] = [];
@@ -115,8 +116,9 @@ function freePlace(
     }
     return null;
   };
-  const isOffBodies: Free = (atX, atY) => isFree(atX, atY) && bodies.every((each) => !isOver(each, atX, atY));
-  const isOffAll: Free = (atX, atY) => isOffBodies(atX, atY) && lines.every((each) => !isOver(each, atX, atY));
+  const isOffBodies: Free = (atX, atY) =>
+    isUntaken(atX, atY) && bodies.every((each) => !isOver(each, atX, atY)) && isOffLeaders(atX, atY);
+  const isOffAll: Free = (atX, atY) => lines.every((each) => !isOver(each, atX, atY)) && isOffBodies(atX, atY);
   const near = lefts.slice(0, NEAR_COLUMNS);
   return (
     found(near, NEAR_PX, isOffAll) ??

@@ -3,7 +3,8 @@ import { levelAtFlow, levelAtNoFlow, pumpAtLevel, pumpFromLevel } from '../figur
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
-import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import { siteWater } from '../figures/siteWater.ts';
+import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
 import { meets } from '../rules/grace.ts';
 import { LEAST_SHARE } from '../rules/delivery.ts';
@@ -217,7 +218,7 @@ export function turnOf({ facts }: Solution, rest: Metres): Metres {
 }
 
 function weightOf({ site }: Solution['facts']): number {
-  return waterDensity(site.waterTemperature) * STANDARD_GRAVITY;
+  return siteWater(site).density * STANDARD_GRAVITY;
 }
 
 interface Asked {

@@ -3,13 +3,14 @@ import type { Facts } from '../facts.ts';
 import { unended, type PumpBand } from '../formulas/genericBand.ts';
 import type { PumpCurve } from '../formulas/pumpCurve.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
-import { kinematicViscosity, STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { CurvePoint, Curves, PumpInWell, SampledCurves, Solved } from '../solution.ts';
 import { suspensionDepth } from '../string/topWorks.ts';
 import { lowestLevel, lowestStatic } from './lowestLevel.ts';
 import { mostYield, provenYield } from './provenYield.ts';
 import { pumpBandOf, type BandEnd } from './pumpBand.ts';
+import { siteWater } from './siteWater.ts';
 import { pipesHead, pointAtLevel, pointInWell, tankPressure, type HeadOf, type System } from './pumpInWell.ts';
 
 export type { System } from './pumpInWell.ts';
@@ -23,9 +24,8 @@ export function pumpCurveOf(facts: Facts, density: number, end: BandEnd = 'least
 
 /** The water and the pipe that the pump of these facts works with. */
 export function systemOf({ site, pump }: Facts, suspension: Metres): System {
-  const temperature = site.waterTemperature;
   return {
-    water: { density: waterDensity(temperature), kinematicViscosity: kinematicViscosity(temperature) },
+    water: siteWater(site),
     dropPipeLength: Math.max(pump.setting - pump.intakeToDischarge - suspension, 0),
   };
 }

@@ -8,14 +8,22 @@ export function isAssumed({ assumed }: Pick<Solved, 'assumed'>, path: string): b
 
 /** The paths of all that was assumed, the first casing under one name wherever it was typed. */
 export function assumedPaths({ assumed }: Pick<Solved, 'assumed'>): ReadonlySet<string> {
-  return new Set(
-    assumed.map(({ path }) =>
-      path.startsWith(FIRST_CASING) ? `well.casing.${path.slice(FIRST_CASING.length)}` : path,
-    ),
-  );
+  const known = KNOWN.get(assumed);
+  if (known !== undefined) return known;
+  const paths = new Set(assumed.map(({ path }) => plainPath(path)));
+  KNOWN.set(assumed, paths);
+  return paths;
 }
 
+/** Asked for by rules, handles and drawing alike: found once for each list. */
+const KNOWN = new WeakMap<Solved['assumed'], ReadonlySet<string>>();
+
 const FIRST_CASING = 'well.casings.0.';
+
+/** The first casing has one name, wherever it was typed. */
+export function plainPath(path: string): string {
+  return path.startsWith(FIRST_CASING) ? `well.casing.${path.slice(FIRST_CASING.length)}` : path;
+}
 
 /** What of the assumed a rule's verdict may rest on. */
 export function restsOn(rule: string, assumed: ReadonlySet<string>): readonly string[] {

@@ -83,7 +83,7 @@ function seatedInRock(foot: Metres, { facts }: Given) {
   const layer = layers[place];
   if (layer === undefined) return missing('groundAtFoot');
   const { material } = layer;
-  const firm = isFirmRock(material);
+  const firm = isFirmRock(layer);
   if (firm === null) return missing('firmRock', { material });
   const measured = firm ? foot - topOfRock(facts, place) : 0;
   const usual = FOOT_BEYOND;
@@ -97,9 +97,8 @@ function seatedInRock(foot: Metres, { facts }: Given) {
 
 /** The firm layers over the one at this place, without a gap. */
 function topOfRock({ well }: Facts, at: number): Metres {
-  let first = at;
-  while (first > 0 && isFirmRock(well.layers[first - 1]?.material ?? '') === true) first--;
-  return well.layers[first]?.top ?? 0;
+  const loose = well.layers.findLastIndex((layer, place) => place < at && isFirmRock(layer) !== true);
+  return well.layers[loose + 1]?.top ?? 0;
 }
 
 /** In sand and gravel: below the water while it is pumped. */

@@ -20,7 +20,7 @@ export function isOpenRock({ well }: Pick<Facts, 'well'>): boolean {
 
 function inRock(layers: Facts['well']['layers'], top: Metres, bottom: Metres): boolean {
   const rock = layers
-    .filter(({ material }) => isFirmRock(material) === true)
+    .filter((layer) => isFirmRock(layer) === true)
     .reduce((sum, layer) => sum + Math.max(Math.min(layer.bottom, bottom) - Math.max(layer.top, top), 0), 0);
   return bottom > top && meets(rock - (bottom - top), 'length');
 }

@@ -3,7 +3,8 @@ import { pumpFromLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import type { Facts } from '../facts.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
-import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import { siteWater } from '../figures/siteWater.ts';
+import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { Metres, Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { highestStaticLevel } from './highestStatic.ts';
@@ -14,7 +15,7 @@ export const TIMES_CUT_OUT = 1.5;
 
 /** What a height of this water presses. */
 function pressureOf(height: Metres, { site }: Facts): Pascals {
-  return height * waterDensity(site.waterTemperature) * STANDARD_GRAVITY;
+  return height * siteWater(site).density * STANDARD_GRAVITY;
 }
 
 /**

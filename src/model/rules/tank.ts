@@ -4,7 +4,8 @@ import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
 import { boreKnown } from '../figures/waterFall.ts';
-import { STANDARD_GRAVITY, waterDensity } from '../formulas/water.ts';
+import { siteWater } from '../figures/siteWater.ts';
+import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
 import { valueAt } from '../plan/editPlan.ts';
@@ -107,7 +108,7 @@ export const pumpReachesCutOut = defineRule({
     const guarded = lowest?.by === 'lift' ? hasCutOff(solved) && reachesFromRest(solved) : servesWhileHigh(solved);
     const lifts = levelAtNoFlow(facts, { end: 'least', tank: guarded ? 'cutIn' : 'cutOut' });
     if (lifts === null) return [];
-    const spare = guarded ? 0 : CUT_OUT_SPARE / (waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY);
+    const spare = guarded ? 0 : CUT_OUT_SPARE / (siteWater(facts.site).density * STANDARD_GRAVITY);
     return [limit('pump.setting', { to: lifts - spare + Math.max(probeAboveIntake(facts) ?? 0, 0) }, 'pumpLifts', {})];
   },
   fixes: (given, { variant }) =>
@@ -217,7 +218,7 @@ export function reachAt(
   const atRest = values[end];
   const { staticLevel } = facts.water;
   if (atRest === null || staticLevel === null) return null;
-  return atRest - (level - staticLevel) * waterDensity(facts.site.waterTemperature) * STANDARD_GRAVITY;
+  return atRest - (level - staticLevel) * siteWater(facts.site).density * STANDARD_GRAVITY;
 }
 
 /** Both settings of the switch down by the same steps of 5 psi, while the house keeps 30 psi, and the tank's air with them. */
