@@ -7,7 +7,7 @@ import { readFacts } from '../model/plan/readFacts.ts';
 import { show } from '../model/units.ts';
 import { choose } from '../words/en/choose.ts';
 import { en } from '../words/en/index.ts';
-import { sayAsk, sayInTheWay, sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
+import { sayAsk, sayInTheWay, sayTold, sayPumpRow, sayWhyChoice } from '../words/sayChoice.ts';
 import { sayWhyLeft } from '../words/sayPlacement.ts';
 
 export function choiceReport(plan: Plan) {
@@ -40,6 +40,7 @@ function pumpsOf(plan: Plan) {
         intakeDepth: pump.setting,
         movedFrom: row.movedFrom,
         asks: row.asks.map((ask) => sayAsk(ask, { ...en, choose }, units)),
+        told: row.told.map((each) => sayTold(each, { ...en, choose }, units)),
         supplyFrom: row.supplyFrom,
         pipe: {
           material: dropPipe.material,

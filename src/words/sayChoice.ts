@@ -1,5 +1,5 @@
 /** "Which pump" and "Which tank" in words: one line why, and what stands in each cell. */
-import type { Ask, InTheWay, PumpRow, PumpTable } from '../model/choose/choosePump.ts';
+import type { Ask, InTheWay, PumpRow, PumpTable, Told } from '../model/choose/choosePump.ts';
 import type { TankRow } from '../model/choose/chooseTank.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
@@ -28,14 +28,22 @@ export function sayWhyChoice(
 
 /** What has to be known of a pump before it is bought: one sentence. */
 export function sayAsk({ variant, numbers }: Ask, words: ChoiceWords, show: Show): string {
-  const said = words.choose.pumps.asks as Readonly<Record<string, (numbers: object, show: Show) => string>>;
+  return sayIn(words.choose.pumps.asks, variant, numbers, show);
+}
+
+/** What its owner has to know of it besides: one sentence. */
+export function sayTold({ variant, numbers }: Told, words: ChoiceWords, show: Show): string {
+  return sayIn(words.choose.pumps.told, variant, numbers, show);
+}
+
+function sayIn(sentences: object, variant: string, numbers: object, show: Show): string {
+  const said = sentences as Readonly<Record<string, (numbers: object, show: Show) => string>>;
   return said[variant]?.(numbers, show) ?? '';
 }
 
 /** What alone keeps every pump from doing the job: one sentence. */
 export function sayInTheWay({ variant, numbers }: InTheWay, words: ChoiceWords, show: Show): string {
-  const said = words.choose.pumps.inTheWay as Readonly<Record<string, (numbers: object, show: Show) => string>>;
-  const sentence = said[variant]?.(numbers, show) ?? '';
+  const sentence = sayIn(words.choose.pumps.inTheWay, variant, numbers, show);
   return variant === 'doesNotPass' ? `${sayFinding(numbers.finding, words, show).message} ${sentence}` : sentence;
 }
 
@@ -69,6 +77,7 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
     ...(row.needsRig && load !== null ? [pumps.needsRig(show.hook(load))] : []),
   ];
   const asks = row.asks.map((ask) => sayAsk(ask, words, show));
+  const told = row.told.map((each) => sayTold(each, words, show));
   const { voltage, wires } = facts.pump;
   const supply = row.supplyFrom === null ? [] : [pumps.otherSupply(row.supplyFrom, { voltage, wires }, show)];
   const moved = row.movedFrom === null ? [] : [pumps.moved(show.depth(row.movedFrom), show.depth(facts.pump.setting))];
@@ -78,7 +87,7 @@ export function sayPumpRow(row: PumpRow, words: ChoiceWords, show: Show): SaidPu
     why:
       row.does === 'no'
         ? why
-        : [...asks, why, ...supply, ...moved, ...(guard === null ? [] : [guard.sentence]), ...also].join(' '),
+        : [...asks, why, ...told, ...supply, ...moved, ...(guard === null ? [] : [guard.sentence]), ...also].join(' '),
     flow: orDash(flow, show.flow),
     share: orDash(share, percentUnder),
     spare: orDash(spare, show.pressure),
@@ -134,14 +143,19 @@ function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: 
 
 /** Over a table: that no pump has all that is asked, what stands in the way of all, and sand; null where none is. */
 export function sayOverTable(
-  { rows, inTheWay, sand }: Pick<Extract<PumpTable, { kind: 'rows' }>, 'rows' | 'inTheWay' | 'sand'>,
+  { rows, inTheWay, sand, warm }: Pick<Extract<PumpTable, { kind: 'rows' }>, 'rows' | 'inTheWay' | 'sand' | 'warm'>,
   words: ChoiceWords,
   show: Show,
 ): readonly string[] | null {
-  const { none, noneWithRoom, sand: withSand } = words.choose.pumps;
+  const { none, noneWithRoom, sand: withSand, warm: inWarm } = words.choose.pumps;
   const does = (wanted: PumpRow['does']) => rows.some((row) => row.does === wanted);
   const told = does('yes') || does('depends') ? [] : [does('works') ? noneWithRoom : none];
-  const said = [...told, ...inTheWay.map((each) => sayInTheWay(each, words, show)), ...(sand ? [withSand] : [])];
+  const said = [
+    ...told,
+    ...inTheWay.map((each) => sayInTheWay(each, words, show)),
+    ...(sand ? [withSand] : []),
+    ...(warm === null ? [] : [inWarm(show.temperature(warm.water), show.temperature(warm.most))]),
+  ];
   return said.length === 0 ? null : said;
 }
 

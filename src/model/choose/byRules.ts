@@ -35,15 +35,23 @@ export function judged(rows: readonly PumpRow[]): PumpRow[] {
 function byRules(row: PumpRow, common: ReadonlySet<string>): PumpRow {
   if (row.does === 'no') return row;
   const broken = avoidable(row, common);
-  // What it lacks is told before what else is wrong.
-  if (row.does === 'works') return broken.length > 0 ? { ...row, does: 'no' } : row;
   const sure = broken.find(({ turn }) => turn === null);
+  const [first] = broken;
+  // Of a pump that would work what it lacks is no reason; one that is too strong breaks most else by that.
+  if (row.does === 'works' && first !== undefined)
+    return { ...row, does: 'no', why: row.why.variant === 'overRange' ? row.why : told(sure ?? first) };
+  if (row.does === 'works') return row;
   if (sure !== undefined) return { ...row, does: 'no', why: told(sure) };
-  const [open] = broken;
-  return open === undefined || row.does === 'depends' ? row : { ...row, does: 'depends', why: told(open) };
+  return first === undefined || row.does === 'depends' ? row : { ...row, does: 'depends', why: told(first) };
 }
 
-/** In a well that gives less than the house wants, a pump named for far more than that where a smaller one serves. */
+/** Nobody knows how far the water falls. */
+const OPEN_WELL: ReadonlySet<string> = new Set(['dependsOnLevel', 'unknownLevel']);
+
+/**
+ * In a well that gives less than the house wants, or of which nobody knows how far it falls, a pump named for far more
+ * than that where a smaller one serves.
+ */
 function withoutFarOver(rows: readonly PumpRow[]): PumpRow[] {
   const [smallest] = rows.filter(({ does }) => does !== 'no').toSorted((one, other) => one.rated - other.rated);
   if (smallest === undefined) return [...rows];
@@ -52,9 +60,14 @@ function withoutFarOver(rows: readonly PumpRow[]): PumpRow[] {
     const { facts } = row.solution;
     const { demand } = facts.house;
     const gives = provenYield(facts);
-    if (demand === null || gives === null || meets(gives - demand, 'flow')) return row;
-    if (meets(MOST_FROM_STORE * demand - row.rated, 'flow')) return row;
-    return { ...row, does: 'no', why: { variant: 'farOver', numbers: { rated: row.rated, gives, house: demand } } };
+    if (demand === null || meets(MOST_FROM_STORE * demand - row.rated, 'flow')) return row;
+    const isOpen = row.does === 'depends' && OPEN_WELL.has(row.why.variant);
+    if (!isOpen && (gives === null || meets(gives - demand, 'flow'))) return row;
+    return {
+      ...row,
+      does: 'no',
+      why: { variant: 'farOver', numbers: { rated: row.rated, gives: isOpen ? null : gives, house: demand } },
+    };
   });
 }
 

@@ -86,7 +86,11 @@ function ownCandidate(plan: Plan, facts: Facts, { name, power, points }: OwnPump
   const read = pointsOf(points);
   const { curve } = facts.pump;
   const watts = power === undefined ? null : siOf(power, 'power');
-  const isPlans = curve.kind === 'points' && samePoints(curve.points, read);
+  // The same pump on another motor is another choice.
+  const standing = facts.pump.power;
+  const isSaid = plan.pump?.power !== undefined;
+  const sameMotor = watts === null ? !isSaid : isSaid && standing !== null && isSame(standing, watts);
+  const isPlans = curve.kind === 'points' && samePoints(curve.points, read) && sameMotor;
   return {
     key: `own: ${name}`,
     name: { kind: 'own', name },

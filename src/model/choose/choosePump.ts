@@ -11,7 +11,9 @@
 import { nobodySaid, refusal } from '../place/refusal.ts';
 import type { WhyLeft } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
+import { WARMEST } from '../rules/warmWater.ts';
 import { lackingOnWay } from '../rules/wayToTank.ts';
+import type { Celsius } from '../si.ts';
 import type { Solution } from '../solution.ts';
 import { createSolver, type Solver } from '../solve.ts';
 import { asking } from './asking.ts';
@@ -27,6 +29,7 @@ export type { Candidate, OwnPump, PumpName } from './candidates.ts';
 export type { InTheWay } from './inTheWay.ts';
 export type { Does, PumpFigures } from './fit.ts';
 export type { Part } from './outfit.ts';
+export type { Told } from './toldOf.ts';
 export type { PumpRow, Supply, WhyRow } from './pumpRow.ts';
 
 export type PumpTable =
@@ -39,6 +42,8 @@ export type PumpTable =
       readonly inTheWay: readonly InTheWay[];
       /** It comes with the water, and asks for another make of pump. */
       readonly sand: boolean;
+      /** Water that is warmer than motors are made for; else null. */
+      readonly warm: { readonly water: Celsius; readonly most: Celsius } | null;
       /** Choices that all of it rests on and nobody made. */
       readonly assumed: readonly string[];
     };
@@ -59,6 +64,8 @@ export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable 
     rows,
     inTheWay: inTheWay(plan, rows, trying),
     sand: solution.facts.water.sand === true,
+    warm:
+      solution.verdicts['PR-63'] === 'warning' ? { water: solution.facts.site.waterTemperature, most: WARMEST } : null,
     assumed: restsOn(solution),
   };
 }

@@ -76,7 +76,9 @@ export type Why =
   /** It does, but no usual tank takes what it gives in one run. */
   | Sentence<'tanksTogether', { water: CubicMetres }>
   /** It only empties the bore the sooner, and a smaller one does. */
-  | Sentence<'farOver', { rated: number; gives: number; house: number }>
+  | Sentence<'farOver', { rated: number; gives: number | null; house: number }>
+  /** Of a drop pipe that nobody rated: no usual one bears it. */
+  | Sentence<'overAnyPipe', { need: Pascals }>
   | Sentence<'unguarded', { gives: number }>
   | Sentence<'storeTooSmall', { gives: number; wanted: number }>;
 
@@ -236,6 +238,9 @@ const BY_CHECK: Asked = { share: LEAST_SHARE, range: { from: 0, to: Infinity } }
 function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres, asked: Asked = BY_CHOOSING): Why | null {
   const { flow, spare, lifts, range } = figures;
   const { demand, control } = facts.house;
+  // It lifts from there, so that what nobody can tell is only how far it draws the water down.
+  if (flow === null && lifts !== null && lifts > level)
+    return { variant: 'outpumps', numbers: { gives: provenYield(facts) } };
   if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { rest: lowestStatic(facts) ?? 0, lifts } };
   if (spare !== null && !meets(spare - CUT_OUT_SPARE, 'pressure'))
     return { variant: 'lacksPressure', numbers: { spare, level, asked: CUT_OUT_SPARE } };

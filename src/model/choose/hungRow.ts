@@ -18,6 +18,7 @@ import type { CubicMetres } from '../si.ts';
 import type { Change, Solution } from '../solution.ts';
 import type { Solver } from '../solve.ts';
 import { asksOf } from './asks.ts';
+import { toldOf } from './toldOf.ts';
 import { alsoTold, followsDepth } from './byRules.ts';
 import type { Candidate } from './candidates.ts';
 import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
@@ -39,7 +40,8 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
       ...fit,
       // What does not do by its figures is not judged at all.
       also: fit.does === 'no' ? [] : alsoTold(done.solution),
-      asks: fit.does === 'no' ? [] : asksOf(done.solution),
+      asks: fit.does === 'no' ? [] : asksOf(done.solution, fit.figures.flow),
+      told: fit.does === 'no' ? [] : toldOf(done.solution),
       supplyFrom: supplyFrom(plan, bare, parts.pump),
       needsRig: meets((done.solution.values.hangLoadAtRest ?? 0) - NO_TEAM_LOAD, 'force'),
       movedFrom: isMoved(plan, parts.depth) ? bare.facts.pump.setting : null,

@@ -8,10 +8,10 @@ import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import { floorTo } from '../rules/rounding.ts';
 import type { Sentence } from '../rules/rule.ts';
-import type { CubicMetresPerSecond } from '../si.ts';
+import type { CubicMetresPerSecond, Pascals } from '../si.ts';
 import { findPipe } from '../tables/pipes.ts';
 import type { Change, Solution } from '../solution.ts';
-import { gpm, writeQuantity } from '../units.ts';
+import { gpm, psi, writeQuantity } from '../units.ts';
 import { isPassing } from './byRules.ts';
 import { WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
 import type { PumpName } from './candidates.ts';
@@ -24,6 +24,8 @@ export type InTheWay =
   | Sentence<'noFlowLimiter', { limit: CubicMetresPerSecond; able: readonly PumpName[] }>
   /** What the drop pipe is made of does not bear them; galvanized steel would. */
   | Sentence<'weakPipe', { material: 'PE' | 'PVC'; able: readonly PumpName[] }>
+  /** What hangs is PE that does not bear them; the strongest usual one would. */
+  | Sentence<'newPipe', { rating: Pascals; able: readonly PumpName[] }>
   /** A house that wants so much at the most is served. */
   | Sentence<'demand', { most: CubicMetresPerSecond; able: readonly PumpName[] }>
   /** All that would do otherwise do not get down. */
@@ -83,7 +85,10 @@ export function inTheWay(
   const { material } = facts.dropPipe;
   const burst = new Set(rows.filter(isTooStrong).map(({ key }) => key));
   if ((material === 'PE' || material === 'PVC') && burst.size > 0) {
-    const able = without(inSteel(facts.dropPipe), burst);
+    const rating = material === 'PE' && !mayMove(facts, 'dropPipe.rating') ? strongestUsual(facts) : null;
+    const inPe = rating === null ? null : without(inStrongPe(rating, facts), burst);
+    if (rating !== null && inPe !== null) found.push({ variant: 'newPipe', numbers: { rating, able: inPe } });
+    const able = inPe === null ? without(inSteel(facts.dropPipe), burst) : null;
     if (able !== null) found.push({ variant: 'weakPipe', numbers: { material, able } });
   }
   if (rows.some(({ solution }) => solution.facts.pump.frequency === null)) {
@@ -152,6 +157,18 @@ function limitFor(facts: Facts): CubicMetresPerSecond | null {
 
 function writeFlow(flow: CubicMetresPerSecond, facts: Facts): string {
   return writeQuantity(flow, 'flow', facts.units === 'us' ? 'gpm' : 'L/min', stepOf(facts));
+}
+
+/** Of PE that every dealer has. Common practice, no source. */
+const strongestUsual = ({ units }: Facts): Pascals => (units === 'us' ? psi(250) : 16e5);
+
+function inStrongPe(rating: Pascals, { units }: Facts): Change[] {
+  const to =
+    units === 'us' ? writeQuantity(rating, 'pressure', 'psi', psi(1)) : writeQuantity(rating, 'pressure', 'bar', 1e4);
+  return [
+    { path: 'dropPipe.rating', to },
+    { path: 'dropPipe.ratio', to: undefined },
+  ];
 }
 
 const STEEL = 'galvanized steel';

@@ -109,7 +109,7 @@ function firstButton(finding: Finding, given: ReturnType<typeof givenBy>): reado
 const STRENGTH: ReadonlySet<string> = new Set(['PR-18', 'PR-48']);
 
 /** The strongest class of PE for insert fittings: dearer than the usual ones, and made for deep wells. Common practice, no source. */
-const STRONGEST = psi(315);
+export const STRONGEST = psi(315);
 
 /** Where no usual class bears a strong pump; whether this one does, the next solution says. */
 function strongestPipe({ plan, facts }: Solved): Change[] {

@@ -8,6 +8,7 @@ import type { Ask } from './asks.ts';
 import type { Candidate } from './candidates.ts';
 import type { Does, PumpFigures, Why } from './fit.ts';
 import type { Part } from './outfit.ts';
+import type { Told } from './toldOf.ts';
 
 /** Why a row does the job or does not: its own figures, or what a rule finds. */
 export type WhyRow = Why | Sentence<'finding', { readonly finding: ToldFinding }>;
@@ -26,6 +27,8 @@ export interface PumpRow extends Candidate {
   readonly also: readonly ToldFinding[];
   /** What has to be known before it is bought. */
   readonly asks: readonly Ask[];
+  /** What its owner has to know besides. */
+  readonly told: readonly Told[];
   /** The supply that the plan says, where this pump needs another; else null. */
   readonly supplyFrom: Supply | null;
   /** What hangs on the hook at rest no team of people holds. */

@@ -10,6 +10,7 @@ import { exceeds, meets, past } from './grace.ts';
 import { highestStaticLevel } from './highestStatic.ts';
 import { openFrost, openProtrusion, REACHES } from './openFacts.ts';
 import { usualIn } from './usual.ts';
+import type { Solved } from '../solution.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 
 /** How far below the frost the adapter must stand: nowhere where it does not freeze. */
@@ -93,6 +94,13 @@ export const pitlessAboveWater = defineRule({
     return move.changes === null ? [otherwise] : [move, otherwise];
   },
 });
+
+/** The widest pump that passes the adapter, or the least one where nobody said its reach; null where nothing says it. */
+export function mostPastAdapter({ facts, bore }: Pick<Solved, 'facts' | 'bore'>): Metres | null {
+  const { top, well } = facts;
+  if (top.kind !== 'pitless' || well.casings[0]?.insideKnown !== true) return null;
+  return 2 * boreRadiusAt(bore, top.depth) - (top.protrusion ?? REACHES[0]) - TIGHT_FIT;
+}
 
 export const pitlessLetsPumpPass = defineRule({
   number: 'PR-21',

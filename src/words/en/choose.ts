@@ -1,5 +1,5 @@
 /** "Which pump" and "Which tank": names, reasons, refusals. */
-import type { Ask, InTheWay, PumpName, Supply, WhyRow } from '../../model/choose/choosePump.ts';
+import type { Ask, InTheWay, PumpName, Supply, Told, WhyRow } from '../../model/choose/choosePump.ts';
 import type { TankReach, TankRefusal, WhyTank } from '../../model/choose/chooseTank.ts';
 import type { Choice, LeftStanding } from '../../model/choose/choosing.ts';
 import type { PasteFault } from '../../model/choose/pastedCurve.ts';
@@ -109,7 +109,7 @@ export const choose = {
         `Gives ${show.flow(flow)}: enough if the house draws ${show.flow(wanted)}, which is assumed.`,
       dependsOnDemand: ({ flow }, show) => `Gives ${show.flow(flow)}; nobody said what the house draws at its busiest.`,
       dependsOnLevel: ({ turn }, show) =>
-        `Does while the water stays above ${show.depth(turn)}; nobody knows how far it falls. Measure it while pumping.`,
+        `Does while the water stays above ${show.depth(turn)}; under it, it may run on and never shut off. Measure while pumping how far it falls.`,
       unknownLevel: ({ level }, show) =>
         `Gives enough even with the water at ${show.depth(level)}; nobody knows how much stays over the intake.`,
       liftsNone: ({ rest, lifts }, show) =>
@@ -129,7 +129,9 @@ export const choose = {
           : `Reaches cut-out with ${left} to spare; ${wanted} are wanted.`;
       },
       givesLittle: ({ flow, wanted }, show) =>
-        `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`,
+        show.flow(flow) === show.flow(wanted)
+          ? `Gives a little under the ${show.flow(wanted)} that are wanted with a tenth to spare.`
+          : `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`,
       takesTooMuch: ({ left, asked }, show) =>
         `Draws the water down to ${show.depth(Math.max(left, 0))} over its intake; ${show.depth(asked)} have to stay.`,
       outpumps: ({ gives }, show) =>
@@ -142,8 +144,12 @@ export const choose = {
         `Works at ${apart(range, most)} times its rated flow, over ${times(most)}: too strong for this lift.`,
       tanksTogether: ({ water }, show) =>
         `Does if tanks together take ${show.volume(water)} at each start: no single usual one does.`,
+      overAnyPipe: ({ need }, show) =>
+        `It can press ${show.pressure(need)} on a drop pipe that nobody rated: no usual one bears that.`,
       farOver: ({ rated, house, gives }, show) =>
-        `Named for ${show.flow(rated)} where ${show.flow(house)} are wanted: too much for a well of ${show.flow(gives)}.`,
+        gives === null
+          ? `Named for ${show.flow(rated)} where ${show.flow(house)} are wanted: too much for a well that nobody pumped.`
+          : `Named for ${show.flow(rated)} where ${show.flow(house)} are wanted: too much for a well of ${show.flow(gives)}.`,
       unguarded: ({ gives }, show) => `Needs dry-run protection first: the well gives only ${show.flow(gives)}.`,
       storeTooSmall: ({ gives, wanted }, show) =>
         `The water in the bore does not carry the peak: ${show.flow(wanted)} wanted, ${show.flow(gives)} given.`,
@@ -161,14 +167,27 @@ export const choose = {
     } satisfies Partial<Said<WhyRow>>,
     /** What has to be known before the pump is bought. */
     asks: {
+      powerTooSmall: ({ said, least }, show) =>
+        `Its points ask for a motor of ${show.power(least)} or more, and ${show.power(said)} is said: read the nameplate.`,
+      pastPoints: ({ flow, last }, show) =>
+        `Only if it gives ${show.flow(flow)} there: its points end at ${show.flow(last)}. Add those that follow.`,
+      testFlow: ({ flow }, show) =>
+        `Only if that level was read at ${show.flow(flow)} or more: nobody said how much was pumped.`,
       power: () => 'Say the power of its motor first: wire, supply and control box follow from it.',
       pipeRating: ({ need }, show) =>
         `Only if the drop pipe bears ${show.pressure(need)}: read the rating that is printed on it.`,
       wellYield: ({ flow }, show) =>
-        `Only if the well gives the ${show.flow(flow)} that it may take: nobody said what the well gives.`,
+        `Have the well pumped first: nobody said what it gives, and this pump may take ${show.flow(flow)}.`,
       pumpWidth: ({ most }, show) =>
         `Only if the pump is ${show.bore(most)} wide or less: ask its maker for its width over the cable guard.`,
     } satisfies Said<Ask>,
+    /** What its owner has to know besides. */
+    told: {
+      needsRelief: ({ reach, rating }, show) =>
+        `Fit a relief valve: it can put ${show.pressure(reach)} on the tank, whose rating is ${show.pressure(rating)}.`,
+      beyondTest: ({ flow, tested }, show) =>
+        `At its strongest it takes ${show.flow(flow)}, and only ${show.flow(tested)} were pumped: guard it against running dry.`,
+    } satisfies Said<Told>,
     /** The motor was said to run on something else. */
     otherSupply: ({ voltage, wires }: Supply, now: Supply, show: Show): string => {
       const said = (supply: Supply) =>
@@ -187,6 +206,8 @@ export const choose = {
     rig: (load: string) => `${load}, needs a rig`,
     needsRig: (load: string) => `Needs a rig: ${load} hang on the hook.`,
     sand: 'Sand is reported: it wears pumps out. Find where it comes from, and ask for a pump that is made for sand.',
+    warm: (water: string, most: string) =>
+      `The water is ${water}; motors are usually made for ${most}: ask the maker for one that stands it.`,
     none: 'None of these pumps does the job here.',
     /** None does with all that is to spare, and some work. */
     noneWithRoom: 'None of these pumps has all the room that choosing asks for; the first works.',
@@ -198,10 +219,14 @@ export const choose = {
       // What the rules find says itself.
       doesNotPass: ({ finding }) =>
         finding.rule === 'PR-21'
-          ? 'A slimmer pump, another adapter or another top would do.'
+          ? (finding.numbers as { readonly shortest?: boolean }).shortest === true
+            ? 'A slimmer pump or another top would do.'
+            : 'A slimmer pump, another adapter or another top would do.'
           : 'A slimmer pump would do, or a bore that proves wider.',
       weakPipe: ({ material, able }) =>
         `The ${material === 'PVC' ? 'threaded PVC' : material} drop pipe does not bear stronger pumps: with galvanized steel ${then(able)}, heavier to lift.`,
+      newPipe: ({ rating, able }, show) =>
+        `The drop pipe that hangs does not bear stronger pumps: with new PE of ${show.pressure(rating)} ${then(able)}.`,
       demand: ({ most, able }, show) => `If ${show.flow(most)} at the busiest is enough, ${then(able)}.`,
       frequency: ({ at }) =>
         `Nobody said whether the supply is 50 or 60 Hz: at ${at.length > 1 ? 'either' : `${at.join()} Hz`} some of these may do.`,

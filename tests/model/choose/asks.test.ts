@@ -4,7 +4,7 @@ import { choosePump, type PumpRow } from '../../../src/model/choose/choosePump.t
 import { chooseTank } from '../../../src/model/choose/chooseTank.ts';
 import { solve, withValue, type Plan } from '../../../src/model/index.ts';
 import { dropPipeNeed } from '../../../src/model/rules/pipeNeeds.ts';
-import { inches, show, toGallons, toGpm } from '../../../src/model/units.ts';
+import { gpm, inches, show, toGallons, toGpm, toPsi } from '../../../src/model/units.ts';
 import { choose } from '../../../src/words/en/choose.ts';
 import { en } from '../../../src/words/en/index.ts';
 import { sayOverTable, sayPumpRow } from '../../../src/words/sayChoice.ts';
@@ -115,7 +115,117 @@ test('a well of which nobody said what it gives is asked for', () => {
   const [best] = rows;
   if (best === undefined) throw new Error('no row');
   expect(best.does).toBe('depends');
-  expect(said(best).why).toContain('nobody said what the well gives');
+  expect(said(best).why).toContain('Only if that level was read at 8 gpm or more: nobody said how much was pumped.');
+  const unpumped = tableOf({ ...rock, well, water: { staticLevel: '45 ft' } }).rows;
+  expect(unpumped.some(({ does }) => does === 'yes')).toBe(false);
+  for (const row of unpumped.filter(({ does }) => does === 'depends'))
+    expect(said(row).why).toContain('Have the well pumped first: nobody said what it gives');
+  // Where nobody knows how far the water falls none is taken that is named for far more than is wanted.
+  expect(unpumped.find(({ key }) => key === '20 gpm, 3 hp')).toMatchObject({
+    does: 'no',
+    why: { variant: 'farOver', numbers: { gives: null } },
+  });
+});
+
+test('what a pump puts on a tank without a relief valve is told with it', () => {
+  const without = (reliefValve: boolean | undefined) =>
+    tableOf(withValue(rock, 'house.reliefValve', reliefValve)).rows[0];
+  for (const row of [without(false), without(undefined)]) {
+    if (row === undefined) throw new Error('no row');
+    const { shutOffPressureAtTank } = row.solution.values;
+    const rating = row.solution.facts.house.tankRating;
+    expect(shutOffPressureAtTank ?? 0).toBeGreaterThan(rating);
+    expect(said(row).why).toContain(
+      `Fit a relief valve: it can put ${us.pressure(shutOffPressureAtTank ?? 0)} on the tank, whose rating is ${us.pressure(rating)}.`,
+    );
+  }
+  expect(without(true)?.told.map(({ variant }) => variant)).not.toContain('needsRelief');
+});
+
+test('a pump that takes far more than was pumped is told so, unless something guards it', () => {
+  const [best] = tableOf(rock).rows;
+  const guarded = tableOf(withValue(rock, 'pump.lowLevelCutOff', true)).rows.find(({ key }) => key === best?.key);
+  expect(best?.told).toMatchObject([{ variant: 'beyondTest', numbers: { tested: gpm(10) } }]);
+  expect(guarded?.told).toEqual([]);
+});
+
+/** Water power is flow times head times 9.81 kN/m³: 10 gpm through 210 ft are 0.53 hp in the water alone. */
+test('points that the motor cannot give, and work past the last of them, are asked about', () => {
+  const own = (power: string, curve: readonly (readonly [string, string])[]) =>
+    tableOf({
+      ...rock,
+      ownPumps: [{ name: 'Own', power, points: curve.map(([q, h]): [string, string] => [q, h]) }],
+    }).rows.find(({ name }) => name.kind === 'own');
+  expect(own('1/3 hp', points)?.asks.map(({ variant }) => variant)).toEqual(['powerTooSmall']);
+  expect(own('3/4 hp', points)?.asks).toEqual([]);
+  const short = [
+    ['0 gpm', '300 ft'],
+    ['4 gpm', '275 ft'],
+    ['8 gpm', '222 ft'],
+  ] as const;
+  const row = own('3/4 hp', short);
+  expect(row?.does).toBe('depends');
+  expect(row?.asks).toMatchObject([{ variant: 'pastPoints', numbers: { last: gpm(8) } }]);
+});
+
+test('past an adapter in a narrow casing the width that passes is asked for, not that of the casing', () => {
+  const plan: Plan = {
+    ...rock,
+    well: {
+      ...rock.well,
+      casing: { material: 'steel', size: '4 in', bottom: '90 ft', height: '16 in' },
+      intake: { kind: 'open hole', diameter: '4 in' },
+    },
+    top: { kind: 'pitless', depth: '6 ft' },
+  };
+  const table = tableOf(plan);
+  const [best] = table.rows;
+  if (best === undefined) throw new Error('no row');
+  // A bore of 4.026 in, a reach of half an inch at the least, a quarter free.
+  expect(best.asks).toEqual([
+    { variant: 'pumpWidth', numbers: { most: expect.closeTo(inches(4.026 - 0.5 - 0.25), 3) } },
+  ]);
+  expect(sayOverTable(table, words, us)?.join(' ')).toContain('A slimmer pump or another top would do.');
+});
+
+test('pipe that hangs and is too weak is answered by new pipe before steel; what no pipe bears is none', () => {
+  const deep: Plan = {
+    ...rock,
+    well: { ...rock.well, depth: '400 ft', layers: [] },
+    water: { staticLevel: '200 ft', pumping: { kind: 'test', flow: '10 gpm', drawdown: '20 ft', after: '24 h' } },
+    dropPipe: { material: 'PE', size: '1 in', rating: '160 psi' },
+    status: { dropPipe: 'installed' },
+  };
+  const table = tableOf(deep);
+  expect(table.inTheWay.map(({ variant }) => variant)).toContain('newPipe');
+  expect(table.inTheWay.map(({ variant }) => variant)).not.toContain('weakPipe');
+  const unrated = tableOf({ ...deep, dropPipe: { material: 'PE', size: '1 in' } }).rows;
+  for (const row of unrated)
+    for (const ask of row.asks)
+      if (ask.variant === 'pipeRating' && toPsi(ask.numbers.need) > 315) expect(row.does).toBe('no');
+  expect(unrated.some(({ why }) => why.variant === 'overAnyPipe')).toBe(true);
+});
+
+test('water too warm for motors is told over the table', () => {
+  const warm = tableOf(withValue(rock, 'site.waterTemperature', '100 degF'));
+  expect(sayOverTable(warm, words, us)).toContain(
+    'The water is 100 °F; motors are usually made for 86 °F: ask the maker for one that stands it.',
+  );
+});
+
+test('two pumps of the same points on other motors are two', () => {
+  const same = points.map(([q, h]): [string, string] => [q, h]);
+  const plan: Plan = {
+    ...rock,
+    pump: { ...rock.pump, power: undefined, curve: { kind: 'points', points: same } },
+    ownPumps: [
+      { name: 'Bare', points: same },
+      { name: 'With motor', power: '3/4 hp', points: same },
+    ],
+  };
+  const of = (name: string) => tableOf(plan).rows.find((row) => row.name.kind === 'own' && row.name.name === name);
+  expect(of('Bare')).toMatchObject({ isPlans: true, asks: [{ variant: 'power' }] });
+  expect(of('With motor')).toMatchObject({ isPlans: false, asks: [] });
 });
 
 test('what PE does not bear galvanized steel does, and what less than is wanted does is told', () => {
