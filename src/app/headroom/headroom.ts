@@ -7,7 +7,7 @@ import type { Headroom, HeadroomOf } from '../../model/headroom/told.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Band, BandSetting, Severity } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
-import { sayEnd } from '../../words/sayEnd.ts';
+import { sayBand } from '../../words/sayBand.ts';
 import { sayHeadroom, type SaidStep } from '../../words/sayHeadroom.ts';
 import { headroom } from '../../words/en/headroom.ts';
 import { en } from '../language.ts';
@@ -52,13 +52,7 @@ const BANDS: Readonly<Record<string, BandSetting>> = { pumpSetting: 'pump.settin
 function sayBands(handle: string, bands: readonly Band[], show: Show): readonly string[] {
   return bands
     .filter(({ setting, from, to }) => setting === BANDS[handle] && from !== null && to !== null)
-    .map(({ kind, setting, from, to, fromEnd, toEnd }) => {
-      const measure = setting === 'top.depth' ? show.small : show.depth;
-      return headroom.band[kind](
-        { depth: measure(from ?? 0), name: sayEnd(fromEnd, en.short, show) },
-        { depth: measure(to ?? 0), name: sayEnd(toEnd, en.short, show) },
-      );
-    });
+    .map((band) => sayBand(band, words, show));
 }
 
 /** What is told of a level besides its own words, also as it is heard after those. */

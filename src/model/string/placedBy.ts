@@ -1,6 +1,6 @@
 /** What the place of a part rests on: which ends of it nobody said, and which of them nobody knows. */
-import { assumedPaths } from '../../model/rules/assumed.ts';
-import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import { assumedPaths } from '../rules/assumed.ts';
+import type { PartKind, PlacedPart, Solution } from '../solution.ts';
 
 export interface Ends<Value> {
   readonly top: Value;
@@ -50,6 +50,11 @@ const PLACED_BY: Readonly<Record<string, Ends<readonly string[]> | undefined>> =
 const UNASKED: ReadonlySet<PartKind> = new Set(['bond', 'tank', 'switch', 'gauge', 'reliefValve']);
 /** At the height of the rise. */
 const AT_THE_HOUSE: ReadonlySet<PartKind> = new Set(['tank', 'switch', 'gauge', 'reliefValve']);
+
+/** Whether no plan says of it whether it is there at all. */
+export function isUnasked({ kind }: Pick<PlacedPart, 'kind'>): boolean {
+  return UNASKED.has(kind);
+}
 
 export function assumedEnds(
   solution: Pick<Solution, 'assumed'>,

@@ -1,8 +1,8 @@
 /** In the table of depths: what was chosen is chosen, and what rests on something assumed says so. */
 import { describe, expect, test } from 'vitest';
-import { assumedEnds, isPlaceKnown } from '../../src/app/panels/placedBy.ts';
-import { setDepths } from '../../src/model/place/setDepths.ts';
-import { solve, type Plan } from '../../src/model/index.ts';
+import { assumedEnds, isPlaceKnown } from '../../../src/model/string/placedBy.ts';
+import { setDepths } from '../../../src/model/place/setDepths.ts';
+import { solve, type Plan } from '../../../src/model/index.ts';
 
 const BARE: Plan = {
   format: 'wellcut-plan/1',
