@@ -264,8 +264,11 @@ export class Page {
     this.unreadable = null;
     this.choiceWords = '';
     if (loaded !== null && loaded.well.takenAway !== null) await this.bringBack(id);
-    if (this.#isFresh()) this.workspace.resume(deskHistory(id, read.plan, read.steps));
-    else this.workspace.open({ id, plan: read.plan }, `Open ${read.plan.title ?? 'a well without a name'}`, read.steps);
+    if (this.#isFresh()) {
+      this.workspace.resume(deskHistory(id, read.plan, read.steps));
+      this.workspace.arrive();
+    } else
+      this.workspace.open({ id, plan: read.plan }, `Open ${read.plan.title ?? 'a well without a name'}`, read.steps);
     this.#comeBack(id);
   }
 
@@ -322,7 +325,7 @@ export class Page {
     const [first, ...others] = files;
     if (first === undefined) return;
     await this.openFile(first);
-    if (others.length > 0) this.said = `Only ${first.name} was looked at: open one file at a time.`;
+    if (others.length > 0) this.#tellAll(`Only ${first.name} was looked at: open one file at a time.`);
   }
 
   async openText(text: string, what: string, name: string): Promise<void> {
@@ -332,6 +335,12 @@ export class Page {
     const reading = readPlanText(text);
     if (reading.ok) this.openNew(reading.plan, name);
     else await this.#refuse(what, reading.problems, UNTOUCHED, null);
+  }
+
+  /** Shown, and heard once. */
+  #tellAll(words: string): void {
+    this.said = words;
+    this.announcer.say(words);
   }
 
   /** All wells of this device as one file. */
@@ -346,8 +355,7 @@ export class Page {
     let count = 0;
     for (const plan of plans) if ((await this.#try(() => this.#wells.add(plan, Date.now()))) !== null) count++;
     await this.#listAnew();
-    this.said = `${count} of ${plans.length + unread.length} wells of ${what} are now in the list.`;
-    this.announcer.say(this.said);
+    this.#tellAll(`${count} of ${plans.length + unread.length} wells of ${what} are now in the list.`);
     if (unread.length > 0)
       this.unreadable = {
         what: unread.join(', '),
@@ -389,15 +397,16 @@ export class Page {
   /** Out of the list, and for thirty days among what was taken away. */
   async takeAway(entry: WellEntry): Promise<boolean> {
     const away = await this.#try(() => this.#wells.takeAway(entry.id, entry.version, Date.now()));
-    this.#changed(entry.id);
+    await this.#changed(entry.id);
     if (away === true)
       this.announcer.say(`${entry.title || 'A well'} is taken away. Bring it back within thirty days.`);
     return away === true;
   }
 
-  async bringBack(id: string): Promise<void> {
-    await this.#try(() => this.#wells.bringBack(id));
-    this.#changed(id);
+  async bringBack(id: string): Promise<boolean> {
+    const back = await this.#try(() => this.#wells.bringBack(id));
+    await this.#changed(id);
+    return back === true;
   }
 
   /** Both versions stay in the list. */
@@ -422,7 +431,7 @@ export class Page {
 
   async #carryOut(mine: string, away: string, choice: () => Promise<boolean>): Promise<void> {
     const done = await this.#try(choice);
-    this.#changed(away);
+    void this.#changed(away);
     if (done === true) this.#settle(mine);
     else if (done === false) this.choiceWords = 'It has changed again in the meantime. Nothing was taken away.';
   }
@@ -495,9 +504,9 @@ export class Page {
   }
 
   /** This tab changed what stands in the list. */
-  #changed(id: string): void {
-    void this.#refresh().catch(quietly);
+  async #changed(id: string): Promise<void> {
     this.#tabs.say({ kind: 'well', id });
+    await this.#refresh().catch(quietly);
   }
 
   async #refresh(): Promise<void> {

@@ -13,7 +13,7 @@ import type { Metres } from '../../model/si.ts';
 import { createSolver, solve } from '../../model/solve.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { show, type Show } from '../../model/units.ts';
-import { changeInFindings, sayInAll } from '../../words/sayFindings.ts';
+import { changeInFindings, countFindings, sayInAll } from '../../words/sayFindings.ts';
 import { nameLevel } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
 import type { Drafts } from '../keeping/drafts.ts';
@@ -112,6 +112,10 @@ export class Workspace {
   /** By id: steps that had been taken before the well was opened from the shelf. */
   #earlier: Readonly<Record<string, KeptHistory | undefined>> = {};
 
+  /** How many wells were put on the desk, so that the page can lead there. */
+  #arrivals = $state(0);
+  #greeted = 0;
+
   /** What was found before a burst of keys began, and the timer that waits for its end. */
   #findingsBefore: readonly Finding[] | null = null;
   #saying: ReturnType<typeof setTimeout> | undefined;
@@ -160,7 +164,10 @@ export class Workspace {
     this.#told = null;
   }
 
-  /** One named step. What it changed is said at once, or after the last key of a burst. */
+  /**
+   * One named step. What it changed is said at once, or after the last key of a burst; what `say` tells ends with how the
+   * well stands as a whole, also where the same is found as before.
+   */
   edit(
     name: string | ((before: Plan | null) => string),
     plan: Plan,
@@ -240,12 +247,39 @@ export class Workspace {
     this.lit = null;
     if (desk.id !== null && earlier !== undefined) this.#earlier = { ...this.#earlier, [desk.id]: earlier };
     this.history = record(this.history, desk, { name, same: sameDesk });
-    this.announcer.say(`${name}.`);
+    this.arrive(name);
   }
 
   /** The well that was on the desk when the page was left, with the steps that had been taken. */
   resume(history: History<Desk>): void {
     this.history = history;
+  }
+
+  /**
+   * Somebody put this on the desk: it is said what was found, and the page leads there.
+   *
+   * @param name  what is said of a desk without a well
+   */
+  arrive(name = ''): void {
+    this.#arrivals++;
+    this.announcer.say(this.#sayDesk() || `${name}.`);
+  }
+
+  /** Whether something came on the desk since this was asked last. */
+  greets(): boolean {
+    const arrivals = this.#arrivals;
+    const isNew = arrivals !== this.#greeted;
+    this.#greeted = arrivals;
+    return isNew;
+  }
+
+  /** Empty without a well. */
+  #sayDesk(): string {
+    const { plan, solution } = this;
+    if (plan === null || solution === null) return '';
+    const { findings, notJudged } = solution;
+    const title = plan.title ?? 'A well without a name';
+    return en.long.findings.drawn(title, countFindings(findings, en), notJudged.length);
   }
 
   /** Another tab has gone on with the well on the desk: so does this one, without a step of its own. */
@@ -278,17 +312,23 @@ export class Workspace {
   undo(): void {
     const step = this.history.past.at(-1);
     if (step === undefined) return;
-    this.#letGo();
-    this.history = undo(this.history);
-    this.announcer.say(`Undone: ${step.name}.`);
+    this.#step(undo, `Undone: ${step.name}.`);
   }
 
   redo(): void {
     const step = this.history.future[0];
     if (step === undefined) return;
+    this.#step(redo, `Done again: ${step.name}.`);
+  }
+
+  #step(go: typeof undo, words: string): void {
     this.#letGo();
-    this.history = redo(this.history);
-    this.announcer.say(`Done again: ${step.name}.`);
+    const { desk, solution } = this;
+    this.history = go(this.history);
+    const now = this.solution?.findings ?? [];
+    const found =
+      this.desk.id === desk.id ? changeInFindings(solution?.findings ?? [], now, en, this.show) : this.#sayDesk();
+    this.announcer.say([words, found].filter((part) => part !== '').join(' '));
   }
 
   /** Ends a gesture without a trace. */

@@ -1,7 +1,7 @@
 /** How findings are counted and told of as a whole. What each of them says is in `rules`. */
 import type { OpenFact, Severity, Taken, WorseFrom } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
-import { ended } from './phrases.ts';
+import { capital, ended } from './phrases.ts';
 
 const severities: Readonly<Record<Severity, string>> = { danger: 'Danger', warning: 'Warning', note: 'Note' };
 
@@ -24,6 +24,11 @@ export const findings = {
   counted,
   /** A rule's title where it holds, as what nobody can tell yet. */
   whether: (title: string) => `whether ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+  /** A well came on the desk. */
+  drawn: (well: string, counted: string, unchecked: number) =>
+    `Well drawn: ${well}. ${capital(counted)}.${
+      unchecked === 0 ? '' : ` ${unchecked} ${unchecked === 1 ? 'check' : 'checks'} could not be made.`
+    }`,
   /** In place of a count. */
   none: 'nothing wrong found',
   /** Before the words that lead to the pump's own points. */
