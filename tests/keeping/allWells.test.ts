@@ -7,6 +7,7 @@ import rock from '../../static/samples/tamarack-ridge.json';
 import sand from '../../static/samples/heron-flats.json';
 
 const reads = (plan: unknown): boolean => readPlan(plan).ok;
+const NOW = 10;
 const wells = [
   readKept('a', { title: 'Rock', saved: 2, version: 'v1', plan: rock }),
   readKept('b', { title: 'Sand', saved: 1, version: 'v2', plan: sand }),
@@ -16,13 +17,19 @@ const wells = [
 
 test('plans come back as they were; what was taken away stays out, what cannot be read is named', () => {
   const text = fileOf(wells);
-  expect(readFile(text, reads)).toEqual({ plans: [rock, sand], unread: ['well 3'] });
+  expect(readFile(text, reads, NOW)).toEqual({
+    wells: [
+      { plan: rock, saved: 2 },
+      { plan: sand, saved: 1 },
+    ],
+    unread: ['well 3'],
+  });
   expect(text).toContain('{\\"torn');
 });
 
 test('a plan that is none is named by its title, and the others are read', () => {
   const text = fileOf(wells).replace('"180 ft"', '180');
-  expect(readFile(text, reads)).toEqual({ plans: [sand], unread: ['Rock', 'well 3'] });
+  expect(readFile(text, reads, NOW)).toEqual({ wells: [{ plan: sand, saved: 1 }], unread: ['Rock', 'well 3'] });
 });
 
 test.each([
@@ -31,4 +38,13 @@ test.each([
   ['a list', '["wellcut-wells/1"]'],
   ['one without wells', '{"format": "wellcut-wells/1"}'],
   ['nothing', ''],
-])('%s is no such file', (_, text) => expect(readFile(text, reads)).toBeNull());
+])('%s is no such file', (_, text) => expect(readFile(text, reads, NOW)).toBeNull());
+
+test.each([
+  ['later than now', 11],
+  ['before all time', -1],
+  ['a word', 'yesterday'],
+])('a time that is %s is not taken over', (_, saved) => {
+  const text = JSON.stringify({ format: 'wellcut-wells/1', wells: [{ title: 'Rock', saved, plan: rock }] });
+  expect(readFile(text, reads, NOW)).toEqual({ wells: [{ plan: rock, saved: null }], unread: [] });
+});

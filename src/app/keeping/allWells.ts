@@ -4,8 +4,14 @@ import type { KeptWell } from './keptWell.ts';
 
 const FORMAT = 'wellcut-wells/1';
 
+export interface FiledWell {
+  readonly plan: Plan;
+  /** When it was written, milliseconds since 1970; null where the file does not tell, or tells what cannot be. */
+  readonly saved: number | null;
+}
+
 export interface FiledWells {
-  readonly plans: readonly Plan[];
+  readonly wells: readonly FiledWell[];
   /** Titles, or places in the file, of those that cannot be read. */
   readonly unread: readonly string[];
 }
@@ -20,19 +26,24 @@ export function fileOf(wells: readonly KeptWell[]): string {
 
 /**
  * @param reads  whether it is a plan
+ * @param now    nothing was written later, whatever a file says
  * @returns      null for text that is no such file
  */
-export function readFile(text: string, reads: (plan: unknown) => boolean): FiledWells | null {
+export function readFile(text: string, reads: (plan: unknown) => boolean, now: number): FiledWells | null {
   const filed = parsed(text);
   if (filed === null || filed['format'] !== FORMAT || !Array.isArray(filed['wells'])) return null;
-  const plans: Plan[] = [];
+  const wells: FiledWell[] = [];
   const unread: string[] = [];
   for (const [i, well] of (filed['wells'] as unknown[]).entries()) {
-    const { plan, title } = (well ?? {}) as Record<string, unknown>;
-    if (reads(plan)) plans.push(plan as Plan);
+    const { plan, title, saved } = (well ?? {}) as Record<string, unknown>;
+    if (reads(plan)) wells.push({ plan: plan as Plan, saved: isTime(saved, now) ? saved : null });
     else unread.push(typeof title === 'string' && title !== '' ? title : `well ${i + 1}`);
   }
-  return { plans, unread };
+  return { wells, unread };
+}
+
+function isTime(saved: unknown, now: number): saved is number {
+  return typeof saved === 'number' && saved > 0 && saved <= now;
 }
 
 function parsed(text: string): Record<string, unknown> | null {

@@ -330,7 +330,7 @@ export class Page {
 
   async openText(text: string, what: string, name: string): Promise<void> {
     const { readPlan, readPlanText } = await this.load();
-    const filed = readFile(text, (plan) => readPlan(plan).ok);
+    const filed = readFile(text, (plan) => readPlan(plan).ok, Date.now());
     if (filed !== null) return this.#putInAll(filed, what);
     const reading = readPlanText(text);
     if (reading.ok) this.openNew(reading.plan, name);
@@ -351,11 +351,12 @@ export class Page {
   }
 
   /** Wells of a file with many: each is new in the list, and what lies on the desk stays there. */
-  async #putInAll({ plans, unread }: FiledWells, what: string): Promise<void> {
+  async #putInAll({ wells, unread }: FiledWells, what: string): Promise<void> {
     let count = 0;
-    for (const plan of plans) if ((await this.#try(() => this.#wells.add(plan, Date.now()))) !== null) count++;
+    for (const { plan, saved } of wells)
+      if ((await this.#try(() => this.#wells.add(plan, saved ?? Date.now()))) !== null) count++;
     await this.#listAnew();
-    this.#tellAll(`${count} of ${plans.length + unread.length} wells of ${what} are now in the list.`);
+    this.#tellAll(`${count} of ${wells.length + unread.length} wells of ${what} are now in the list.`);
     if (unread.length > 0)
       this.unreadable = {
         what: unread.join(', '),
@@ -375,6 +376,29 @@ export class Page {
     await this.#try(() => this.#wells.add({ ...reading.plan, title }, Date.now()));
     await this.#listAnew();
     this.announcer.say(`${title} is now in the list.`);
+  }
+
+  /** Another name for a well, wherever it stands; one that lies on the desk has a step for it. */
+  async rename(entry: WellEntry, title: string): Promise<void> {
+    const { workspace } = this;
+    const desk = workspace?.desk;
+    if (workspace !== null && desk?.id === entry.id && desk.plan !== null) {
+      workspace.edit(`Name the well ${title}`, { ...desk.plan, title }, { say: () => `The well is called ${title}.` });
+      await this.keeper.settled();
+      return;
+    }
+    const { readPlan } = await this.load();
+    const loaded = await this.#try(() => this.#wells.load(entry.id));
+    const reading = loaded === null ? null : readPlan(loaded.well.plan);
+    if (loaded === null || reading?.ok !== true) return;
+    const { id, version } = loaded.well;
+    const plan = { ...reading.plan, title };
+    const history = this.#steps(loaded.history);
+    const at = { id, version: newId(), on: [version], besideId: newId(), at: Date.now() };
+    await this.#try(() => this.#wells.write({ ...at, plan, history }));
+    await this.#listAnew();
+    await this.#changed(id);
+    this.announcer.say(`The well is called ${title}.`);
   }
 
   /** Wells came into the list and not on the desk. */

@@ -482,6 +482,43 @@ test('a well that is taken away can be brought back', async ({ page }) => {
   await expect.poll(() => settings(page)).toHaveLength(1);
 });
 
+test('a well is given another name where it stands in the list, on the desk or not', async ({ page }) => {
+  const titles = async () => (await keptHere(page)).map(({ title }) => title);
+  await openChanged(page, {});
+  await expect.poll(titles).toEqual(['Tamarack Ridge cabin']);
+  await menu(page).click();
+  await page.getByRole('button', { name: 'Rename Tamarack Ridge cabin' }).click();
+  const field = page.getByRole('textbox', { name: 'Name of Tamarack Ridge cabin' });
+  await expect(field).toBeFocused();
+  await page.keyboard.type('Lost name');
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('button', { name: 'Rename Tamarack Ridge cabin' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('Upper cabin');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Rename Upper cabin' })).toBeFocused();
+  await expect.poll(titles).toEqual(['Upper cabin']);
+  await expect(page.getByRole('main').getByRole('heading', { level: 1 })).toHaveText('Upper cabin');
+  await page.keyboard.press('Escape');
+  await undo(page).click();
+  await expect.poll(titles).toEqual(['Tamarack Ridge cabin']);
+  // And one that does not lie on the desk, with its steps.
+  await menu(page).click();
+  await page.getByRole('button', { name: 'New well' }).click();
+  await menu(page).click();
+  await page.getByRole('button', { name: 'Rename Tamarack Ridge cabin' }).click();
+  await page.keyboard.type('Lower cabin');
+  await page.keyboard.press('Enter');
+  await expect.poll(titles).toEqual(['Lower cabin']);
+  await page.reload();
+  await page
+    .getByRole('main')
+    .getByRole('button', { name: /^Lower cabin/ })
+    .click();
+  await expect(page.getByRole('main').getByRole('heading', { level: 1 })).toHaveText('Lower cabin');
+  await expect(page.getByRole('button', { name: 'Redo', exact: true })).toBeEnabled();
+});
+
 test('all wells leave as one file, and come back from it beside what is there', async ({ page }) => {
   await openChanged(page, {});
   await expect.poll(() => settings(page)).toHaveLength(1);
@@ -494,7 +531,10 @@ test('all wells leave as one file, and come back from it beside what is there', 
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save all wells as one file' }).click(),
   ]);
-  const buffer = await readFile(await download.path());
+  const file = JSON.parse(await readFile(await download.path(), 'utf8')) as { wells: { saved: number }[] };
+  expect(file.wells).toHaveLength(2);
+  for (const well of file.wells) well.saved = Date.UTC(2024, 1, 3, 9, 5);
+  const buffer = Buffer.from(JSON.stringify(file));
   await eraseKept(page);
   await page.reload();
   await page
@@ -504,7 +544,7 @@ test('all wells leave as one file, and come back from it beside what is there', 
   await expect(page.getByText('2 of 2 wells of wells.json are now in the list.').first()).toBeVisible();
   await page
     .getByRole('main')
-    .getByRole('button', { name: /^Tamarack Ridge cabin \(copy\)/ })
+    .getByRole('button', { name: /^Tamarack Ridge cabin \(copy\) Feb 3, 2024, 09:05$/ })
     .click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin (copy)');
 });
