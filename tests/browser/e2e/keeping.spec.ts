@@ -392,6 +392,47 @@ test('a new layer and the box of a level that are half typed come back', async (
   await expect(page.getByRole('textbox', { name: 'Material of the new layer' })).toHaveValue('pea');
 });
 
+test('a pump that is half typed in comes back with its well, after a reload and in a new tab', async ({
+  page,
+  context,
+}) => {
+  await openSample(page);
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await page.getByText('Add a pump by its curve').click();
+  const form = (on: Page) => on.getByRole('form', { name: 'Add a pump by its curve' });
+  await form(page).getByLabel('Name').fill('Shed pump');
+  await form(page).getByLabel('Head in').selectOption('psi');
+  await form(page)
+    .getByLabel(/^Flow and head/)
+    .fill('0\t140\n5');
+  await page.reload();
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await expect(form(page).getByLabel('Name')).toHaveValue('Shed pump');
+  await expect(form(page).getByLabel('Head in')).toHaveValue('psi');
+  await expect(form(page).getByLabel(/^Flow and head/)).toHaveValue('0\t140\n5');
+  // Another well has none of it.
+  await page.getByRole('button', { name: /^Wells/ }).click();
+  await page.getByRole('button', { name: 'Heron Flats farmhouse' }).first().click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Heron Flats farmhouse');
+  await expect(form(page)).toBeHidden();
+  const tab = await context.newPage();
+  await page.close();
+  await tab.goto('/');
+  // The sample beside it was only looked at: the well is what was open last.
+  await expect(tab.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
+  await tab.getByRole('tab', { name: 'Pump' }).click();
+  await expect(form(tab).getByLabel('Name')).toHaveValue('Shed pump');
+  await form(tab)
+    .getByLabel(/^Flow and head/)
+    .fill('0\t140\n5\t130\n10\t100');
+  await form(tab).getByRole('button', { name: 'Keep this pump' }).click();
+  await expect(form(tab).getByLabel('Name')).toHaveValue('');
+  await tab.reload();
+  await tab.getByRole('tab', { name: 'Pump' }).click();
+  await expect(tab.getByText('Add a pump by its curve')).toBeVisible();
+  await expect(form(tab)).toBeHidden();
+});
+
 test('half of a report is there after a reload, a narrowed window and Back', async ({ page }, { project }) => {
   await page.goto('/');
   const open = page.getByRole('button', { name: 'Type in the report' });
