@@ -29,6 +29,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe finds nothing with a well on the desk, its field open, its record and its table, ${colorScheme}`, async ({
     page,
   }, { project }) => {
+    test.slow();
     await page.emulateMedia({ colorScheme });
     await openSample(page);
     for (const width of WIDTHS[project.name === 'phone' ? 'phone' : 'desktop']) {
