@@ -9,6 +9,9 @@ import { caughtBy, type Snap } from './snaps.ts';
 /** px that a pointer moves before a press becomes a drag. */
 export const SLOP = { mouse: 3, pen: 3, touch: 8 } as const;
 
+/** Milliseconds for which a finger rests on a level before it has it in hand. */
+export const HOLD = 400;
+
 /** Share of the pointer's way that a fine drag goes. */
 const FINE = 0.1;
 

@@ -1,8 +1,9 @@
 /**
  * Mouse, pen and finger on one drawing: from press to release, with every way out.
  *
- * A press becomes a drag after a few pixels; the newest position counts once a frame; release makes one step of the
- * history; Escape, a cancelled pointer and a lost capture put everything back.
+ * A press becomes a drag after a few pixels; a finger's only on a level that was chosen before, or that it rests on, for
+ * a thumb that scrolls comes down anywhere. The newest position counts once a frame; release makes one step of the
+ * history; Escape, a cancelled pointer, a lost capture and all that takes a hand away put everything back.
  */
 import type { FramePlace, Scene, ViewName } from '../../draw/view.ts';
 import type { Handle } from '../../model/handles.ts';
@@ -11,12 +12,13 @@ import type { Solution } from '../../model/solution.ts';
 import { sayBlock, sayHandle } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
-import { Gesture, SLOP, type Reach } from './gesture.ts';
+import { Gesture, HOLD, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
 import { fieldFor } from './fieldFor.ts';
 import { nameOfMove, noticeOf, originOf, planWith } from './moving.ts';
 import { sameFields } from './sameFields.ts';
 import { snapsFor } from './snaps.ts';
+import { whenTakenAway } from './takenAway.ts';
 
 export interface DragSurface {
   readonly element: HTMLElement;
@@ -42,7 +44,11 @@ interface Press {
   readonly solution: Solution;
   readonly downX: number;
   readonly downY: number;
-  readonly slop: number;
+  readonly byTouch: boolean;
+  /** Takes the level when a finger has rested on it for long enough; undefined where it may be dragged at once. */
+  readonly resting: ReturnType<typeof setTimeout> | undefined;
+  /** To be called at its end: nothing can take it away any more. */
+  readonly ended: () => void;
   gesture: Gesture | null;
   /** Where the level was asked to go last. */
   reach: Reach | null;
@@ -81,7 +87,10 @@ export class PointerDrag {
       if (workspace.selected !== null && isOnRail(scene, event.clientX - left)) event.preventDefault();
       return;
     }
+    const byTouch = event.pointerType === 'touch';
     if (found.handle.locked !== null) {
+      // A finger may only be about to scroll: its tap asks.
+      if (byTouch) return;
       workspace.notice = {
         handle: found.handle.id,
         words: sayBlock(found.handle.locked, en),
@@ -94,8 +103,8 @@ export class PointerDrag {
     const captured = target.closest('[data-handle]') ?? element;
     captured.setPointerCapture(event.pointerId);
     // Without this a mouse would select text while dragging; touch keeps its click.
-    if (event.pointerType !== 'touch') event.preventDefault();
-    this.#press = {
+    if (!byTouch) event.preventDefault();
+    const press: Press = {
       pointerId: event.pointerId,
       captured,
       ...found,
@@ -103,12 +112,23 @@ export class PointerDrag {
       solution,
       downX: event.clientX,
       downY: event.clientY,
-      slop: event.pointerType === 'touch' ? SLOP.touch : SLOP.mouse,
+      byTouch,
+      resting:
+        byTouch && !found.beyond && workspace.selected !== found.handle.id
+          ? setTimeout(() => this.#take(press), HOLD)
+          : undefined,
+      ended: whenTakenAway(event.pointerId, () => this.revert()),
       gesture: null,
       reach: null,
       newest: event,
     };
-    window.addEventListener('keydown', this.#escape, true);
+    this.#press = press;
+  }
+
+  /** A finger has rested on the level: it has it in hand, and sees that it has. */
+  #take(press: Press): void {
+    this.#begin(press);
+    this.#apply();
   }
 
   #find(
@@ -135,7 +155,12 @@ export class PointerDrag {
     press.newest = event;
     if (press.gesture === null) {
       if (press.beyond) return;
-      if (Math.hypot(event.clientX - press.downX, event.clientY - press.downY) < press.slop) return;
+      const way = Math.hypot(event.clientX - press.downX, event.clientY - press.downY);
+      if (way < (press.byTouch ? SLOP.touch : SLOP.mouse)) return;
+      if (press.resting !== undefined) {
+        this.#end();
+        return;
+      }
       this.#begin(press);
     }
     if (this.#frameRequest === 0) this.#frameRequest = requestAnimationFrame(() => this.#apply());
@@ -209,6 +234,12 @@ export class PointerDrag {
     this.justDragged = true;
     workspace.held = null;
     if (preview === null || held === null) return;
+    // A finger that rested on a level and did not move it has chosen it.
+    if (press.byTouch && held.depth === held.start) {
+      workspace.preview = null;
+      this.#surface.choose(press.handle);
+      return;
+    }
     workspace.edit((before) => nameOfMove(workspace, press.handle, before, preview), preview, {
       say: () =>
         workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, en, workspace.show),
@@ -235,16 +266,10 @@ export class PointerDrag {
     this.#press = null;
     cancelAnimationFrame(this.#frameRequest);
     this.#frameRequest = 0;
-    window.removeEventListener('keydown', this.#escape, true);
     this.#surface.freeze(null);
-    if (press !== null && press.captured.hasPointerCapture(press.pointerId))
-      press.captured.releasePointerCapture(press.pointerId);
+    if (press === null) return;
+    clearTimeout(press.resting);
+    press.ended();
+    if (press.captured.hasPointerCapture(press.pointerId)) press.captured.releasePointerCapture(press.pointerId);
   }
-
-  readonly #escape = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape') return;
-    event.preventDefault();
-    event.stopPropagation();
-    this.revert();
-  };
 }

@@ -141,7 +141,7 @@ export async function handOn(page: Page, target: Locator, hasTouch: boolean): Pr
   if (box === null) throw new Error('handOn: the target is not on the page');
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
-  return hasTouch ? finger(await page.context().newCDPSession(page), x, y) : mouse(page, x, y);
+  return hasTouch ? finger(await page.context().newCDPSession(page), target, x, y) : mouse(page, x, y);
 }
 
 function mouse(page: Page, x: number, y: number): Hand {
@@ -166,15 +166,19 @@ function mouse(page: Page, x: number, y: number): Hand {
   };
 }
 
-/** Playwright's own touchscreen only taps. */
-function finger(session: CDPSession, x: number, y: number): Hand {
+/** Playwright's own touchscreen only taps. On a level the finger rests until it has it in hand, as a level asks for. */
+function finger(session: CDPSession, target: Locator, x: number, y: number): Hand {
   let now = y;
   const send = (
     type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel',
     points: readonly { x: number; y: number }[],
   ) => session.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
   return {
-    press: async () => void (await send('touchStart', [{ x, y }])),
+    async press() {
+      await send('touchStart', [{ x, y }]);
+      const level = target.locator('xpath=ancestor::*[@data-handle]');
+      if ((await level.count()) > 0) await expect(level).toHaveClass(/held|chosen|beyond/);
+    },
     async moveBy(dy) {
       const from = now;
       for (let step = 1; step <= 6; step++) {
