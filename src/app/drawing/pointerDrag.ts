@@ -59,8 +59,8 @@ export class PointerDrag {
   readonly #surface: DragSurface;
   #press: Press | null = null;
   #frameRequest = 0;
-  /** True from a drag's release until the click that the browser sends after it. */
-  justDragged = false;
+  /** Done with: what the browser still sends after it, a click and for a finger the press of a mouse, is none. */
+  settled = false;
 
   constructor(surface: DragSurface) {
     this.#surface = surface;
@@ -71,7 +71,7 @@ export class PointerDrag {
   }
 
   down(event: PointerEvent): void {
-    this.justDragged = false;
+    this.settled = false;
     if (!event.isPrimary || event.button !== 0 || this.#press !== null) return;
     const target = event.target;
     if (!(target instanceof Element) || target.closest('[data-own-pointer]') !== null) return;
@@ -225,13 +225,15 @@ export class PointerDrag {
     const { workspace } = this.#surface;
     if (press.gesture === null) {
       this.#end();
+      // The drawing may go to the chosen level, and something else then lies under the finger.
+      this.settled = press.byTouch;
       this.#surface.choose(press.handle);
       return;
     }
     this.#apply();
     const { held, preview } = workspace;
     this.#end();
-    this.justDragged = true;
+    this.settled = true;
     workspace.held = null;
     if (preview === null || held === null) return;
     // A finger that rested on a level and did not move it has chosen it.
@@ -257,7 +259,7 @@ export class PointerDrag {
     )
       return;
     this.#end();
-    this.justDragged = press.gesture !== null;
+    this.settled = press.gesture !== null;
     this.#surface.workspace.cancelHold();
   }
 

@@ -63,7 +63,7 @@ export class SheetPointer {
         if (workspace.heldHandle === null) drag.revert();
         return workspace.heldHandle === null;
       },
-      panned: () => (drag.justDragged = true),
+      panned: () => (drag.settled = true),
       chosen: surface.chosenDepth,
     });
     this.#drag = drag;
@@ -112,7 +112,8 @@ export class SheetPointer {
       pointerleave: () => this.#leave(),
       // After a tap the browser presses a mouse that is not there, and would take the focus off the range just chosen.
       mousedown: (event: MouseEvent) => {
-        if (event.target instanceof Element && event.target.closest('[data-handle]') !== null) event.preventDefault();
+        if (drag.settled || (event.target instanceof Element && event.target.closest('[data-handle]') !== null))
+          event.preventDefault();
       },
       click: (event: MouseEvent) => this.#click(event),
     };
@@ -158,8 +159,8 @@ export class SheetPointer {
   }
 
   #click(event: MouseEvent): void {
-    if (this.#drag.justDragged) {
-      this.#drag.justDragged = false;
+    if (this.#drag.settled) {
+      this.#drag.settled = false;
       return;
     }
     if (event.target instanceof Element && event.target.closest('[data-own-pointer], [data-handle]') !== null) return;
