@@ -13,6 +13,12 @@ export function nameLevel({ variant, numbers }: HandleName, { levels }: ShortLan
   return (levels[variant] as (numbers: object) => string)(numbers);
 }
 
+/** The same within a sentence: "pump intake". */
+export function nameLevelWithin(label: HandleName, short: ShortLanguage): string {
+  const name = nameLevel(label, short);
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
 /** Why a level stops or stands still, as the end of a sentence. */
 export function sayBlock(block: Block, { long }: Words): string {
   return long.levels.blocks[block];

@@ -6,7 +6,7 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
-import { nameLevel, sayBlock, sayReading } from '../../words/sayLevel.ts';
+import { nameLevelWithin, sayBlock, sayReading } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
 import type { Notice, Workspace } from '../state/workspace.svelte.ts';
 import { offerToRaisePump } from './raisePump.ts';
@@ -40,8 +40,7 @@ export function originOf(handle: Handle, solution: Solution): Metres {
 export function nameOfMove(workspace: Workspace, handle: Handle, before: Plan | null, after: Plan): string {
   const from = before === null ? null : readingIn(workspace, handle, before);
   const to = readingIn(workspace, handle, after);
-  const name = nameLevel(handle.label, en.short);
-  const label = name.charAt(0).toLowerCase() + name.slice(1);
+  const label = nameLevelWithin(handle.label, en.short);
   return from === null || to === null ? `Set ${label}` : `Move ${label} ${from} to ${to}`;
 }
 
@@ -51,7 +50,7 @@ function readingIn(workspace: Workspace, handle: Handle, plan: Plan): string | n
   return found === undefined ? null : sayReading(found, found.depth, solution, en, workspace.show);
 }
 
-/** One step of a key, a stepper or a typed value. Says why where it cannot go there. */
+/** One step of a key, a stepper or a tap. A fact is asked for first. Says why where it cannot go there. */
 export function moveNow(
   workspace: Workspace,
   handle: Handle,
@@ -59,16 +58,41 @@ export function moveNow(
   step?: Metres,
   burst?: 'deeper' | 'shallower',
 ): void {
+  // Of a level that waits for an answer nothing is known yet.
+  workspace.answer(false);
+  const moved = movedTo(workspace, handle, depth, step);
+  if (moved === null) return;
+  const fact = moved.depth === handle.depth ? null : workspace.factMovedBy(handle);
+  if (fact === null) {
+    take(workspace, handle, moved, depth, burst);
+    return;
+  }
+  workspace.notice = null;
+  workspace.preview = moved.plan;
+  const { depth: reached, blocked } = moved;
+  workspace.held = { handle, start: handle.depth, depth: reached, wanted: depth, blocked, caught: null };
+  workspace.ask({ handle, fact, change: () => take(workspace, handle, moved, depth) });
+}
+
+/** A typed depth: whoever writes it down means it. */
+export function placeNow(workspace: Workspace, handle: Handle, depth: Metres): void {
+  const moved = movedTo(workspace, handle, depth);
+  if (moved !== null) take(workspace, handle, moved, depth);
+}
+
+function movedTo(workspace: Workspace, handle: Handle, depth: Metres, step?: Metres): Moved | null {
   const { solution } = workspace;
   const { plan } = workspace.desk;
-  if (solution === null || plan === null) return;
-  const moved = planWith(workspace, plan, solution, handle, depth, step);
+  return solution === null || plan === null ? null : planWith(workspace, plan, solution, handle, depth, step);
+}
+
+function take(workspace: Workspace, handle: Handle, moved: Moved, wanted: Metres, burst?: string): void {
   workspace.edit(
     (before) => nameOfMove(workspace, handle, before, moved.plan),
     moved.plan,
     burst === undefined ? {} : { burst: `${handle.id} ${burst}` },
   );
-  workspace.notice = moved.blocked === null ? null : noticeOf(workspace, handle, moved.blocked, depth);
+  workspace.notice = moved.blocked === null ? null : noticeOf(workspace, handle, moved.blocked, wanted);
   if (moved.blocked !== null) workspace.announcer.say(sayBlock(moved.blocked, en));
 }
 

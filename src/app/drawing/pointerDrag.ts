@@ -11,7 +11,7 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import { sayBlock, sayHandle } from '../../words/sayLevel.ts';
 import { en } from '../language.ts';
-import type { Workspace } from '../state/workspace.svelte.ts';
+import type { Fact, Workspace } from '../state/workspace.svelte.ts';
 import { Gesture, HOLD, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';
 import { fieldFor } from './fieldFor.ts';
@@ -45,6 +45,8 @@ interface Press {
   readonly downX: number;
   readonly downY: number;
   readonly byTouch: boolean;
+  /** Asked for before it changes. */
+  readonly fact: Fact | null;
   /** Takes the level when a finger has rested on it for long enough; undefined where it may be dragged at once. */
   readonly resting: ReturnType<typeof setTimeout> | undefined;
   /** To be called at its end: nothing can take it away any more. */
@@ -100,6 +102,7 @@ export class PointerDrag {
     }
     workspace.endBurst();
     workspace.notice = null;
+    workspace.answer(false);
     const captured = target.closest('[data-handle]') ?? element;
     captured.setPointerCapture(event.pointerId);
     // Without this a mouse would select text while dragging; touch keeps its click.
@@ -113,6 +116,7 @@ export class PointerDrag {
       downX: event.clientX,
       downY: event.clientY,
       byTouch,
+      fact: workspace.factMovedBy(found.handle),
       resting:
         byTouch && !found.beyond && workspace.selected !== found.handle.id
           ? setTimeout(() => this.#take(press), HOLD)
@@ -234,19 +238,30 @@ export class PointerDrag {
     const { held, preview } = workspace;
     this.#end();
     this.settled = true;
+    if (preview === null || held === null) {
+      workspace.held = null;
+      return;
+    }
+    const { handle, fact } = press;
+    const change = (): void => {
+      workspace.edit((before) => nameOfMove(workspace, handle, before, preview), preview, {
+        say: () =>
+          workspace.solution === null ? '' : sayHandle(handle, held.depth, workspace.solution, en, workspace.show),
+      });
+      if (held.blocked !== null) workspace.notice = noticeOf(workspace, handle, held.blocked, held.wanted);
+    };
+    if (fact !== null && held.depth !== held.start) {
+      workspace.ask({ handle, fact, change });
+      return;
+    }
     workspace.held = null;
-    if (preview === null || held === null) return;
     // A finger that rested on a level and did not move it has chosen it.
     if (press.byTouch && held.depth === held.start) {
       workspace.preview = null;
       this.#surface.choose(press.handle);
       return;
     }
-    workspace.edit((before) => nameOfMove(workspace, press.handle, before, preview), preview, {
-      say: () =>
-        workspace.solution === null ? '' : sayHandle(press.handle, held.depth, workspace.solution, en, workspace.show),
-    });
-    if (held.blocked !== null) workspace.notice = noticeOf(workspace, press.handle, held.blocked, held.wanted);
+    change();
   }
 
   /** Cancelled by the system, lost, or Escape: as if the press had never been. */

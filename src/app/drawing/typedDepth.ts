@@ -10,7 +10,7 @@ import { nameLevel, sayBlock, sayReading } from '../../words/sayLevel.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { en } from '../language.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
-import { moveNow, nameOfMove } from './moving.ts';
+import { nameOfMove, placeNow } from './moving.ts';
 
 export interface Typed {
   /** "Depth from the ground" */
@@ -84,7 +84,7 @@ function refused(path: string, text: string, problem: string, write: string): st
 
 function place(workspace: Workspace, solution: Solution, handle: Handle, depth: Metres): Refusal | null {
   const refusal = impossible(workspace, solution, handle, depth);
-  if (refusal === null) moveNow(workspace, handle, depth);
+  if (refusal === null) placeNow(workspace, handle, depth);
   return refusal;
 }
 

@@ -236,8 +236,9 @@ export class Page {
     }
     let last: Plan | null = null;
     this.#dragTimer = setInterval(() => {
-      const { preview } = workspace;
-      if (preview === null || preview === last) return;
+      const { preview, held } = workspace;
+      // A fact is not changed before somebody has said so, and a page that ended cannot ask any more.
+      if (preview === null || preview === last || held === null || workspace.factMovedBy(held.handle) !== null) return;
       last = preview;
       this.drafts.keep(id, 'drag', JSON.stringify(preview));
     }, DRAG_PACE);

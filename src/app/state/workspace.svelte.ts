@@ -2,8 +2,11 @@
  * The one place that holds what the user has: the well, its history, what is held and what is lit.
  * Everything else on the page is derived from it.
  */
-import type { Block } from '../../model/handleNames.ts';
+import type { Block, HandleName } from '../../model/handleNames.ts';
 import { handlesOf, type Handle } from '../../model/handles.ts';
+import type { Stands } from '../../model/place/told.ts';
+import { whatStands } from '../../model/place/stands.ts';
+import { mayMove } from '../../model/rules/fix.ts';
 import { judge, type Judgement } from '../../model/rules/index.ts';
 import type { Change, Finding, Solution, Solved } from '../../model/solution.ts';
 import { withValue } from '../../model/plan/editPlan.ts';
@@ -45,6 +48,19 @@ export interface ToldHold {
   readonly solution: Solution;
 }
 
+/** What somebody reported or measured of the well, or hung in it. */
+export interface Fact {
+  readonly label: HandleName;
+  readonly stands: Stands;
+}
+
+/** A fact that a hand has moved: it is held where it would be until somebody says that it is changed. */
+export interface Asked {
+  readonly handle: Handle;
+  readonly fact: Fact;
+  readonly change: () => void;
+}
+
 export interface Notice {
   readonly handle: string;
   readonly words: string;
@@ -62,15 +78,18 @@ export class Workspace {
   preview = $state.raw<Plan | null>(null);
   /** Key of a part, or the number of a finding. */
   lit = $state<string | null>(null);
-  /** The handle whose field and steppers show. */
-  selected = $state<string | null>(null);
   /** One line beside a handle: why it went no further, or why it cannot be moved. */
   notice = $state.raw<Notice | null>(null);
+  /** The question that waits beside a level; nothing has changed before it is answered. */
+  asked = $state.raw<Asked | null>(null);
   /** Path of the field that the record is asked to open; null again once it has. */
   wantedField = $state.raw<string | null>(null);
   /** The drawdown keeps its length when the static level moves (only where a level was measured). */
   drawdownLocked = $state(false);
 
+  #selected = $state<string | null>(null);
+  /** The chosen level that may be moved without being asked again. */
+  #agreed: string | null = null;
   #held = $state.raw<Held | null>(null);
   /**
    * Which handle is held and where it stood: unlike what is held, the same from frame to frame of a drag. Kept beside
@@ -132,6 +151,16 @@ export class Workspace {
     this.pumps = pumps;
   }
 
+  /** The handle whose field and steppers show. */
+  get selected(): string | null {
+    return this.#selected;
+  }
+
+  set selected(handle: string | null) {
+    this.#selected = handle;
+    if (handle !== this.#agreed) this.#agreed = null;
+  }
+
   get held(): Held | null {
     return this.#held;
   }
@@ -173,6 +202,7 @@ export class Workspace {
     plan: Plan,
     options: { burst?: string; say?: () => string } = {},
   ): void {
+    if (this.asked !== null) this.#letGo();
     const before = this.history.present;
     const next = sharing(before.plan, plan);
     const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
@@ -286,6 +316,7 @@ export class Workspace {
   follow(id: string, plan: Plan, kept: KeptHistory): void {
     this.#earlier = { ...this.#earlier, [id]: undefined };
     this.history = followed(this.history, id, plan, kept);
+    this.asked = null;
     this.preview = null;
     this.judgeAtOnce();
   }
@@ -331,6 +362,38 @@ export class Workspace {
     this.announcer.say([words, found].filter((part) => part !== '').join(' '));
   }
 
+  /** The fact that a hand would change with this level; null where there is none, or where that was agreed to. */
+  factMovedBy(handle: Handle): Fact | null {
+    if (this.solution === null || handle.id === this.#agreed) return null;
+    const { facts } = this.solution;
+    const carried = this.drawdownLocked && handle.id === 'staticLevel';
+    const moved = this.handles.filter(
+      ({ id, path }) => id === handle.id || (carried && path === 'water.pumping.level'),
+    );
+    const fact = moved.find(({ path }) => !mayMove(facts, path));
+    return fact === undefined ? null : { label: fact.label, stands: whatStands(facts, fact.path) };
+  }
+
+  /** Leaves the moved level and the plan as it would be on show, until the answer. */
+  ask(asked: Asked): void {
+    this.asked = asked;
+    // Nobody has decided anything that a closing page would have to keep.
+    if (this.desk.id !== null) this.drafts.forget(this.desk.id, 'drag');
+  }
+
+  answer(changed: boolean): void {
+    const { asked } = this;
+    if (asked === null) return;
+    if (!changed) {
+      this.cancelHold();
+      return;
+    }
+    this.asked = null;
+    this.#agreed = asked.handle.id;
+    this.held = null;
+    asked.change();
+  }
+
   /** Ends a gesture without a trace. */
   cancelHold(): void {
     if (this.held === null) return;
@@ -345,6 +408,7 @@ export class Workspace {
   }
 
   #letGo(): void {
+    this.asked = null;
     this.notice = null;
     this.preview = null;
     this.held = null;

@@ -1,5 +1,6 @@
 /** What levels are called, where they stand, what they stop at and why they go no further. */
 import type { Block, HandleNames, OneOf } from '../../model/handleNames.ts';
+import type { Stands } from '../../model/place/told.ts';
 
 export const short: { readonly [V in keyof HandleNames]: (numbers: HandleNames[V]) => string } = {
   casingTop: () => 'Casing top',
@@ -95,6 +96,14 @@ export const long = {
     lineBelowFrost: (length: string) => `Line ${length} below the frost.`,
     drawdown: (length: string) => `${length} of drawdown while pumping.`,
   },
+  /** Asked before a hand changes what somebody found in the well or hung in it. */
+  asks: {
+    reported: (name: string) => `The ${name} was reported. Change it?`,
+    measured: (name: string) => `The ${name} was measured. Change it?`,
+    installed: (name: string) => `The ${name} stands installed. Change it?`,
+  } satisfies Record<Stands, (name: string) => string>,
+  changes: 'Change',
+  keeps: (stands: Stands) => `Keep as ${stands}`,
   /** What a dragged level stops at, where no rule ends there. */
   stopsAt: {
     ground: () => 'ground surface',
