@@ -1,0 +1,84 @@
+/** However small the window is, the drawing can be seen in it and every control can be reached. */
+import { expect, test, type Page } from '@playwright/test';
+import { chip, openSample } from './hands.ts';
+
+/** A phone both ways, a small one, a laptop at 200 %, and a page at 400 %. */
+const WINDOWS = [
+  [390, 844],
+  [844, 390],
+  [911, 512],
+  [960, 540],
+  [320, 640],
+  [320, 256],
+  [1024, 768],
+  [820, 1180],
+  [1440, 1000],
+] as const;
+
+/** Every control that cannot be scrolled to where it is seen whole and hit. */
+function unreachable(page: Page, within = 'body', least = 20): Promise<string[]> {
+  return page.evaluate(
+    ([root, few]) => {
+      const out: string[] = [];
+      const controls = document.querySelectorAll<HTMLElement>(
+        `${root} :is(button, summary, select, textarea, input:not([type=file]), a[href])`,
+      );
+      let seen = 0;
+      for (const control of controls) {
+        const target = control.closest<HTMLElement>('[data-handle]') ?? control;
+        if (!control.checkVisibility({ visibilityProperty: true }) || target.closest('.unseen') !== null) continue;
+        seen += 1;
+        target.scrollIntoView({ block: 'center', inline: 'nearest', behavior: 'instant' });
+        const { left, top, right, bottom } = target.getBoundingClientRect();
+        const width = document.documentElement.clientWidth;
+        const name = (control.getAttribute('aria-label') ?? control.textContent.trim().slice(0, 40)) || control.tagName;
+        const where = `${name}: ${[left, top, right, bottom].map(Math.round).join(' ')}`;
+        if (top < 0 || bottom > window.innerHeight || left < 0 || right > width) {
+          out.push(`${where}, beyond the window`);
+          continue;
+        }
+        // A link that goes on in the next line is hit in its first.
+        const first = target.getClientRects()[0] ?? target.getBoundingClientRect();
+        const hit = document.elementFromPoint(first.left + first.width / 2, first.top + first.height / 2);
+        if (hit === null || !target.contains(hit))
+          out.push(`${where}, under ${hit?.outerHTML.slice(0, 80) ?? 'nothing'}`);
+      }
+      return seen >= few ? out : [`only ${seen} controls`];
+    },
+    [within, least] as const,
+  );
+}
+
+for (const [width, height] of WINDOWS) {
+  test(`in a window of ${width} by ${height} the drawing is seen whole and every control is reached`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await openSample(page);
+    await expect(page.getByRole('heading', { name: 'What the drawing says' })).toBeAttached();
+    expect(await unreachable(page)).toEqual([]);
+
+    const drawn = await page.evaluate(() => {
+      const sheet = document.querySelector('.section .window');
+      const header = document.querySelector('header');
+      if (sheet === null || header === null) throw new Error('no drawing');
+      const stays = getComputedStyle(header).position === 'sticky' ? header.getBoundingClientRect().height : 0;
+      return { height: sheet.getBoundingClientRect().height, room: window.innerHeight - stays };
+    });
+    // Eight labels one above the other need more than a page at 400 % has: there the drawing is as low as it can be.
+    expect(drawn.height).toBeLessThanOrEqual(Math.max(drawn.room, 345));
+
+    // A level's own field, over the drawing.
+    await chip(page, 'Well bottom').focus();
+    await expect(page.getByRole('textbox', { name: /Well bottom/ })).toBeVisible();
+    expect(await unreachable(page, '.sheet > .beside', 3)).toEqual([]);
+
+    await page.getByRole('tab', { name: 'The record' }).click();
+    await expect(page.getByRole('textbox', { name: /title|name/i }).first()).toBeVisible();
+    expect(await unreachable(page)).toEqual([]);
+
+    await page.evaluate(() => window.scrollTo(0, 0));
+    await page.getByRole('button', { name: /^Wells/ }).click();
+    expect(await unreachable(page, 'header', 10)).toEqual([]);
+  });
+}
