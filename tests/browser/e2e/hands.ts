@@ -9,7 +9,7 @@ export async function openSample(page: Page, title = 'Tamarack Ridge cabin'): Pr
 }
 
 /** The first sample with some of its parts exchanged, opened from a file. */
-export async function openChanged(page: Page, changes: Readonly<Record<string, object>>): Promise<void> {
+export async function openChanged(page: Page, changes: Readonly<Record<string, unknown>>): Promise<void> {
   const file = new URL('../../../static/samples/tamarack-ridge.json', import.meta.url);
   const plan = { ...(JSON.parse(readFileSync(file, 'utf8')) as object), ...changes };
   // The page opens where it was left, and only an empty one asks for a file: what it kept is erased behind its back,
