@@ -1,5 +1,4 @@
 /** What comes with a pump that is no reason against it, and that whoever hangs it has to know. */
-import { testedFlow } from '../figures/provenYield.ts';
 import { isGuarded } from '../rules/cutOff.ts';
 import { meets } from '../rules/grace.ts';
 import type { Sentence } from '../rules/rule.ts';
@@ -7,14 +6,14 @@ import { largestPumpFlow } from '../rules/yield.ts';
 import type { CubicMetresPerSecond, Pascals, Ratio } from '../si.ts';
 import type { Solution } from '../solution.ts';
 
-/** Nearly every pump takes a little more than a test was run at. Common practice, no source. */
-const FAR_PAST_TEST: Ratio = 1.2;
+/** Nearly every pump takes a little more at its strongest. Common practice, no source. */
+const FAR_PAST: Ratio = 1.2;
 
 export type Told =
   /** It can put more on the tank than that bears, and nobody said that a relief valve is there. */
   | Sentence<'needsRelief', { reach: Pascals; rating: Pascals }>
-  /** It may take far more than the well was pumped at, and nothing stops it. */
-  | Sentence<'beyondTest', { flow: CubicMetresPerSecond; tested: CubicMetresPerSecond }>;
+  /** It may take far more than the well is said to give, though its drawdown leaves water enough, and nothing stops it. */
+  | Sentence<'beyondYield', { flow: CubicMetresPerSecond; gives: CubicMetresPerSecond }>;
 
 export function toldOf(solution: Solution): readonly Told[] {
   const { facts, values } = solution;
@@ -24,8 +23,8 @@ export function toldOf(solution: Solution): readonly Told[] {
   if (kind !== 'open tank' && reliefValve !== true && reach !== null && !meets(tankRating - reach, 'pressure'))
     told.push({ variant: 'needsRelief', numbers: { reach, rating: tankRating } });
   const flow = largestPumpFlow(solution);
-  const tested = testedFlow(facts.water.pumping);
-  if (flow !== null && tested !== null && !meets(FAR_PAST_TEST * tested - flow, 'flow') && !isGuarded(solution))
-    told.push({ variant: 'beyondTest', numbers: { flow, tested } });
+  const gives = facts.well.yield;
+  if (flow !== null && gives !== null && !meets(FAR_PAST * gives - flow, 'flow') && !isGuarded(solution))
+    told.push({ variant: 'beyondYield', numbers: { flow, gives } });
   return told;
 }

@@ -185,8 +185,8 @@ export const choose = {
     told: {
       needsRelief: ({ reach, rating }, show) =>
         `Fit a relief valve: it can put ${show.pressure(reach)} on the tank, whose rating is ${show.pressure(rating)}.`,
-      beyondTest: ({ flow, tested }, show) =>
-        `At its strongest it takes ${show.flow(flow)}, and only ${show.flow(tested)} were pumped: guard it against running dry.`,
+      beyondYield: ({ flow, gives }, show) =>
+        `At its strongest it takes ${show.flow(flow)}, and the well is said to give ${show.flow(gives)}: guard it against running dry.`,
     } satisfies Said<Told>,
     /** The motor was said to run on something else. */
     otherSupply: ({ voltage, wires }: Supply, now: Supply, show: Show): string => {

@@ -142,11 +142,14 @@ test('what a pump puts on a tank without a relief valve is told with it', () => 
   expect(without(true)?.told.map(({ variant }) => variant)).not.toContain('needsRelief');
 });
 
-test('a pump that takes far more than was pumped is told so, unless something guards it', () => {
-  const [best] = tableOf(rock).rows;
-  const guarded = tableOf(withValue(rock, 'pump.lowLevelCutOff', true)).rows.find(({ key }) => key === best?.key);
-  expect(best?.told).toMatchObject([{ variant: 'beyondTest', numbers: { tested: gpm(10) } }]);
+test('a pump that takes far more than the well is said to give is told so, unless something guards it', () => {
+  const toGive10 = { ...rock, well: { ...rock.well, yield: '10 gpm' } };
+  const [best] = tableOf(toGive10).rows;
+  const guarded = tableOf(withValue(toGive10, 'pump.lowLevelCutOff', true)).rows.find(({ key }) => key === best?.key);
+  expect(best?.told).toMatchObject([{ variant: 'beyondYield', numbers: { gives: expect.closeTo(gpm(10), 9) } }]);
   expect(guarded?.told).toEqual([]);
+  // 12 gpm and a little more: as nearly every pump.
+  expect(tableOf(rock).rows[0]?.told).toEqual([]);
 });
 
 /** Water power is flow times head times 9.81 kN/m³: 10 gpm through 210 ft are 0.53 hp in the water alone. */
