@@ -58,6 +58,14 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   const stays = late(() => row(first()));
   const hung = (moves: readonly Change[]) => row(movedTo(bare, moves, solve));
   const isTyped = valueAt(plan, 'pump.setting') !== undefined;
+  // Between where it still reaches cut-out and a probe far under that it would run on against a shut house, and nothing
+  // would stop it: it hangs with its probe where it does.
+  const whileItShutsOff = (deep: PumpRow): PumpRow => {
+    if (deep.why.variant !== 'dependsOnLevel') return deep;
+    const moves = higherFor(deep.solution, solver);
+    const higher = moves === null ? null : hung(moves);
+    return higher !== null && isFit(higher) ? higher : deep;
+  };
   // A pump that would not do even with the water at rest hangs nowhere well: what it lacks is told high in the well.
   if (!reaches(bare)) {
     const moves = isLevelKnown(bare) || (isTyped && hangsWell(stays())) ? null : higherFor(bare, solver);
@@ -67,7 +75,8 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   if (isTyped && hangsWell(stays()) && (isFit(stays()) || !turnsOnDepth(stays()))) return stays();
   const here = isTyped ? first().solution : bare;
   const aimed = ownChanges([...aimedAt(draftOf(here.plan), here, solver).draft.changes.values()]);
-  const there = aimed.length === 0 ? stays() : hung(forDrySeason(aimed, bare));
+  const aimedThere = aimed.length === 0 ? stays() : hung(forDrySeason(aimed, bare));
+  const there = whileItShutsOff(aimedThere);
   if (!isFit(there)) {
     if (turnsOnDepth(there) && isFit(stays())) return stays();
     const lacks = LACKS_WATER.has(there.why.variant) && hasCutOff(there.solution);

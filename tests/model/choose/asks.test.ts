@@ -4,7 +4,7 @@ import { choosePump, type PumpRow } from '../../../src/model/choose/choosePump.t
 import { chooseTank } from '../../../src/model/choose/chooseTank.ts';
 import { solve, withValue, type Plan } from '../../../src/model/index.ts';
 import { dropPipeNeed } from '../../../src/model/rules/pipeNeeds.ts';
-import { gpm, inches, show, toGallons, toGpm, toPsi } from '../../../src/model/units.ts';
+import { feet, gpm, inches, show, toGallons, toGpm, toPsi } from '../../../src/model/units.ts';
 import { choose } from '../../../src/words/en/choose.ts';
 import { en } from '../../../src/words/en/index.ts';
 import { sayOverTable, sayPumpRow } from '../../../src/words/sayChoice.ts';
@@ -320,4 +320,16 @@ test('a drop pipe that nobody rated never carries a pump that is called right', 
   for (const plan of [unrated, { ...rock, dropPipe: { material: 'PE' } } as Plan])
     for (const { does, plan: chosen } of tableOf(plan).rows)
       if (does === 'yes') expect(solve(chosen).verdicts['PR-18']).toBe('ok');
+});
+
+test('where nobody knows how far the water falls a weak pump hangs with its probe where it still shuts off', () => {
+  const well = { ...rock.well, yield: undefined, yieldFrom: undefined };
+  const { rows } = tableOf({ ...rock, well, pump: { voltage: '230 V' }, water: { staticLevel: '45 ft' } });
+  const weak = rows.filter(({ why, does }) => does === 'depends' && why.variant === 'unknownLevel');
+  const higher = weak.filter(({ solution }) => solution.facts.pump.setting < feet(200));
+  expect(higher.length).toBeGreaterThan(0);
+  for (const { figures, solution } of weak) {
+    expect(typeof solution.facts.pump.lowLevelCutOff).toBe('number');
+    expect(figures.spare ?? 0).toBeGreaterThan(0);
+  }
 });
