@@ -143,16 +143,23 @@ function wireText({ plan, facts, assumed }: Solution, words: ChoiceWords, show: 
 
 /** Over a table: that no pump has all that is asked, what stands in the way of all, and sand; null where none is. */
 export function sayOverTable(
-  { rows, inTheWay, sand, warm }: Pick<Extract<PumpTable, { kind: 'rows' }>, 'rows' | 'inTheWay' | 'sand' | 'warm'>,
+  {
+    rows,
+    inTheWay,
+    sand,
+    warm,
+    watering,
+  }: Pick<Extract<PumpTable, { kind: 'rows' }>, 'rows' | 'inTheWay' | 'sand' | 'warm' | 'watering'>,
   words: ChoiceWords,
   show: Show,
 ): readonly string[] | null {
-  const { none, noneWithRoom, sand: withSand, warm: inWarm } = words.choose.pumps;
+  const { none, noneWithRoom, sand: withSand, warm: inWarm, watering: besides } = words.choose.pumps;
   const does = (wanted: PumpRow['does']) => rows.some((row) => row.does === wanted);
   const told = does('yes') || does('depends') ? [] : [does('works') ? noneWithRoom : none];
   const said = [
     ...told,
     ...inTheWay.map((each) => sayInTheWay(each, words, show)),
+    ...(watering === null ? [] : [besides(show.flow(watering))]),
     ...(sand ? [withSand] : []),
     ...(warm === null ? [] : [inWarm(show.temperature(warm.water), show.temperature(warm.most))]),
   ];

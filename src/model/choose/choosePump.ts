@@ -13,9 +13,10 @@ import type { WhyLeft } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
 import { WARMEST } from '../rules/warmWater.ts';
 import { lackingOnWay } from '../rules/wayToTank.ts';
-import type { Celsius } from '../si.ts';
+import type { Celsius, CubicMetresPerSecond } from '../si.ts';
 import type { Solution } from '../solution.ts';
 import { createSolver, type Solver } from '../solve.ts';
+import { parseQuantity } from '../units.ts';
 import { asking } from './asking.ts';
 import { judged, passing } from './byRules.ts';
 import { candidatesOf, type OwnPump } from './candidates.ts';
@@ -42,6 +43,8 @@ export type PumpTable =
       readonly inTheWay: readonly InTheWay[];
       /** It comes with the water, and asks for another make of pump. */
       readonly sand: boolean;
+      /** Watering that was said, where nobody said what the house draws with it. */
+      readonly watering: CubicMetresPerSecond | null;
       /** Water that is warmer than motors are made for; else null. */
       readonly warm: { readonly water: Celsius; readonly most: Celsius } | null;
       /** Choices that all of it rests on and nobody made. */
@@ -64,6 +67,7 @@ export function choosePump(plan: Plan, own: readonly OwnPump[] = []): PumpTable 
     rows,
     inTheWay: inTheWay(plan, rows, trying),
     sand: solution.facts.water.sand === true,
+    watering: wateringOf(solution),
     warm:
       solution.verdicts['PR-63'] === 'warning' ? { water: solution.facts.site.waterTemperature, most: WARMEST } : null,
     assumed: restsOn(solution),
@@ -80,6 +84,13 @@ function rowsFor(plan: Plan, own: readonly OwnPump[], solver: Solver, only?: Rea
 function missingForAll({ facts }: Solution): WhyLeft | null {
   const lacks = lackingOnWay(facts);
   return lacks.length > 0 ? nobodySaid('wayToTank', { lacks }) : null;
+}
+
+function wateringOf({ plan, assumed }: Solution): CubicMetresPerSecond | null {
+  const typed = plan.house?.irrigation;
+  if (typed === undefined || !assumed.some(({ path }) => path === 'house.demand')) return null;
+  const read = parseQuantity(typed, 'flow');
+  return read.ok && read.si > 0 ? read.si : null;
 }
 
 const OF_THE_HOUSE = ['house.demand', 'house.cutIn', 'house.cutOut'];

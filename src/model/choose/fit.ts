@@ -7,6 +7,7 @@ import { siteWater } from '../figures/siteWater.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
 import { meets } from '../rules/grace.ts';
+import { floorTo } from '../rules/rounding.ts';
 import { LEAST_SHARE } from '../rules/delivery.ts';
 import { openPumpingLevel, openYield } from '../rules/openFacts.ts';
 import type { Sentence } from '../rules/rule.ts';
@@ -14,6 +15,7 @@ import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
 import { LEFT_OVER_INTAKE } from '../rules/yield.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio } from '../si.ts';
 import type { Solution } from '../solution.ts';
+import { gpm } from '../units.ts';
 
 /** What is asked of a pump over what the house wants, and where in its range it is to work. Common practice, no source. */
 export const WANTED_SHARE: Ratio = 1.1;
@@ -50,9 +52,10 @@ export type Why =
         gives: number;
         sure: number;
         level: Metres;
-        /** With the bore full, and whether that is past its range. */
+        /** With the bore full. */
         full: number;
-        pastRange: boolean;
+        /** Where that is past its range: what a flow-limiting valve may pass; 0 where one would pass too little. */
+        valve: number | null;
       }
     >
   /** The same, of a well that was only blown with air. */
@@ -159,8 +162,16 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   // A pump that gets the last water up runs out while the bore is full: a valve holds it, and none is refused for it.
   const pastRange = facts.house.control !== 'variable speed' && !meets(RANGE.to - (best.range ?? 0), 'ratio');
   const full = best.flow ?? 0;
-  const numbers = { flow: figures.flow ?? 0, gives, sure, level, full, pastRange };
+  const valve = pastRange ? valveFor(solution, rated) : null;
+  const numbers = { flow: figures.flow ?? 0, gives, sure, level, full, valve };
   return done(solution, figures, { variant: 'fromStore', numbers });
+}
+
+/** As much as keeps the pump in its range, in the steps that valves are made in; 0 where the house wants more. */
+function valveFor({ facts }: Solution, rated: CubicMetresPerSecond): CubicMetresPerSecond {
+  const step = facts.units === 'us' ? gpm(0.5) : 0.001 / 60;
+  const most = floorTo(RANGE.to * rated, step, step * 1e-6);
+  return meets(most - WANTED_SHARE * (facts.house.demand ?? 0), 'flow') ? most : 0;
 }
 
 /** What is asked of every pump, where the water that stands in the bore is drawn: from where it stands at rest. */

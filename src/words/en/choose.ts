@@ -89,7 +89,7 @@ export const choose = {
     whys: {
       fits: ({ flow, spare, left }, show) =>
         `Gives ${show.flow(flow)}${spare === null ? '' : `, reaches cut-out with ${show.pressure(spare)} to spare`} and leaves ${show.depth(left)} of water over its intake.`,
-      fromStore: ({ flow, gives, sure, level, full, pastRange }, show) => {
+      fromStore: ({ flow, gives, sure, level, full, valve }, show) => {
         const given =
           show.flow(full) === show.flow(flow)
             ? `Gives ${show.flow(flow)} even with the bore drawn down to ${show.depth(level)}.`
@@ -98,10 +98,9 @@ export const choose = {
           sure < gives
             ? `The well itself gives ${span(sure, gives, show.flow)}: measure what it gives to a pump.`
             : `The well itself gives ${show.flow(gives)}.`;
-        const valve = pastRange
-          ? ' While the bore is full it runs past its best range: a flow-limiting valve holds it.'
-          : '';
-        return `${given} ${well}${valve}`;
+        const past = valve === null ? '' : ' While the bore is full it runs past its best range';
+        const held = valve === null ? '' : valve > 0 ? `: a flow-limiting valve of ${show.flow(valve)} holds it.` : '.';
+        return `${given} ${well}${past}${held}`;
       },
       yieldUnsure: ({ gives }, show) =>
         `Does if the well gives the ${show.flow(gives)} that air blew out of it: measure what it gives to a pump.`,
@@ -206,6 +205,8 @@ export const choose = {
     rig: (load: string) => `${load}, needs a rig`,
     needsRig: (load: string) => `Needs a rig: ${load} hang on the hook.`,
     sand: 'Sand is reported: it wears pumps out. Find where it comes from, and ask for a pump that is made for sand.',
+    watering: (flow: string) =>
+      `The ${flow} for watering are not counted: say what house and watering draw together at the busiest.`,
     warm: (water: string, most: string) =>
       `The water is ${water}; motors are usually made for ${most}: ask the maker for one that stands it.`,
     none: 'None of these pumps does the job here.',

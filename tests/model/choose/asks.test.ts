@@ -333,3 +333,10 @@ test('where nobody knows how far the water falls a weak pump hangs with its prob
     expect(figures.spare ?? 0).toBeGreaterThan(0);
   }
 });
+
+test('watering that was said is not silently left out of an assumed demand', () => {
+  const watered = (demand: string | undefined) =>
+    sayOverTable(tableOf({ ...rock, house: { ...rock.house, demand, irrigation: '30 gpm' } }), words, us);
+  expect(watered(undefined)?.join(' ')).toContain('The 30 gpm for watering are not counted');
+  expect(watered('8 gpm')).toBeNull();
+});
