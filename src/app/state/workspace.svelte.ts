@@ -221,11 +221,10 @@ export class Workspace {
     this.judgeAtOnce();
     const say = (): void => {
       this.#findingsBefore = null;
-      const { solution } = this;
-      const said = [options.say?.() ?? '', changeInFindings(had, solution?.findings ?? [], en, this.show)];
-      const words = said.filter((part) => part !== '');
-      if (words.length > 0)
-        this.announcer.say([...words, ...(solution === null ? [] : [sayInAll(solution, en)])].join(' '));
+      const said = options.say?.() ?? '';
+      const [changed = '', inAll = ''] = this.#sayChange(had);
+      if (said !== '' || changed !== '')
+        this.announcer.say([said, changed, inAll].filter((part) => part !== '').join(' '));
     };
     clearTimeout(this.#saying);
     if (options.burst === undefined) {
@@ -352,14 +351,19 @@ export class Workspace {
     this.#step(redo, `Done again: ${step.name}.`);
   }
 
+  /** What is found now and was not, or no longer; and how the well stands as a whole. */
+  #sayChange(had: readonly Finding[]): string[] {
+    const { solution } = this;
+    if (solution === null) return [];
+    return [changeInFindings(had, solution.findings, en, this.show), sayInAll(solution, en)];
+  }
+
   #step(go: typeof undo, words: string): void {
     this.#letGo();
     const { desk, solution } = this;
     this.history = go(this.history);
-    const now = this.solution?.findings ?? [];
-    const found =
-      this.desk.id === desk.id ? changeInFindings(solution?.findings ?? [], now, en, this.show) : this.#sayDesk();
-    this.announcer.say([words, found].filter((part) => part !== '').join(' '));
+    const found = this.desk.id === desk.id ? this.#sayChange(solution?.findings ?? []) : [this.#sayDesk()];
+    this.announcer.say([words, ...found].filter((part) => part !== '').join(' '));
   }
 
   /** The fact that a hand would change with this level; null where there is none, or where that was agreed to. */

@@ -86,7 +86,10 @@ function ofWell(solution: Solution): Ask[] {
 
 function ofWidth(solution: Solution): Ask[] {
   if (!isAssumed(solution, 'pump.diameter')) return [];
-  const isStuck = solution.findings.some(({ rule, severity }) => rule === PASSES_ADAPTER && severity !== 'note');
+  // Where the adapter's reach decides, that is to be measured, not the pump.
+  const isStuck = solution.findings.some(
+    ({ rule, severity, turn }) => rule === PASSES_ADAPTER && severity !== 'note' && turn === null,
+  );
   if (!isStuck && !lacks(solution, PASSES, 'pumpDiameter')) return [];
   const ends = [mostThatPasses(solution), mostPastAdapter(solution)].filter((end) => end !== null);
   return ends.length === 0 ? [] : [{ variant: 'pumpWidth', numbers: { most: Math.min(...ends) } }];

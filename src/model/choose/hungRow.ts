@@ -7,6 +7,7 @@ import { NO_TEAM_LOAD } from '../formulas/lifting.ts';
 import { late } from '../late.ts';
 import { draftOf } from '../place/draft.ts';
 import { aimedAt, hangPump } from '../place/hangPump.ts';
+import { pumpRoom } from '../place/pumpRoom.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { Plan } from '../plan/schema.ts';
 import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove } from '../rules/cutOff.ts';
@@ -70,7 +71,11 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   if (!reaches(bare)) {
     const moves = isLevelKnown(bare) || (isTyped && hangsWell(stays())) ? null : higherFor(bare, solver);
     const told = moves === null ? stays() : hung(moves);
-    if (told.does !== 'works') return told;
+    if (told.does !== 'works') {
+      const lower = lowerFor(told);
+      const deeper = lower === null ? told : hung(lower);
+      return deeper.does === 'works' ? deeper : told;
+    }
   }
   if (isTyped && hangsWell(stays()) && (isFit(stays()) || !turnsOnDepth(stays()))) return stays();
   const here = isTyped ? first().solution : bare;
@@ -80,7 +85,7 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   if (!isFit(there)) {
     if (turnsOnDepth(there) && isFit(stays())) return stays();
     const lacks = LACKS_WATER.has(there.why.variant) && hasCutOff(there.solution);
-    const moves = lacks ? higherFor(there.solution, solver) : null;
+    const moves = lacks ? higherFor(there.solution, solver) : lowerFor(there);
     const instead = moves === null ? there : hung(moves);
     if (isFit(instead)) return instead;
     // What works where it hangs well is not hung elsewhere for no more; what does nowhere is told where it does best.
@@ -154,6 +159,21 @@ function higherFor(deep: Solution, solver: Solver): Change[] | null {
   const read = solver.read(hung);
   const probe = probeAbove({ facts: read, plan: hung }, read.pump.setting);
   return probe === null ? [setting] : [setting, probe];
+}
+
+/**
+ * A pump that leaves too little water over itself where it hangs with room: as deep as that asks, if the rules let it.
+ * Null where they do not, or where it lacks something else.
+ */
+function lowerFor({ why, solution }: PumpRow): Change[] | null {
+  const { facts } = solution;
+  if (why.variant !== 'takesTooMuch' || !mayMove(facts, 'pump.setting')) return null;
+  const ends = {
+    from: facts.pump.setting + why.numbers.asked - why.numbers.left,
+    to: pumpRoom(solution).deepest.depth,
+  };
+  if (!meets(ends.to - ends.from, 'length')) return null;
+  return [{ path: 'pump.setting', to: writtenInside({ solved: solution, facts }, 'pump.setting', 'from', ends) }];
 }
 
 const LACKS_WATER: ReadonlySet<string> = new Set(['lacksPressure', 'givesLittle', 'liftsNone']);

@@ -120,9 +120,7 @@ test('a pump that is chosen says what is found with it, and its row keeps the fo
     .getByRole('button', { name: /^Choose / })
     .first()
     .press('Enter');
-  await expect(status(page)).toHaveText(
-    /^Chosen: .+\. (?:.+In all .+|\d+ (?:danger|warning|note)s?.*|Nothing wrong found).*\.\s*$/,
-  );
+  await expect(status(page)).toHaveText(/^Chosen: .+\. (?:.+ )?In all .+\.\s*$/);
   expect(await page.evaluate(() => document.activeElement?.closest('aside') !== null)).toBe(true);
 });
 
