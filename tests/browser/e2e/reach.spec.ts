@@ -125,10 +125,12 @@ async function focused(page: Page): Promise<Step | null> {
       const hit = document.elementFromPoint(x!, y!);
       return hit !== null && (at.contains(hit) || hit.contains(at));
     }).length;
-    const outlined = [own, at].some((each) => {
-      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(each);
-      return (outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2) || boxShadow !== 'none';
-    });
+    // Of a level the ring is round its label, which is drawn in what stands for it.
+    const looks = [getComputedStyle(own), getComputedStyle(at), getComputedStyle(at, '::after')];
+    const outlined = looks.some(
+      ({ outlineStyle, outlineWidth, boxShadow }) =>
+        (outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2) || boxShadow !== 'none',
+    );
     if (!outlined) return { what, fault: 'no outline' };
     if (bottom - top > innerHeight) return { what, fault: '' };
     if (y0 > top + 1 || y1 < bottom - 1) return { what, fault: 'cut by the window' };
