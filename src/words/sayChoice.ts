@@ -20,7 +20,8 @@ export function sayWhyChoice(
   const { does, why } = row;
   if (why.variant === 'finding') return sayFinding(why.numbers.finding, words, show).message;
   const { pumps, tanks } = words.choose;
-  const said = { ...pumps.whys, ...tanks.whys, ...(does === 'works' && pumps.works) } as Readonly<
+  // Also of what would work, and depends on something that nobody said.
+  const said = { ...pumps.whys, ...tanks.whys, ...(does !== 'no' && pumps.works) } as Readonly<
     Record<string, (numbers: object, show: Show) => string>
   >;
   return said[why.variant]?.(why.numbers, show) ?? '';

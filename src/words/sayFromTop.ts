@@ -86,7 +86,7 @@ export function sayMayHang(
 }
 
 function sayNow(
-  { setting, from, to }: Band,
+  { setting, kind, from, to }: Band,
   now: Metres,
   { fromTop: { mayHang: where } }: FromTopWords,
   show: Show,
@@ -97,7 +97,10 @@ function sayNow(
   const short = (from ?? now) - now;
   const away = Math.max(over, short);
   // What rounds to nothing in the reader's unit is within.
-  if (away <= 0 || measure(away) === measure(0)) return (ofPump ? where.within : where.adapterWithin)(measure(now));
+  if (away <= 0 || measure(away) === measure(0)) {
+    if (!ofPump) return where.adapterWithin(measure(now));
+    return (kind === 'unknown' ? where.withinUnknown : where.within)(measure(now));
+  }
   return (ofPump ? where.off : where.adapterOff)(measure(now), measure(away), over > 0);
 }
 

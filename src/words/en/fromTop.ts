@@ -203,6 +203,8 @@ export const fromTop = {
     adapter: 'Where the pitless adapter may stand',
     /** @param now  where it hangs */
     within: (now: string) => `It hangs at ${now}, within that.`,
+    /** In a stretch that nobody can call right. */
+    withinUnknown: (now: string) => `It hangs at ${now}, and nobody can call that right.`,
     off: (now: string, by: string, deeper: boolean) =>
       `It hangs at ${now}, ${by} too ${deeper ? 'deep' : 'high'} for that.`,
     adapterWithin: (now: string) => `It stands at ${now}, within that.`,

@@ -340,3 +340,10 @@ test('watering that was said is not silently left out of an assumed demand', () 
   expect(watered(undefined)?.join(' ')).toContain('The 30 gpm for watering are not counted');
   expect(watered('8 gpm')).toBeNull();
 });
+
+test('a pump that would work, and depends on its pipe, is not called too strong or too weak', () => {
+  const { rows } = tableOf({ ...unrated, status: { dropPipe: 'installed' } });
+  const past = rows.filter(({ does, why }) => does === 'depends' && why.variant === 'overRange');
+  expect(past.length).toBeGreaterThan(0);
+  for (const row of past) expect(said(row).why).toMatch(/Runs past its best range: 1\.\d+ times its rated flow/);
+});
