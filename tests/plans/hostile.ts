@@ -101,7 +101,8 @@ function brokenText(plan: string, random: () => number): string {
   return text;
 }
 
-function groupsIn(value: unknown): object[] {
+/** Every object and list in it, the outermost first. */
+export function groupsIn(value: unknown): object[] {
   if (typeof value !== 'object' || value === null) return [];
   return [value, ...Object.values(value).flatMap(groupsIn)];
 }

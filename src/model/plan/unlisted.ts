@@ -158,5 +158,5 @@ function isPipe(material: unknown): material is PipeMaterial {
 }
 
 function isCasing(material: unknown): material is CasingMaterial {
-  return ['steel', 'PVC', 'stainless steel', 'concrete', 'other'].includes(String(material));
+  return typeof material === 'string' && ['steel', 'PVC', 'stainless steel', 'concrete', 'other'].includes(material);
 }

@@ -5,7 +5,23 @@ import { readPlanText, sayProblem } from '../../../src/model/plan/readPlan.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { SHEET } from '../../draw/pictures.ts';
 import { SAMPLES, sample } from '../../plans/build.ts';
-import { hostile, seeded } from '../../plans/hostile.ts';
+import { groupsIn, hostile, seeded } from '../../plans/hostile.ts';
+
+test('a thing that cannot be read as text is asked about, wherever it stands', () => {
+  const mute = { toString: 'NaN ft', valueOf: 'NaN ft' };
+  for (const name of SAMPLES) {
+    const plan = JSON.stringify(sample(name));
+    for (let place = 0; place < groupsIn(JSON.parse(plan)).length; place++) {
+      const keys = Object.keys(groupsIn(JSON.parse(plan))[place] ?? {});
+      for (const key of keys) {
+        const json: unknown = JSON.parse(plan);
+        Reflect.set(groupsIn(json)[place] ?? {}, key, mute);
+        const reading = readPlanText(JSON.stringify(json));
+        expect(reading.ok, `${name}: ${key}`).toBe(false);
+      }
+    }
+  }
+});
 
 test('two thousand texts', () => {
   const plans = SAMPLES.map((name) => JSON.stringify(sample(name)));
