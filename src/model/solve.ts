@@ -10,12 +10,12 @@ import { lowestPumping } from './figures/lowestPumping.ts';
 import { frostDepthOf } from './figures/frostDepth.ts';
 import { valuesOf } from './figures/values.ts';
 import { coneDepths } from './formulas/drawdown.ts';
-import { late } from './late.ts';
 import { readFacts } from './plan/readFacts.ts';
 import type { Plan } from './plan/schema.ts';
 import { createRecall, makeAnew } from './recall.ts';
 import type { Recall } from './recall.ts';
-import { judge, judgeAsAsked } from './rules/index.ts';
+import { JudgedLater } from './judgedLater.ts';
+import { judge } from './rules/index.ts';
 import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
 import { placeString } from './string/placeString.ts';
 import { suspensionDepth } from './string/topWorks.ts';
@@ -37,7 +37,7 @@ export interface Solver {
 /** Remembers nothing from one plan to the next. */
 export const solvingAnew: Solver = {
   solve,
-  later: (plan) => judgedLater(placeWith(makeAnew, plan)),
+  later: (plan) => new JudgedLater(placeWith(makeAnew, plan)),
   place: (plan) => placeWith(makeAnew, plan),
   read: (plan) => readFacts(plan).facts,
 };
@@ -47,7 +47,7 @@ export function createSolver(): Solver {
   const recall = createRecall();
   return {
     solve: (plan) => solveWith(recall, plan),
-    later: (plan) => judgedLater(placeWith(recall, plan)),
+    later: (plan) => new JudgedLater(placeWith(recall, plan)),
     place: (plan) => placeWith(recall, plan),
     read: (plan) => readFacts(plan, recall).facts,
   };
@@ -56,34 +56,6 @@ export function createSolver(): Solver {
 function solveWith(recall: Recall, plan: Plan): Solution {
   const solved = placeWith(recall, plan);
   return { ...solved, ...judge(solved) };
-}
-
-function judgedLater(solved: Solved): Solution {
-  const judged = late(() => judgeAsAsked(solved));
-  return {
-    ...solved,
-    get findings() {
-      return judged().findings;
-    },
-    get atWork() {
-      return judged().atWork;
-    },
-    get holding() {
-      return judged().holding;
-    },
-    get verdicts() {
-      return judged().verdicts;
-    },
-    get notJudged() {
-      return judged().notJudged;
-    },
-    get bands() {
-      return judged().bands;
-    },
-    get advice() {
-      return judged().advice;
-    },
-  };
 }
 
 function placeWith(recall: Recall, plan: Plan): Solved {
@@ -101,7 +73,7 @@ export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = m
   const { band, ...curves } = curvesOf(facts, system);
   const frost = recall('frost', [site, units], () => frostDepthOf(facts));
   const lowest = lowestPumping(facts, curves);
-  const { parts, run } = placeString(facts, (depth) => boreRadiusAt(bore, depth));
+  const { run, parts } = placeString(facts, (depth) => boreRadiusAt(bore, depth));
   return {
     plan,
     facts,
@@ -111,7 +83,9 @@ export function solveFacts(plan: Plan, reading: FactsReading, recall: Recall = m
     values: valuesOf({ facts, levels, bore, suspension, run, system, curves, band, lowest, frostDepth: frost.depth }),
     levels,
     bore,
-    parts,
+    get parts() {
+      return parts();
+    },
     cone: recall('cone', [water, house, levels, bore], () => coneOf(facts, levels.drawdown, bore)),
     curves,
     lowest,

@@ -9,12 +9,13 @@ import { hasCutOff } from '../rules/cutOff.ts';
 import { meets } from '../rules/grace.ts';
 import { floorTo } from '../rules/rounding.ts';
 import { LEAST_SHARE } from '../rules/delivery.ts';
+import { verdictBy } from '../rules/index.ts';
 import { openPumpingLevel, openYield } from '../rules/openFacts.ts';
 import type { Sentence } from '../rules/rule.ts';
 import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
 import { LEFT_OVER_INTAKE } from '../rules/yield.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio } from '../si.ts';
-import type { Solution } from '../solution.ts';
+import type { Solution, Verdict } from '../solution.ts';
 import { gpm } from '../units.ts';
 
 /** What is asked of a pump over what the house wants, and where in its range it is to work. Common practice, no source. */
@@ -130,7 +131,7 @@ function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const no = shortAt(solution, figures, level);
   if (no !== null && shortAt(solution, figures, level, BY_CHECK) !== null) return short(no, figures);
   // That something stops it there makes it no pump to choose for this well.
-  if (curves.atCutInMost?.outpumped === true || solution.verdicts['PR-07'] === 'note')
+  if (curves.atCutInMost?.outpumped === true || verdictBy('PR-07', solution) === 'note')
     return { does: 'no', why: { variant: 'outpumps', numbers: { gives: provenYield(facts) } }, figures };
   const left = figures.left ?? 0;
   if (!meets(left - LEFT_OVER_INTAKE, 'length'))
@@ -144,7 +145,7 @@ function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
  * as its dry-run protection lets it fall.
  */
 function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
-  const { facts, lowest, verdicts } = solution;
+  const { facts, lowest } = solution;
   const rest = lowestStatic(facts) ?? 0;
   const level = lowest?.depth ?? lowestLevel(facts).depth;
   const { best, worst: figures } = atBoth(solution, rated, rest, level);
@@ -152,7 +153,7 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const no = shortBetween(solution, best, figures, level, FROM_STORE) ?? shortAtRest(solution, best, figures);
   if (no !== null && shortBetween(solution, best, figures, level, BY_CHECK) !== null) return short(no, figures);
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
-  const shortage = verdicts['PR-55'];
+  const shortage = verdictBy('PR-55', solution);
   const wanted = facts.house.demand ?? 0;
   const sure = openYield(solution)?.bad ?? gives;
   if (shortage === 'warning' || shortage === 'danger')
@@ -268,13 +269,14 @@ function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres, asked
 
 /** Rules that ask for the same as choosing does, and for less of it. */
 const ASK_LESS = ['PR-54', 'PR-58'] as const;
+const KEPT: ReadonlySet<Verdict> = new Set<Verdict>(['ok', 'not judged']);
 
 /** It serves, by all that is said; only choosing asks for more. */
 function worksBut(solution: Solution, why: Why, figures: PumpFigures): Fit {
-  const { facts, assumed, verdicts } = solution;
+  const { facts, assumed } = solution;
   const isSaid = facts.house.demand !== null && !assumed.some(({ path }) => path === 'house.demand');
-  const isKept = ASK_LESS.every((rule) => verdicts[rule] === 'ok' || verdicts[rule] === 'not judged');
-  return isSaid && isKept ? { does: 'works', why, figures } : short(why, figures);
+  const isKept = () => ASK_LESS.every((rule) => KEPT.has(verdictBy(rule, solution)));
+  return isSaid && isKept() ? { does: 'works', why, figures } : short(why, figures);
 }
 
 /** A pump that lifts no water draws none down: neither what stays over it nor its pressure from there means anything. */

@@ -6,6 +6,7 @@ import type { ToldFinding } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
+import { findingsBy } from '../rules/index.ts';
 import { floorTo } from '../rules/rounding.ts';
 import type { Sentence } from '../rules/rule.ts';
 import type { CubicMetresPerSecond, Pascals } from '../si.ts';
@@ -106,7 +107,7 @@ export function inTheWay(
 
 /** What is too strong for its pipe, whatever else is said of it. */
 const isTooStrong = ({ solution }: Tried): boolean =>
-  solution.findings.some(({ rule, severity }) => OF_PIPE.has(rule) && severity !== 'note');
+  findingsBy(OF_PIPE, solution).some(({ severity }) => severity !== 'note');
 const OF_PIPE: ReadonlySet<string> = new Set(['PR-18', 'PR-48']);
 
 /** A house that gets less than this of what it wants is not served. Common practice, no source. */

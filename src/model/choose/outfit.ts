@@ -2,7 +2,7 @@
 import { changed } from '../fixes/fixesOf.ts';
 import { pumpFromLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
-import { candidatesFor, givenBy } from '../rules/index.ts';
+import { candidatesFor, findingsBy, givenBy } from '../rules/index.ts';
 import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
 import { ratingText, strongerPipe, widerDropPipe } from '../rules/otherPipe.ts';
@@ -58,7 +58,7 @@ export function outfit(solution: Solution, solved: (plan: Plan) => Solution): Ou
 function neededIn(solution: Solution): readonly Change[] {
   const unrated = ratedPipe(solution);
   if (unrated.length > 0) return unrated;
-  const wrong = solution.findings.filter((finding) => finding.severity !== 'note' && OUTFIT.has(finding.rule));
+  const wrong = findingsBy(OUTFIT, solution).filter(({ severity }) => severity !== 'note');
   // Wire follows from what the motor runs on.
   const supply = wrong.filter(({ rule }) => rule === SUPPLY);
   const broken = supply.length > 0 ? supply : wrong;

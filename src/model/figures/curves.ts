@@ -46,35 +46,42 @@ export function systemHead(facts: Facts, system: System, pressure: Pascals): Hea
 export function curvesOf(facts: Facts, system: System): Curves & { readonly band: PumpBand | null } {
   const generic = facts.pump.curve.kind === 'generic';
   const band = pumpBandOf(facts, system.water.density);
-  const { rise } = facts.house;
-  const liftsFromMost =
-    band === null || rise === null
-      ? null
-      : band.most.shutOffHead - rise - tankPressure(facts, 'cutIn') / (system.water.density * STANDARD_GRAVITY);
-  const none = {
-    generic,
-    atCutOut: null,
-    atCutIn: null,
-    atCutInMost: null,
-    band,
-    liftsFromMost,
-    outrunsYield: null,
-  };
-  const { staticLevel } = facts.water;
-  const high = pipesHead(facts, system, tankPressure(facts, 'cutOut'));
-  const low = pipesHead(facts, system, tankPressure(facts, 'cutIn'));
-  if (band === null || staticLevel === null || high === null || low === null) return none;
-  const well = wellFrom(facts, staticLevel);
-  const atCutIn = pointInWell(band.least, low, well);
+  const atCutIn = band === null ? null : pointFromRest(facts, system, band.least, 'cutIn');
   return {
     generic,
-    atCutOut: pointInWell(band.least, high, well),
+    atCutOut: band === null ? null : pointFromRest(facts, system, band.least, 'cutOut'),
     atCutIn,
-    atCutInMost: band.most === band.least ? atCutIn : pointInWell(band.most, low, well),
+    ...mostOf(facts, system, band, atCutIn),
     band,
-    liftsFromMost,
-    outrunsYield: outruns(facts, band.most, low),
   };
+}
+
+/** Of the curves what draws the water down the furthest, and the least that can be found without the others. */
+export type FallCurves = Pick<Curves, 'atCutInMost' | 'liftsFromMost' | 'outrunsYield'>;
+
+export function fallCurvesOf(facts: Facts, system: System): FallCurves {
+  return mostOf(facts, system, pumpBandOf(facts, system.water.density));
+}
+
+/** @param atCutIn  of the band's weaker end, where it was found already */
+function mostOf(facts: Facts, system: System, band: PumpBand | null, atCutIn: PumpInWell | null = null): FallCurves {
+  if (band === null) return { atCutInMost: null, liftsFromMost: null, outrunsYield: null };
+  const { rise } = facts.house;
+  const low = tankPressure(facts, 'cutIn');
+  const pipes = pipesHead(facts, system, low);
+  const known = band.most === band.least ? atCutIn : null;
+  return {
+    atCutInMost: known ?? pointFromRest(facts, system, band.most, 'cutIn'),
+    liftsFromMost:
+      rise === null ? null : band.most.shutOffHead - rise - low / (system.water.density * STANDARD_GRAVITY),
+    outrunsYield: pipes === null ? null : outruns(facts, band.most, pipes),
+  };
+}
+
+function pointFromRest(facts: Facts, system: System, curve: PumpCurve, tank: PointAsked['tank']): PumpInWell | null {
+  const { staticLevel } = facts.water;
+  const pipes = pipesHead(facts, system, tankPressure(facts, tank));
+  return staticLevel === null || pipes === null ? null : pointInWell(curve, pipes, wellFrom(facts, staticLevel));
 }
 
 /** Whether a pump takes more from the lowest water at rest than the well is said to give; null where nobody said what. */

@@ -2,8 +2,8 @@
 import type { Facts } from '../facts.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
-import type { Curves, LowestPumping } from '../solution.ts';
-import { pumpFromLevel } from './curves.ts';
+import type { LowestPumping } from '../solution.ts';
+import { pumpFromLevel, type FallCurves } from './curves.ts';
 import { lowestLevel, lowestStatic } from './lowestLevel.ts';
 import { provenYield, testedFlow } from './provenYield.ts';
 
@@ -17,7 +17,7 @@ export { lowestStatic } from './lowestLevel.ts';
  * @returns  null where the level at rest is unknown, or the fall from it: no drawdown is known, and the yield does not
  *           say that the pump empties the bore
  */
-export function lowestPumping(facts: Facts, curves: Fall): LowestPumping | null {
+export function lowestPumping(facts: Facts, curves: FallCurves): LowestPumping | null {
   const rest = lowestStatic(facts);
   if (rest === null) return null;
   const floor = lowestLevel(facts);
@@ -54,13 +54,11 @@ function isBeyondTest(facts: Facts, flow: CubicMetresPerSecond): boolean {
 /** One flow written in two units. */
 const HAIR: Ratio = 0.001;
 
-type Fall = Pick<Curves, 'atCutInMost' | 'liftsFromMost' | 'outrunsYield'>;
-
 /**
  * Above the intake and any probe: the deepest water from which even the stronger pump lifts, in a well of which the house
  * wants more than flows in. Null elsewhere.
  */
-function endOfLift(facts: Facts, { liftsFromMost, outrunsYield }: Fall, floor: Metres): Metres | null {
+function endOfLift(facts: Facts, { liftsFromMost, outrunsYield }: FallCurves, floor: Metres): Metres | null {
   const { demand } = facts.house;
   const gives = provenYield(facts);
   if (liftsFromMost === null || outrunsYield !== true || demand === null || gives === null) return null;

@@ -11,6 +11,7 @@ import { tankDrawdown } from '../formulas/tank.ts';
 import { STANDARD_GRAVITY, atmosphericPressure } from '../formulas/water.ts';
 import { wellVolume } from '../formulas/wellStorage.ts';
 import { voltageDrop } from '../formulas/wire.ts';
+import { late } from '../late.ts';
 import type { Metres } from '../si.ts';
 import type { BoreStretch, Curves, LowestPumping, Values } from '../solution.ts';
 import { lengthToCut } from '../string/pipeRun.ts';
@@ -49,6 +50,12 @@ export function valuesOf(worked: Worked): Values {
   const asPressure = (head: Metres) => head * density * STANDARD_GRAVITY;
   const atTank = (curve: PumpCurve) =>
     levels.static === null || house.rise === null ? null : asPressure(curve.shutOffHead - levels.static - house.rise);
+  // The dearest two: of a pump that is only thought of nobody may ask for them.
+  const staticLevel = levels.static;
+  const stored = late(() => (staticLevel === null ? null : usableWater(worked, staticLevel)));
+  const lasts = late(() =>
+    staticLevel === null ? null : (waterFall(worked, staticLevel, { point: curves.atCutInMost })?.time ?? null),
+  );
   return {
     demandFlow: house.demand,
     specificCapacity: specificCapacityOf(facts),
@@ -78,6 +85,12 @@ export function valuesOf(worked: Worked): Values {
     frostDepth,
     pitlessBelowFrost: top.kind === 'pitless' && frostDepth !== null ? suspension - frostDepth : null,
     ...volumes(worked),
+    get usableStorage() {
+      return stored();
+    },
+    get timeToBreakSuction() {
+      return lasts();
+    },
   };
 }
 
@@ -176,8 +189,7 @@ function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, disch
   };
 }
 
-function volumes(worked: Worked) {
-  const { facts, levels, bore, curves } = worked;
+function volumes({ facts, levels, bore }: Worked) {
   const { disinfection, house, site, well } = facts;
   const staticLevel = levels.static;
   const stands =
@@ -198,8 +210,5 @@ function volumes(worked: Worked) {
             cutOut: house.cutOut,
             atmosphere: atmosphericPressure(site.altitude),
           }),
-    usableStorage: staticLevel === null ? null : usableWater(worked, staticLevel),
-    timeToBreakSuction:
-      staticLevel === null ? null : (waterFall(worked, staticLevel, { point: curves.atCutInMost })?.time ?? null),
   };
 }

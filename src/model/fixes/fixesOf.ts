@@ -30,14 +30,17 @@ export interface Offered {
  * @returns  for each finding, in their order
  */
 export function fixesOf(plan: Plan, solution: Solution, solver: Solver = solvingAnew): readonly Offered[] {
+  return solution.findings.map(offersOn(plan, solution, solver));
+}
+
+/** The same of one finding after another: for who needs no more than the first. */
+export function offersOn(plan: Plan, solution: Solution, solver: Solver): (finding: Finding) => Offered {
   const given = givenBy(solution);
   const offer = (finding: Finding) => offered(plan, solution, finding, candidatesFor(finding, given), solver);
   // Nothing is done to a flowing well before it is in hand.
-  if (solution.findings.some(({ rule }) => rule === FLOWING)) {
-    const first: Offered = { button: null, words: words('callContractorFirst', {}) };
-    return solution.findings.map((finding) => (finding.rule === FLOWING ? offer(finding) : first));
-  }
-  return solution.findings.map(offer);
+  if (!solution.findings.some(({ rule }) => rule === FLOWING)) return offer;
+  const first: Offered = { button: null, words: words('callContractorFirst', {}) };
+  return (finding) => (finding.rule === FLOWING ? offer(finding) : first);
 }
 
 function offered(

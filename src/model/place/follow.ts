@@ -1,5 +1,5 @@
 /** Brings what follows the depths into order: wire, pipe, valves, protection. Only what was tried and makes nothing worse. */
-import { fixesOf } from '../fixes/fixesOf.ts';
+import { offersOn } from '../fixes/fixesOf.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
 import { solvingAnew, type Solver } from '../solve.ts';
 import { withChange } from './draft.ts';
@@ -33,13 +33,13 @@ interface FixOfFinding {
   readonly changes: readonly Change[];
 }
 
-/** A note is no reason to buy something. */
 function firstFix({ draft, solution }: Followed, solver: Solver): FixOfFinding | null {
-  const offered = fixesOf(draft.plan, solution, solver);
-  for (const [index, finding] of solution.findings.entries()) {
-    const changes = offered[index]?.button?.changes ?? null;
-    if (finding.severity !== 'note' && changes !== null && changes.every(({ path }) => mayFollow(path)))
-      return { finding, changes };
+  const offerOn = offersOn(draft.plan, solution, solver);
+  for (const finding of solution.findings) {
+    // A note is no reason to buy something.
+    if (finding.severity === 'note') continue;
+    const changes = offerOn(finding).button?.changes ?? null;
+    if (changes?.every(({ path }) => mayFollow(path)) === true) return { finding, changes };
   }
   return null;
 }

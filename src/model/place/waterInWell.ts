@@ -1,12 +1,11 @@
 /** Where the water stands for a pump that may hang anywhere: the plan's own level ends at the pump as it hangs now. */
-import { curvesOf, systemOf } from '../figures/curves.ts';
+import type { Facts } from '../facts.ts';
+import { fallCurvesOf, systemOf } from '../figures/curves.ts';
 import { lowestPumping, lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
-import { withDepth, withValue } from '../plan/editPlan.ts';
+import { withValue } from '../plan/editPlan.ts';
 import { readFacts } from '../plan/readFacts.ts';
-import type { Plan } from '../plan/schema.ts';
-import { createRecall, type Recall } from '../recall.ts';
 import { probeOf } from '../rules/cutOff.ts';
 import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
@@ -44,9 +43,9 @@ export function waterInWell(solved: Solved, deepest: Metres): WaterInWell {
   if (probe !== null && !movable) return { kind: 'held', probe };
   // A probe that goes where the pump goes ends no fall.
   const bare = typeof facts.pump.lowLevelCutOff === 'number' ? withValue(plan, 'pump.lowLevelCutOff', undefined) : plan;
-  // Asked for at a dozen depths: what does not move with the pump is read once, and no more is worked out than the level.
-  const recall = createRecall();
-  const lowestAt = (setting: Metres) => lowestIn(withDepth(bare, 'pump.setting', setting), recall);
+  // Asked for at a dozen depths: the plan is read once, and no more is worked out than the level.
+  const unguarded = bare === plan ? facts : readFacts(bare).facts;
+  const lowestAt = (setting: Metres) => lowestIn({ ...unguarded, pump: { ...unguarded.pump, setting } });
   const lowest = lowestAt(deepest);
   const less = givesLess(solved);
   if (lowest === null) return { kind: 'open', fall: less ? 'givesLess' : 'unknown', under: null };
@@ -55,34 +54,36 @@ export function waterInWell(solved: Solved, deepest: Metres): WaterInWell {
   const levelAt = (setting: Metres) => lowestAt(setting)?.depth ?? lowest.depth;
   const under = (water: Metres) => {
     let setting = lowest.depth + water;
-    for (let round = 0; round < ROUNDS; round++) setting = levelAt(setting) + water;
+    for (let round = 0; round < ROUNDS; round++) {
+      const last = setting;
+      setting = levelAt(last) + water;
+      if (Math.abs(setting - last) < SETTLED) break;
+    }
     return setting;
   };
   return less ? { kind: 'open', fall: 'givesLess', under } : { kind: 'known', levelAt, under };
 }
 
-function lowestIn(plan: Plan, recall: Recall): LowestPumping | null {
-  const { facts } = readFacts(plan, recall);
-  const curves = curvesOf(facts, systemOf(facts, suspensionDepth(facts)));
-  return lowestWithAnyPump({ facts, curves, lowest: lowestPumping(facts, curves) });
+function lowestIn(facts: Facts): LowestPumping | null {
+  const curves = fallCurvesOf(facts, systemOf(facts, suspensionDepth(facts)));
+  const lowest = lowestPumping(facts, curves);
+  return curves.atCutInMost === null ? lowestWithAnyPump(facts, lowest) : lowest;
 }
 
 /** A pump of which only the flow is known takes that flow at least, and more than the house asks if it is more. */
-function lowestWithAnyPump({
-  facts,
-  curves,
-  lowest,
-}: Pick<Solved, 'facts' | 'curves' | 'lowest'>): LowestPumping | null {
+function lowestWithAnyPump(facts: Facts, lowest: LowestPumping | null): LowestPumping | null {
   const { curve } = facts.pump;
   const rest = lowestStatic(facts);
   const relation = wellRelation(facts.water.pumping, facts.water.staticLevel);
   if (lowest === null || rest === null || relation === null) return lowest;
-  if (curves.atCutInMost !== null || curve.kind !== 'generic') return lowest;
+  if (curve.kind !== 'generic') return lowest;
   return { ...lowest, depth: Math.max(lowest.depth, rest + relation.drawdownAt(curve.flow)) };
 }
 
 /** Pipe of some feet more or less moves the level by a hair: it settles at once. */
 const ROUNDS = 3;
+/** Far under what can be written [m]. */
+const SETTLED: Metres = 1e-6;
 
 /** A well that gives less than the house wants stores water for it: the deeper the pump, the more of it comes up. */
 function givesLess({ facts }: Solved): boolean {

@@ -25,6 +25,22 @@ export function judge(solved: Solved): Judgement {
 
 /** The same of a plan that is only tried out: what is not asked for is not found. Not to be spread. */
 export function judgeAsAsked(solved: Solved): Judgement {
+  return judgeBy(RULES, solved);
+}
+
+/** What some of the rules find, as if there were no others: for who asks after one part of a plan only. */
+export function findingsBy(numbers: ReadonlySet<string>, solved: Solved): readonly Finding[] {
+  const some = RULES.filter(({ number }) => numbers.has(number));
+  return judgeBy(some, solved).findings;
+}
+
+/** How one rule judges it: the same as among all the others. */
+export function verdictBy(rule: string, solved: Solved): Verdict {
+  const one = RULES.filter(({ number }) => number === rule);
+  return judgeBy(one, solved).verdicts[rule] ?? 'not judged';
+}
+
+function judgeBy(rules: readonly Rule[], solved: Solved): Judgement {
   const given = givenBy(solved);
   const assumed = assumedPaths(solved);
   const findings: Finding[] = [];
@@ -32,7 +48,7 @@ export function judgeAsAsked(solved: Solved): Judgement {
   const held: { readonly rule: Rule; readonly outcome: Holds }[] = [];
   const notJudged: NotJudged[] = [];
   const verdicts: Record<string, Verdict> = { ...NOT_JUDGED };
-  for (const rule of RULES) {
+  for (const rule of rules) {
     const outcome = rule.judge(given);
     // What nobody chose is not held against what nobody chose; a fact that is missing is missed all the same.
     if (outcome.kind !== 'missing' && comparesAssumed(rule.number, assumed)) continue;

@@ -1,6 +1,7 @@
 /** The whole string from the motor's lower end to the cap, part by part, at true depths with real lengths. */
 import { cableDisplacedArea } from '../formulas/wire.ts';
 import type { Facts } from '../facts.ts';
+import { late } from '../late.ts';
 import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
@@ -12,8 +13,9 @@ import { placePumpEnd } from './pumpEnd.ts';
 import { placeTopWorks } from './topWorks.ts';
 
 export interface PlacedString {
-  readonly parts: readonly PlacedPart[];
   readonly run: PipeRun;
+  /** Placed when they are first asked for: figures are found from the pipe alone. */
+  readonly parts: () => readonly PlacedPart[];
 }
 
 /** @param boreRadiusAt  inside radius of what lines the hole at a depth [m] */
@@ -21,6 +23,16 @@ export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metre
   const end = placePumpEnd(facts);
   const top = placeTopWorks(facts);
   const run = runBetween(facts, top.pipeTop, end);
+  return { run, parts: late(() => partsOf(facts, { end, top, run }, boreRadiusAt)) };
+}
+
+interface Ends {
+  readonly end: ReturnType<typeof placePumpEnd>;
+  readonly top: ReturnType<typeof placeTopWorks>;
+  readonly run: PipeRun;
+}
+
+function partsOf(facts: Facts, { end, top, run }: Ends, boreRadiusAt: (depth: Metres) => Metres): PlacedPart[] {
   const casingTop = -facts.well.casingHeight;
   const parts = [
     ...end.parts,
@@ -45,5 +57,5 @@ export function placeString(facts: Facts, boreRadiusAt: (depth: Metres) => Metre
       radius: (facts.rope.diameter ?? inches(0.25)) / 2,
     });
   }
-  return { parts, run };
+  return parts;
 }
