@@ -5,6 +5,7 @@ import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { decimals } from '../model/units.ts';
 import { sayFinding } from './sayJudgement.ts';
+import { sayWhyLeft } from './sayPlacement.ts';
 import { percentUnder, type choose } from './en/choose.ts';
 import type { Words } from './words.ts';
 
@@ -45,6 +46,7 @@ function sayIn(sentences: object, variant: string, numbers: object, show: Show):
 /** What alone keeps every pump from doing the job: one sentence. */
 export function sayInTheWay({ variant, numbers }: InTheWay, words: ChoiceWords, show: Show): string {
   const sentence = sayIn(words.choose.pumps.inTheWay, variant, numbers, show);
+  if (variant === 'noDepth') return `${sayWhyLeft(numbers.why, words, show)} ${sentence}`;
   return variant === 'doesNotPass' ? `${sayFinding(numbers.finding, words, show).message} ${sentence}` : sentence;
 }
 

@@ -37,7 +37,9 @@ export function changeInFindings(
       if (was === undefined) return [added(finding.severity, titleOf(finding))];
       return was === finding.severity ? [] : [changed(finding.severity, titleOf(finding))];
     }),
-    ...before.filter((finding) => !has.has(identity(finding))).map((finding) => gone(titleOf(finding))),
+    ...before
+      .filter((finding) => !has.has(identity(finding)))
+      .map((finding) => gone(finding.severity, titleOf(finding))),
   ];
   return sentences.join(' ');
 }

@@ -1,4 +1,4 @@
-/** What is heard of the levels: while something moves some eight times a second, for nobody hears it sooner. */
+/** What is heard of the levels: while something moves five times a second, for nobody hears it sooner. */
 import { handlesOf, type Handle } from '../../model/handles.ts';
 import type { Solution } from '../../model/solution.ts';
 import { sayHandle } from '../../words/sayLevel.ts';

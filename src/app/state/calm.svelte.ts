@@ -1,9 +1,9 @@
 /**
- * A value for panels beside the drawing: at rest always the newest, while something is dragged some eight times a second,
- * and then in a task of its own. The drawing itself follows every frame; text that changes faster than it can be read
+ * A value for panels beside the drawing: at rest always the newest, while something is dragged five times a second, and then
+ * in a task of its own. The drawing itself follows every frame; text that changes faster than it can be read
  * only costs the frame its time.
  */
-const PAUSE = 120;
+const PAUSE = 200;
 
 export class Calm<T> {
   current: T;

@@ -42,7 +42,7 @@ export interface TankRow {
   readonly changes: readonly Change[];
 }
 
-export type TankRefusal = 'flowing' | 'openTank' | 'variableSpeed' | 'pumpFirst';
+export type TankRefusal = 'flowing' | 'openTank' | 'variableSpeed' | 'pumpFirst' | 'powerFirst';
 
 /** What stands between the pump's highest pressure and the tank. */
 export type TankReach = Pick<Extract<TankTable, { kind: 'rows' }>, 'relief' | 'ratingAssumed' | 'isOver'>;
@@ -75,8 +75,9 @@ export function chooseTank(plan: Plan): TankTable {
   if (kind === 'open tank') return { kind: 'refused', why: 'openTank' };
   if (control === 'variable speed') return { kind: 'refused', why: 'variableSpeed' };
   const flow = ratedFlow(solution);
-  if (facts.pump.power === null || isAssumed(solution, 'pump.curve.flow') || flow === null || !(flow > 0))
+  if (isAssumed(solution, 'pump.curve.flow') || flow === null || !(flow > 0))
     return { kind: 'refused', why: 'pumpFirst' };
+  if (facts.pump.power === null) return { kind: 'refused', why: 'powerFirst' };
   const rows = sizesFor(solution).map((key) => rowOf(plan, key, flow, solver.later, carriesPeak(solution)));
   return {
     kind: 'rows',

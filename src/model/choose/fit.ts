@@ -131,8 +131,13 @@ function fitInKnown(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const no = shortAt(solution, figures, level);
   if (no !== null && shortAt(solution, figures, level, BY_CHECK) !== null) return short(no, figures);
   // That something stops it there makes it no pump to choose for this well.
-  if (curves.atCutInMost?.outpumped === true || verdictBy('PR-07', solution) === 'note')
+  if (curves.atCutInMost?.outpumped === true || verdictBy('PR-07', solution) === 'note') {
+    // Of a pump that is too small even with the water at rest, that is told.
+    const { best } = atBoth(solution, rated, rest, rest);
+    const small = shortAt(solution, { ...best, range: null }, rest);
+    if (small !== null) return short(small, best);
     return { does: 'no', why: { variant: 'outpumps', numbers: { gives: provenYield(facts) } }, figures };
+  }
   const left = figures.left ?? 0;
   if (!meets(left - LEFT_OVER_INTAKE, 'length'))
     return { does: 'no', why: { variant: 'takesTooMuch', numbers: { left, asked: LEFT_OVER_INTAKE } }, figures };
@@ -150,15 +155,18 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   const level = lowest?.depth ?? lowestLevel(facts).depth;
   const { best, worst: figures } = atBoth(solution, rated, rest, level);
   const gives = provenYield(facts) ?? 0;
-  const no = shortBetween(solution, best, figures, level, FROM_STORE) ?? shortAtRest(solution, best, figures);
-  if (no !== null && shortBetween(solution, best, figures, level, BY_CHECK) !== null) return short(no, figures);
+  const low = shortBetween(solution, best, figures, level, FROM_STORE);
+  const no = low ?? shortAtRest(solution, best, figures);
+  // What it lacks with the water at rest stands beside its flow from there.
+  const shown = low === null ? { ...best, spare: figures.spare, left: figures.left } : figures;
+  if (no !== null && shortBetween(solution, best, figures, level, BY_CHECK) !== null) return short(no, shown);
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
   const shortage = verdictBy('PR-55', solution);
   const wanted = facts.house.demand ?? 0;
   const sure = openYield(solution)?.bad ?? gives;
   if (shortage === 'warning' || shortage === 'danger')
     return { does: 'no', why: { variant: 'storeTooSmall', numbers: { gives, wanted } }, figures };
-  if (no !== null) return shortage === 'depends' ? short(no, figures) : worksBut(solution, no, figures);
+  if (no !== null) return shortage === 'depends' ? short(no, shown) : worksBut(solution, no, shown);
   if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
   // A pump that gets the last water up runs out while the bore is full: a valve holds it, and none is refused for it.
   const pastRange = facts.house.control !== 'variable speed' && !meets(RANGE.to - (best.range ?? 0), 'ratio');
@@ -212,10 +220,10 @@ function fitInUnknown(solution: Solution, rated: CubicMetresPerSecond, rest: Met
   const { best, worst } = atBoth(solution, rated, rest, deepest);
   const figures = { ...worst, left: null };
   const over = worst.range !== null && worst.range > RANGE.to;
-  const no = over
-    ? ({ variant: 'overRange', numbers: { range: worst.range, most: RANGE.to } } as const)
-    : shortAt(solution, { ...best, range: Math.min(best.range ?? 0, RANGE.to) }, rest);
-  if (no !== null) return short(no, figures);
+  if (over) return short({ variant: 'overRange', numbers: { range: worst.range, most: RANGE.to } }, figures);
+  const no = shortAt(solution, { ...best, range: Math.min(best.range ?? 0, RANGE.to) }, rest);
+  // What it lacks even with the water at rest stands beside its figures from there.
+  if (no !== null) return short(no, { ...best, left: null });
   if (shortBetween(solution, best, worst, deepest) === null)
     return { does: 'depends', why: { variant: 'unknownLevel', numbers: { level: deepest } }, figures };
   return { does: 'depends', why: { variant: 'dependsOnLevel', numbers: { turn: turnOf(solution, rest) } }, figures };

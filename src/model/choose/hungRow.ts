@@ -1,6 +1,6 @@
 /** A pump in the plan, hung where it does best there, with the pipe and the wire for that depth. */
 import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
-import { lowestStatic } from '../figures/lowestPumping.ts';
+import { lowestLevel, lowestStatic } from '../figures/lowestLevel.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { worsened } from '../fixes/standing.ts';
 import { NO_TEAM_LOAD } from '../formulas/lifting.ts';
@@ -29,8 +29,26 @@ import { isFit, type PumpRow, type Supply } from './pumpRow.ts';
 
 type Solve = (plan: Plan) => Solution;
 
-/** @param solver  one that remembers: every pump is hung at some depths */
+/**
+ * Where it lacks nothing but dry-run protection, with that: also of a pump whose depth stands.
+ *
+ * @param solver  one that remembers: every pump is hung at some depths
+ */
 export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpRow {
+  const row = hungWithoutMore(plan, candidate, solver);
+  const probe = row.why.variant === 'unguarded' ? protectionFor(row.solution) : null;
+  if (probe === null) return row;
+  const guarded = hungWithoutMore(changed(plan, [probe]), candidate, solver);
+  return { ...guarded, parts: { ...guarded.parts, depth: lastOf([probe, ...guarded.parts.depth]) } };
+}
+
+/** Null where it stands as it is. */
+function protectionFor({ facts, plan }: Solution): Change | null {
+  if (!mayMove(facts, 'pump.lowLevelCutOff')) return null;
+  return probeAbove({ facts, plan }, facts.pump.setting) ?? { path: 'pump.lowLevelCutOff', to: true };
+}
+
+function hungWithoutMore(plan: Plan, candidate: Candidate, solver: Solver): PumpRow {
   const solve = solver.later;
   const bare = solve(changed(plan, candidate.changes));
   const row = (done: Outfitted): PumpRow => {
@@ -83,18 +101,21 @@ export function hungRow(plan: Plan, candidate: Candidate, solver: Solver): PumpR
   const aimedThere = aimed.length === 0 ? stays() : hung(forDrySeason(aimed, bare));
   const there = whileItShutsOff(aimedThere);
   if (!isFit(there)) {
-    if (turnsOnDepth(there) && isFit(stays())) return stays();
+    // A depth that nobody typed is no place, nor one under all that the pump lifts from: it is hung, or does not do.
+    if (isTyped && turnsOnDepth(there) && isFit(stays()) && !stallsWhereItHangs(stays().solution)) return stays();
     const lacks = LACKS_WATER.has(there.why.variant) && hasCutOff(there.solution);
     const moves = lacks ? higherFor(there.solution, solver) : lowerFor(there);
     const instead = moves === null ? there : hung(moves);
     if (isFit(instead)) return instead;
     // What works where it hangs well is not hung elsewhere for no more; what does nowhere is told where it does best.
     const inTurn = isTyped && hangsWell(stays()) ? [stays(), there, instead] : [there, instead];
-    return inTurn.find(({ does }) => does === 'works') ?? (stays().does === 'works' ? stays() : instead);
+    return inTurn.find(({ does }) => does === 'works') ?? (isTyped && stays().does === 'works' ? stays() : instead);
   }
   if (aimed.length === 0 || isNoWorse(here, there.solution)) return there;
   // Something else is worse there: as near to it as nothing forbids.
-  const nearer = hung(ownChanges([...hangPump(draftOf(first().plan), solver).draft.changes.values()]));
+  const nearTo = ownChanges([...hangPump(draftOf(first().plan), solver).draft.changes.values()]);
+  if (nearTo.length === 0 && !isTyped) return there;
+  const nearer = hung(nearTo);
   return isFit(nearer) ? nearer : there;
 }
 
@@ -121,11 +142,17 @@ function supplyFrom(plan: Plan, bare: Solution, pump: readonly Change[]): Supply
 
 /** At a depth that somebody said, with nothing against it. */
 function hangsWell({ plan, solution }: PumpRow): boolean {
-  if (valueAt(plan, 'pump.setting') === undefined) return false;
+  if (valueAt(plan, 'pump.setting') === undefined || stallsWhereItHangs(solution)) return false;
   return !solution.findings.some(
     ({ severity, rule, together }) =>
       severity !== 'note' && (OF_DEPTH.has(rule) || together.some((each) => OF_DEPTH.has(each.rule))),
   );
+}
+
+/** Nobody knows how far the water falls, and the pump lifts none before its intake or probe ends that. */
+function stallsWhereItHangs({ facts, lowest }: Solution): boolean {
+  const deepest = levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' });
+  return lowest === null && deepest !== null && !meets(deepest - lowestLevel(facts).depth, 'length');
 }
 
 /**

@@ -3,12 +3,12 @@ import { meets } from '../rules/grace.ts';
 import { openYield } from '../rules/openFacts.ts';
 import type { CubicMetresPerSecond, Watts } from '../si.ts';
 import type { Solution } from '../solution.ts';
-import { givesLess, WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
+import { givesLess, RANGE, WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
 
 interface Judged {
   readonly does: Does;
   readonly why: { readonly variant: string };
-  readonly figures: Pick<PumpFigures, 'share'>;
+  readonly figures: Pick<PumpFigures, 'share' | 'range'>;
   readonly power: Watts | null;
   readonly rated: CubicMetresPerSecond;
   readonly solution: Solution;
@@ -22,13 +22,17 @@ const NEAR_ENOUGH = { from: 1, to: 1.6 } as const;
 const FAR_OVER = 2;
 
 /**
- * What does, what does wherever the water is, what works with all that the house wants, what depends, what only gets
- * along, the rest. In each, of a well whose yield is only sure in part, first what draws more of it; then the smallest
+ * What does, what does wherever the water is, what works with all that the house wants, what depends, and of that last
+ * what hardly lifts from the deepest that it may have to, what only gets along, the rest. In each, of a well whose yield is only sure in part, first what draws more of it; then the smallest
  * power, then the rated flow nearest to what is asked.
  */
 export function inOrder<Row extends Judged>(rows: readonly Row[]): Row[] {
-  const nearer = rows.some(isNearEnough);
-  const rank = (row: Row) => (nearer && isFarOver(row) ? AFTER_NEARER : rankOf(row));
+  const near = new Set(rows.filter(isNearEnough).map(({ does }) => does));
+  const rank = (row: Row) => {
+    if (!isFarOver(row)) return rankOf(row);
+    // Of its own kind one that is near goes before it; one that works goes before what only does with far too much.
+    return near.has('works') ? AFTER_NEARER : rankOf(row) + (near.has(row.does) ? 0.5 : 0);
+  };
   return rows.toSorted(
     (one, other) =>
       rank(one) - rank(other) ||
@@ -41,12 +45,13 @@ export function inOrder<Row extends Judged>(rows: readonly Row[]): Row[] {
 const AFTER_NEARER = 2.5;
 
 function isNearEnough({ does, why, figures: { share } }: Judged): boolean {
-  if (does !== 'works' || share === null || why.variant === 'underRange') return false;
+  if (does === 'no' || share === null || why.variant === 'underRange') return false;
   return meets(share - NEAR_ENOUGH.from, 'ratio') && meets(NEAR_ENOUGH.to - share, 'ratio');
 }
 
-function isFarOver({ does, figures: { share } }: Judged): boolean {
-  return does === 'yes' && share !== null && !meets(FAR_OVER - share, 'ratio');
+function isFarOver({ does, why, figures: { share } }: Judged): boolean {
+  if (share === null || meets(FAR_OVER - share, 'ratio')) return false;
+  return does === 'yes' || (does === 'depends' && SURE_OF_WELL.has(why.variant));
 }
 
 /** In tenths of what air blew out: less is no difference. */
@@ -62,7 +67,8 @@ function rankOf(row: Judged): number {
     case 'yes':
       return 0;
     case 'depends':
-      return SURE_OF_WELL.has(why.variant) ? 1 : 3;
+      if (SURE_OF_WELL.has(why.variant)) return 1;
+      return meets((figures.range ?? 0) - RANGE.from, 'ratio') ? 3 : 3.5;
     case 'works':
       if (why.variant === 'underRange' || !meets((figures.share ?? 1) - 1, 'ratio')) return 4;
       return isNearEnough(row) ? 2 : 2.7;

@@ -2,7 +2,8 @@
 import type { Facts } from '../facts.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { provenYield } from '../figures/provenYield.ts';
-import type { ToldFinding } from '../place/told.ts';
+import { pumpPlaces } from '../place/pumpPlaces.ts';
+import type { ToldFinding, WhyLeft } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
@@ -29,6 +30,8 @@ export type InTheWay =
   | Sentence<'newPipe', { rating: Pascals; able: readonly PumpName[] }>
   /** A house that wants so much at the most is served. */
   | Sentence<'demand', { most: CubicMetresPerSecond; able: readonly PumpName[] }>
+  /** No depth leaves even the smallest water over its intake and room under its motor. */
+  | Sentence<'noDepth', { why: WhyLeft }>
   /** All that would do otherwise do not get down. */
   | Sentence<'doesNotPass', { finding: ToldFinding }>
   /** Nobody said it; at which it would do [Hz]. */
@@ -38,10 +41,14 @@ interface Tried {
   readonly key: string;
   readonly name: PumpName;
   readonly does: Does;
+  readonly rated: CubicMetresPerSecond;
   readonly why: WhyRow;
   readonly figures: Pick<PumpFigures, 'share'>;
   readonly solution: Solution;
 }
+
+/** Those that do for sure with some changes; null where none may. */
+type Without = (changes: readonly Change[], only?: ReadonlySet<string>) => readonly PumpName[] | null;
 
 /** Without what stands in the way some may do, or nothing stands in it. */
 const isAble = ({ does }: Tried) => does === 'yes' || does === 'depends';
@@ -63,9 +70,11 @@ export function inTheWay(
   if (why.variant === 'finding' && isPassing(why.numbers.finding.rule))
     return [{ variant: 'doesNotPass', numbers: { finding: why.numbers.finding } }];
   if (rows.some(isAble)) return [];
+  const noDepth = noDepthFor(rows);
+  if (noDepth !== null) return [{ variant: 'noDepth', numbers: { why: noDepth } }];
   // Where some work as it is, only what lets one do with all that is asked is worth a word.
   const some = rows.some(({ does }) => does === 'works');
-  const without = (changes: readonly Change[], only?: ReadonlySet<string>): PumpName[] | null => {
+  const without: Without = (changes, only) => {
     const able = trying(changed(plan, changes), only).filter(
       ({ does }) => does !== 'no' && !(some && does === 'works'),
     );
@@ -86,10 +95,9 @@ export function inTheWay(
   const { material } = facts.dropPipe;
   const burst = new Set(rows.filter(isTooStrong).map(({ key }) => key));
   if ((material === 'PE' || material === 'PVC') && burst.size > 0) {
-    const rating = material === 'PE' && !mayMove(facts, 'dropPipe.rating') ? strongestUsual(facts) : null;
-    const inPe = rating === null ? null : without(inStrongPe(rating, facts), burst);
-    if (rating !== null && inPe !== null) found.push({ variant: 'newPipe', numbers: { rating, able: inPe } });
-    const able = inPe === null ? without(inSteel(facts.dropPipe), burst) : null;
+    const newPipe = material === 'PE' && !mayMove(facts, 'dropPipe.rating') ? inNewPe(facts, burst, without) : null;
+    if (newPipe !== null) found.push({ variant: 'newPipe', numbers: newPipe });
+    const able = newPipe === null ? without(inSteel(facts.dropPipe), burst) : null;
     if (able !== null) found.push({ variant: 'weakPipe', numbers: { material, able } });
   }
   if (rows.some(({ solution }) => solution.facts.pump.frequency === null)) {
@@ -103,6 +111,15 @@ export function inTheWay(
     break;
   }
   return found;
+}
+
+/** Of the pump that draws the water down the least; null where one works as it is, or that one has a place. */
+function noDepthFor(rows: readonly Tried[]): WhyLeft | null {
+  if (rows.some(({ does }) => does === 'works')) return null;
+  const [smallest] = rows.toSorted((one, other) => one.rated - other.rated);
+  if (smallest === undefined || !mayMove(smallest.solution.facts, 'pump.setting')) return null;
+  const places = pumpPlaces(smallest.solution, false);
+  return places.kind === 'left' && places.why.variant === 'noRoomForPump' ? places.why : null;
 }
 
 /** What is too strong for its pipe, whatever else is said of it. */
@@ -160,8 +177,22 @@ function writeFlow(flow: CubicMetresPerSecond, facts: Facts): string {
   return writeQuantity(flow, 'flow', facts.units === 'us' ? 'gpm' : 'L/min', stepOf(facts));
 }
 
-/** Of PE that every dealer has. Common practice, no source. */
-const strongestUsual = ({ units }: Facts): Pascals => (units === 'us' ? psi(250) : 16e5);
+/** Of PE that every dealer has, the weakest first. Common practice, no source. */
+const usualRatings = ({ units }: Facts): readonly Pascals[] =>
+  units === 'us' ? [psi(160), psi(200), psi(250)] : [10e5, 12.5e5, 16e5];
+
+/** The weakest usual class in which some do for sure, else the strongest in which some may; null where in none. */
+function inNewPe(facts: Facts, burst: ReadonlySet<string>, without: Without) {
+  const hangs = facts.dropPipe.rating ?? 0;
+  let may: { readonly rating: Pascals; readonly able: readonly PumpName[] } | null = null;
+  for (const rating of usualRatings(facts).filter((each) => each > hangs)) {
+    const able = without(inStrongPe(rating, facts), burst);
+    if (able === null) continue;
+    may = { rating, able };
+    if (able.length > 0) break;
+  }
+  return may;
+}
 
 function inStrongPe(rating: Pascals, { units }: Facts): Change[] {
   const to =

@@ -7,7 +7,7 @@ import type { CubicMetresPerSecond, Pascals, Ratio } from '../si.ts';
 import type { Solution } from '../solution.ts';
 
 /** Nearly every pump takes a little more at its strongest. Common practice, no source. */
-const FAR_PAST: Ratio = 1.2;
+const FAR_PAST: Ratio = 1.1;
 
 export type Told =
   /** It can put more on the tank than that bears, and nobody said that a relief valve is there. */

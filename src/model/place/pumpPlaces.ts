@@ -2,7 +2,7 @@
 import { levelAtNoFlow } from '../figures/curves.ts';
 import { CUT_OFF_ABOVE_INTAKE, hasCutOff } from '../rules/cutOff.ts';
 import { mayMove } from '../rules/fix.ts';
-import { meets } from '../rules/grace.ts';
+import { exceeds, meets } from '../rules/grace.ts';
 import { LEAST_SUBMERGENCE } from '../rules/pumpDepth.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { Metres } from '../si.ts';
@@ -65,7 +65,10 @@ const left = (why: WhyLeft, guarded = false): PumpPlaces => ({ kind: 'left', why
 
 function noRoom({ deepest }: PumpRoom, least: Metres, atRest: boolean): WhyLeft {
   const { depth, end } = deepest;
-  return { variant: 'noRoomForPump', numbers: { least, atRest, deepest: depth, end, wayOut: wayOutForPump(end) } };
+  const wayOut = wayOutForPump(end);
+  // Pumping less brings no water back to where it does not stand at rest.
+  const only = atRest && wayOut === 'deeperWell' ? 'onlyDeeperWell' : wayOut;
+  return { variant: 'noRoomForPump', numbers: { least, atRest, deepest: depth, end, wayOut: only } };
 }
 
 /** The deepest water from which the pump fills its tank; infinite while pump or rise is unknown. */
@@ -85,7 +88,10 @@ function underWater(
   const setting = facts.pump.setting;
   const least = Math.max(under(LEAST_SUBMERGENCE), room.highest);
   const deepest = room.deepest.depth;
-  if (!meets(deepest - least, 'length')) return left(noRoom(room, least, false));
+  if (!meets(deepest - least, 'length')) {
+    const atRest = !exceeds(levelAt(least) - restOf(solution), 'length');
+    return left(noRoom(room, least, atRest));
+  }
   const lifts = liftsFrom(solution);
   const lowest = levelAt(least);
   if (!meets(lifts - lowest, 'length')) return left({ variant: 'cannotLift', numbers: { from: lowest, lifts } });

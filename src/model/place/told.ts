@@ -116,7 +116,8 @@ export type WayOut =
   | 'slimmerPump'
   | 'strongerPump'
   | 'onlyStrongerPump'
-  | 'deeperWell';
+  | 'deeperWell'
+  | 'onlyDeeperWell';
 
 /** Where no depth meets every rule: which exclude each other, by how much, and what would have to change. */
 export interface Clash {

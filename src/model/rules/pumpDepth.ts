@@ -111,7 +111,7 @@ export const intakeUnderWater = defineRule({
     if (underProbe !== null && underProbe < level + least) return [guard(underProbe)];
     return [limit('pump.setting', { from: level + least }, dry ? 'underDryLevel' : 'underLevel', { least })];
   },
-  fixes(given, { variant }) {
+  fixes(given, { variant, numbers }) {
     if (variant === 'neverStarts') {
       const { setting } = given.facts.pump;
       const lower = probeAbove(given.solved, setting);
@@ -120,7 +120,13 @@ export const intakeUnderWater = defineRule({
       return [lower === null ? inWords : changeOr(change(given.facts, [lower], 'lowerProbe', { depth }), inWords)];
     }
     if (variant === 'aboveWater' || variant === 'wellDry') return [words('notWithThisWell', {})];
-    const less = isWeakAlready(given) ? words('limitFlow', {}) : words('pumpLess', {});
+    // Pumping less brings no water back to where it does not stand at rest.
+    const isAtRest = variant === 'barelyCovered' && (numbers as { readonly by: string }).by === 'rest';
+    const less = isAtRest
+      ? words('anotherKind', {})
+      : isWeakAlready(given)
+        ? words('limitFlow', {})
+        : words('pumpLess', {});
     const move = movePump(given, 'PR-02', less);
     if (hasCutOff(given.solved) || given.solved.curves.atCutInMost?.outpumped !== true) return [move, less];
     return [raiseWithProbe(given), move, drawDownToCutOff(given), addCutOff(given.solved), less].filter(isSaid);

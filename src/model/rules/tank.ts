@@ -105,7 +105,9 @@ export const pumpReachesCutOut = defineRule({
     const { facts, curves, lowest } = solved;
     if (facts.house.kind === 'open tank') return [];
     if (lowest !== null && lowest.by !== 'lift' && curves.atCutInMost?.outpumped !== true) return [];
-    const guarded = lowest?.by === 'lift' ? hasCutOff(solved) && reachesFromRest(solved) : servesWhileHigh(solved);
+    // Where nobody knows the fall it is told with the pump in its place: as deep as it lifts from, its probe stops it there.
+    const mayStall = lowest === null || lowest.by === 'lift';
+    const guarded = mayStall ? hasCutOff(solved) && reachesFromRest(solved) : servesWhileHigh(solved);
     const lifts = levelAtNoFlow(facts, { end: 'least', tank: guarded ? 'cutIn' : 'cutOut' });
     if (lifts === null) return [];
     const spare = guarded ? 0 : CUT_OUT_SPARE / (siteWater(facts.site).density * STANDARD_GRAVITY);

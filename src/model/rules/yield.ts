@@ -19,7 +19,7 @@ import {
   probeWritten,
 } from './cutOff.ts';
 import { change, changeOr, unitAt, words } from './fix.ts';
-import { meets } from './grace.ts';
+import { exceeds, meets } from './grace.ts';
 import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
 import { floorTo } from './rounding.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
@@ -147,7 +147,8 @@ export const lowLevelCutOff = defineRule({
       const usual = CUT_OFF_ABOVE_INTAKE;
       const margin = probe - usual;
       const at = { measured: probe, limit: usual, margin, quantity: 'length', depth: intake - probe } as const;
-      return breaks('probeTooLow', 'note', { probe, usual, margin }, at);
+      // At the intake or under it a probe guards nothing.
+      return breaks('probeTooLow', exceeds(probe, 'length') ? 'note' : 'warning', { probe, usual, margin }, at);
     }
     const { lowest } = solved;
     // Nothing guards a pump that never draws the water so deep, and nothing has to.

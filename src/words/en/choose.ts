@@ -54,7 +54,7 @@ export const choose = {
     columns: {
       name: 'Pump',
       does: 'Does it do the job',
-      flow: 'Flow at cut-in',
+      flow: 'Flow at cut-in, water at its lowest',
       share: 'Of what is wanted',
       spare: 'To spare over cut-out',
       lifts: 'Deepest water it lifts',
@@ -67,7 +67,7 @@ export const choose = {
       depth: 'Pump intake',
     },
     /** Of the narrow table. */
-    short: { flow: 'Flow at cut-in', spare: 'Over cut-out', left: 'Over intake' },
+    short: { flow: 'Flow, water lowest', spare: 'Over cut-out', left: 'Over intake' },
     all: (count: number) => `Show all ${count} pumps`,
     fewer: 'Show fewer',
     everyColumn: 'Compare every column',
@@ -99,7 +99,7 @@ export const choose = {
             ? `The well itself gives ${span(sure, gives, show.flow)}: measure what it gives to a pump.`
             : `The well itself gives ${show.flow(gives)}.`;
         const past = valve === null ? '' : ' While the bore is full it runs past its best range';
-        const held = valve === null ? '' : valve > 0 ? `: a flow-limiting valve of ${show.flow(valve)} holds it.` : '.';
+        const held = valve === null ? '' : valve > 0 ? `: fit a flow-limiting valve of ${show.flow(valve)}.` : '.';
         return `${given} ${well}${past}${held}`;
       },
       yieldUnsure: ({ gives }, show) =>
@@ -217,12 +217,14 @@ export const choose = {
         `The flow limiter of ${show.flow(limit)} stands in the way: without it ${then(able)}.`,
       noFlowLimiter: ({ limit, able }, show) =>
         `With a flow-limiting valve of ${show.flow(limit)} in the drop pipe ${then(able)}.`,
+      noDepth: () =>
+        'So no pump of this kind hangs right here: ask a licensed contractor which other kind would do, and never go down into the well.',
       // What the rules find says itself.
       doesNotPass: ({ finding }) =>
         finding.rule === 'PR-21'
           ? (finding.numbers as { readonly shortest?: boolean }).shortest === true
-            ? 'A slimmer pump or another top would do.'
-            : 'A slimmer pump, another adapter or another top would do.'
+            ? 'A slimmer pump would do; another top may leave it more room.'
+            : 'A slimmer pump would do; another adapter or top may leave it more room.'
           : 'A slimmer pump would do, or a bore that proves wider.',
       weakPipe: ({ material, able }) =>
         `The ${material === 'PVC' ? 'threaded PVC' : material} drop pipe does not bear stronger pumps: with galvanized steel ${then(able)}, heavier to lift.`,
@@ -263,6 +265,7 @@ export const choose = {
       openTank: 'An open tank is filled by a float: no pressure tank to choose.',
       variableSpeed: 'With variable speed a small tank as the controller’s maker asks for is enough.',
       pumpFirst: 'Choose the pump first: the tank follows from its flow.',
+      powerFirst: 'Say the power of the pump’s motor first: large motors want longer runs, and so a larger tank.',
     } satisfies Record<TankRefusal, string>,
     precharge: (pressure: string) => `Set the air to ${pressure} in the empty tank, water shut off and drained.`,
     reach: ({ relief, ratingAssumed, isOver }: TankReach, reach: string, rating: string) => {

@@ -49,7 +49,7 @@ export const findings = {
   worse: ({ fact, at, severity }: WorseFrom, show: Show) => `A ${severity} ${from[fact](at, show)}.`,
   added: (severity: Severity, title: string) => ended(`New ${severity}: ${title}`),
   changed: (severity: Severity, title: string) => ended(`Now a ${severity}: ${title}`),
-  gone: (title: string) => ended(`No longer: ${title}`),
+  gone: (severity: Severity, title: string) => ended(`${capital(severity)} gone: ${title}`),
   inAll: (counted: string) => `In all ${counted}.`,
   andOpen: (count: number) => `; ${count} ${count === 1 ? 'check' : 'checks'} could not be made`,
 };

@@ -89,6 +89,7 @@ export const places = {
       `A pump that lifts from ${apart} deeper; or dry-run protection that stops it sooner.`,
     onlyStrongerPump: (apart: string) => `A pump that lifts from ${apart} deeper.`,
     deeperWell: (apart: string) => `${lessDrawdown(apart)}; or a well that is ${apart} deeper.`,
+    onlyDeeperWell: (apart: string) => `A well that is ${apart} deeper.`,
   } satisfies Record<WayOut, (apart: string) => string>,
 };
 

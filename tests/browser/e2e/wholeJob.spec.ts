@@ -70,7 +70,7 @@ test.describe('by keys alone', () => {
     await tabTo(page, fix);
     const words = await fix.textContent();
     await page.keyboard.press('Enter');
-    await expect(page.getByRole('status').first()).toHaveText(/No longer: .+In all/);
+    await expect(page.getByRole('status').first()).toHaveText(/(Danger|Warning|Note) gone: .+In all/);
     expect(words).not.toBe('');
 
     await tabTo(page, page.getByRole('tab', { selected: true }), 'Shift+Tab');
@@ -142,7 +142,7 @@ test('by names and roles alone a report is drawn, read from top to bottom, mende
   const danger = page.getByRole('article', { name: /Danger/ }).first();
   await expect(danger).toBeVisible();
   await danger.getByRole('button').first().click();
-  await expect(page.getByRole('status').first()).toHaveText(/No longer: /);
+  await expect(page.getByRole('status').first()).toHaveText(/(Danger|Warning|Note) gone: /);
 
   // The section as a list, and where the pump may hang.
   await page.getByRole('tab', { name: 'Depths' }).click();

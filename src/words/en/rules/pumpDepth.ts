@@ -105,6 +105,8 @@ export const long: LongWords<typeof pumpDepthRules> = {
       lowerProbeOrPump: () =>
         'Hang the probe between the water at rest and the intake; lower the pump where it has no room.',
       pumpLess: () => 'Pump less: a smaller pump, or a flow-limiting valve with dry-run protection.',
+      anotherKind: () =>
+        'Hang it deeper; where the well has no room for that, ask a licensed contractor for another kind of pump.',
       limitFlow: () => 'Draw less at a time: a flow-limiting valve, with dry-run protection.',
       hangWithCutOff: ({ intake, probe }, show) =>
         `Hang it at ${show.depth(intake)}, with dry-run protection: a probe at ${show.depth(probe)}`,

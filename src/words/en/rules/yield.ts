@@ -116,7 +116,7 @@ export const long: LongWords<typeof yieldRules> = {
   'PR-53': {
     asks: () => 'The well was pumped, and somebody read the flow and how far the water fell.',
     source: 'common practice, no source',
-    why: 'A yield alone tells how much the well gives, not how far the water falls.',
+    why: 'Only a test tells how far the water falls; how much the well gives does not tell it.',
     messages: {
       fromAquifer: () => 'The drawdown is computed from what was told of the aquifer.',
       measured: () => 'How far the water falls while pumping was measured.',
