@@ -87,12 +87,17 @@ export function reportOf(solution: Solution) {
   };
 }
 
+/** What a stranger typed may hold signs that break a line, turn it round or move a terminal's cursor. */
+function inOneLine(typed: string): string {
+  return typed.replace(/[\s\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]+/gu, ' ').trim();
+}
+
 export function sayReport(solution: Solution): string {
   const { findings, holding, assumed, unknown, notUsed, facts } = solution;
   const units = show(facts.units);
   const offered = fixesOf(solution.plan, solution);
   const lines: string[] = [
-    ...(facts.title === '' ? [] : [facts.title]),
+    ...[facts.title, facts.place].map(inOneLine).filter((each) => each !== ''),
     en.long.well(solution, units),
     '',
     ...figureLines(solution),

@@ -24,6 +24,8 @@ import type { WireSize } from './tables/wireSizes.ts';
 
 export interface Facts {
   readonly title: string;
+  /** Where the well is, in the reader's own words: nothing is worked out from it. */
+  readonly place: string;
   readonly notes: string;
   readonly date: string | null;
   readonly units: 'us' | 'metric';

@@ -405,6 +405,11 @@ describe('a driller’s report', () => {
     expect(assumed.map(({ path }) => path)).toContain('top.depth');
   });
 
+  test('keeps where the well is beside its name, and nothing where it was left empty', () => {
+    expect(planOf({ depth: '240', place: '  Birch Hollow Road, lot 7 ' }).place).toBe('Birch Hollow Road, lot 7');
+    expect(planOf({ depth: '240', place: '  ' })).not.toHaveProperty('place');
+  });
+
   test('nothing that is assumed of its plan stands in the plan', () => {
     for (const units of ['us', 'metric'] as const) {
       const plan = planOf({

@@ -27,6 +27,16 @@ test('plans come back as they were; what was taken away stays out, what cannot b
   expect(text).toContain('{\\"torn');
 });
 
+test('where a well is goes along with its plan, and comes back', () => {
+  const plan = { ...rock, place: 'Old Mill Lane, lot 7' };
+  const text = fileOf([readKept('a', { title: 'Rock', saved: 2, version: 'v1', plan })]);
+  expect(readFile(text, reads, NOW)).toEqual({ wells: [{ plan, saved: 2 }], unread: [] });
+});
+
+test('a place that is no text is none', () => {
+  expect(readKept('a', { title: 'Rock', saved: 2, version: 'v1', plan: { ...rock, place: 7 } }).place).toBe('');
+});
+
 test('a plan that is none is named by its title, and the others are read', () => {
   const text = fileOf(wells).replace('"180 ft"', '180');
   expect(readFile(text, reads, NOW)).toEqual({ wells: [{ plan: sand, saved: 1 }], unread: ['Rock', 'well 3'] });

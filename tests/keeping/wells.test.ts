@@ -16,6 +16,18 @@ describe.each(KINDS)('in %s', (_, make) => {
     expect(await wells.load('b')).toBeNull();
   });
 
+  test('the list tells where a well is, as its plan has it, and nothing where it does not', async () => {
+    const wells = new Wells(make());
+    const plain = writing('a', 'v1', []);
+    await wells.write(plain);
+    expect((await wells.list())[0]).toMatchObject({ title: 'a as v1', place: '' });
+    const place = 'Old Mill Lane, lot 7';
+    const moved = { ...writing('a', 'v2', ['v1']), plan: { ...plain.plan, place } };
+    expect((await wells.write(moved)).entry.place).toBe(place);
+    expect((await wells.list())[0]).toMatchObject({ place });
+    expect((await wells.load('a'))?.well.plan).toMatchObject({ place });
+  });
+
   test('the newest stands first', async () => {
     const wells = new Wells(make());
     await wells.write(writing('old', 'v1', [], 1));

@@ -9,6 +9,8 @@ import type { Decision, Put } from './rooms.ts';
 export interface WellEntry {
   readonly id: string;
   readonly title: string;
+  /** Where the well is, as its plan has it; empty where nobody said. */
+  readonly place: string;
   /** When it was written, milliseconds since 1970 by the clock of the device. */
   readonly saved: number;
   /** Empty for one that cannot be read. */
@@ -75,7 +77,18 @@ function wellOf(
 ): KeptWell {
   const title = plan.title ?? '';
   const names = lineage.slice(-LONGEST_LINEAGE);
-  return { id, title, saved: at, version, lineage: names, beside, takenAway: null, raw: null, plan };
+  return {
+    id,
+    title,
+    place: placeIn(plan),
+    saved: at,
+    version,
+    lineage: names,
+    beside,
+    takenAway: null,
+    raw: null,
+    plan,
+  };
 }
 
 function decided(writing: Writing, well: KeptWell, answer: Written): Decision<Written> {
@@ -93,8 +106,8 @@ export function storing(well: KeptWell): Put {
   return { room: 'wells', key: id, value };
 }
 
-export function entryOf({ id, title, saved, version, beside, takenAway, raw }: KeptWell): WellEntry {
-  return { id, title, saved, version, beside, takenAway, raw };
+export function entryOf({ id, title, place, saved, version, beside, takenAway, raw }: KeptWell): WellEntry {
+  return { id, title, place, saved, version, beside, takenAway, raw };
 }
 
 /** Whatever stands there: what is no well keeps its place, with its text. */
@@ -105,6 +118,7 @@ export function readKept(id: string, there: unknown): KeptWell {
   return {
     id,
     title: typeof title === 'string' ? title : '',
+    place: readable ? placeIn(plan) : '',
     saved: typeof saved === 'number' ? saved : 0,
     version: readable ? version : '',
     lineage: Array.isArray(lineage) ? lineage.filter((name) => typeof name === 'string') : [],
@@ -113,6 +127,11 @@ export function readKept(id: string, there: unknown): KeptWell {
     raw: readable ? null : typeof raw === 'string' ? raw : textOf(there),
     plan,
   };
+}
+
+/** Read from the plan and kept nowhere else, so that it cannot differ from it. */
+function placeIn(plan: object): string {
+  return 'place' in plan && typeof plan.place === 'string' ? plan.place : '';
 }
 
 /** As much of it as can be written down. */

@@ -5,6 +5,7 @@ import type { Report, ReportField } from './reportPlan.ts';
 export function blankReport(units: Report['units']): Report {
   return {
     title: '',
+    place: '',
     units,
     depthsFrom: '',
     depth: '',

@@ -13,6 +13,7 @@ import type { LineSize, Units } from './lineSizes.ts';
 /** As typed or chosen; empty where nobody said anything. */
 export interface Report {
   title: string;
+  place: string;
   units: Units;
   depthsFrom: '' | 'ground' | 'casing top';
   depth: string;
@@ -145,6 +146,7 @@ function written(report: Report): unknown {
   const plan = {
     format: 'wellcut-plan/1',
     title: report.title.trim() === '' ? 'My well' : report.title.trim(),
+    place: report.place.trim() === '' ? undefined : report.place.trim(),
     units: report.units,
     site: {
       frostDepth: said('frostDepth', 'small'),

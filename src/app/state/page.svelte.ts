@@ -567,6 +567,7 @@ export class Page {
     this.unwritten = waiting.map((id) => ({
       id,
       title: this.keeper.unwritten(id)?.plan.title ?? '',
+      place: this.keeper.unwritten(id)?.plan.place ?? '',
       saved: Date.now(),
       version: '',
       beside: null,

@@ -100,7 +100,7 @@ function isStacked({ left, right }: Box): boolean {
   return right - left < BESIDE_FROM;
 }
 
-function share(box: Box, words: readonly string[], type: Measure): { legend: Box; block: Box } {
+function share(box: Box, words: BlockWords, type: Measure): { legend: Box; block: Box } {
   if (!isStacked(box)) {
     const blockWidth = Math.min(300, (box.right - box.left) * 0.42);
     return {
@@ -390,15 +390,32 @@ const LINE = 14;
 /** From the block's top to its first line, with the title between. */
 const FIRST_LINE = 34;
 
-function wrapped(words: readonly string[], width: number, type: Measure): string[] {
-  return words.flatMap((each) => type.wrap(each, width, SIZE));
+/** What stands under the name in the title block. */
+interface BlockWords {
+  /** Where the well is, as typed; empty where nobody said. */
+  readonly place: string;
+  readonly said: readonly string[];
 }
 
-function blockTall(words: readonly string[], width: number, type: Measure): number {
+/** A place is a line or two, and may be typed as long as a page: what is beyond is left out, and no word runs off the sheet. */
+const PLACE_LINES = 2;
+/** More signs than two lines hold of the narrowest. */
+const PLACE_SIGNS = 400;
+
+function wrapped({ place, said }: BlockWords, width: number, type: Measure): string[] {
+  return [
+    ...type
+      .wrap(place.slice(0, PLACE_SIGNS), width, SIZE, 400, PLACE_LINES)
+      .map((each) => type.shorten(each, width, SIZE)),
+    ...said.flatMap((each) => type.wrap(each, width, SIZE)),
+  ];
+}
+
+function blockTall(words: BlockWords, width: number, type: Measure): number {
   return FIRST_LINE + (wrapped(words, width, type).length - 1) * LINE + 6;
 }
 
-function drawTitleBlock(name: string, box: Box, words: readonly string[], ink: Ink, type: Measure): Shape {
+function drawTitleBlock(name: string, box: Box, words: BlockWords, ink: Ink, type: Measure): Shape {
   const width = box.right - box.left;
   const title = text('title', box.left, box.top + 19, type.shorten(name, width, 13, 600), {
     size: 13,
@@ -417,10 +434,10 @@ function blockLines(
   { caption }: ShortLanguage,
   frames: readonly FramePlace[],
   scale: number | null,
-): string[] {
+): BlockWords {
   const { date, version } = view.imprint ?? {};
   const count = (severity: Severity): number => findings.filter((finding) => finding.severity === severity).length;
-  return [
+  const said = [
     caption.depths({ date: date ?? facts.date }, show(view.units)),
     caption.scales({
       scale,
@@ -434,4 +451,5 @@ function blockLines(
     }),
     caption.notEngineered({ version: version ?? null }),
   ];
+  return { place: facts.place, said };
 }

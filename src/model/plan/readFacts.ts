@@ -69,6 +69,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const depth = said ?? usualSetting({ well, water, top, pump: build, units }, shift, take);
   const facts: Facts = {
     title: plan.title ?? '',
+    place: plan.place ?? '',
     notes: plan.notes ?? '',
     date: plan.date ?? null,
     units,

@@ -25,6 +25,9 @@ export const FORMAT = 'wellcut-plan/1';
 export const planSchema = group('Plan', 'A drilled well and what hangs in it.', {
   format: choice([FORMAT], 'Format', 'Which form of plan this is.', { example: `"${FORMAT}"` }),
   title: z.optional(words('Title', 'A name for this well.')),
+  place: z.optional(
+    words('Where it is', 'Road, village or lot, to know it again. It stays with the plan and its printed sheet.'),
+  ),
   notes: z.optional(words('Notes', 'Anything worth keeping with the plan.')),
   date: z.optional(words('Date', 'Printed on the drawing if it is here.')),
   units: z.optional(
