@@ -3,16 +3,14 @@ import type { Metres } from '../../model/si.ts';
 import type { Finding, Solution } from '../../model/solution.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import { HEADROOM, type SectionLayout } from '../layout.ts';
-import { joined } from '../joined.ts';
 import type { SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
-import type { Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
-import { crop, group } from '../shapes.ts';
+import { crop } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { ChipPlace, ChipState, FramePlace, HitPlace, MarkPlace, View } from '../view.ts';
 import { drawBeyond } from './beyond.ts';
-import { drawAnnulus, drawCasings } from './casing.ts';
+import { drawBody } from './body.ts';
 import { drawChips } from './chips.ts';
 import { chipWords, type ChipWords } from './chipWords.ts';
 import { drawCone } from './cone.ts';
@@ -21,16 +19,12 @@ import { drawSectionFlow } from './flow.ts';
 import { drawFrost } from './frost.ts';
 import { drawGround, groundLayers } from './ground.ts';
 import { drawHouse, housePlace } from './house.ts';
-import { drawAir, drawFill, drawHoleWalls, drawUnknownZone, drawWater, waterOf } from './hole.ts';
-import { drawInflows } from './inflows.ts';
 import { drawBands, drawLayerNames } from './leftLabels.ts';
 import { drawGhost, drawLevels } from './levels.ts';
-import { drawNearWell } from './nearWell.ts';
 import { drawOverview, OVERVIEW } from './overview.ts';
 import { drawRail, drawTrueExtents } from './rail.ts';
 import { drawMarks, drawRightLabels } from './rightLabels.ts';
-import { drawString, type StringDrawing } from './string.ts';
-import { drawTopWorks, topPartsOf, type TopParts } from './topWorks.ts';
+import { topPartsOf } from './topWorks.ts';
 import { drawTails } from './tails.ts';
 import { drawSectionTurf } from './turf.ts';
 
@@ -174,66 +168,6 @@ function hitSeen(hit: HitPlace, place: FramePlace): HitPlace[] {
   const width = Math.min(hit.x + hit.width, place.x + place.width) - x;
   const height = Math.min(hit.y + hit.height, place.y + place.height) - y;
   return width > 0 && height > 0 ? [{ ...hit, x, y, width, height }] : [];
-}
-
-interface Body {
-  readonly shapes: readonly Shape[];
-  readonly hits: readonly HitPlace[];
-  readonly trueExtents: StringDrawing['trueExtents'];
-  /** Keys of the small parts that stand clear. */
-  readonly clear: readonly string[] | null;
-}
-
-/** Hole, string and works on top: simplified to the section's scale, or from near as the details draw them. */
-function drawBody(
-  solution: Solution,
-  topParts: TopParts,
-  frame: SectionFrame,
-  moment: Moment | undefined,
-  memory: Memory,
-): Body {
-  const { recall } = memory;
-  const { facts, parts, bore } = solution;
-  if (frame.looks.near) {
-    const { line } = topParts;
-    const arrives = line === undefined ? 0 : (line.top + line.bottom) / 2;
-    // A line under the ground turns up to the house; one above it ends behind the house, short of its far wall.
-    const right = arrives > 0 ? housePlace(frame.y(arrives), frame).pipeX + 2 : frame.right - 5;
-    const near = drawNearWell(solution, frame, right, memory, moment);
-    return { shapes: near.shapes, hits: near.hits, trueExtents: [], clear: null };
-  }
-  const string = recall('string', [parts, facts.pump, facts.dropPipe, facts.top, facts.well.casings, bore, frame], () =>
-    drawString(solution, frame),
-  );
-  const top = recall('topWorks', [facts.well, facts.house, facts.dropPipe, topParts, frame], () =>
-    drawTopWorks(solution, topParts, frame),
-  );
-  return {
-    shapes: [drawWell(solution, frame, moment, memory), ...string.shapes, ...top.shapes],
-    hits: [...top.hits, ...string.hits],
-    trueExtents: string.trueExtents,
-    clear: string.clear,
-  };
-}
-
-/** The hole and all that lines and fills it. */
-function drawWell(solution: Solution, frame: SectionFrame, moment: Moment | undefined, { recall }: Memory): Shape {
-  const { facts, levels, bore } = solution;
-  const water = waterOf(solution, moment);
-  const { level, rest } = water;
-  // Only where nobody knows the drawdown does the pump's place say where the water may stand.
-  const setting = levels.pumping === null ? facts.pump.setting : null;
-  const pieces = [
-    recall('annulus', [facts.well, bore, frame], () => drawAnnulus(solution, frame)),
-    recall('air', [bore, level, frame], () => drawAir(solution, water, frame)),
-    recall('water', [bore, level, rest, frame], () => drawWater(solution, water, frame)),
-    recall('unknownZone', [bore, levels, setting, frame], () => drawUnknownZone(solution, frame)),
-    recall('fill', [facts.well, bore, frame], () => drawFill(solution, frame)),
-    recall('casings', [facts.well, bore, frame], () => drawCasings(solution, frame)),
-    recall('holeWalls', [facts.well, bore, frame], () => drawHoleWalls(solution, frame)),
-    recall('inflows', [facts.well, bore, frame], () => drawInflows(solution, frame)),
-  ];
-  return recall('well', pieces, () => group('well', joined(pieces)));
 }
 
 function lineDepths(words: readonly ChipWords[]): Metres[] {
