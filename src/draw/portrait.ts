@@ -15,13 +15,9 @@ import { drawGround, groundLayers } from './section/ground.ts';
 import { topPartsOf } from './section/topWorks.ts';
 import { drawSectionTurf } from './section/turf.ts';
 import { isContrast, THEMES } from './theme.ts';
-import type { View } from './view.ts';
+import type { Scene, View } from './view.ts';
 
-export interface Portrait {
-  readonly width: number;
-  readonly height: number;
-  readonly shapes: readonly Shape[];
-}
+export type Portrait = Pick<Scene, 'width' | 'height' | 'paper' | 'shapes'>;
 
 export type PortraitView = Pick<View, 'width' | 'height' | 'theme'>;
 
@@ -52,7 +48,7 @@ export function drawPortrait(solution: Solution, view: PortraitView): Portrait {
     ...drawSectionTurf(solution, frame),
     ...drawBody(solution, topParts, frame, undefined, forgetful).shapes,
   ];
-  return { width, height, shapes: isContrast(theme) ? heavier(shapes, forgetful) : shapes };
+  return { width, height, paper: null, shapes: isContrast(theme) ? heavier(shapes, forgetful) : shapes };
 }
 
 /** Over the highest depth, for what is drawn taller than it is [px]. */

@@ -58,6 +58,12 @@ export class Wells {
     return this.write({ ...at, on: [], plan, history: NO_STEPS });
   }
 
+  /** As it stands there, without its steps; null where there is none. */
+  async look(id: string): Promise<KeptWell | null> {
+    const there = await this.#rooms.get('wells', id);
+    return there === undefined ? null : readKept(id, there);
+  }
+
   async load(id: string): Promise<LoadedWell | null> {
     // The steps must be those of this version: another tab may write between two looks.
     for (;;) {

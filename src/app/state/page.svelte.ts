@@ -273,6 +273,13 @@ export class Page {
     this.#comeBack(id);
   }
 
+  /** A look at a well in the list, which opens nothing; null where there is no plan to read. */
+  async planOfKept(id: string): Promise<Plan | null> {
+    const { readPlan } = await this.load();
+    const reading = readPlan(this.keeper.unwritten(id)?.plan ?? (await this.#wells.look(id))?.plan);
+    return reading.ok ? reading.plan : null;
+  }
+
   /** @param asked  fields that were asked for already: what may stay empty then does */
   async openReport(report: Report, asked: readonly string[]): Promise<ReportReading> {
     const reading = (await this.load()).planFromReport(report, asked);
