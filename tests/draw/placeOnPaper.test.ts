@@ -21,7 +21,10 @@ describe('on paper', () => {
       bottom: scene.height,
     }));
   };
-  const views = [{}, { paper: LETTER, width: 0, height: 0 }, { sheet: 'section', width: 320, height: 560 }];
+  const views = [
+    { paper: LETTER, width: 0, height: 0 },
+    { paper: LETTER, width: 0, height: 0, sheet: 'section' },
+  ];
 
   test.each(views)('stands under the name: %j', (view) => {
     const [name, place, ...others] = block({ place: PLACE }, view);
@@ -30,6 +33,11 @@ describe('on paper', () => {
     // A line more on a small sheet is a little less room for the drawing, and another scale.
     const said = (lines: readonly { words: string }[]) => lines.map(({ words }) => words.replaceAll(/×\d+/g, '×'));
     expect(said(others)).toEqual(said(block({}, view).slice(1)));
+  });
+
+  test('is in no picture without a sheet of paper, which goes into guides and letters', () => {
+    for (const view of [{}, { sheet: 'section', width: 320, height: 560 }])
+      expect(JSON.stringify(block({ place: PLACE }, view))).not.toContain(PLACE);
   });
 
   test('is nowhere else on the sheet, and not in a drawing without a title block', () => {

@@ -392,7 +392,7 @@ const FIRST_LINE = 34;
 
 /** What stands under the name in the title block. */
 interface BlockWords {
-  /** Where the well is, as typed; empty where nobody said. */
+  /** Where the well is, as typed; empty where nobody said, and on no sheet of paper. */
   readonly place: string;
   readonly said: readonly string[];
 }
@@ -451,5 +451,6 @@ function blockLines(
     }),
     caption.notEngineered({ version: version ?? null }),
   ];
-  return { place: facts.place, said };
+  // A picture without a sheet goes into guides and letters: where somebody's well is stays out of it.
+  return { place: view.paper === undefined ? '' : facts.place, said };
 }
