@@ -54,7 +54,7 @@ export const choose = {
     columns: {
       name: 'Pump',
       does: 'Does it do the job',
-      flow: 'Flow at cut-in, water at its lowest',
+      flow: 'Flow with the water lowest',
       share: 'Of what is wanted',
       spare: 'To spare over cut-out',
       lifts: 'Deepest water it lifts',

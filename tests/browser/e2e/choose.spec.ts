@@ -91,7 +91,7 @@ test('every column of every pump is read in one table, by key and on paper', asy
   await expect(dialog.getByRole('columnheader')).toHaveText([
     'Pump',
     'Does it do the job',
-    'Flow at cut-in',
+    'Flow with the water lowest',
     'Of what is wanted',
     'To spare over cut-out',
     'Deepest water it lifts',

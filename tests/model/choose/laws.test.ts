@@ -195,14 +195,21 @@ test('choosing the same again changes nothing', () => {
 
 test('those that do come first, then what draws more of an unsure yield, then the smallest power, then the flow nearest', () => {
   const isNear = ({ does, why, figures: { share } }: PumpRow): boolean =>
-    does === 'works' && why.variant !== 'underRange' && share !== null && share >= 1 - HAIR && share <= 1.6 + HAIR;
-  // What depends on the level alone stands before what works with all that is wanted, and that before what only may do;
-  // what gives more than twice that stands after what works with up to 1.6 times.
+    does !== 'no' && why.variant !== 'underRange' && share !== null && share >= 1 - HAIR && share <= 1.6 + HAIR;
+  const isSure = ({ why }: PumpRow): boolean => ['ifDemand', 'dependsOnDemand', 'unknownLevel'].includes(why.variant);
+  // What depends on the level alone stands before what works with all that is wanted, and that before what only may do,
+  // and of that last what hardly lifts from its lowest water; what gives more than twice that stands after what works
+  // with up to 1.6 times, and after what does the same with no more than that.
   const groupIn = (rows: readonly PumpRow[]) => (row: PumpRow) => {
     const { does, why, figures } = row;
-    if (does === 'yes') return rows.some(isNear) && (figures.share ?? 0) > 2 + HAIR ? 2.5 : 0;
+    const near = new Set(rows.filter(isNear).map((each) => each.does));
+    const isFar = (figures.share ?? 0) > 2 + HAIR;
     if (does === 'no') return 5;
-    if (does === 'depends') return ['ifDemand', 'dependsOnDemand', 'unknownLevel'].includes(why.variant) ? 1 : 3;
+    if (does === 'depends' && !isSure(row)) return (figures.range ?? 0) >= 0.5 - HAIR ? 3 : 3.5;
+    if (does !== 'works') {
+      if (isFar && near.has('works')) return 2.5;
+      return (does === 'yes' ? 0 : 1) + (isFar && near.has(does) ? 0.5 : 0);
+    }
     if (isNear(row)) return 2;
     return why.variant !== 'underRange' && (figures.share ?? 0) >= 1 - HAIR ? 2.7 : 4;
   };

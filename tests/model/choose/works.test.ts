@@ -94,7 +94,7 @@ test('nor is it hung elsewhere where it stands', () => {
   const said = sayPumpRow(row, words, show('us'));
   expect(said.does).toBe('Yes');
   expect(said.why).toBe(
-    'Gives 14 gpm from the full bore and still 7.8 gpm with it drawn down to 280 ft. The well itself gives 3 to 6 gpm: measure what it gives to a pump. While the bore is full it runs past its best range: a flow-limiting valve of 13 gpm holds it. The tank takes 11 gal: 68 s of running at 10 gpm; 2 min is the usual least.',
+    'Gives 14 gpm from the full bore and still 7.8 gpm with it drawn down to 280 ft. The well itself gives 3 to 6 gpm: measure what it gives to a pump. While the bore is full it runs past its best range: fit a flow-limiting valve of 13 gpm. The tank takes 11 gal: 68 s of running at 10 gpm; 2 min is the usual least.',
   );
 });
 

@@ -156,7 +156,7 @@ describe('the reasons', () => {
     [
       'little water',
       blown({ 'well.depth': '60 ft', 'pump.setting': '50 ft' }),
-      /^To hang far enough under the water at rest it would have to go to 55 ft, and 48\.5 ft is as deep as it may \(10 ft off the bottom\)\. What would have to change: water that falls/,
+      /^To hang far enough under the water at rest it would have to go to 55 ft, and 48\.5 ft is as deep as it may \(10 ft off the bottom\)\. What would have to change: a well that is 6\.5 ft deeper\.$/,
     ],
   ] as const)('left: %s', (_, plan, words) => {
     expect(whyLeft(setDepths(plan), 'pump.setting')).toMatch(words instanceof RegExp ? words : exactly(words));

@@ -346,7 +346,7 @@ export const CASES: readonly RuleCase[] = [
   of('PR-08', 'no drawdown known and no cut-off', 'depends', { ...noCutOff, 'water.pumping': { kind: 'yield only' } }),
   of('PR-08', 'a probe two feet above the intake', 'ok', { 'pump.lowLevelCutOff': '138 ft' }),
   of('PR-08', 'a probe lower', 'note', { 'pump.lowLevelCutOff': '1657 in' }),
-  of('PR-08', 'a probe below the intake', 'note', { 'pump.lowLevelCutOff': '145 ft' }),
+  of('PR-08', 'a probe below the intake', 'warning', { 'pump.lowLevelCutOff': '145 ft' }),
   of('PR-02', 'a probe below the intake guards nothing', 'danger', {
     ...held,
     'pump.setting': '86 ft',
