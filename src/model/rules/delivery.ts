@@ -1,8 +1,10 @@
 /** Whether the pump does the job: the flow that the house wants at the pressure at which its switch calls, within the pump's range. */
+import type { Facts } from '../facts.ts';
 import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { levelAtFlow, pumpAtLevel, pumpFromLevel, unendedFromLevel } from '../figures/curves.ts';
 import { provenYield } from '../figures/provenYield.ts';
+import { wantedOfPump, type WantedOfPump } from '../figures/wantedOfPump.ts';
 import { END_SHARE } from '../formulas/genericBand.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
@@ -29,8 +31,9 @@ export const pumpGivesEnough = defineRule({
   asks: { share: LEAST_SHARE },
   judge(given) {
     const { solved, facts, values } = given;
-    const wanted = facts.house.demand;
-    if (wanted === null || !(wanted > 0)) return missing('demand');
+    const want = wantedOfPump(solved);
+    const wanted = want?.flow ?? 0;
+    if (want === null || !(wanted > 0)) return missing('demand');
     if (values.shutOffPressureAtPump === null) return missing('powerOrCurve');
     const rest = lowestStatic(facts);
     if (rest === null) return missing('staticLevel');
@@ -47,13 +50,13 @@ export const pumpGivesEnough = defineRule({
     if (open !== null) {
       return atBothEnds(
         open,
-        (level) => judgedOn(given, pumpAtLevel(facts, AT_CUT_IN, level)?.flow ?? 0, wanted, level),
-        (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { wanted, turn, cutIn: facts.house.cutIn } }),
+        (level) => judgedOn(given, pumpAtLevel(facts, AT_CUT_IN, level)?.flow ?? 0, want, level),
+        (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { wanted, turn, ...intoTank(facts, want) } }),
         () => levelAtFlow(facts, AT_CUT_IN, LEAST_SHARE * wanted),
       );
     }
     const { atCutIn, outrunsYield } = solved.curves;
-    const fromRest = () => judgedOn(given, pumpAtLevel(facts, AT_CUT_IN, rest)?.flow ?? 0, wanted, rest);
+    const fromRest = () => judgedOn(given, pumpAtLevel(facts, AT_CUT_IN, rest)?.flow ?? 0, want, rest);
     const point =
       rest === facts.water.staticLevel && atCutIn !== null ? atCutIn : pumpFromLevel(facts, AT_CUT_IN, rest);
     if (point === null) {
@@ -67,7 +70,7 @@ export const pumpGivesEnough = defineRule({
     }
     // Where the well gives less than is wanted, the pump is held against what the well gives: the rest is for storage.
     const asked = Math.min(wanted, wellGivesAt(given, rest));
-    const lasting = () => judgedOn(given, point.flow, wanted, point.waterLevel, asked);
+    const lasting = () => judgedOn(given, point.flow, want, point.waterLevel, asked);
     if (point.outpumped || asked < wanted) {
       const atRest = fromRest();
       // Where the water comes to stand the pump may give less still; a well that it empties is for its store.
@@ -82,12 +85,13 @@ export const pumpGivesEnough = defineRule({
     }
     return lasting();
   },
-  fixes({ facts }, { variant, limit, measured, numbers }) {
+  fixes({ facts, solved }, { variant, limit, measured, numbers }) {
     const { flowLimiter } = facts.pump;
     const gives = provenYield(facts);
+    const want = wantedOfPump(solved);
     // More than flows in no pump gives for long: it would only draw the well dry.
-    const wellIsLimit = gives !== null && gives < (facts.house.demand ?? 0) && (measured ?? 0) >= LEAST_SHARE * gives;
-    if (wellIsLimit) return [words('wellGivesNoMore', {})];
+    const wellIsLimit = gives !== null && gives < (want?.flow ?? 0) && (measured ?? 0) >= LEAST_SHARE * gives;
+    if (wellIsLimit) return [want?.fillsTank === true ? words('tankGetsNoMore', {}) : words('wellGivesNoMore', {})];
     if (typeof flowLimiter === 'number' && limit !== null && flowLimiter < limit) return [words('largerLimiter', {})];
     // A pump of that rating may do: its own sheet tells.
     if ((numbers as { readonly strong?: unknown }).strong !== null) return [words('readItsSheet', {})];
@@ -108,6 +112,11 @@ function wellGivesAt({ facts }: Given, rest: Metres): CubicMetresPerSecond {
   return Math.min(provenYield(facts) ?? Infinity, inflow);
 }
 
+/** Against what the pump gives it, and whether that only fills an open tank; one has no pressure. */
+function intoTank({ house }: Facts, { fillsTank }: WantedOfPump) {
+  return { cutIn: house.kind === 'open tank' ? null : house.cutIn, fillsTank };
+}
+
 /**
  * @param level  where the water stands meanwhile
  * @param asked  what the pump has to do with: what is wanted, or less where the well gives no more
@@ -115,19 +124,20 @@ function wellGivesAt({ facts }: Given, rest: Metres): CubicMetresPerSecond {
 function judgedOn(
   { facts, solved }: Given,
   flow: CubicMetresPerSecond,
-  wanted: CubicMetresPerSecond,
+  want: WantedOfPump,
   level: Metres,
-  asked: CubicMetresPerSecond = wanted,
+  asked: CubicMetresPerSecond = want.flow,
 ) {
+  const wanted = want.flow;
   const share = flow / wanted;
-  const { cutIn } = facts.house;
+  const into = intoTank(facts, want);
   const least = LEAST_SHARE * asked;
   const margin = flow - least;
   const at = { measured: flow, limit: least, margin, quantity: 'flow', depth: facts.pump.setting } as const;
-  if (meets(margin, 'flow')) return holds('givesEnough', { flow, wanted, share, level, cutIn }, margin);
+  if (meets(margin, 'flow')) return holds('givesEnough', { flow, wanted, share, level, ...into }, margin);
   // What the stronger end of the band gives from the same water, where that would do.
   const most = solved.curves.generic ? (pumpAtLevel(facts, MOST_AT_CUT_IN, level)?.flow ?? 0) : 0;
-  const numbers = { flow, wanted, share, level, cutIn, strong: meets(most - least, 'flow') ? most : null };
+  const numbers = { flow, wanted, share, level, ...into, strong: meets(most - least, 'flow') ? most : null };
   if (!(flow > 0)) return breaks('givesNone', 'danger', numbers, at);
   return flow / asked < HALF
     ? breaks('givesLittle', 'danger', numbers, at)
@@ -157,7 +167,7 @@ export const withinRange = defineRule({
       curve.kind === 'generic'
         ? RUN_OUT_SHARE * curve.flow
         : curve.points.reduce((last, each) => Math.max(last, each.flow), 0);
-    const numbers = { flow, most, own: curve.kind === 'points' };
+    const numbers = { flow, most, own: curve.kind === 'points', open: facts.house.kind === 'open tank' };
     const margin = most - flow;
     if (meets(margin, 'flow')) return holds('inRange', numbers);
     const at = { measured: flow, limit: most, margin, quantity: 'flow', depth: facts.pump.setting } as const;

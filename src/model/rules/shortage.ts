@@ -4,14 +4,18 @@ import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
+import { carriesPeak, tankForPeak, wantedOfPump } from '../figures/wantedOfPump.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Seconds } from '../si.ts';
+import type { Solved } from '../solution.ts';
+import { gallons, writeQuantity } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { addCutOff, drawsTo, isGuarded } from './cutOff.ts';
 import { LEAST_SHARE } from './delivery.ts';
-import { words } from './fix.ts';
+import { change, changeOr, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import { openYield } from './openFacts.ts';
+import { ceilTo } from './rounding.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -42,11 +46,31 @@ export const wellGivesEnough = defineRule({
   fixes({ solved }, { variant }) {
     if (variant === 'carriedUnguarded') return [addCutOff(solved)];
     if (variant === 'carried') return [words('fillsAgain', {})];
+    if (variant === 'tankCarries') return [words('tankFillsAgain', {})];
+    if (solved.facts.house.kind === 'open tank') return withOpenTank(solved, variant === 'dayNotMet');
     return isGuarded(solved) || !drawsTo(solved, lowestLevel(solved.facts).depth)
       ? [words('storage', {})]
       : [words('storageAndCutOff', {})];
   },
 });
+
+/** More is stored in the tank that is there; what a day lacks no tank makes up for. */
+function withOpenTank(solved: Solved, dayNotMet: boolean) {
+  const { facts, plan } = solved;
+  if (dayNotMet) return [words('lessADay', {})];
+  const least = tankForPeak(solved);
+  if (least === null || facts.house.tank === null) return [words('sayTank', {})];
+  const unit = unitAt(plan, 'house.tank', facts.units === 'us' ? 'gal' : 'L', 'volume');
+  const step = unit === 'gal' ? gallons(10) : 0.05;
+  const volume = ceilTo(least, step, step * 1e-6);
+  const to = writeQuantity(volume, 'volume', unit, step);
+  return [
+    changeOr(
+      change(facts, [{ path: 'house.tank', to }], 'largerOpenTank', { volume }),
+      words('moreOpenTank', { volume }),
+    ),
+  ];
+}
 
 interface Store {
   readonly wanted: CubicMetresPerSecond;
@@ -54,15 +78,24 @@ interface Store {
   readonly sure: CubicMetresPerSecond | null;
   readonly need: CubicMetres;
   readonly peak: Seconds;
+  /** In the bore. */
   readonly stored: CubicMetres | null;
+  /** In an open tank; 0 where there is none. */
+  readonly tank: CubicMetres;
+  /** There is an open tank, and nobody said how much it holds. */
+  readonly uncounted: boolean;
 }
 
 /** What is the same whatever the well gives: found once, since a rough yield is tried at many values. */
 function storeOf(given: Given, wanted: CubicMetresPerSecond): Store {
   const sure = openYield(given.solved)?.bad ?? null;
   const isEnough = meets((sure ?? provenYield(given.facts) ?? 0) - wanted, 'flow');
-  if (isEnough) return { wanted, sure, need: 0, peak: 0, stored: null };
-  return { wanted, sure, ...dayNeed(given.solved), stored: storedForPeak(given, wanted) };
+  const { kind, tank } = given.facts.house;
+  const open = kind === 'open tank';
+  const inTank = { tank: open ? (tank ?? 0) : 0, uncounted: open && tank === null };
+  if (isEnough) return { wanted, sure, need: 0, peak: 0, stored: null, ...inTank };
+  const asked = wantedOfPump(given.solved)?.flow ?? wanted;
+  return { wanted, sure, ...dayNeed(given.solved), stored: storedForPeak(given, asked), ...inTank };
 }
 
 /** @param yielded  what the well gives, by all that is said of it, or the part that is sure: both are told, whichever is judged */
@@ -74,31 +107,37 @@ function judgedOn(given: Given, store: Store, yielded: CubicMetresPerSecond) {
   const sure = store.sure ?? gives;
   const numbers = { wanted, gives, sure, aDay: gives * DAY, sureADay: sure * DAY };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
-  const { need, peak, stored } = store;
+  const { need, peak, stored, tank, uncounted } = store;
   const asked = (wanted - yielded) * peak;
   const at = { measured: yielded, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
-  const short = { ...numbers, stored, asked, peak, need };
+  const kept = (stored ?? 0) + tank + (values.tankDrawdown ?? 0);
+  const all = stored === null && tank === 0 ? null : kept;
+  const short = { ...numbers, stored: all, asked, peak, need, uncounted };
   // The day comes first: a full bore feeds the house once, and hanging the pump deeper adds no inflow.
   if (yielded * DAY < need) return breaks('dayNotMet', 'danger', short, at);
-  const kept = (stored ?? 0) + (values.tankDrawdown ?? 0);
-  const carried = stored !== null && kept >= asked;
   // What holds of all that came may not of the part that is sure, and then it says so.
-  const surely = sure * DAY >= need && kept >= (wanted - sure) * peak;
-  if (carried && isGuarded(solved)) return breaks('carried', 'note', { ...numbers, stored: kept, peak, surely }, at);
-  if (carried) return breaks('carriedUnguarded', 'warning', { ...numbers, stored: kept, peak, surely }, at);
+  const daySure = sure * DAY >= need;
+  // A pump that outruns the well is told by a rule of its own, guarded or not.
+  if (tank > 0 && carriesPeak(solved, yielded))
+    return breaks('tankCarries', 'note', { ...numbers, tank, peak, need, daySure }, at);
+  const carried = stored !== null && kept >= asked;
+  const peakSure = kept >= (wanted - sure) * peak;
+  const byStore = { ...numbers, stored: kept, peak, need, daySure, peakSure, surely: daySure && peakSure, uncounted };
+  if (carried && isGuarded(solved)) return breaks('carried', 'note', byStore, at);
+  if (carried) return breaks('carriedUnguarded', 'warning', byStore, at);
   // A bore of unknown width or level has a store of which nobody can tell whether it lasts, nor what of it a pump gets up.
-  if (stored === null) return breaks('peakUnsure', 'note', { ...numbers, peak }, at);
+  if (stored === null) return breaks('peakUnsure', 'note', { ...numbers, peak, uncounted }, at);
   return breaks('peakNotCarried', 'warning', short, at);
 }
 
 /**
- * Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is wanted. Null in an
+ * Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is asked of it. Null in an
  * unknown bore, and while nobody can tell what the pump lifts.
  */
-function storedForPeak({ solved, facts, values }: Given, wanted: CubicMetresPerSecond): CubicMetres | null {
+function storedForPeak({ solved, facts, values }: Given, asked: CubicMetresPerSecond): CubicMetres | null {
   const rest = lowestStatic(facts);
   if (rest === null || values.usableStorage === null || pumpAtLevel(facts, WEAKER, rest) === null) return null;
-  const reached = levelAtFlow(facts, WEAKER, LEAST_SHARE * wanted);
+  const reached = levelAtFlow(facts, WEAKER, LEAST_SHARE * asked);
   const end = Math.min(lowestLevel(facts).depth, reached ?? -Infinity);
   return usableStorage({
     bore: solved.bore,

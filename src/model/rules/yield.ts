@@ -2,6 +2,7 @@
 import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { BEYOND_THE_TEST, lowestStatic } from '../figures/lowestPumping.ts';
+import { wantedOfPump } from '../figures/wantedOfPump.ts';
 import { provenYield, testedFlow } from '../figures/provenYield.ts';
 import type { CubicMetresPerSecond, Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
@@ -34,6 +35,9 @@ export const LEFT_OVER_INTAKE = feet(10);
 export function largestPumpFlow({ values }: Pick<Solved, 'values'>): CubicMetresPerSecond | null {
   return values.operatingFlowAtCutInMost;
 }
+
+/** Into an open tank there is no cut-in. */
+const NO_PRESSURE: { readonly open?: true } = { open: true };
 
 const MOST_AT_CUT_IN = { end: 'most', tank: 'cutIn' } as const;
 
@@ -83,7 +87,7 @@ function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded:
   const margin = yielded - flow;
   const gives = provenYield(facts) ?? yielded;
   const sure = openYield(solved)?.bad ?? gives;
-  const numbers = { flow, gives, sure, margin };
+  const numbers = { flow, gives, sure, margin, ...(facts.house.kind === 'open tank' && NO_PRESSURE) };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
   const tested = testedFlow(facts.water.pumping);
   const { lowest } = solved;
@@ -122,12 +126,13 @@ function drawnFrom(solved: Solved) {
 }
 
 /** A valve for the yield where the house gets along with it: else the bore's storage has to be used. */
-function limitFlow({ facts, plan }: Solved, gives: CubicMetresPerSecond) {
-  const { demand } = facts.house;
+function limitFlow(solved: Solved, gives: CubicMetresPerSecond) {
+  const { facts, plan } = solved;
+  const wanted = wantedOfPump(solved)?.flow ?? null;
   const unit = unitAt(plan, 'house.demand', facts.units === 'us' ? 'gpm' : 'L/min', 'flow');
   const step = unit === 'gpm' ? gpm(0.5) : 1 / 60000;
   const held = floorTo(gives, step, step * 1e-6);
-  if (held <= 0 || (demand !== null && !meets(held - demand, 'flow'))) return [];
+  if (held <= 0 || (wanted !== null && !meets(held - wanted, 'flow'))) return [];
   const to = writeQuantity(held, 'flow', unit, unit === 'gpm' || unit === 'L/min' ? step : undefined);
   const read = unit === 'gpm' || unit === 'L/min' ? held : floorTo(held, 1e-6, 1e-9);
   return [change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { flow: read })];

@@ -797,6 +797,17 @@ export const CASES: readonly RuleCase[] = [
     'well.yieldFrom': 'air lift',
     'water.pumping': { kind: 'yield only' },
   }),
+  of('PR-55', 'a peak that an open tank carries', 'note', {
+    'house.demand': '20 gpm',
+    'house.kind': 'open tank',
+    'house.tank': '400 gal',
+  }),
+  of('PR-55', 'a peak for which the open tank is too small', 'warning', {
+    'house.demand': '20 gpm',
+    'house.kind': 'open tank',
+    'house.tank': '50 gal',
+    'pump.setting': '60 ft',
+  }),
   of('PR-55', 'yield unknown', 'not judged', { 'well.yield': undefined, 'water.pumping': undefined }),
   of('PR-58', 'within its range', 'ok', {}),
   of('PR-58', 'past the last point of its sheet', 'note', {

@@ -8,15 +8,15 @@ export const short: ShortWords<typeof deliveryRules> = {
     broken: 'The pump gives less than the house wants',
     holds: 'The pump gives what the house wants',
     says: {
-      givesEnough: ({ flow, wanted, share }, show) =>
+      givesEnough: ({ flow, wanted, share, fillsTank }, show) =>
         share < 1
           ? {
-              title: 'The pump gives most of what the house wants',
+              title: `The pump gives most of what ${wants(fillsTank)}`,
               amount: `${show.flow(flow)} of ${show.flow(wanted)}`,
             }
-          : { amount: show.flow(flow) },
-      givesEnoughAtFirst: ({ flow, later }, show) => ({
-        title: 'At first the pump gives what the house wants',
+          : { ...(fillsTank && { title: `The pump gives what ${wants(fillsTank)}` }), amount: show.flow(flow) },
+      givesEnoughAtFirst: ({ flow, later, fillsTank }, show) => ({
+        title: `At first the pump gives what ${wants(fillsTank)}`,
         amount: `${show.flow(flow)}, later ${show.flow(later)}`,
       }),
       givesLess: (numbers, show) => less(numbers, show),
@@ -25,8 +25,8 @@ export const short: ShortWords<typeof deliveryRules> = {
         title: strong === null ? 'The pump lifts no water to the tank' : 'The pump may lift no water to the tank',
         amount: strong === null ? 'nothing' : 'a weak one nothing',
       }),
-      dependsOnLevel: ({ turn }, show) => ({
-        title: 'Whether the pump gives what the house wants',
+      dependsOnLevel: ({ turn, fillsTank }, show) => ({
+        title: `Whether the pump gives what ${wants(fillsTank)}`,
         amount: `only above ${show.depth(turn)}`,
       }),
     },
@@ -57,17 +57,20 @@ export const long: LongWords<typeof deliveryRules> = {
           : `At first it gives ${show.flow(flow)}; with the water drawn down to ${show.depth(drawn)}, ${show.flow(later)}.`,
       givesLess: givesTooLittle,
       givesLittle: givesTooLittle,
-      givesNone: ({ wanted, level, cutIn, strong }, show) =>
+      givesNone: ({ level, cutIn, strong, ...want }, show) =>
         strong !== null
-          ? `From ${show.depth(level)} a weak pump of that rating gives nothing, a strong one ${show.flow(strong)} of ${show.flow(wanted)}.`
-          : `With the water at ${show.depth(level)} the pump lifts nothing against ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`,
-      dependsOnLevel: ({ wanted, turn, cutIn }, show) =>
-        `It gives most of ${show.flow(wanted)} at ${show.pressure(cutIn)} only while the water stands above ${show.depth(turn)}.`,
+          ? `From ${show.depth(level)} a weak pump of that rating gives nothing, a strong one ${show.flow(strong)} of ${show.flow(want.wanted)}.`
+          : `With the water at ${show.depth(level)} the pump lifts nothing ${against(cutIn, show)}${isWanted(want, show)}`,
+      dependsOnLevel: ({ wanted, turn, cutIn, fillsTank }, show) =>
+        fillsTank
+          ? `It fills the open tank in about 8 hours a day only while the water stands above ${show.depth(turn)}.`
+          : `It gives most of ${show.flow(wanted)}${cutIn === null ? '' : ` at ${show.pressure(cutIn)}`} only while the water stands above ${show.depth(turn)}.`,
     },
     fixes: {
       readItsSheet: () => 'Read the flow at this depth off the pump’s own sheet, or choose a stronger pump.',
       strongerPump: () => 'Choose a stronger pump for this depth; the one planned cannot lift the water.',
       wellGivesNoMore: () => 'Store water in the house for the peaks, or plan for less flow: the well gives no more.',
+      tankGetsNoMore: () => 'Let the pump run longer each day, or plan for less water a day: the well gives no more.',
       largerLimiter: () => 'Choose a flow-limiting valve for more, or plan for less flow: it holds the pump back.',
       strongerOrLess: () => 'Choose a stronger pump, or plan for less flow; wider pipe helps a little.',
     },
@@ -78,28 +81,49 @@ export const long: LongWords<typeof deliveryRules> = {
     source: 'common practice, no source; the range on the pump’s sheet overrules it',
     why: 'Past its range a pump is pushed up against its bearings and wears them out.',
     messages: {
-      inRange: ({ flow, most, own }, show) =>
-        `At cut-in it gives ${show.flow(flow)}; ${own ? 'its curve ends at' : 'its range ends near'} ${show.flow(most)}.`,
-      pastRange: ({ flow, most, own }, show) =>
-        `At cut-in it would give ${show.flow(flow)}; ${own ? 'its curve ends at' : 'its range ends near'} ${show.flow(most)}.`,
+      inRange: ({ flow, most, own, open }, show) =>
+        `${into(open)} it gives ${show.flow(flow)}; ${own ? 'its curve ends at' : 'its range ends near'} ${show.flow(most)}.`,
+      pastRange: ({ flow, most, own, open }, show) =>
+        `${into(open)} it would give ${show.flow(flow)}; ${own ? 'its curve ends at' : 'its range ends near'} ${show.flow(most)}.`,
     },
     fixes: { holdItBack: () => 'Fit a flow-limiting valve, or take a pump made for more flow and less head.' },
   },
 };
 
-interface TooLittle {
-  readonly flow: CubicMetresPerSecond;
+const into = (open: boolean): string => (open ? 'Into the open tank' : 'At cut-in');
+
+const wants = (fillsTank: boolean): string => (fillsTank ? 'the open tank needs' : 'the house wants');
+
+/** An open tank has no pressure. */
+const against = (cutIn: Pascals | null, show: Show): string =>
+  cutIn === null ? 'into the open tank' : `against ${show.pressure(cutIn)}`;
+
+interface Want {
   readonly wanted: CubicMetresPerSecond;
+  /** An open tank carries the peak. */
+  readonly fillsTank: boolean;
+}
+
+function isWanted({ wanted, fillsTank }: Want, show: Show): string {
+  return fillsTank
+    ? `. To fill the open tank in 8 hours a day takes ${show.flow(wanted)}.`
+    : `; ${show.flow(wanted)} is wanted.`;
+}
+
+interface TooLittle extends Want {
+  readonly flow: CubicMetresPerSecond;
   readonly share: number;
   readonly level: Metres;
-  readonly cutIn: Pascals;
+  /** Null with an open tank. */
+  readonly cutIn: Pascals | null;
   /** What the stronger pump of that rating gives, where that would do. */
   readonly strong: CubicMetresPerSecond | null;
 }
 
-function less({ share, strong }: TooLittle, show: Show) {
+function less({ share, strong, fillsTank }: TooLittle, show: Show) {
   const amount = `${show.percent(share)} of it`;
-  return strong === null ? { amount } : { title: 'The pump may give less than the house wants', amount };
+  if (strong !== null) return { title: `The pump may give less than ${wants(fillsTank)}`, amount };
+  return fillsTank ? { title: `The pump gives less than ${wants(fillsTank)}`, amount } : { amount };
 }
 
 function givesTooLittle(numbers: TooLittle, show: Show): string {
@@ -110,13 +134,9 @@ function givesTooLittle(numbers: TooLittle, show: Show): string {
 }
 
 function gives(
-  {
-    flow,
-    wanted,
-    level,
-    cutIn,
-  }: { flow: CubicMetresPerSecond; wanted: CubicMetresPerSecond; level: Metres; cutIn: Pascals },
+  { flow, level, cutIn, ...want }: Want & { flow: CubicMetresPerSecond; level: Metres; cutIn: Pascals | null },
   show: Show,
 ): string {
-  return `With the water at ${show.depth(level)} it gives ${show.flow(flow)} at ${show.pressure(cutIn)}; ${show.flow(wanted)} is wanted.`;
+  const where = cutIn === null ? '' : ` at ${show.pressure(cutIn)}`;
+  return `With the water at ${show.depth(level)} it gives ${show.flow(flow)}${where}${isWanted(want, show)}`;
 }

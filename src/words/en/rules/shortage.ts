@@ -15,6 +15,10 @@ export const short: ShortWords<typeof shortageRules> = {
           : `${show.flow(numbers.gives)} for ${show.flow(numbers.wanted)}`,
       }),
       carried: (numbers, show) => ({ title: byStore(numbers), amount: `${ofADay(numbers, show)} a day` }),
+      tankCarries: (numbers, show) => ({
+        title: numbers.daySure ? 'The open tank carries the peak' : 'The well may give too little for a day',
+        amount: `${ofADay(numbers, show)} a day`,
+      }),
       carriedUnguarded: (numbers) => ({ title: byStore(numbers), amount: 'no dry-run protection' }),
       peakNotCarried: (numbers, show) => ({ amount: ofWanted(numbers, show) }),
       peakUnsure: (numbers, show) => ({ amount: ofWanted(numbers, show) }),
@@ -40,16 +44,20 @@ export const long: LongWords<typeof shortageRules> = {
       // What it gave for the hours of a test is no promise of the same all day.
       givesEnough: ({ wanted, ...given }, show) =>
         `By the record the well gives ${flow(given, show)}; ${show.flow(wanted)} is wanted.`,
-      carried: ({ wanted, stored, peak, surely, ...given }, show) =>
-        surely
-          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in well and tank carry ${show.time(peak)}.`
-          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; only with the most do ${show.volume(stored)} in well and tank carry ${show.time(peak)}.`,
-      carriedUnguarded: ({ wanted, stored, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}; well and tank hold ${show.volume(stored)}, then nothing stops the pump.`,
-      peakNotCarried: ({ wanted, peak, need, sureADay, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}, ${sureADay < need ? 'not enough' : 'enough for a day, not'} for a peak of ${show.time(peak)}.`,
-      peakUnsure: ({ wanted, peak, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}; whether its store carries ${show.time(peak)} is not known.`,
+      carried: ({ wanted, stored, peak, need, sureADay, surely, peakSure, uncounted, ...given }, show) =>
+        !surely && !peakSure
+          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; only with the most do ${show.volume(stored)} in ${stores(uncounted)} carry ${show.time(peak)}.${notCounted(uncounted)}`
+          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in ${stores(uncounted)} carry ${show.time(peak)}.${surely ? '' : ` ${dayUnsure({ need, sureADay }, show)}`}${notCounted(uncounted)}`,
+      tankCarries: ({ wanted, tank, peak, need, sureADay, daySure, ...given }, show) =>
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}; the ${show.volume(tank)} of the open tank carry ${show.time(peak)}.${daySure ? '' : ` ${dayUnsure({ need, sureADay }, show)}`}`,
+      carriedUnguarded: ({ wanted, stored, uncounted, ...given }, show) =>
+        uncounted
+          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; the well holds ${show.volume(stored)}, then nothing stops the pump.${notCounted(uncounted)}`
+          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; well and tank hold ${show.volume(stored)}, then nothing stops the pump.`,
+      peakNotCarried: ({ wanted, peak, need, sureADay, uncounted, ...given }, show) =>
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}, ${sureADay < need ? 'not enough' : 'enough for a day, not'} for a peak of ${show.time(peak)}.${notCounted(uncounted)}`,
+      peakUnsure: ({ wanted, peak, uncounted, ...given }, show) =>
+        `It gives ${flow(given, show)} of ${show.flow(wanted)}; whether its store carries ${show.time(peak)} is not known.${notCounted(uncounted)}`,
       dayNotMet: ({ need, ...given }, show) =>
         `It gives ${flow(given, show)}, ${ofADay(given, show)} a day; ${show.volume(need)} are needed.`,
       dependsOnYield: ({ wanted, gave, sure, how }, show) =>
@@ -57,6 +65,11 @@ export const long: LongWords<typeof shortageRules> = {
     },
     fixes: {
       fillsAgain: () => 'Leave time between long draws; the well fills again by and by.',
+      tankFillsAgain: () => 'Leave time between long draws; the tank fills again by and by.',
+      lessADay: () => 'Use less water a day, or find more: no tank makes up for what a day lacks.',
+      sayTank: () => 'Say the size of the open tank: where it is large enough, it carries the peak.',
+      largerOpenTank: ({ volume }, show) => `Take an open tank of ${show.volume(volume)}, which carries the peak`,
+      moreOpenTank: ({ volume }, show) => `Have ${show.volume(volume)} of open tank in all: that carries the peak.`,
       storage: () => 'Store water in the house for the peaks, or ask for less flow.',
       storageAndCutOff: () => 'Store water in the house for the peaks, and have dry-run protection.',
     },
@@ -71,6 +84,18 @@ interface Gives {
 
 function isRough({ gives, sure }: Gives): boolean {
   return sure < gives;
+}
+
+const stores = (uncounted: boolean): string => (uncounted ? 'the well' : 'well and tank');
+
+/** The label of the field that would tell it. */
+function notCounted(uncounted: boolean): string {
+  return uncounted ? ' The open tank is not counted: “Size of the tank” is not filled in.' : '';
+}
+
+/** The peak is carried, whatever flows in; whether the day is, nobody knows. */
+function dayUnsure({ need, sureADay }: { readonly need: CubicMetres; readonly sureADay: CubicMetres }, show: Show) {
+  return `A day needs ${show.volume(need)}, and only ${show.volume(sureADay)} of that are sure.`;
 }
 
 function byStore({ surely }: { readonly surely: boolean }): string {

@@ -149,7 +149,7 @@ function takesTooMuch(
 ): string {
   if (drawn === null)
     return isRough(given)
-      ? `At cut-in the pump takes up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(given.gives)}, ${show.flow(given.sure)} sure.`
+      ? `${takes(given)} up to ${show.flow(flow)}; ${tested(how)} the well gave ${show.flow(given.gives)}, ${show.flow(given.sure)} sure.`
       : takesAndGives({ flow, ...given }, show);
   const taken = `${show.flow(drawn.atRest)} from ${show.depth(drawn.rest)}, ${show.flow(flow)} from ${show.depth(drawn.level)}`;
   return isRough(given)
@@ -157,14 +157,20 @@ function takesTooMuch(
     : `It takes up to ${taken}; the well gives ${show.flow(given.gives)}.`;
 }
 
+/** Into an open tank there is no cut-in. */
+function takes({ open }: Gives): string {
+  return open === true ? 'The pump takes' : 'At cut-in the pump takes';
+}
+
 function takesAndGives({ flow, ...given }: Gives & { flow: CubicMetresPerSecond }, show: Show): string {
-  return `At cut-in the pump takes up to ${show.flow(flow)}; by the record the well gives ${flowIn(given, show)}.`;
+  return `${takes(given)} up to ${show.flow(flow)}; by the record the well gives ${flowIn(given, show)}.`;
 }
 
 /** What the well gave, and the part of it that is sure: all, where a pump brought it up. */
 interface Gives {
   readonly gives: CubicMetresPerSecond;
   readonly sure: CubicMetresPerSecond;
+  readonly open?: true;
 }
 
 function isRough({ gives, sure }: Gives): boolean {
