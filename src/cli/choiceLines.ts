@@ -23,11 +23,12 @@ export function choiceLines(plan: Plan, inAll: string): string[] {
   if (table.kind === 'refused') lines.push(`   ${sayWhyLeft(table.why, en, units)}`, '');
   else {
     const said = table.rows.map((row) => ({ row, cells: sayPumpRow(row, { ...en, choose }, units) }));
+    const open = table.rows[0]?.solution.facts.house.kind === 'open tank';
     const over = sayOverTable(table, { ...en, choose }, units);
     if (over !== null) lines.push(...over.map((sentence) => `   ${sentence}`), '');
     lines.push(
       ...columns(
-        ['', ...PUMP_FIGURES.map((key) => pumps.columns[key])],
+        ['', ...PUMP_FIGURES.map((key) => (open && key === 'flow' ? pumps.intoTank.flow : pumps.columns[key]))],
         said.map(({ row, cells }) => ({
           cells: [
             `${cells.does}: ${cells.name}${row.isPlans ? ` (${pumps.plans})` : ''}`,

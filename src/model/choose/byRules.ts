@@ -1,5 +1,6 @@
 /** What the rules find in the rows, beside what their own figures say. */
 import { provenYield } from '../figures/provenYield.ts';
+import { wantedOfPump } from '../figures/wantedOfPump.ts';
 import { statusAt } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import type { Finding, Solution } from '../solution.ts';
@@ -58,15 +59,16 @@ function withoutFarOver(rows: readonly PumpRow[]): PumpRow[] {
   return rows.map((row) => {
     if (row.does === 'no' || row.isPlans || !(row.rated > smallest.rated)) return row;
     const { facts } = row.solution;
-    const { demand } = facts.house;
+    const want = wantedOfPump(row.solution);
     const gives = provenYield(facts);
-    if (demand === null || meets(MOST_FROM_STORE * demand - row.rated, 'flow')) return row;
+    if (want === null || meets(MOST_FROM_STORE * want.flow - row.rated, 'flow')) return row;
     const isOpen = row.does === 'depends' && OPEN_WELL.has(row.why.variant);
-    if (!isOpen && (gives === null || meets(gives - demand, 'flow'))) return row;
+    if (!isOpen && !givesLess(row.solution)) return row;
+    const { flow: house, fillsTank } = want;
     return {
       ...row,
       does: 'no',
-      why: { variant: 'farOver', numbers: { rated: row.rated, gives: isOpen ? null : gives, house: demand } },
+      why: { variant: 'farOver', numbers: { rated: row.rated, gives: isOpen ? null : gives, house, fillsTank } },
     };
   });
 }

@@ -1,8 +1,10 @@
 /** Whether a pump does the job, by its figures: pressure, flow, range, water over the intake. */
 import { levelAtFlow, levelAtNoFlow, pumpAtLevel, pumpFromLevel } from '../figures/curves.ts';
+import { dayNeed } from '../figures/dayNeed.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
+import { wantedOfPump } from '../figures/wantedOfPump.ts';
 import { siteWater } from '../figures/siteWater.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
@@ -14,11 +16,11 @@ import { openPumpingLevel, openYield } from '../rules/openFacts.ts';
 import type { Sentence } from '../rules/rule.ts';
 import { CUT_OUT_SPARE, reachAt } from '../rules/tank.ts';
 import { LEFT_OVER_INTAKE } from '../rules/yield.ts';
-import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio } from '../si.ts';
+import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio, Seconds } from '../si.ts';
 import type { Solution, Verdict } from '../solution.ts';
 import { gpm } from '../units.ts';
 
-/** What is asked of a pump over what the house wants, and where in its range it is to work. Common practice, no source. */
+/** What is asked of a pump over what is wanted of it, and where in its range it is to work. Common practice, no source. */
 export const WANTED_SHARE: Ratio = 1.1;
 export const RANGE = { from: 0.5, to: 1.3 } as const;
 /** In a well that gives less than is wanted a pump is named for no more than so many times what is wanted. Common practice, no source. */
@@ -31,7 +33,7 @@ export interface PumpFigures {
   readonly flow: CubicMetresPerSecond | null;
   /** Where the water stands meanwhile. */
   readonly level: Metres | null;
-  /** Of what the house wants. */
+  /** Of what is asked of it. */
   readonly share: Ratio | null;
   /** Over cut-out, no water drawn, at the lowest level; null for an open tank. */
   readonly spare: Pascals | null;
@@ -63,6 +65,8 @@ export type Why =
   | Sentence<'yieldUnsure', { gives: number }>
   /** It does where the house draws what is assumed. */
   | Sentence<'ifDemand', { flow: number; wanted: number }>
+  /** The same of a house whose peak an open tank carries. */
+  | Sentence<'ifPeak', { flow: number; peak: number }>
   | Sentence<'dependsOnDemand', { flow: number }>
   /** Only while the water stands above a depth. */
   | Sentence<'dependsOnLevel', { turn: Metres }>
@@ -71,20 +75,22 @@ export type Why =
   /** Not even from the water at rest; or from there, but it does not get the water as low as it has to. */
   | Sentence<'liftsNone', { rest: Metres; lifts: Metres | null }>
   | Sentence<'lacksPressure', { spare: Pascals; level: Metres; asked: Pascals }>
-  /** `house` is what it wants, `wanted` with what is to spare. */
-  | Sentence<'givesLittle', { flow: number; house: number; wanted: number }>
+  /** `house` is what is asked of it, `wanted` with what is to spare. */
+  | Sentence<'givesLittle', { flow: number; house: number; wanted: number; fillsTank: boolean }>
   | Sentence<'takesTooMuch', { left: Metres; asked: Metres }>
   | Sentence<'outpumps', { gives: number | null }>
-  | Sentence<'underRange', { range: Ratio; least: Ratio }>
+  | Sentence<'underRange', { range: Ratio; least: Ratio; open?: true }>
   | Sentence<'overRange', { range: Ratio; most: Ratio }>
   /** It does, but no usual tank takes what it gives in one run. */
   | Sentence<'tanksTogether', { water: CubicMetres }>
   /** It only empties the bore the sooner, and a smaller one does. */
-  | Sentence<'farOver', { rated: number; gives: number | null; house: number }>
+  | Sentence<'farOver', { rated: number; gives: number | null; house: number; fillsTank: boolean }>
   /** Of a drop pipe that nobody rated: no usual one bears it. */
   | Sentence<'overAnyPipe', { need: Pascals }>
   | Sentence<'unguarded', { gives: number }>
-  | Sentence<'storeTooSmall', { gives: number; wanted: number }>;
+  | Sentence<'storeTooSmall', { gives: number; wanted: number }>
+  /** No tank makes up for what a day lacks. */
+  | Sentence<'dayTooLittle', { aDay: CubicMetres; need: CubicMetres }>;
 
 /**
  * Whether a pump does the job. `works`: it lacks something that only choosing asks for, to spare or for its range; no
@@ -162,10 +168,8 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   if (no !== null && shortBetween(solution, best, figures, level, BY_CHECK) !== null) return short(no, shown);
   if (!hasCutOff(solution)) return { does: 'no', why: { variant: 'unguarded', numbers: { gives } }, figures };
   const shortage = verdictBy('PR-55', solution);
-  const wanted = facts.house.demand ?? 0;
   const sure = openYield(solution)?.bad ?? gives;
-  if (shortage === 'warning' || shortage === 'danger')
-    return { does: 'no', why: { variant: 'storeTooSmall', numbers: { gives, wanted } }, figures };
+  if (shortage === 'warning' || shortage === 'danger') return { does: 'no', why: shortageOf(solution, gives), figures };
   if (no !== null) return shortage === 'depends' ? short(no, shown) : worksBut(solution, no, shown);
   if (shortage === 'depends') return { does: 'depends', why: { variant: 'yieldUnsure', numbers: { gives } }, figures };
   // A pump that gets the last water up runs out while the bore is full: a valve holds it, and none is refused for it.
@@ -176,11 +180,22 @@ function fitFromStore(solution: Solution, rated: CubicMetresPerSecond): Fit {
   return done(solution, figures, { variant: 'fromStore', numbers });
 }
 
-/** As much as keeps the pump in its range, in the steps that valves are made in; 0 where the house wants more. */
-function valveFor({ facts }: Solution, rated: CubicMetresPerSecond): CubicMetresPerSecond {
+function shortageOf(solution: Solution, gives: CubicMetresPerSecond): Why {
+  const { demand, kind } = solution.facts.house;
+  const { need } = dayNeed(solution);
+  return kind === 'open tank' && gives * DAY < need
+    ? { variant: 'dayTooLittle', numbers: { aDay: gives * DAY, need } }
+    : { variant: 'storeTooSmall', numbers: { gives, wanted: demand ?? 0 } };
+}
+
+const DAY: Seconds = 86_400;
+
+/** As much as keeps the pump in its range, in the steps that valves are made in; 0 where more is wanted. */
+function valveFor(solution: Solution, rated: CubicMetresPerSecond): CubicMetresPerSecond {
+  const { facts } = solution;
   const step = facts.units === 'us' ? gpm(0.5) : 0.001 / 60;
   const most = floorTo(RANGE.to * rated, step, step * 1e-6);
-  return meets(most - WANTED_SHARE * (facts.house.demand ?? 0), 'flow') ? most : 0;
+  return meets(most - WANTED_SHARE * (wantedOfPump(solution)?.flow ?? 0), 'flow') ? most : 0;
 }
 
 /** What is asked of every pump, where the water that stands in the bore is drawn: from where it stands at rest. */
@@ -230,12 +245,17 @@ function fitInUnknown(solution: Solution, rated: CubicMetresPerSecond, rest: Met
 }
 
 /** The deepest water from which it gives what is asked at the pressure that is asked. */
-export function turnOf({ facts }: Solution, rest: Metres): Metres {
-  const { demand, kind } = facts.house;
+export function turnOf(solution: Solution, rest: Metres): Metres {
+  const { facts } = solution;
+  const { kind } = facts.house;
+  const want = wantedOfPump(solution);
+  const wanted = want?.flow ?? null;
   const { share } = givesLess({ facts }) ? FROM_STORE : BY_CHOOSING;
-  const byFlow = demand === null ? Infinity : (levelAtFlow(facts, AT_CUT_IN, share * demand) ?? rest);
+  const byFlow = wanted === null ? Infinity : (levelAtFlow(facts, AT_CUT_IN, share * wanted) ?? rest);
   const atCutOut = levelAtNoFlow(facts, { end: 'least', tank: 'cutOut' }) ?? Infinity;
-  const spare = kind === 'open tank' ? 0 : CUT_OUT_SPARE / weightOf(facts);
+  // So little fills a tank that a pump gives it nearly where it stalls: it would never draw its probe dry, and burn.
+  const isHeld = kind !== 'open tank' || want?.fillsTank === true;
+  const spare = isHeld ? CUT_OUT_SPARE / weightOf(facts) : 0;
   return Math.max(Math.min(byFlow, atCutOut - spare), rest);
 }
 
@@ -244,7 +264,7 @@ function weightOf({ site }: Solution['facts']): number {
 }
 
 interface Asked {
-  /** Flow over what the house wants. */
+  /** Flow over what is wanted of it. */
   readonly share: Ratio;
   readonly range: { readonly from: Ratio; readonly to: Ratio };
 }
@@ -255,20 +275,25 @@ const FROM_STORE: Asked = { share: LEAST_SHARE, range: RANGE };
 const BY_CHECK: Asked = { share: LEAST_SHARE, range: { from: 0, to: Infinity } };
 
 /** What is not enough with the water at a level; null where nothing is. */
-function shortAt({ facts }: Solution, figures: PumpFigures, level: Metres, asked: Asked = BY_CHOOSING): Why | null {
+function shortAt(solution: Solution, figures: PumpFigures, level: Metres, asked: Asked = BY_CHOOSING): Why | null {
+  const { facts } = solution;
   const { flow, spare, lifts, range } = figures;
-  const { demand, control } = facts.house;
+  const { control, kind } = facts.house;
+  const want = wantedOfPump(solution);
   // It lifts from there, so that what nobody can tell is only how far it draws the water down.
   if (flow === null && lifts !== null && lifts > level)
     return { variant: 'outpumps', numbers: { gives: provenYield(facts) } };
   if (flow === null || !(flow > 0)) return { variant: 'liftsNone', numbers: { rest: lowestStatic(facts) ?? 0, lifts } };
   if (spare !== null && !meets(spare - CUT_OUT_SPARE, 'pressure'))
     return { variant: 'lacksPressure', numbers: { spare, level, asked: CUT_OUT_SPARE } };
-  if (demand !== null && !meets(flow - asked.share * demand, 'flow'))
-    return { variant: 'givesLittle', numbers: { flow, house: demand, wanted: asked.share * demand } };
+  if (want !== null && !meets(flow - asked.share * want.flow, 'flow')) {
+    const { flow: house, fillsTank } = want;
+    return { variant: 'givesLittle', numbers: { flow, house, wanted: asked.share * house, fillsTank } };
+  }
   if (range === null) return null;
   const { from, to } = asked.range;
-  if (!meets(range - from, 'ratio')) return { variant: 'underRange', numbers: { range, least: from } };
+  if (!meets(range - from, 'ratio'))
+    return { variant: 'underRange', numbers: { range, least: from, ...(kind === 'open tank' && { open: true }) } };
   // A pump that follows the demand slows down before it runs out.
   if (control !== 'variable speed' && !meets(to - range, 'ratio'))
     return { variant: 'overRange', numbers: { range, most: to } };
@@ -294,12 +319,18 @@ function short(why: Why, figures: PumpFigures): Fit {
 }
 
 /** Rests on what the house draws: said, assumed, or not known. */
-function done({ facts, assumed }: Solution, figures: PumpFigures, why: Why): Fit {
+function done(solution: Solution, figures: PumpFigures, why: Why): Fit {
+  const { facts, assumed } = solution;
   const { demand } = facts.house;
   const flow = figures.flow ?? 0;
   if (demand === null) return { does: 'depends', why: { variant: 'dependsOnDemand', numbers: { flow } }, figures };
-  if (assumed.some(({ path }) => path === 'house.demand'))
-    return { does: 'depends', why: { variant: 'ifDemand', numbers: { flow, wanted: demand } }, figures };
+  if (assumed.some(({ path }) => path === 'house.demand')) {
+    const fills = wantedOfPump(solution)?.fillsTank === true;
+    const rests: Why = fills
+      ? { variant: 'ifPeak', numbers: { flow, peak: demand } }
+      : { variant: 'ifDemand', numbers: { flow, wanted: demand } };
+    return { does: 'depends', why: rests, figures };
+  }
   return { does: 'yes', why, figures };
 }
 
@@ -316,12 +347,12 @@ interface Working {
 
 function figuresAt(solution: Solution, rated: CubicMetresPerSecond, working: Working): PumpFigures {
   const { facts } = solution;
-  const { demand } = facts.house;
+  const wanted = wantedOfPump(solution)?.flow ?? 0;
   const { flow, level, lowest } = working;
   return {
     flow,
     level,
-    share: flow === null || demand === null || !(demand > 0) ? null : flow / demand,
+    share: flow === null || !(wanted > 0) ? null : flow / wanted,
     spare: spareAt(solution, lowest),
     lifts: levelAtNoFlow(facts, AT_CUT_IN),
     left: facts.pump.setting - lowest,

@@ -1,6 +1,7 @@
 /** A pump in the plan, hung where it does best there, with the pipe and the wire for that depth. */
 import { levelAtNoFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel, lowestStatic } from '../figures/lowestLevel.ts';
+import { wantedOfPump } from '../figures/wantedOfPump.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { worsened } from '../fixes/standing.ts';
 import { NO_TEAM_LOAD } from '../formulas/lifting.ts';
@@ -214,13 +215,14 @@ function lifts({ facts }: Solution): boolean {
 /** Whether it does with the well at rest: reaches cut-out with what is to spare, and gives what is asked. */
 function reaches(solution: Solution): boolean {
   const { facts } = solution;
-  const { kind, cutOut, demand } = facts.house;
+  const { kind, cutOut } = facts.house;
+  const wanted = wantedOfPump(solution)?.flow ?? null;
   const rest = lowestStatic(facts) ?? 0;
   if (!lifts(solution)) return false;
   const reach = reachAt(solution, rest);
   if (kind !== 'open tank' && reach !== null && reach < cutOut + CUT_OUT_SPARE) return false;
   const most = pumpAtLevel(facts, { end: 'least', tank: 'cutIn' }, rest);
-  return demand === null || most === null || most.flow >= WANTED_SHARE * demand;
+  return wanted === null || most === null || most.flow >= WANTED_SHARE * wanted;
 }
 
 /** Pipe and wire anew for where it then hangs: what another depth asked for is not kept. */

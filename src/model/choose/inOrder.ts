@@ -1,4 +1,5 @@
 /** The pumps of one table, the best first. */
+import { wantedOfPump } from '../figures/wantedOfPump.ts';
 import { meets } from '../rules/grace.ts';
 import { openYield } from '../rules/openFacts.ts';
 import type { CubicMetresPerSecond, Watts } from '../si.ts';
@@ -15,9 +16,9 @@ interface Judged {
 }
 
 /** What hangs on the house alone, or does at the worst end of what nobody knows of the well. */
-const SURE_OF_WELL: ReadonlySet<string> = new Set(['ifDemand', 'dependsOnDemand', 'unknownLevel']);
+const SURE_OF_WELL: ReadonlySet<string> = new Set(['ifDemand', 'ifPeak', 'dependsOnDemand', 'unknownLevel']);
 
-/** Of what the house wants: a pump that works within this is taken before one that gives more than twice it. Common practice, no source. */
+/** Of what is wanted: a pump that works within this is taken before one that gives more than twice it. Common practice, no source. */
 const NEAR_ENOUGH = { from: 1, to: 1.6 } as const;
 const FAR_OVER = 2;
 
@@ -78,6 +79,6 @@ function rankOf(row: Judged): number {
 }
 
 function farFrom({ rated, solution }: Judged): number {
-  const { demand } = solution.facts.house;
-  return demand === null ? rated : Math.abs(rated - WANTED_SHARE * demand);
+  const wanted = wantedOfPump(solution)?.flow;
+  return wanted === undefined ? rated : Math.abs(rated - WANTED_SHARE * wanted);
 }

@@ -2,6 +2,7 @@
 import type { Facts } from '../facts.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { provenYield } from '../figures/provenYield.ts';
+import { wantedOfPump } from '../figures/wantedOfPump.ts';
 import { pumpPlaces } from '../place/pumpPlaces.ts';
 import type { ToldFinding, WhyLeft } from '../place/told.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -86,7 +87,7 @@ export function inTheWay(
     const able = without([{ path: 'pump.flowLimiter', to: undefined }]);
     if (able !== null) found.push({ variant: 'flowLimiter', numbers: { limit: flowLimiter, able } });
   }
-  const limit = limitFor(facts);
+  const limit = limitFor(best.solution);
   const tooMuch = new Set(rows.filter(givesTooMuch).map(({ key }) => key));
   if (limit !== null && tooMuch.size > 0) {
     const able = without([{ path: 'pump.flowLimiter', to: writeFlow(limit, facts) }], tooMuch);
@@ -104,7 +105,7 @@ export function inTheWay(
     const at = [50, 60].filter((hertz) => without([{ path: 'pump.frequency', to: `${hertz} Hz` }]) !== null);
     if (at.length > 0) found.push({ variant: 'frequency', numbers: { at } });
   }
-  for (const { most, by } of found.length === 0 ? servedBy(rows, facts) : []) {
+  for (const { most, by } of found.length === 0 ? servedBy(rows, best.solution) : []) {
     const able = without([{ path: 'house.demand', to: writeFlow(most, facts) }], by);
     if (able === null) continue;
     found.push({ variant: 'demand', numbers: { most, able } });
@@ -134,9 +135,12 @@ const LEAST_OF_DEMAND = 0.5;
 const MOST_TRIED = 4;
 
 /** What a house may want of pumps that lack nothing but flow, the most first, and which of them give so much. */
-function servedBy(rows: readonly Tried[], facts: Facts) {
+function servedBy(rows: readonly Tried[], solution: Solution) {
+  const { facts } = solution;
   const { demand } = facts.house;
   if (demand === null || !mayMove(facts, 'house.demand')) return [];
+  // What fills a tank is not asked at the house's busiest.
+  if (wantedOfPump(solution)?.fillsTank === true) return [];
   const little = rows.flatMap(({ key, why }) =>
     why.variant === 'givesLittle' ? [{ key, flow: why.numbers.flow }] : [],
   );
@@ -163,14 +167,15 @@ const TOO_MUCH: ReadonlySet<string> = new Set(['takesTooMuch', 'outpumps', 'over
 const stepOf = ({ units }: Facts) => (units === 'us' ? gpm(0.5) : 0.001 / 60);
 
 /** As much as the well gives, where that is what is asked of a pump; null where a valve is there, or none is of use. */
-function limitFor(facts: Facts): CubicMetresPerSecond | null {
-  const { demand } = facts.house;
+function limitFor(solution: Solution): CubicMetresPerSecond | null {
+  const { facts } = solution;
+  const wanted = wantedOfPump(solution)?.flow ?? null;
   const gives = provenYield(facts);
-  if (gives === null || demand === null || facts.house.control === 'variable speed') return null;
+  if (gives === null || wanted === null || facts.house.control === 'variable speed') return null;
   if (facts.pump.flowLimiter !== null && facts.pump.flowLimiter !== false) return null;
   const step = stepOf(facts);
   const limit = floorTo(gives, step, step * 1e-6);
-  return mayMove(facts, 'pump.flowLimiter') && meets(limit - WANTED_SHARE * demand, 'flow') ? limit : null;
+  return mayMove(facts, 'pump.flowLimiter') && meets(limit - WANTED_SHARE * wanted, 'flow') ? limit : null;
 }
 
 function writeFlow(flow: CubicMetresPerSecond, facts: Facts): string {

@@ -66,6 +66,8 @@ export const choose = {
       tank: 'Tank it needs',
       depth: 'Pump intake',
     },
+    /** Of the same where the pump fills an open tank, which has no pressure. */
+    intoTank: { flow: 'Flow into the tank' },
     /** Of the narrow table. */
     short: { flow: 'Flow, water lowest', spare: 'Over cut-out', left: 'Over intake' },
     all: (count: number) => `Show all ${count} pumps`,
@@ -106,6 +108,8 @@ export const choose = {
         `Does if the well gives the ${show.flow(gives)} that air blew out of it: measure what it gives to a pump.`,
       ifDemand: ({ flow, wanted }, show) =>
         `Gives ${show.flow(flow)}: enough if the house draws ${show.flow(wanted)}, which is assumed.`,
+      ifPeak: ({ flow, peak }, show) =>
+        `Gives ${show.flow(flow)}: enough to fill the open tank in 8 hours a day. That carries a peak of ${show.flow(peak)}, which is assumed.`,
       dependsOnDemand: ({ flow }, show) => `Gives ${show.flow(flow)}; nobody said what the house draws at its busiest.`,
       dependsOnLevel: ({ turn }, show) =>
         `Does while the water stays above ${show.depth(turn)}; under it, it may run on and never shut off. Measure while pumping how far it falls.`,
@@ -127,31 +131,34 @@ export const choose = {
           ? `Reaches cut-out with a little under ${wanted} to spare; ${wanted} are wanted.`
           : `Reaches cut-out with ${left} to spare; ${wanted} are wanted.`;
       },
-      givesLittle: ({ flow, wanted }, show) =>
-        show.flow(flow) === show.flow(wanted)
+      givesLittle: ({ flow, wanted, fillsTank }, show) => {
+        if (fillsTank)
+          return `Gives ${show.flow(flow)}; ${show.flow(wanted)} fill the open tank in 8 hours a day, a tenth to spare.`;
+        return show.flow(flow) === show.flow(wanted)
           ? `Gives a little under the ${show.flow(wanted)} that are wanted with a tenth to spare.`
-          : `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`,
+          : `Gives ${show.flow(flow)}; with a tenth to spare ${show.flow(wanted)} are wanted.`;
+      },
       takesTooMuch: ({ left, asked }, show) =>
         `Draws the water down to ${show.depth(Math.max(left, 0))} over its intake; ${show.depth(asked)} have to stay.`,
       outpumps: ({ gives }, show) =>
         gives === null
           ? 'Takes more than the well gives and draws it down to the intake.'
           : `Takes more than the ${show.flow(gives)} that the well gives.`,
-      underRange: ({ range, least }) =>
-        `Works at ${apart(range, least)} times its rated flow, under ${times(least)}: too large for this house.`,
+      underRange: ({ range, least, open }) =>
+        `Works at ${apart(range, least)} times its rated flow, under ${times(least)}: too ${open ? 'weak for this lift' : 'large for this house'}.`,
       overRange: ({ range, most }) =>
         `Works at ${apart(range, most)} times its rated flow, over ${times(most)}: too strong for this lift.`,
       tanksTogether: ({ water }, show) =>
         `Does if tanks together take ${show.volume(water)} at each start: no single usual one does.`,
       overAnyPipe: ({ need }, show) =>
         `It can press ${show.pressure(need)} on a drop pipe that nobody rated: no usual one bears that.`,
-      farOver: ({ rated, house, gives }, show) =>
-        gives === null
-          ? `Named for ${show.flow(rated)} where ${show.flow(house)} are wanted: too much for a well that nobody pumped.`
-          : `Named for ${show.flow(rated)} where ${show.flow(house)} are wanted: too much for a well of ${show.flow(gives)}.`,
+      farOver: ({ rated, house, gives, fillsTank }, show) =>
+        `Named for ${show.flow(rated)} where ${show.flow(house)} ${fillsTank ? 'fill the open tank in 8 hours a day' : 'are wanted'}: too much for a well ${gives === null ? 'that nobody pumped' : `of ${show.flow(gives)}`}.`,
       unguarded: ({ gives }, show) => `Needs dry-run protection first: the well gives only ${show.flow(gives)}.`,
       storeTooSmall: ({ gives, wanted }, show) =>
         `The water in the bore does not carry the peak: ${show.flow(wanted)} wanted, ${show.flow(gives)} given.`,
+      dayTooLittle: ({ aDay, need }, show) =>
+        `No pump helps: the well gives ${show.volume(aDay)} a day, and ${show.volume(need)} are needed.`,
       // What the rules find says itself.
       finding: () => '',
     } satisfies Said<WhyRow>,
@@ -161,8 +168,8 @@ export const choose = {
         `Runs past its best range: ${apart(range, most)} times its rated flow; choosing asks for ${times(most)} at most.`,
       underRange: ({ range, least }) =>
         `Runs under its best range: ${apart(range, least)} times its rated flow; choosing asks for ${times(least)} at least.`,
-      givesLittle: ({ flow, house, wanted }, show) =>
-        `Gives ${percentUnder(flow / house)} of the ${show.flow(house)} wanted; choosing asks for ${decimals((wanted / house) * 100, 0)} %.`,
+      givesLittle: ({ flow, house, wanted, fillsTank }, show) =>
+        `Gives ${percentUnder(flow / house)} of the ${show.flow(house)} ${fillsTank ? 'that fill the open tank in 8 hours a day' : 'wanted'}; choosing asks for ${decimals((wanted / house) * 100, 0)} %.`,
     } satisfies Partial<Said<WhyRow>>,
     /** What has to be known before the pump is bought. */
     asks: {
@@ -262,7 +269,8 @@ export const choose = {
     } satisfies Said<WhyTank>,
     refused: {
       flowing: 'The well flows by itself: a licensed contractor first, then a tank.',
-      openTank: 'An open tank is filled by a float: no pressure tank to choose.',
+      openTank:
+        'No pressure tank to choose: the pump fills an open one. Stop it by a float switch, never by a valve alone: against a closed pipe it bursts the pipe or burns. Give the tank an overflow.',
       variableSpeed: 'With variable speed a small tank as the controller’s maker asks for is enough.',
       pumpFirst: 'Choose the pump first: the tank follows from its flow.',
       powerFirst: 'Say the power of the pump’s motor first: large motors want longer runs, and so a larger tank.',
