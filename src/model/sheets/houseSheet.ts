@@ -40,7 +40,10 @@ export function houseSheet(solution: Solution | Solved, units: UnitSystem): Shee
       ),
     ],
     cautions: open
-      ? ['Keep an open tank covered, screened and locked: people and animals drown in tanks, and dirt gets in.']
+      ? [
+          'Stop the pump by a float switch, never by a valve alone: against a closed pipe it bursts the pipe or burns. Give the tank an overflow.',
+          'Keep an open tank covered, screened and locked: people and animals drown in tanks, and dirt gets in.',
+        ]
       : ['A burst tank or pipe throws parts: shut the pump off and let the pressure out first. Fit a relief valve.'],
   };
 }

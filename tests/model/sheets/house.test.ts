@@ -117,6 +117,7 @@ test('an open tank has no pressure, and its sheet none of the pressure tank’s 
   expect(sheet.figures.map(({ key }) => key)).not.toContain('drawdownFactor');
   expect(valueOf(sheet, 'daysInTank')).toBeCloseTo(1000 / 300, 9);
   expect(figureOf(sheet, 'fillTime').value).toBeGreaterThan(0);
+  expect(sheet.cautions.join(' ')).toMatch(/float switch, never by a valve alone.*overflow.*covered/);
 });
 
 test('a branch below the tank has more pressure at no flow than one above it', () => {
