@@ -27,23 +27,35 @@ function rowsOf(solution: Solution): Row[] {
   const rest = facts.water.staticLevel;
   const demand = values.demandFlow === null ? '' : ` at ${say.flow(values.demandFlow)}`;
   const flow = (name: ValueName): string => told(name, say.flow);
-  const flows: readonly Row[] = curves.generic
-    ? [
-        ['Flow at cut-in, weaker pump of its rating', flow('operatingFlowAtCutIn')],
-        ['Flow at cut-in, stronger pump of its rating', flow('operatingFlowAtCutInMost')],
-        ['Flow at cut-out, weaker pump of its rating', flow('operatingFlowAtCutOut')],
-      ]
-    : [
-        ['Flow at cut-in', flow('operatingFlowAtCutIn')],
-        ['Flow at cut-out', flow('operatingFlowAtCutOut')],
-      ];
+  const open = facts.house.kind === 'open tank';
+  const flows: readonly Row[] = open ? intoTank() : underPressure();
+  function intoTank(): readonly Row[] {
+    return curves.generic
+      ? [
+          ['Flow into the open tank, weaker pump of its rating', flow('operatingFlowAtCutIn')],
+          ['Flow into the open tank, stronger pump of its rating', flow('operatingFlowAtCutInMost')],
+        ]
+      : [['Flow into the open tank', flow('operatingFlowAtCutIn')]];
+  }
+  function underPressure(): readonly Row[] {
+    return curves.generic
+      ? [
+          ['Flow at cut-in, weaker pump of its rating', flow('operatingFlowAtCutIn')],
+          ['Flow at cut-in, stronger pump of its rating', flow('operatingFlowAtCutInMost')],
+          ['Flow at cut-out, weaker pump of its rating', flow('operatingFlowAtCutOut')],
+        ]
+      : [
+          ['Flow at cut-in', flow('operatingFlowAtCutIn')],
+          ['Flow at cut-out', flow('operatingFlowAtCutOut')],
+        ];
+  }
   return [
     ['Static level', rest === null ? 'not known' : level(rest)],
     [`Pumping level${demand}`, held ? told('pumpingWaterLevel', level) : en.long.levels.notHeld],
     ['Lowest pumping level', told('lowestPumpingWaterLevel', level)],
     ['Pump intake', told('intakeDepth', level)],
     [
-      `Head the pump works against${demand} and cut-out`,
+      `Head the pump works against${demand}${open ? '' : ' and cut-out'}`,
       held ? told('totalDynamicHead', say.head) : en.long.levels.notHeld,
     ],
     ...flows,

@@ -111,7 +111,8 @@ export const runningPressure = defineRule({
     const share = WORKING_SHARE_WITHOUT_SURGE;
     const most = borne * share;
     const margin = most - pressure;
-    const numbers = { pressure, share, most, margin, threaded: isThreaded(pipe, 'dropPipe'), byValve };
+    const open = facts.house.kind === 'open tank';
+    const numbers = { pressure, share, most, margin, threaded: isThreaded(pipe, 'dropPipe'), byValve, open };
     if (meets(margin, 'pressure')) return holds('roomForShocks', numbers);
     const at = { measured: pressure, limit: most, margin, quantity: 'pressure', depth: dischargeDepth(facts) } as const;
     return breaks('nearRating', 'warning', numbers, at);

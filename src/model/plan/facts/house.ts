@@ -3,32 +3,33 @@ import type { HouseFacts } from '../../facts.ts';
 import { parseQuantity, psi, writeQuantity } from '../../units.ts';
 import type { Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
-import type { Take } from '../take.ts';
+import { read, type Take } from '../take.ts';
 import { lineFacts } from './pipe.ts';
 
 type HousePlan = NonNullable<Plan['house']>;
 
 export function houseFacts(house: HousePlan, usual: Defaults, take: Take): HouseFacts {
-  const cutIn = take.quantity('house.cutIn', house.cutIn, 'pressure', usual.cutIn);
+  const isOpen = (house.kind ?? usual.houseKind) === 'open tank';
+  // An open tank has neither switch nor cushion: nothing rests on theirs, and nothing of them is told as assumed.
+  const pressure = (path: string, typed: string | undefined, otherwise: string) =>
+    isOpen
+      ? (take.maybe(typed, 'pressure') ?? read(otherwise, 'pressure'))
+      : take.quantity(path, typed, 'pressure', otherwise);
+  const cutIn = pressure('house.cutIn', house.cutIn, usual.cutIn);
   if (!house.line) take.unknown.push('house.line');
   return {
     demand: demandOf(house, usual, take),
     cutIn,
-    cutOut: take.quantity('house.cutOut', house.cutOut, 'pressure', usual.cutOut),
+    cutOut: pressure('house.cutOut', house.cutOut, usual.cutOut),
     tank: take.fact('house.tank', house.tank, 'volume'),
-    tankRating: take.quantity('house.tankRating', house.tankRating, 'pressure', usual.tankRating),
-    precharge: take.quantity(
-      'house.precharge',
-      house.precharge,
-      'pressure',
-      usualPrecharge(house.cutIn ?? usual.cutIn),
-    ),
+    tankRating: pressure('house.tankRating', house.tankRating, usual.tankRating),
+    precharge: pressure('house.precharge', house.precharge, usualPrecharge(house.cutIn ?? usual.cutIn)),
     reliefValve: take.flag('house.reliefValve', house.reliefValve),
     distance: take.fact('house.distance', house.distance, 'length'),
     rise: take.fact('house.rise', house.rise, 'length'),
     line: house.line ? lineFacts(house.line, take) : null,
     kind: take.option('house.kind', house.kind, usual.houseKind),
-    control: take.option('house.control', house.control, usual.control),
+    control: isOpen ? (house.control ?? usual.control) : take.option('house.control', house.control, usual.control),
   };
 }
 

@@ -152,13 +152,15 @@ interface AtCutOut {
   readonly threaded: boolean;
   /** Whether a flow-limiting valve holds the pressure back. */
   readonly byValve: boolean;
+  /** An open tank has no cut-out: the pressure is that of its filling. */
+  readonly open: boolean;
 }
 
-function atCutOut({ pressure, share, most, threaded, byValve }: AtCutOut, show: Show): string {
+function atCutOut({ pressure, share, most, threaded, byValve, open }: AtCutOut, show: Show): string {
   if (byValve)
     return `The flow-limiting valve holds ${show.pressure(pressure)} in the pipe; ${show.percent(share)} of its ${threaded ? 'threaded ' : ''}rating is ${show.pressure(most)}.`;
   const rating = threaded ? 'its rating, threads counted,' : 'its rating';
-  return `At cut-out up to ${show.pressure(pressure)} press on the pipe; ${show.percent(share)} of ${rating} is ${show.pressure(most)}.`;
+  return `${open ? 'As the tank fills' : 'At cut-out'} up to ${show.pressure(pressure)} press on the pipe; ${show.percent(share)} of ${rating} is ${show.pressure(most)}.`;
 }
 
 interface Flowing {
