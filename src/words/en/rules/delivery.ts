@@ -46,7 +46,7 @@ export const short: ShortWords<typeof deliveryRules> = {
 export const long: LongWords<typeof deliveryRules> = {
   'PR-54': {
     asks: ({ share }, show) =>
-      `At cut-in, from the lowest water at rest, the pump gives ${show.percent(share)} or more of the flow that the house wants.`,
+      `At cut-in, from the lowest water at rest, the pump gives ${show.percent(share)} or more of what the house or its open tank needs.`,
     source: 'common practice, no source; the pump’s own curve overrules it',
     why: 'A pump too weak for its well leaves the taps dry, however long it runs.',
     messages: {

@@ -37,7 +37,8 @@ export const short: ShortWords<typeof shortageRules> = {
 
 export const long: LongWords<typeof shortageRules> = {
   'PR-55': {
-    asks: () => 'The well gives the flow that the house wants, or its store carries the peak with dry-run protection.',
+    asks: () =>
+      'The well gives the flow that the house wants, or its store or an open tank carries the peak, with dry-run protection.',
     source: 'balance of volumes; length of the peak and a day’s need: Missouri Extension G1801',
     why: 'A house that draws more than flows in lives on what the well has stored, until it is gone.',
     messages: {
