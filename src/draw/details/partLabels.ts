@@ -125,7 +125,15 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
   pump: {
     weight: 4,
     say: ({ facts, values, curves }, words, show) =>
-      words.pump({ power: facts.pump.power, flow: values.operatingFlowAtCutOut, generic: curves.generic }, show),
+      words.pump(
+        {
+          power: facts.pump.power,
+          flow: values.operatingFlowAtCutOut,
+          generic: curves.generic,
+          open: facts.house.kind === 'open tank',
+        },
+        show,
+      ),
   },
   intake: {
     weight: 4,

@@ -14,6 +14,7 @@ import type { Sheet } from './sheet.ts';
 
 export function pumpSheet(solution: Solution | Solved, units: UnitSystem): Sheet {
   const context = contextOf(solution, units);
+  const open = context.facts.house.kind === 'open tank';
   const generic = context.facts.pump.curve.kind === 'generic';
   return {
     key: 'pump',
@@ -25,8 +26,8 @@ export function pumpSheet(solution: Solution | Solved, units: UnitSystem): Sheet
         'operatingFlowAtCutIn',
         'operatingHeadAtCutIn',
         'operatingFlowAtCutInMost',
-        'operatingFlowAtCutOut',
-        'operatingHeadAtCutOut',
+        // Into an open tank they are those at cut-in.
+        ...(open ? [] : (['operatingFlowAtCutOut', 'operatingHeadAtCutOut'] as const)),
       ),
       ...powerFigures(context),
       ...rangeFigures(context),

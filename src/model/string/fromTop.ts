@@ -54,6 +54,8 @@ export interface Tellings {
     readonly power: Watts | null;
     readonly flow: CubicMetresPerSecond | null;
     readonly generic: boolean;
+    /** Into an open tank, which has no cut-out. */
+    readonly open: boolean;
   };
   /** Water that stands over it while pumping; null where nobody knows. */
   readonly intake: { readonly water: Metres | null };
@@ -210,7 +212,12 @@ function tellingOfLink(link: Link, links: readonly Link[], { facts, values, curv
     case 'pump':
       return {
         variant: 'pump',
-        numbers: { power: pump.power, flow: values.operatingFlowAtCutOut, generic: curves.generic },
+        numbers: {
+          power: pump.power,
+          flow: values.operatingFlowAtCutOut,
+          generic: curves.generic,
+          open: facts.house.kind === 'open tank',
+        },
       };
     case 'intake':
       return { variant: 'intake', numbers: { water: values.submergence } };

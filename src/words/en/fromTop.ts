@@ -96,9 +96,12 @@ const tellings: { readonly [V in keyof Tellings]: Say<V> } = {
   }),
   checkValve: ({ arrow, ...of }) => ({ name: numbered('Check valve', of), says: [`Its arrow points ${arrow}.`] }),
   nipple: () => ({ name: 'Nipple', says: [] }),
-  pump: ({ power, flow, generic }, show) => ({
+  pump: ({ power, flow, generic, open }, show) => ({
     name: power === null ? 'Pump' : `Pump, ${show.power(power)}`,
-    says: flow === null ? [] : [`It gives ${generic ? 'at least ' : ''}${show.flow(flow)} at cut-out.`],
+    says:
+      flow === null
+        ? []
+        : [`It gives ${generic ? 'at least ' : ''}${show.flow(flow)} ${open ? 'into the open tank' : 'at cut-out'}.`],
   }),
   intake: ({ water }, show) => ({
     name: 'Pump intake',

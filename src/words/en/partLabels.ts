@@ -170,13 +170,18 @@ export const partLabels = {
     name: 'Flow sleeve',
     note: diameter === null ? '' : `${bore(diameter)} outside`,
   }),
-  /** @param flow  at cut-out; of a generic pump that of the weakest of its rating */
+  /** @param flow  at cut-out, or into an open tank; of a generic pump that of the weakest of its rating */
   pump: (
-    { power, flow, generic }: { power: Watts | null; flow: CubicMetresPerSecond | null; generic: boolean },
+    {
+      power,
+      flow,
+      generic,
+      open,
+    }: { power: Watts | null; flow: CubicMetresPerSecond | null; generic: boolean; open: boolean },
     { power: strong, flow: much }: Show,
   ): PartLabel => ({
     name: power === null ? 'Pump' : `Pump, ${strong(power)}`,
-    note: flow === null ? '' : `${generic ? 'at least ' : ''}${much(flow)} at cut-out`,
+    note: flow === null ? '' : `${generic ? 'at least ' : ''}${much(flow)} ${open ? 'into the tank' : 'at cut-out'}`,
     ...(flow !== null && generic ? { brief: `at least ${much(flow)}` } : {}),
   }),
   /** @param water  that stands over it; negative where it hangs above the water */

@@ -120,6 +120,14 @@ test('an open tank has no pressure, and its sheet none of the pressure tank’s 
   expect(sheet.cautions.join(' ')).toMatch(/float switch, never by a valve alone.*overflow.*covered/);
 });
 
+test('nothing on the sheets of pump and house is told at cut-in or at cut-out of an open tank', () => {
+  const open = house({ kind: 'open tank', tank: '1000 gal', people: 4 });
+  const titles = (['pump', 'house'] as const).flatMap((key) => sheetOf(open, key).figures.map(({ title }) => title));
+  expect(titles.filter((title) => /at cut-(?:in|out)/.test(title))).toEqual([]);
+  expect(titles).toContain('Flow of the pump into the open tank');
+  expect(titles.filter((title, i) => titles.indexOf(title) !== i)).toEqual([]);
+});
+
 test('a branch below the tank has more pressure at no flow than one above it', () => {
   const table = tableOf(
     sheetOf(

@@ -112,13 +112,26 @@ const HEADS: readonly (readonly [
   ['h_f', 'loss in valves and fittings', 'frictionFittings'],
 ];
 
+function meaningIn({ facts }: Context, name: string, meaning: string): string {
+  return name === 'pressureHead' && facts.house.kind === 'open tank'
+    ? 'pressure as a height of water: an open tank has none'
+    : meaning;
+}
+
 export const totalDynamicHead: Explainer = (context) => ({
   title: 'Total dynamic head',
   symbol: 'H',
-  terms: HEADS.map(([symbol, meaning, name]): Term => term(symbol, meaning, context.values[name], 'length')),
+  terms: HEADS.map(([symbol, meaning, name]): Term =>
+    term(symbol, meaningIn(context, name, meaning), context.values[name], 'length'),
+  ),
   steps: [step('H', HEADS.map(([symbol]) => symbol).join(' + '), context.values.totalDynamicHead, 'length')],
   as: 'length',
-  range: within('at the peak flow needed, with the tank at cut-out', null),
+  range: within(
+    context.facts.house.kind === 'open tank'
+      ? 'at the peak flow needed, into the open tank'
+      : 'at the peak flow needed, with the tank at cut-out',
+    null,
+  ),
   source: `${GEOMETRY} and the sum of the losses (EPANET 2.2 User Manual, ch. 3)`,
   notes: ['What the pump must reach at this flow; it runs where its curve meets what well and pipes ask for.'],
   missing: [

@@ -6,6 +6,7 @@ import type { BandEnd } from '../../figures/pumpBand.ts';
 import { pipesHead, tankPressure } from '../../figures/pumpInWell.ts';
 import { wellRelation } from '../../formulas/wellRelation.ts';
 import type { PumpInWell } from '../../solution.ts';
+import { atSwitch } from '../atSwitch.ts';
 import type { Context } from '../context.ts';
 import { within } from '../draft.ts';
 import type { Draft, Explainer } from '../draft.ts';
@@ -59,7 +60,7 @@ function operating(context: Context, asked: Asked, what: 'flow' | 'head'): Draft
   const most = asked.end === 'most' ? ', at the most' : '';
   const held = point !== null && isHeld(facts, point);
   return {
-    title: `${what === 'flow' ? 'Flow' : 'Head'} of the pump at ${wordsOf(asked)}${most}`,
+    title: `${what === 'flow' ? 'Flow' : 'Head'} of the pump ${atSwitch(context, wordsOf(asked))}${most}`,
     symbol: what === 'flow' ? 'Q' : 'H',
     as: what === 'flow' ? 'readFlow' : 'length',
     formula: held
@@ -71,7 +72,7 @@ function operating(context: Context, asked: Asked, what: 'flow' | 'head'): Draft
       ? { terms: stillTerms(context, asked), steps: [], source: GENERIC_SOURCE }
       : account(context, asked, point, what)),
     ...(facts.house.kind === 'open tank' && asked.tank === 'cutIn'
-      ? { notes: ['An open tank has no pressure: cut-in and cut-out are the same point.'] }
+      ? { notes: ['An open tank has no pressure: a float stops the pump, and it works at one point.'] }
       : {}),
   };
 }
@@ -95,7 +96,9 @@ function stillTerms(context: Context, asked: Asked): Term[] {
     term('r', 'rise to the tank', facts.house.rise, 'length'),
     term(
       'h_p',
-      `pressure at ${wordsOf(asked)} as a height of water`,
+      facts.house.kind === 'open tank'
+        ? 'pressure as a height of water: an open tank has none'
+        : `pressure at ${wordsOf(asked)} as a height of water`,
       tankPressure(facts, asked.tank) / waterWeight,
       'length',
     ),

@@ -1,4 +1,5 @@
 /** Peak against what well and pump give for hours: daily use, storage for a low-yield well. */
+import { atSwitch } from '../../explain/atSwitch.ts';
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { PERSON_A_DAY } from '../../figures/dailyUse.ts';
@@ -80,7 +81,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'peakShareOfPump',
-        title: 'Peak flow needed, as a share of the pump’s flow at cut-in',
+        title: `Peak flow needed, as a share of the pump’s flow ${atSwitch(context, 'cut-in')}`,
         symbol: 'r_p',
         value: peakShare,
         as: 'percent',
@@ -89,7 +90,7 @@ export function supplyFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('D', 'peak flow needed', demand, 'readFlow'),
-          term('Q', 'flow of the pump at cut-in', values.operatingFlowAtCutIn, 'readFlow'),
+          term('Q', `flow of the pump ${atSwitch(context, 'cut-in')}`, values.operatingFlowAtCutIn, 'readFlow'),
         ],
         steps: [step('r_p', 'D / Q', peakShare, 'percent')],
         range: within('above 100 % the pressure sags while the peak lasts', peakShare === null ? null : peakShare <= 1),

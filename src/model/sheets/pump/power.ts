@@ -1,4 +1,5 @@
 /** Efficiency, stages and power of the pump at its work. */
+import { atSwitch } from '../../explain/atSwitch.ts';
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noPumpCurve } from '../../explain/missing.ts';
@@ -29,6 +30,7 @@ export function motorEfficiency(power: Watts): Ratio {
 
 export function powerFigures(context: Context): SheetFigure[] {
   const { facts, values, waterWeight } = context;
+  const at = atSwitch(context, 'cut-out');
   const flow = values.operatingFlowAtCutOut;
   const head = values.operatingHeadAtCutOut;
   const rated = bestFlow(context);
@@ -37,7 +39,12 @@ export function powerFigures(context: Context): SheetFigure[] {
     rated === null ? { path: 'pump.curve', words: 'the efficiency: a list of flows and heads does not tell it' } : null;
   const noDuty: Missing = { path: null, words: 'the point at which the pump works in this well' };
   const still: Missing | null =
-    flow === 0 ? { path: null, words: 'a flow: the pump does not reach the cut-out pressure' } : null;
+    flow === 0
+      ? {
+          path: null,
+          words: `a flow: the pump ${facts.house.kind === 'open tank' ? 'lifts no water into the open tank' : 'does not reach the cut-out pressure'}`,
+        }
+      : null;
 
   const efficiency = known([flow, rated], (q, best) => (q > 0 ? genericEfficiency(q, best) : null));
   const hydraulic = known([flow, head], (q, h) => waterPower({ flow: q, head: h, density }));
@@ -57,7 +64,7 @@ export function powerFigures(context: Context): SheetFigure[] {
         title:
           rated === null
             ? 'Efficiency of the pump without its motor'
-            : 'Efficiency of the pump without its motor at cut-out, generic',
+            : `Efficiency of the pump without its motor ${at}, generic`,
         symbol: 'η',
         value: efficiency,
         as: 'percent',
@@ -65,7 +72,7 @@ export function powerFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('Q', 'flow at cut-out', flow, 'readFlow'),
+          term('Q', `flow ${at}`, flow, 'readFlow'),
           term('Q_r', 'rated flow, at which a generic pump is best', rated, 'readFlow'),
           term('η_r', 'efficiency at the rated flow', known([rated], efficiencyAt), 'percent'),
         ],
@@ -114,7 +121,7 @@ export function powerFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'waterPower',
-        title: 'Power that the water gains at cut-out',
+        title: `Power that the water gains ${at}`,
         symbol: 'P_w',
         value: hydraulic,
         as: 'power',
@@ -123,8 +130,8 @@ export function powerFigures(context: Context): SheetFigure[] {
       () => ({
         terms: [
           term('γ', 'weight of water by volume', waterWeight, 'weightPerVolume'),
-          term('Q', 'flow at cut-out', flow, 'flow'),
-          term('H', 'head at cut-out', head, 'length'),
+          term('Q', `flow ${at}`, flow, 'flow'),
+          term('H', `head ${at}`, head, 'length'),
         ],
         steps: [step('P_w', 'γ × Q × H', hydraulic, 'power')],
         range: within('steady flow', true),
@@ -135,7 +142,7 @@ export function powerFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'shaftPower',
-        title: 'Power at the shaft at cut-out',
+        title: `Power at the shaft ${at}`,
         symbol: 'P',
         value: shaft,
         as: 'power',
@@ -158,7 +165,7 @@ export function powerFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'inputPower',
-        title: 'Power from the wire at cut-out',
+        title: `Power from the wire ${at}`,
         symbol: 'P_e',
         value: input,
         as: 'power',
@@ -182,7 +189,7 @@ export function powerFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'wireToWater',
-        title: 'Wire to water at cut-out',
+        title: `Wire to water ${at}`,
         symbol: 'η_w',
         value: whole,
         as: 'percent',

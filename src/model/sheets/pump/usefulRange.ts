@@ -1,4 +1,5 @@
 /** Whether the pump works where it was made to work. */
+import { atSwitch } from '../../explain/atSwitch.ts';
 import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noPumpCurve } from '../../explain/missing.ts';
@@ -38,13 +39,13 @@ export function rangeFigures(context: Context): SheetFigure[] {
       context,
       {
         key: 'upthrustAtCutIn',
-        title: `Flow at cut-in against ${what}`,
+        title: `Flow ${atSwitch(context, 'cut-in')} against ${what}`,
         symbol: 'r',
         value: atCutIn,
         as: 'percent',
         missing,
       },
-      account(high, 'flow at cut-in', atCutIn),
+      account(high, `flow ${atSwitch(context, 'cut-in')}`, atCutIn),
     ),
     figure(
       context,
