@@ -12,7 +12,7 @@ import { gallons, writeQuantity } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { addCutOff, drawsTo, isGuarded } from './cutOff.ts';
 import { LEAST_SHARE } from './delivery.ts';
-import { change, changeOr, unitAt, words } from './fix.ts';
+import { change, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import { openYield } from './openFacts.ts';
 import { ceilTo } from './rounding.ts';
@@ -45,8 +45,7 @@ export const wellGivesEnough = defineRule({
   },
   fixes({ solved }, { variant }) {
     if (variant === 'carriedUnguarded') return [addCutOff(solved)];
-    if (variant === 'carried') return [words('fillsAgain', {})];
-    if (variant === 'tankCarries') return [words('tankFillsAgain', {})];
+    if (variant === 'carried' || variant === 'tankCarries') return [words('fillsAgain', {})];
     if (solved.facts.house.kind === 'open tank') return withOpenTank(solved, variant === 'dayNotMet');
     return isGuarded(solved) || !drawsTo(solved, lowestLevel(solved.facts).depth)
       ? [words('storage', {})]
@@ -64,12 +63,7 @@ function withOpenTank(solved: Solved, dayNotMet: boolean) {
   const step = unit === 'gal' ? gallons(10) : 0.05;
   const volume = ceilTo(least, step, step * 1e-6);
   const to = writeQuantity(volume, 'volume', unit, step);
-  return [
-    changeOr(
-      change(facts, [{ path: 'house.tank', to }], 'largerOpenTank', { volume }),
-      words('moreOpenTank', { volume }),
-    ),
-  ];
+  return [change(facts, [{ path: 'house.tank', to }], 'largerOpenTank', { volume })];
 }
 
 interface Store {

@@ -70,7 +70,7 @@ export const long: LongWords<typeof deliveryRules> = {
       readItsSheet: () => 'Read the flow at this depth off the pump’s own sheet, or choose a stronger pump.',
       strongerPump: () => 'Choose a stronger pump for this depth; the one planned cannot lift the water.',
       wellGivesNoMore: () => 'Store water in the house for the peaks, or plan for less flow: the well gives no more.',
-      tankGetsNoMore: () => 'Let the pump run longer each day, or plan for less water a day: the well gives no more.',
+      tankGetsNoMore: () => 'Let the pump run longer, or use less water a day: the well gives no more.',
       largerLimiter: () => 'Choose a flow-limiting valve for more, or plan for less flow: it holds the pump back.',
       strongerOrLess: () => 'Choose a stronger pump, or plan for less flow; wider pipe helps a little.',
     },

@@ -82,7 +82,7 @@ export const long: LongWords<typeof inflowRules> = {
     fixes: {
       pumpLess: () => 'Pump less, or fit a flow-limiting valve: a deeper pump does not raise the water.',
       fromStore: () =>
-        'A well of so little yield cannot avoid it. Short runs with rests, the probe no deeper than needed, and a sediment filter lessen the harm.',
+        'A well of so little yield cannot avoid it. Short runs, a probe no deeper than needed and a sediment filter lessen the harm.',
       notByPumping: () => 'Pumping less does not cover it: ask the driller whether it should be closed off.',
     },
   },

@@ -45,20 +45,20 @@ export const long: LongWords<typeof shortageRules> = {
       // What it gave for the hours of a test is no promise of the same all day.
       givesEnough: ({ wanted, ...given }, show) =>
         `By the record the well gives ${flow(given, show)}; ${show.flow(wanted)} is wanted.`,
-      carried: ({ wanted, stored, peak, need, sureADay, surely, peakSure, uncounted, ...given }, show) =>
-        !surely && !peakSure
-          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; only with the most do ${show.volume(stored)} in ${stores(uncounted)} carry ${show.time(peak)}.${notCounted(uncounted)}`
-          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; ${show.volume(stored)} stored in ${stores(uncounted)} carry ${show.time(peak)}.${surely ? '' : ` ${dayUnsure({ need, sureADay }, show)}`}${notCounted(uncounted)}`,
-      tankCarries: ({ wanted, tank, peak, need, sureADay, daySure, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}; the ${show.volume(tank)} of the open tank carry ${show.time(peak)}.${daySure ? '' : ` ${dayUnsure({ need, sureADay }, show)}`}`,
-      carriedUnguarded: ({ wanted, stored, uncounted, ...given }, show) =>
-        uncounted
-          ? `It gives ${flow(given, show)} of ${show.flow(wanted)}; the well holds ${show.volume(stored)}, then nothing stops the pump.${notCounted(uncounted)}`
-          : `It gives ${flow(given, show)} of ${show.flow(wanted)}; well and tank hold ${show.volume(stored)}, then nothing stops the pump.`,
-      peakNotCarried: ({ wanted, peak, need, sureADay, uncounted, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}, ${sureADay < need ? 'not enough' : 'enough for a day, not'} for a peak of ${show.time(peak)}.${notCounted(uncounted)}`,
-      peakUnsure: ({ wanted, peak, uncounted, ...given }, show) =>
-        `It gives ${flow(given, show)} of ${show.flow(wanted)}; whether its store carries ${show.time(peak)} is not known.${notCounted(uncounted)}`,
+      carried: ({ stored, peak, surely, peakSure, uncounted, ...given }, show) => {
+        const text = `${show.volume(stored)} ${surely || peakSure ? 'stored in' : 'in'} ${stores(uncounted)} carry ${show.time(peak)}`;
+        return surely || peakSure
+          ? `${ofWhat(given, show)}; ${text}.${surely ? '' : dayUnsure(given, show)}${notCounted(uncounted)}`
+          : `${ofWhat(given, show)}; only with the most do ${text}.${notCounted(uncounted)}`;
+      },
+      tankCarries: ({ tank, peak, daySure, ...given }, show) =>
+        `${ofWhat(given, show)}; the ${show.volume(tank)} of the open tank carry ${show.time(peak)}.${daySure ? '' : dayUnsure(given, show)}`,
+      carriedUnguarded: ({ stored, uncounted, ...given }, show) =>
+        `${ofWhat(given, show)}; ${stores(uncounted)} ${uncounted ? 'holds' : 'hold'} ${show.volume(stored)}, then nothing stops the pump.${notCounted(uncounted)}`,
+      peakNotCarried: ({ peak, need, sureADay, uncounted, ...given }, show) =>
+        `${ofWhat(given, show)}, ${sureADay < need ? 'not enough' : 'enough for a day, not'} for a peak of ${show.time(peak)}.${notCounted(uncounted)}`,
+      peakUnsure: ({ peak, uncounted, ...given }, show) =>
+        `${ofWhat(given, show)}; whether its store carries ${show.time(peak)} is not known.${notCounted(uncounted)}`,
       dayNotMet: ({ need, ...given }, show) =>
         `It gives ${flow(given, show)}, ${ofADay(given, show)} a day; ${show.volume(need)} are needed.`,
       dependsOnYield: ({ wanted, gave, sure, how }, show) =>
@@ -66,11 +66,9 @@ export const long: LongWords<typeof shortageRules> = {
     },
     fixes: {
       fillsAgain: () => 'Leave time between long draws; the well fills again by and by.',
-      tankFillsAgain: () => 'Leave time between long draws; the tank fills again by and by.',
-      lessADay: () => 'Use less water a day, or find more: no tank makes up for what a day lacks.',
-      sayTank: () => 'Say the size of the open tank: where it is large enough, it carries the peak.',
+      lessADay: () => 'Use less water a day: no tank makes up for what it lacks.',
+      sayTank: () => 'Say the size of the open tank.',
       largerOpenTank: ({ volume }, show) => `Take an open tank of ${show.volume(volume)}, which carries the peak`,
-      moreOpenTank: ({ volume }, show) => `Have ${show.volume(volume)} of open tank in all: that carries the peak.`,
       storage: () => 'Store water in the house for the peaks, or ask for less flow.',
       storageAndCutOff: () => 'Store water in the house for the peaks, and have dry-run protection.',
     },
@@ -87,6 +85,10 @@ function isRough({ gives, sure }: Gives): boolean {
   return sure < gives;
 }
 
+function ofWhat({ wanted, ...given }: Gives & { readonly wanted: CubicMetresPerSecond }, show: Show): string {
+  return `It gives ${flow(given, show)} of ${show.flow(wanted)}`;
+}
+
 const stores = (uncounted: boolean): string => (uncounted ? 'the well' : 'well and tank');
 
 /** The label of the field that would tell it. */
@@ -96,7 +98,7 @@ function notCounted(uncounted: boolean): string {
 
 /** The peak is carried, whatever flows in; whether the day is, nobody knows. */
 function dayUnsure({ need, sureADay }: { readonly need: CubicMetres; readonly sureADay: CubicMetres }, show: Show) {
-  return `A day needs ${show.volume(need)}, and only ${show.volume(sureADay)} of that are sure.`;
+  return ` A day needs ${show.volume(need)}, and only ${show.volume(sureADay)} of that are sure.`;
 }
 
 function byStore({ surely }: { readonly surely: boolean }): string {
