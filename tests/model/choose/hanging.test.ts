@@ -129,7 +129,7 @@ test('a pump that does not pass is none, and what would do is said once above th
   const tight: Plan = { ...said, top: { kind: 'pitless', protrusion: '1 in' } };
   expect(able(tight)).toEqual(new Set(['no']));
   expect(rowsOf(tight)[0]).toMatchObject({ why: { variant: 'finding', numbers: { finding: { rule: 'PR-21' } } } });
-  expect(above(tight)).toContain('A slimmer pump, another adapter or another top would do.');
+  expect(above(tight)).toContain('A slimmer pump would do; another adapter or top may leave it more room.');
   // As wide as such pumps usually are: it depends on the pump that is bought.
   expect(able(slimCasing)).toEqual(new Set(['depends', 'no']));
   expect(above(slimCasing)).toContain('the pump is 3.9 in wide over its guard. A slimmer pump');
