@@ -36,13 +36,17 @@ export interface Tick {
   readonly severity: Severity;
 }
 
-/** Where a warning and where a danger begins; none for what is so already. */
+/** Where a warning and where a danger begins; none for what is so already. A first danger may have a worse one beyond it. */
 export function ticksOf(lines: readonly Headroom[]): readonly Tick[] {
   return lines.flatMap(({ direction, warning, danger }) => {
     const first = warning !== null && warning.at !== danger?.at ? [warning] : [];
     return [...first, ...(danger === null ? [] : [danger])]
       .filter(({ already }) => !already)
-      .map(({ last, severity }) => ({ key: `${direction}/${severity}`, depth: last, severity }));
+      .map((step) => ({
+        key: `${direction}/${step === danger ? 'danger' : 'first'}`,
+        depth: step.last,
+        severity: step.severity,
+      }));
   });
 }
 

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { chip, heard, openChanged, openSample } from './hands.ts';
+import { chip, handOn, heard, openChanged, openSample } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));
 
@@ -93,4 +93,54 @@ test('what nobody said leads to the field that takes it', async ({ page }) => {
   await expect(list(page).getByText('Not known: nobody said where the water stands at rest.')).toBeVisible();
   await list(page).getByRole('link', { name: 'Water at rest' }).click();
   await expect(page.getByRole('tab', { name: 'The record' })).toHaveAttribute('aria-selected', 'true');
+});
+
+test('two signs of one kind stand on one level, which moves by hand, by key and by number', async ({
+  page,
+  hasTouch,
+}) => {
+  // The dry-run protection is left dry at once, and further down the pump is: two dangers on one way.
+  await openChanged(page, {
+    site: { frostDepth: '4 ft' },
+    top: undefined,
+    string: undefined,
+    dropPipe: undefined,
+    wire: undefined,
+    well: {
+      depth: '305 ft',
+      casing: { material: 'steel', size: '6 in', bottom: '62 ft' },
+      intake: { kind: 'open hole' },
+      yield: '8 gpm',
+      yieldFrom: 'air lift',
+    },
+    water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } },
+    status: {},
+    pump: {
+      setting: '283 ft',
+      lowLevelCutOff: '281 ft',
+      power: '3/4 hp',
+      curve: { kind: 'generic', flow: '10 gpm' },
+    },
+    house: { people: 4, distance: '60 ft', rise: '8 ft', line: { material: 'PE', size: '1 in' } },
+  });
+  const level = chip(page, 'Static level');
+  await expect(list(page).getByRole('term').first()).toBeVisible();
+  await level.focus();
+  await expect(signs(page)).toHaveCount(2);
+  expect(await signs(page).evaluateAll((all) => all.map((each) => each.classList.contains('danger')))).toEqual([
+    true,
+    true,
+  ]);
+  const before = await heard(page, 'Static level');
+  const hand = await handOn(page, level, hasTouch);
+  await hand.press();
+  await hand.moveBy(20);
+  await hand.release();
+  await expect.poll(() => heard(page, 'Static level')).not.toBe(before);
+  const dragged = await heard(page, 'Static level');
+  await level.focus();
+  await page.keyboard.press('ArrowDown');
+  await expect.poll(() => heard(page, 'Static level')).not.toBe(dragged);
+  await type(page, /^Static level/, '45 ft');
+  await expect.poll(() => heard(page, 'Static level')).toContain('45 ft');
 });
