@@ -1,4 +1,6 @@
 /** Undo and redo by keyboard, except where a text field has its own. */
+import { tick } from 'svelte';
+import { toHead } from '../headed.ts';
 import type { Workspace } from './workspace.svelte.ts';
 
 export function onShortcut(event: KeyboardEvent, workspace: Workspace): void {
@@ -10,6 +12,8 @@ export function onShortcut(event: KeyboardEvent, workspace: Workspace): void {
   event.preventDefault();
   if (undo) workspace.undo();
   else workspace.redo();
+  // Of another well the field that had the focus may be gone.
+  if (event.target !== document.body) void tick().then(toHead);
 }
 
 /** A text field that was changed and not yet applied undoes its own letters. */

@@ -155,3 +155,44 @@ test('what is told over the page and closed leads back to its head', async ({ pa
   await page.getByRole('alert').getByRole('button', { name: 'Close' }).press('Enter');
   await expect(head(page)).toBeFocused();
 });
+
+test('a step by key that leads to another well leads to its head, where the field of this one is gone', async ({
+  page,
+}) => {
+  await openSample(page);
+  await openWells(page);
+  await page.getByRole('button', { name: 'Heron Flats farmhouse' }).press('Enter');
+  await expect(head(page)).toHaveText('Heron Flats farmhouse');
+  await page.getByRole('tab', { name: 'The record' }).click();
+  const choice = page.getByRole('complementary').getByRole('combobox').first();
+  await choice.focus();
+  await page.keyboard.press('Control+z');
+  await expect(head(page)).toHaveText('Tamarack Ridge cabin');
+  await expect(head(page)).toBeFocused();
+  // Within one well the field keeps it.
+  await page.keyboard.press('Control+Shift+z');
+  await chip(page, 'Pump intake').focus();
+  await page.keyboard.press('ArrowUp');
+  await choice.focus();
+  await page.keyboard.press('Control+z');
+  await expect(status(page)).toHaveText(/^Undone: Move pump intake/);
+  await expect(choice).toBeFocused();
+});
+
+test('which unit the frost is in is answered by hand or key, and the field has the focus again', async ({ page }) => {
+  await typeReport(page);
+  await undo(page).click();
+  const frost = page.getByLabel('Frost goes down to');
+  const answer = page.getByRole('group', { name: 'Which did you mean?' });
+  await frost.fill('4');
+  await page.getByRole('button', { name: 'Draw the well' }).press('Enter');
+  await expect(frost).toBeFocused();
+  await expect(frost).toHaveAttribute('aria-invalid', 'true');
+  await answer.getByRole('button', { name: '4 ft' }).press('Enter');
+  await expect(frost).toHaveValue('4 ft');
+  await expect(frost).toBeFocused();
+  await expect(frost).toHaveAttribute('aria-invalid', 'false');
+  await frost.fill('4');
+  await answer.getByRole('button', { name: '4 in' }).click();
+  await expect(frost).toBeFocused();
+});
