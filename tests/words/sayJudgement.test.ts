@@ -5,7 +5,7 @@ import { candidatesFor, givenBy } from '../../src/model/rules/index.ts';
 import { lackingIn } from '../../src/model/rules/lacking.ts';
 import { show } from '../../src/model/units.ts';
 import { en } from '../../src/words/en/index.ts';
-import { sayFinding, sayFix, sayLacking, sayMeasure, sayTurning } from '../../src/words/sayJudgement.ts';
+import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning } from '../../src/words/sayJudgement.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
 import { rockWell } from '../plans/build.ts';
 
@@ -79,4 +79,14 @@ test('what a finding turns on is said for each rule that turns on it, and what t
     { seed: 45, numRuns: 500 },
   );
   expect(met).toBeGreaterThan(20);
+});
+
+test('what holds is told once under one title, in any plan', () => {
+  fc.assert(
+    fc.property(anyPlan, (plan) => {
+      const titles = solve(plan).holding.map((held) => sayHolding(held, en, US).title);
+      expect(titles.filter((title, i) => titles.indexOf(title) !== i)).toEqual([]);
+    }),
+    { numRuns: 300 },
+  );
 });

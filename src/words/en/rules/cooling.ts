@@ -24,8 +24,8 @@ export const short: ShortWords<typeof coolingRules> = {
     holds: 'Water passes the motor fast enough',
     says: {
       fastEnough: ({ margin }, show) => ({ amount: `${show.slow(margin)} over the least` }),
-      slowButSmall: smallMotor,
-      smallMotorAnyway: smallMotor,
+      slowButSmall: slowIsEnough,
+      smallMotorAnyway: slowIsEnough,
       slow: ({ margin }, show) => ({ amount: `${show.slow(-margin)} short` }),
     },
     limits: {},
@@ -70,6 +70,10 @@ export const long: LongWords<typeof coolingRules> = {
 
 function smallMotor({ under }: { under: Watts }, show: Show) {
   return { title: 'A small motor usually needs no flow sleeve', amount: `under ${motorSize(under, show)}` };
+}
+
+function slowIsEnough({ under }: { under: Watts }, show: Show) {
+  return { title: 'Slow water usually cools a small motor', amount: `under ${motorSize(under, show)}` };
 }
 
 function motorAndInflow({ motor, inflow }: { motor: Metres; inflow: Metres }, show: Show): string {
