@@ -43,7 +43,7 @@ function vagueness({ fields }: NotJudged, field: string): number {
 const MANY = 100;
 
 /** Of a part every field that stands in it; a test by air alone says nothing of how far the water falls. */
-function isSaid(value: unknown): boolean {
+export function isSaid(value: unknown): boolean {
   if (value === undefined || value === UNKNOWN || value === AIR_ALONE) return false;
   return typeof value === 'object' && value !== null ? Object.values(value).every(isSaid) : true;
 }

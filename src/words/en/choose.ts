@@ -49,6 +49,7 @@ export const choose = {
   nothingChosen: 'Nothing was changed.',
   step: (name: string) => `Choose ${name}`,
   pumps: {
+    fillIn: 'Fill in:',
     title: 'Which pump',
     /** Heads of the columns, in their order. */
     columns: {

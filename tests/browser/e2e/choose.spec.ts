@@ -151,3 +151,21 @@ for (const colorScheme of ['light', 'dark'] as const) {
     }
   });
 }
+
+test('what the pumps wait for leads to its field, and the tanks lead up to the pumps', async ({ page }) => {
+  await openChanged(page, { house: { people: 4 }, pump: { setting: '180 ft' }, status: {} });
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  const pumps = page.getByRole('region', { name: 'Which pump' });
+  await expect(pumps).toContainText('Nobody said');
+  await page.getByRole('link', { name: /^Choose the pump first/ }).press('Enter');
+  await expect(page.getByRole('heading', { name: 'Which pump' })).toBeFocused();
+  await pumps.getByRole('link', { name: 'Well to house' }).press('Enter');
+  await expect(page.getByRole('textbox', { name: 'Well to house' })).toBeFocused();
+  await page.getByRole('textbox', { name: 'Well to house' }).fill('60 ft');
+  await page.keyboard.press('Enter');
+  // What was said is asked no more.
+  await page.getByRole('tab', { name: 'Pump' }).click();
+  await expect(pumps.getByRole('link', { name: 'Rise to the tank' })).toBeVisible();
+  await expect(pumps.getByRole('link', { name: 'Well to house' })).toHaveCount(0);
+  await expect(pumps.getByRole('link')).toHaveCount(2);
+});
