@@ -130,3 +130,21 @@ test('keys leave the pumping level on whole steps, whatever the test’s own flo
   expect([0.25, 0.5, 1, 2]).toContain(step);
   expect(Number.isInteger(first / step)).toBe(true);
 });
+
+test('with a level chosen, the first key of a number opens its field with that key in it', async ({ page }) => {
+  const level = chip(page, 'Pump intake');
+  const field = page.getByRole('textbox', { name: /^Pump intake/ });
+  for (const [first, rest, shown] of [
+    ['1', '65 ft', '165 ft'],
+    ['.', '5', '.5'],
+    [',', '5', ',5'],
+  ] as const) {
+    await level.focus();
+    await page.keyboard.press(first);
+    await expect(field).toBeFocused();
+    await page.keyboard.type(rest);
+    await expect(field).toHaveValue(shown);
+    await page.keyboard.press(first === '1' ? 'Enter' : 'Escape');
+  }
+  await expect.poll(() => heard(page, 'Pump intake')).toContain('165 ft');
+});
