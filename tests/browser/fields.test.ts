@@ -437,8 +437,12 @@ describe('a driller’s report', () => {
       const report = { ...empty, units, depth: '73', frostDepth: typed };
       const asked = planFromReport(report);
       expect(asked.ok ? '' : asked.problems.frostDepth).toContain(`${read}. Did you mean ${meant}?`);
-      // Who draws again means it.
-      expect(planFromReport(report, ['frostDepth'])).toMatchObject({ ok: true, plan: { site: { frostDepth: read } } });
+      // A trench follows it: drawing again is no answer, and the unit that was meant is.
+      expect(planFromReport(report, ['frostDepth'])).toEqual(asked);
+      expect(planFromReport({ ...report, frostDepth: read })).toMatchObject({
+        ok: true,
+        plan: { site: { frostDepth: read } },
+      });
       expect(planFromReport({ ...report, frostDepth: meant })).toMatchObject({
         ok: true,
         plan: { site: { frostDepth: meant } },

@@ -102,6 +102,10 @@ function missingOf(report: Report): Partial<Record<ReportField, string>> {
   if (report.test === 'test' && !said('testFlow') && !said('testDrawdown'))
     missing.testDrawdown = 'Type the flow and the drawdown of the test, or choose “Not known”.';
   if (report.test === 'level' && !said('pumpingLevel')) missing.pumpingLevel = 'Type the level, or choose “Not known”.';
+  // A trench is dug by it, and nobody may freeze for a unit that was guessed.
+  const frost = frostDoubt(report.frostDepth, REPORT_UNITS[report.units].small);
+  if (frost !== null)
+    missing.frostDepth = `${frost.read}. Did you mean ${frost.meant}? Choose one: nothing is drawn before.`;
   // Some reports write +3 for water 3 ft above the ground, where this form counts down.
   if (/^\s*\+/.test(report.staticLevel))
     missing.staticLevel = `A plus can be read both ways. Below the ground: ${bareOf(report.staticLevel)}. Above it, a flowing well: -${bareOf(report.staticLevel)}.`;
@@ -110,14 +114,6 @@ function missingOf(report: Report): Partial<Record<ReportField, string>> {
 
 /** What the report may well say and the form was left without: asked once, then drawn as not known. */
 function askedOf(report: Report): Partial<Record<ReportField, string>> {
-  const frost = frostDoubt(report.frostDepth, REPORT_UNITS[report.units].small);
-  return {
-    ...testAskedOf(report),
-    ...(frost === null ? {} : { frostDepth: `${frost.read}. Did you mean ${frost.meant}? Choose, or draw again.` }),
-  };
-}
-
-function testAskedOf(report: Report): Partial<Record<ReportField, string>> {
   if (report.test !== 'test') return {};
   const [flow, drawdown] = [!isEmpty(report.testFlow), !isEmpty(report.testDrawdown)];
   if (flow && !drawdown)
