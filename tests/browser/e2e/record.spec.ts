@@ -1,5 +1,5 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { chip, feetIn, heard, openSample, undo } from './hands.ts';
+import { chip, feetIn, heard, openChanged, openSample, undo } from './hands.ts';
 
 test.beforeEach(async ({ page }) => {
   await openSample(page);
@@ -179,4 +179,27 @@ test('each value says how it came to stand there, and that is one step back', as
   await page.locator('summary').getByText('Pump', { exact: true }).click();
   await page.getByRole('combobox', { name: 'Status of Pump intake' }).selectOption('installed');
   await expect(page.getByRole('combobox', { name: 'Status of Pump intake' })).toHaveValue('installed');
+});
+
+test('a number whose unit nobody can tell is told as it is left, with the unit to add, and all of it is seen', async ({
+  page,
+}) => {
+  await openChanged(page, { house: { people: 4 } });
+  await page.getByRole('tab', { name: 'The record' }).click();
+  await page.locator('aside details').evaluateAll((all) => all.forEach((each) => each.setAttribute('open', '')));
+  const distance = page.getByRole('textbox', { name: 'Well to house' });
+  await distance.fill('60');
+  // At the lower edge of the window its words lie beyond.
+  await distance.evaluate((field) => {
+    const { bottom } = field.getBoundingClientRect();
+    window.scrollBy(0, bottom - window.innerHeight + 1);
+  });
+  await page.keyboard.press('Enter');
+  const refused = page.getByText(
+    'Not applied. Well to house cannot be "60": it is without a unit. Write it as "60 ft"',
+  );
+  await expect(refused.first()).toBeInViewport({ ratio: 1 });
+  await expect(page.getByRole('status').first()).toContainText('Write it as "60 ft"');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('status').first()).toContainText('Write it as "60 ft"');
 });
