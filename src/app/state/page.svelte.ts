@@ -90,8 +90,6 @@ export class Page {
   typedKept = $state(true);
   /** The browser had thrown out what was kept; what lies on the desk was kept anew. */
   evicted = $state(false);
-  /** One sentence about what was done; empty for most of the time. */
-  said = $state('');
   /** One sentence beside a choice that could not be carried out. */
   choiceWords = $state('');
 
@@ -333,7 +331,7 @@ export class Page {
     const [first, ...others] = files;
     if (first === undefined) return;
     await this.openFile(first);
-    if (others.length > 0) this.#tellAll(`Only ${first.name} was looked at: open one file at a time.`);
+    if (others.length > 0) this.announcer.show(`Only ${first.name} was looked at: open one file at a time.`);
   }
 
   async openText(text: string, what: string, name: string): Promise<void> {
@@ -343,12 +341,6 @@ export class Page {
     const reading = readPlanText(text);
     if (reading.ok) this.openNew(reading.plan, name);
     else await this.#refuse(what, reading.problems, UNTOUCHED, null);
-  }
-
-  /** Shown, and heard once. */
-  #tellAll(words: string): void {
-    this.said = words;
-    this.announcer.say(words);
   }
 
   /** All wells of this device as one file. */
@@ -364,7 +356,7 @@ export class Page {
     for (const { plan, saved } of wells)
       if ((await this.#try(() => this.#wells.add(plan, saved ?? Date.now()))) !== null) count++;
     await this.#listAnew();
-    this.#tellAll(`${count} of ${wells.length + unread.length} wells of ${what} are now in the list.`);
+    this.announcer.show(`${count} of ${wells.length + unread.length} wells of ${what} are now in the list.`);
     if (unread.length > 0)
       this.unreadable = {
         what: unread.join(', '),

@@ -131,6 +131,9 @@ export class Workspace {
   /** By id: steps that had been taken before the well was opened from the shelf. */
   #earlier: Readonly<Record<string, KeptHistory | undefined>> = {};
 
+  /** The last step back led here from another well: this one's own steps are not taken back without a word. */
+  #ledBack = false;
+
   /** How many wells were put on the desk, so that the page can lead there. */
   #arrivals = $state(0);
   #greeted = 0;
@@ -203,6 +206,7 @@ export class Workspace {
     options: { burst?: string; say?: () => string } = {},
   ): void {
     if (this.asked !== null) this.#letGo();
+    this.#goesOn();
     const before = this.history.present;
     const next = sharing(before.plan, plan);
     const had = this.#findingsBefore ?? (before.plan === null ? [] : solve(before.plan).findings);
@@ -276,6 +280,7 @@ export class Workspace {
     this.lit = null;
     if (desk.id !== null && earlier !== undefined) this.#earlier = { ...this.#earlier, [desk.id]: earlier };
     this.history = record(this.history, desk, { name, same: sameDesk });
+    this.#goesOn();
     this.arrive(name);
   }
 
@@ -342,7 +347,15 @@ export class Workspace {
   undo(): void {
     const step = this.history.past.at(-1);
     if (step === undefined) return;
+    if (this.#ledBack && step.before.id === step.after.id) {
+      this.#ledBack = false;
+      const title = this.plan?.title ?? 'A well without a name';
+      this.announcer.show(`${title} is open now. Undo once more takes back its last step: ${step.name}.`);
+      return;
+    }
+    const { id } = this.desk;
     this.#step(undo, `Undone: ${step.name}.`);
+    this.#ledBack = this.desk.id !== id;
   }
 
   redo(): void {
@@ -360,6 +373,7 @@ export class Workspace {
 
   #step(go: typeof undo, words: string): void {
     this.#letGo();
+    this.#goesOn();
     const { desk, solution } = this;
     this.history = go(this.history);
     const found = this.desk.id === desk.id ? this.#sayChange(solution?.findings ?? []) : [this.#sayDesk()];
@@ -409,6 +423,12 @@ export class Workspace {
   #holdNow(): ToldHold | null {
     const { held, solution } = this;
     return held === null || solution === null ? null : { held, solution };
+  }
+
+  /** What was shown of the step before is done with. */
+  #goesOn(): void {
+    this.#ledBack = false;
+    this.announcer.shown = '';
   }
 
   #letGo(): void {

@@ -58,6 +58,32 @@ test('a saved file opens again as it was, and opening it is a step that can be t
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
 });
 
+test('a step back into the well before stops there, and its own steps are taken back only after a word', async ({
+  page,
+}) => {
+  await openSample(page);
+  await press(page, 'PageUp');
+  const changed = await heard(page, 'Pump intake');
+  await menu(page).click();
+  await page.getByRole('button', { name: 'Heron Flats farmhouse' }).click();
+  const title = page.getByRole('heading', { level: 1 });
+  await expect(title).toHaveText('Heron Flats farmhouse');
+  await undo(page).click();
+  await expect(title).toHaveText('Tamarack Ridge cabin');
+  await undo(page).click();
+  const word = page.getByText('Tamarack Ridge cabin is open now. Undo once more takes back its last step');
+  await expect(word.first()).toBeVisible();
+  expect(await heard(page, 'Pump intake')).toBe(changed);
+  await undo(page).click();
+  await expect.poll(() => heard(page, 'Pump intake')).not.toBe(changed);
+  await expect(word).toHaveCount(0);
+  // The way forth is as it was.
+  await redo(page).click();
+  await expect.poll(() => heard(page, 'Pump intake')).toBe(changed);
+  await redo(page).click();
+  await expect(title).toHaveText('Heron Flats farmhouse');
+});
+
 test('a file that cannot be read says where and what to write, and the well on the page stays', async ({ page }) => {
   await openSample(page);
   const { text } = await savedPlan(page);
