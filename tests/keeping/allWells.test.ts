@@ -1,8 +1,9 @@
 /** All wells as one file, and back. */
 import { expect, test } from 'vitest';
-import { fileOf, readFile } from '../../src/app/keeping/allWells.ts';
+import { fileOf, notThere, readFile } from '../../src/app/keeping/allWells.ts';
 import { readKept } from '../../src/app/keeping/keptWell.ts';
 import { readPlan } from '../../src/model/plan/readPlan.ts';
+import type { Plan } from '../../src/model/plan/schema.ts';
 import rock from '../../static/samples/tamarack-ridge.json';
 import sand from '../../static/samples/heron-flats.json';
 
@@ -57,4 +58,16 @@ test.each([
 ])('a time that is %s is not taken over', (_, saved) => {
   const text = JSON.stringify({ format: 'wellcut-wells/1', wells: [{ title: 'Rock', saved, plan: rock }] });
   expect(readFile(text, reads, NOW)).toEqual({ wells: [{ plan: rock, saved: null }], unread: [] });
+});
+
+test('a well that stands there with its plan and its time is none to put in; one that was taken away or changed is', () => {
+  const filed = [
+    { plan: rock as Plan, saved: 2 },
+    { plan: sand as Plan, saved: 1 },
+  ];
+  expect(notThere(filed, [])).toEqual(filed);
+  expect(notThere(filed, wells)).toEqual([]);
+  expect(notThere([{ plan: rock as Plan, saved: 1 }], wells)).toHaveLength(1);
+  expect(notThere([{ plan: sand as Plan, saved: 2 }], wells)).toHaveLength(1);
+  expect(notThere([{ plan: rock as Plan, saved: null }], wells)).toHaveLength(1);
 });

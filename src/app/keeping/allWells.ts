@@ -42,6 +42,16 @@ export function readFile(text: string, reads: (plan: unknown) => boolean, now: n
   return { wells, unread };
 }
 
+/** Of the wells of a file those that do not stand there yet, equal in plan and time. */
+export function notThere(wells: readonly FiledWell[], there: readonly KeptWell[]): readonly FiledWell[] {
+  const known = new Set(there.filter(({ takenAway }) => takenAway === null).map(toCompare));
+  return wells.filter((well) => !known.has(toCompare(well)));
+}
+
+function toCompare({ plan, saved }: { readonly plan: unknown; readonly saved: number | null }): string {
+  return JSON.stringify([saved, plan]);
+}
+
 function isTime(saved: unknown, now: number): saved is number {
   return typeof saved === 'number' && saved > 0 && saved <= now;
 }

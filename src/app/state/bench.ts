@@ -1,5 +1,6 @@
 /** The heavy half of the page: reading, solving and keeping a well's history. Fetched once, while the start page is read. */
 export { readPlan, readPlanText, sayProblem } from '../../model/plan/readPlan.ts';
+export { fileOf, notThere, readFile } from '../keeping/allWells.ts';
 export { MOST_BYTES, textOfPlan } from '../../files/textOfPlan.ts';
 export { planFromReport } from '../start/reportPlan.ts';
 export { Workspace } from './workspace.svelte.ts';

@@ -4,7 +4,7 @@
  */
 import type { Problem } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
-import { fileOf, readFile, type FiledWells } from '../keeping/allWells.ts';
+import type { FiledWells } from '../keeping/allWells.ts';
 import { openRooms } from '../keeping/database.ts';
 import { Drafts, NO_WELL } from '../keeping/drafts.ts';
 import { isFull, Keeper, type Content, type Trouble } from '../keeping/keeper.ts';
@@ -335,7 +335,7 @@ export class Page {
   }
 
   async openText(text: string, what: string, name: string): Promise<void> {
-    const { readPlan, readPlanText } = await this.load();
+    const { readFile, readPlan, readPlanText } = await this.load();
     const filed = readFile(text, (plan) => readPlan(plan).ok, Date.now());
     if (filed !== null) return this.#putInAll(filed, what);
     const reading = readPlanText(text);
@@ -346,17 +346,23 @@ export class Page {
   /** All wells of this device as one file. */
   async textOfAll(): Promise<string | null> {
     await this.keeper.settled();
+    const { fileOf } = await this.load();
     const wells = await this.#try(() => this.#wells.all());
     return wells === null ? null : fileOf(wells);
   }
 
-  /** Wells of a file with many: each is new in the list, and what lies on the desk stays there. */
+  /** Wells of a file with many: each is new in the list unless it stands there as it is, and the desk stays as it was. */
   async #putInAll({ wells, unread }: FiledWells, what: string): Promise<void> {
-    let count = 0;
-    for (const { plan, saved } of wells)
+    await this.keeper.settled();
+    const { notThere } = await this.load();
+    const fresh = notThere(wells, (await this.#try(() => this.#wells.all())) ?? []);
+    const stood = wells.length - fresh.length;
+    let count = stood;
+    for (const { plan, saved } of fresh)
       if ((await this.#try(() => this.#wells.add(plan, saved ?? Date.now()))) !== null) count++;
     await this.#listAnew();
-    this.announcer.show(`${count} of ${wells.length + unread.length} wells of ${what} are now in the list.`);
+    const all = `${count} of ${wells.length + unread.length} wells of ${what} are now in the list.`;
+    this.announcer.show(stood === 0 ? all : `${all} ${stood} stood there already.`);
     if (unread.length > 0)
       this.unreadable = {
         what: unread.join(', '),

@@ -609,6 +609,15 @@ test('all wells leave as one file, and come back from it beside what is there', 
     .locator('input[type=file]')
     .setInputFiles({ name: 'wells.json', mimeType: 'application/json', buffer });
   await expect(page.getByText('2 of 2 wells of wells.json are now in the list.').first()).toBeVisible();
+  // The same file once more: what stands there as it is comes no second time.
+  await page
+    .getByRole('main')
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'wells.json', mimeType: 'application/json', buffer });
+  await expect(
+    page.getByText('2 of 2 wells of wells.json are now in the list. 2 stood there already.').first(),
+  ).toBeVisible();
+  expect(await keptHere(page)).toHaveLength(2);
   await page
     .getByRole('main')
     .getByRole('button', { name: /^Tamarack Ridge cabin \(copy\) Feb 3, 2024, 09:05$/ })
