@@ -229,6 +229,8 @@ export class Workspace {
       const [changed = '', inAll = ''] = this.#sayChange(had);
       if (said !== '' || changed !== '')
         this.announcer.say([said, changed, inAll].filter((part) => part !== '').join(' '));
+      // What was said of the well before holds no longer.
+      else this.announcer.words = '';
     };
     clearTimeout(this.#saying);
     if (options.burst === undefined) {

@@ -172,6 +172,22 @@ test('two tabs on one well follow each other, with the steps', async ({ page }) 
   expect(await settings(page)).toHaveLength(1);
 });
 
+test('that another tab changed the well is said until something is changed here', async ({ page }) => {
+  await openSample(page);
+  await press(page, 'PageUp');
+  await expect.poll(() => settings(page)).toHaveLength(1);
+  const other = await otherTab(page);
+  await press(other, 'PageUp');
+  const status = page.getByRole('status').first();
+  await expect(status).toHaveText(/^Changed in another tab\./);
+  const name = 'Tamarack Ridge cabin, upper';
+  await page.getByRole('tab', { name: 'The record' }).click();
+  await page.getByRole('textbox', { name: 'Title' }).fill(name);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(name);
+  await expect(status).not.toContainText('Changed in another tab');
+});
+
 test('where both tabs changed a well, both versions stand in the list with their times', async ({ page }) => {
   const { mine, theirs } = await bothChanged(page);
   expect(await heard(page, 'Pump intake')).toBe(mine);
