@@ -96,6 +96,13 @@ test('a file that cannot be read says where and what to write, and the well on t
   const said = page.getByRole('alert');
   await expect(said).toContainText('broken.json could not be opened');
   await expect(said).toContainText('pump.setting is 180, without a unit');
+  await menu(page).click();
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'other.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('[]'),
+  });
+  await expect(said.getByRole('listitem')).toHaveText(/^The /);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
 });
 
