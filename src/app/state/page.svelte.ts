@@ -373,13 +373,14 @@ export class Page {
   }
 
   /** The same well once more, to be changed without changing the first. */
-  async copy({ id }: WellEntry): Promise<void> {
+  async copy({ id, saved }: WellEntry): Promise<void> {
     const waiting = this.keeper.unwritten(id);
     const plan = waiting?.plan ?? (await this.#try(() => this.#wells.load(id)))?.well.plan;
     const reading = (await this.load()).readPlan(plan);
     if (!reading.ok) return this.openKept(id);
     const title = `${reading.plan.title ?? 'A well without a name'} (copy)`;
-    await this.#try(() => this.#wells.add({ ...reading.plan, title }, Date.now()));
+    // As old as the first, and under it: one that came over it would lie under a finger that taps twice.
+    await this.#try(() => this.#wells.add({ ...reading.plan, title }, saved - 1));
     await this.#listAnew();
     this.announcer.say(`${title} is now in the list.`);
   }

@@ -684,3 +684,34 @@ test('a plan file that is dropped on the page opens', async ({ page }) => {
   await page.dispatchEvent('main', 'drop', { dataTransfer: dropped });
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Dropped well');
 });
+
+test('a copy stands under the first, so that a second tap there copies the first again', async ({ page }) => {
+  await openChanged(page, {});
+  await expect.poll(() => settings(page)).toHaveLength(1);
+  await menu(page).click();
+  const copy = page.getByRole('button', { name: /^Copy / }).first();
+  const before = await copy.boundingBox();
+  await copy.click();
+  await expect(page.getByRole('button', { name: /^Copy / })).toHaveCount(2);
+  expect(await copy.boundingBox()).toEqual(before);
+  await expect(copy).toHaveAccessibleName('Copy Tamarack Ridge cabin');
+});
+
+test('a name that turns its letters round turns nothing beside it, and a long one says where it ends', async ({
+  page,
+}) => {
+  await openChanged(page, { title: '\u202Eniwt reviR' });
+  await expect.poll(() => settings(page)).toHaveLength(1);
+  await menu(page).click();
+  const entry = page.locator('.menu [data-well] .entry');
+  await expect(entry).toHaveCount(1);
+  const [name, when] = [await entry.locator('.well').boundingBox(), await entry.locator('.when').boundingBox()];
+  expect(when!.x).toBeGreaterThanOrEqual(name!.x + name!.width);
+  await page.getByRole('button', { name: /^Rename / }).click();
+  const said = page.getByText('A name has 120 letters at most.');
+  await page.keyboard.type('River');
+  await expect(said).toHaveCount(0);
+  await page.getByRole('textbox', { name: /^Name of / }).fill('a'.repeat(119));
+  await page.keyboard.type('bc');
+  await expect(said).toBeVisible();
+});
