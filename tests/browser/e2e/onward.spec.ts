@@ -28,6 +28,27 @@ test('a report that is drawn leads to the drawing, and what was found is said wi
   await expect(status(page)).toHaveText(/^Well drawn: Birch Hollow\. .+\. \d+ checks could not be made\.$/);
 });
 
+test('all round the drawing that a key led to there is a ring, also where the sheets lie', async ({ page }) => {
+  await typeReport(page);
+  await expect(head(page)).toBeFocused();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+  const edges = async (): Promise<string[]> => {
+    const { x, y, width } = (await page.locator('.drawing').boundingBox())!;
+    const spots = [
+      { x: x + 200, y },
+      { x, y: y + 200 },
+      { x: x + width - 6, y: y + 200 },
+    ];
+    const shots = spots.map((spot) =>
+      page.screenshot({ clip: { ...spot, width: 6, height: 6 }, animations: 'disabled' }),
+    );
+    return (await Promise.all(shots)).map((shot) => shot.toString('base64'));
+  };
+  const ringed = await edges();
+  await head(page).evaluate((heading: HTMLElement) => heading.blur());
+  await expect.poll(async () => (await edges()).filter((spot, i) => spot === ringed[i])).toEqual([]);
+});
+
 test('a sample leads to its drawing, and to what was found', async ({ page }) => {
   await page.goto('/');
   await page.getByRole('main').getByRole('button', { name: 'Slate Hollow homestead' }).press('Enter');
