@@ -78,7 +78,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ),
   );
   const well = drawWell(solution, pen, ink, box.right, memory, frame.moment);
-  const placed = [...well.placed, ...frostPlace(solution, pen, box.left, track.left)];
+  const placed = same('placed', [...well.placed, ...frostPlace(solution, pen, box.left, track.left)]);
   const faults = worstByPart(solution);
   const context: DetailContext = {
     solution,

@@ -1,5 +1,5 @@
 /** Marks at the faults that a window shows, and the dashed box round what is in danger. */
-import type { PartKind } from '../../model/solution.ts';
+import type { PartKind, Severity } from '../../model/solution.ts';
 import { drawMark } from '../mark.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
@@ -20,38 +20,63 @@ export function drawMarks(
   clear: readonly Box[],
   /** Leaders of labels, which they would cut in two. */
   leaders: readonly Segment[],
-  { recall }: Memory,
+  { recall, same }: Memory,
 ): { shapes: Shape[]; marks: MarkPlace[] } {
+  const { left, right, top, bottom } = box;
+  const asked = same('marksAsked', askedFor({ solution, placed, pen, box }));
+  // Most that moves in a well moves no sign here.
+  const stands = recall('marksStand', [asked, placed, clear, leaders, left, right, top, bottom], () =>
+    standing(asked, { placed, clear, leaders, box }),
+  );
   const marks: MarkPlace[] = [];
   const shapes: Shape[] = [];
+  for (const { number, severity, x, y } of stands) {
+    marks.push({ number, x, y, size: MARK_PX, view: frame.view });
+    shapes.push(
+      recall(`mark/${number}`, [severity, x, y, frame.ink], () =>
+        drawMark({ number, severity, x, y, size: MARK_PX, ink: frame.ink }),
+      ),
+    );
+  }
+  return { shapes, marks };
+}
+
+/** A sign and where it would stand if nothing were there. */
+interface Asked extends Place {
+  readonly number: number;
+  readonly severity: Severity;
+}
+
+function askedFor({ solution, placed, pen, box }: Pick<DetailContext, 'solution' | 'placed' | 'pen' | 'box'>): Asked[] {
   const edge = MARK_PX / 2 + 2;
-  const faulty = solution.findings.length > 0;
-  const bodies = faulty ? placed.filter(({ kind }) => BODIES.has(kind)) : [];
-  const lines = faulty ? placed.filter(({ kind }) => LINES.has(kind)) : [];
-  solution.findings.forEach((finding, i) => {
+  return solution.findings.flatMap((finding, i) => {
     const part = placeOf(placed, finding.part, finding.partKind);
     // A fault with a depth is marked where it is; the rope's or the cable's own run is long.
-    if (finding.depth !== null && (finding.depth < pen.top || finding.depth > pen.bottom)) return;
-    if (part === undefined || part.bottom < box.top + 4 || part.top > box.bottom - 4) return;
+    if (finding.depth !== null && (finding.depth < pen.top || finding.depth > pen.bottom)) return [];
+    if (part === undefined || part.bottom < box.top + 4 || part.top > box.bottom - 4) return [];
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
     // Under an adapter hangs the pipe, which has signs of its own.
     const middle = part.kind === 'pitlessAdapter' ? top : (top + bottom) / 2;
     const y = Math.min(Math.max(part.signAt ?? middle, box.top + edge), box.bottom - edge);
-    const wanted = Math.max(besides(part, y, pen.x(0)), box.left + edge);
-    const free = freePlace(wanted, y, marks, { clear, bodies, lines, leaders }, box);
-    if (free === null) return;
-    const { x, y: stands } = free;
-    const number = i + 1;
-    marks.push({ number, x, y: stands, size: MARK_PX, view: frame.view });
-    const { severity } = finding;
-    shapes.push(
-      recall(`mark/${number}`, [severity, x, stands, frame.ink], () =>
-        drawMark({ number, severity, x, y: stands, size: MARK_PX, ink: frame.ink }),
-      ),
-    );
+    const x = Math.max(besides(part, y, pen.x(0)), box.left + edge);
+    return [{ number: i + 1, severity: finding.severity, x, y }];
   });
-  return { shapes, marks };
+}
+
+/** Each where it is free; those that find no place are left out. */
+function standing(
+  asked: readonly Asked[],
+  { placed, box, ...off }: Pick<Kept, 'clear' | 'leaders'> & Pick<DetailContext, 'placed' | 'box'>,
+): Asked[] {
+  const bodies = placed.filter(({ kind }) => BODIES.has(kind));
+  const lines = placed.filter(({ kind }) => LINES.has(kind));
+  const stands: Asked[] = [];
+  for (const each of asked) {
+    const free = freePlace(each.x, each.y, stands, { ...off, bodies, lines }, box);
+    if (free !== null) stands.push({ ...each, ...free });
+  }
+  return stands;
 }
 
 /** What signs keep off. */
@@ -86,7 +111,7 @@ const LINES: ReadonlySet<PartKind> = new Set(['cable', 'rope']);
 function freePlace(
   x: number,
   y: number,
-  marks: readonly MarkPlace[],
+  marks: readonly Place[],
   { clear, bodies, lines, leaders }: Kept,
   box: WindowBox,
 ): { x: number; y: number } | null {
