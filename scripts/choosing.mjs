@@ -73,7 +73,7 @@ A pump **does the job** when it
 - and breaks no rule that another pump, pipe or wire would keep.
 
 Of those the smallest power comes first, then the rated flow nearest to what is asked; one that gives more than twice what
-is wanted stands after one that works and gives up to 1.6 times. Where nobody told the dry season it hangs with more water
+is wanted stands after one that does as well, or works, and gives up to 1.6 times. Where nobody told the dry season it hangs with more water
 over it. Pipe and wire are sized for where it then hangs and for what it gives. Weight decides on no pump: from 300 lb
 (136 kg) on the table says that it needs a rig. Common practice, no source.
 
@@ -88,7 +88,12 @@ That is more than \`check\` asks of a pump that hangs: a pump that it finds noth
 than 1.1 times, or runs outside that range, *works, but*, and stands after those that do.
 
 What nobody said is never guessed: such a pump *depends*, and the table says on what; so does one that no usual tank is
-large enough for.
+large enough for. Where nobody knows how far the water falls, a pump that still works within its range with the water at
+its dry-run protection stands before one that hardly lifts from there: that one may run on and never shut off. Where no
+depth leaves water over the intake and room under the motor, the table says so first.
+
+A pump that fills an **open tank**, from which a second one serves the house, is held against what the tank needs: where it
+carries the peak, the day's water in eight hours of running. A float switch has to stop the pump, never a valve alone.
 
 **Caution.** These are usual pumps of their rating, not one maker's: check the maker's curve before you buy. Pump, wiring
 and well are work for licensed people; local code decides.`,
