@@ -3,7 +3,7 @@ import type { OwnEnd } from '../../model/solution.ts';
 
 export const ends: Readonly<Record<OwnEnd, string>> = {
   underWellTop: 'under the well top',
-  pumpingLevelUnknown: 'under the pumping level, which nobody knows',
+  pumpingLevelUnknown: 'a pumping level that nobody knows',
   underStaticLevel: 'under the static level',
   motorOnBottom: 'motor on the bottom',
   atGround: 'at the ground',
