@@ -79,7 +79,9 @@ over it. Pipe and wire are sized for where it then hangs and for what it gives. 
 
 A well that gives less than the house wants is drawn from as deep as the pump lifts: there it gives 1.1 times from the water
 at rest, and four fifths with the last water over its dry-run protection. Where air alone told the yield, what draws more
-of it stands first. A pump named for more than twice what is wanted is none there, where a smaller one serves.
+of it stands first, and of two with one motor the one that draws more of the store. A pump is past its range there only
+where it is so with the water drawn down, and under it only where it is so from the water at rest. One named for more than
+twice what is wanted is none there, where a smaller one serves.
 
 A pump that does not pass the casing or the adapter is none, or depends on how wide the one that is bought is; where that
 keeps them all, it is said above the table with what would do.

@@ -216,7 +216,11 @@ const STRING: readonly BadWell[] = [
     'danger',
     ['PR-18', 'PR-51'],
     'Quartz Gulch',
-    { dropPipe: { material: 'PVC', size: '1-1/2 in', ratio: 'schedule 80', sectionLength: '20 ft' } },
+    {
+      dropPipe: { material: 'PVC', size: '1-1/2 in', ratio: 'schedule 80', sectionLength: '20 ft' },
+      // The wider pipe leaves less room for water.
+      'house.demand': '4.2 gpm',
+    },
   ),
   bad('nylon fittings', 'nylon insert fittings carry the string', 'danger', ['PR-18'], 'Dune Meadow', {
     'string.fittings': 'nylon',

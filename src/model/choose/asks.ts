@@ -24,6 +24,8 @@ export type Ask =
   | Sentence<'wellYield', { flow: CubicMetresPerSecond }>
   /** A level was read while pumping, and nobody said how much. */
   | Sentence<'testFlow', { flow: CubicMetresPerSecond }>
+  /** An open tank, and nobody said how much it holds: the more, the less is asked of the pump. */
+  | Sentence<'openTank', object>
   /** `most` is the widest pump that passes. */
   | Sentence<'pumpWidth', { most: Metres }>;
 
@@ -42,6 +44,7 @@ export function asksOf(solution: Solution, flow: CubicMetresPerSecond | null): r
     ...ofPoints(solution, flow),
     ...ofPipe(solution),
     ...ofWell(solution),
+    ...ofTank(solution),
     ...ofWidth(solution),
   ];
 }
@@ -82,6 +85,10 @@ function ofWell(solution: Solution): Ask[] {
   const gives: Ask[] = unsaid && flow !== null ? [{ variant: 'wellYield', numbers: { flow } }] : [];
   const isRead = pumping?.kind === 'level' && pumping.flowAssumed === true && demand !== null;
   return isRead ? [{ variant: 'testFlow', numbers: { flow: demand } }] : gives;
+}
+
+function ofTank({ facts: { house } }: Solution): Ask[] {
+  return house.kind === 'open tank' && house.tank === null ? [{ variant: 'openTank', numbers: {} }] : [];
 }
 
 function ofWidth(solution: Solution): Ask[] {

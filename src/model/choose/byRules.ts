@@ -97,14 +97,17 @@ export function followsDepth(rule: string, solution: Solution): boolean {
   return rule === ON_THE_HOOK || (rule === INFLOW_UNCOVERED && givesLess(solution));
 }
 
-/** A larger tank answers it, which is chosen beside the pump. */
-const SHORT_RUNS = 'PR-56';
+/**
+ * A larger tank answers short runs, which is chosen beside the pump; a relief valve or another line what the pump can put
+ * on the one that lies there.
+ */
+const ALSO_TOLD: ReadonlySet<string> = new Set(['PR-56', 'PR-61']);
 
 /** The weight stands in a column of its own. */
 export function alsoTold(solution: Solution): ToldFinding[] {
   return solution.findings
     .filter(({ rule, severity }) => severity !== 'note' && rule !== ON_THE_HOOK)
-    .filter(({ rule }) => rule === SHORT_RUNS || followsDepth(rule, solution))
+    .filter(({ rule }) => ALSO_TOLD.has(rule) || followsDepth(rule, solution))
     .map(({ rule, variant, numbers }) => ({ rule, variant, numbers }));
 }
 

@@ -23,7 +23,7 @@ import { asksOf } from './asks.ts';
 import { toldOf } from './toldOf.ts';
 import { alsoTold, followsDepth } from './byRules.ts';
 import type { Candidate } from './candidates.ts';
-import { CUT_OUT_SPARE, fitOf, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
+import { CUT_OUT_SPARE, fitOf, givesLess, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
 import { forDrySeason, isLevelKnown } from './drySeason.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
 import { isFit, type PumpRow, type Supply } from './pumpRow.ts';
@@ -96,7 +96,9 @@ function hungWithoutMore(plan: Plan, candidate: Candidate, solver: Solver): Pump
       return deeper.does === 'works' ? deeper : told;
     }
   }
-  if (isTyped && hangsWell(stays()) && (isFit(stays()) || !turnsOnDepth(stays()))) return stays();
+  // In a well that gives less than is asked a stronger pump hangs deeper, wherever the one before it hung.
+  const isDrawn = givesLess(bare) && mayMove(bare.facts, 'pump.setting');
+  if (isTyped && !isDrawn && hangsWell(stays()) && (isFit(stays()) || !turnsOnDepth(stays()))) return stays();
   const here = isTyped ? first().solution : bare;
   const aimed = ownChanges([...aimedAt(draftOf(here.plan), here, solver).draft.changes.values()]);
   const aimedThere = aimed.length === 0 ? stays() : hung(forDrySeason(aimed, bare));

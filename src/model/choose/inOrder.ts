@@ -9,7 +9,7 @@ import { givesLess, RANGE, WANTED_SHARE, type Does, type PumpFigures } from './f
 interface Judged {
   readonly does: Does;
   readonly why: { readonly variant: string };
-  readonly figures: Pick<PumpFigures, 'share' | 'range'>;
+  readonly figures: Pick<PumpFigures, 'share' | 'range' | 'level'>;
   readonly power: Watts | null;
   readonly rated: CubicMetresPerSecond;
   readonly solution: Solution;
@@ -25,7 +25,8 @@ const FAR_OVER = 2;
 /**
  * What does, what does wherever the water is, what works with all that the house wants, what depends, and of that last
  * what hardly lifts from the deepest that it may have to, what only gets along, the rest. In each, of a well whose yield is only sure in part, first what draws more of it; then the smallest
- * power, then the rated flow nearest to what is asked.
+ * power, then the rated flow nearest to what is asked, or where the well gives less than that, what draws the most of its
+ * store.
  */
 export function inOrder<Row extends Judged>(rows: readonly Row[]): Row[] {
   const near = new Set(rows.filter(isNearEnough).map(({ does }) => does));
@@ -78,7 +79,9 @@ function rankOf(row: Judged): number {
   }
 }
 
-function farFrom({ rated, solution }: Judged): number {
+/** In a well that gives less than is asked the store counts: the deeper it is drawn, the better. */
+function farFrom({ rated, solution, figures }: Judged): number {
+  if (givesLess(solution)) return -(figures.level ?? 0);
   const wanted = wantedOfPump(solution)?.flow;
   return wanted === undefined ? rated : Math.abs(rated - WANTED_SHARE * wanted);
 }

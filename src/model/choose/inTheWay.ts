@@ -186,15 +186,15 @@ function writeFlow(flow: CubicMetresPerSecond, facts: Facts): string {
 const usualRatings = ({ units }: Facts): readonly Pascals[] =>
   units === 'us' ? [psi(160), psi(200), psi(250)] : [10e5, 12.5e5, 16e5];
 
-/** The weakest usual class in which some do for sure, else the strongest in which some may; null where in none. */
+/** The weakest usual class in which some do for sure, else the weakest in which some may; null where in none. */
 function inNewPe(facts: Facts, burst: ReadonlySet<string>, without: Without) {
   const hangs = facts.dropPipe.rating ?? 0;
   let may: { readonly rating: Pascals; readonly able: readonly PumpName[] } | null = null;
   for (const rating of usualRatings(facts).filter((each) => each > hangs)) {
     const able = without(inStrongPe(rating, facts), burst);
     if (able === null) continue;
-    may = { rating, able };
-    if (able.length > 0) break;
+    if (able.length > 0) return { rating, able };
+    may ??= { rating, able };
   }
   return may;
 }

@@ -65,7 +65,7 @@ export const RESTS_ON: Readonly<Record<string, readonly string[]>> = {
     'site.altitude',
   ],
   'PR-54': [...DROP_PIPE, ...AT_CUT_IN, 'pump.setting', ...AS_TESTED],
-  'PR-55': ['water.pumping.flow', ...AT_CUT_IN, 'pump.setting'],
+  'PR-55': ['water.pumping.flow', ...AT_CUT_IN, 'house.cutOut', 'house.precharge', 'pump.setting'],
   'PR-56': ['house.cutIn', 'house.cutOut', 'house.precharge', 'pump.curve.flow', 'site.altitude'],
   'PR-57': ['house.cutIn', 'house.cutOut', 'house.precharge'],
   'PR-58': ['pump.setting', 'house.cutIn', ...PUMP, ...AS_TESTED],

@@ -5,8 +5,11 @@ import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
 import { carriesPeak, tankForPeak, wantedOfPump } from '../figures/wantedOfPump.ts';
+import type { Facts } from '../facts.ts';
+import { inflowOf } from '../figures/waterFall.ts';
+import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
-import type { CubicMetres, CubicMetresPerSecond, Seconds } from '../si.ts';
+import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { gallons, writeQuantity } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
@@ -72,6 +75,8 @@ interface Store {
   readonly sure: CubicMetresPerSecond | null;
   readonly need: CubicMetres;
   readonly peak: Seconds;
+  /** Of what the well gives at the most, what flows in on the average while its store is drawn: less, by a test. */
+  readonly inflow: Ratio;
   /** In the bore. */
   readonly stored: CubicMetres | null;
   /** In an open tank; 0 where there is none. */
@@ -87,9 +92,39 @@ function storeOf(given: Given, wanted: CubicMetresPerSecond): Store {
   const { kind, tank } = given.facts.house;
   const open = kind === 'open tank';
   const inTank = { tank: open ? (tank ?? 0) : 0, uncounted: open && tank === null };
-  if (isEnough) return { wanted, sure, need: 0, peak: 0, stored: null, ...inTank };
+  if (isEnough) return { wanted, sure, need: 0, peak: 0, inflow: 1, stored: null, ...inTank };
   const asked = wantedOfPump(given.solved)?.flow ?? wanted;
-  return { wanted, sure, ...dayNeed(given.solved), stored: storedForPeak(given, asked), ...inTank };
+  const end = endOfStore(given, asked);
+  const stored = end === null ? null : storedTo(given, end);
+  const inflow = stored === null || end === null ? 1 : inflowWhileDrawn(given.facts, end);
+  return { wanted, sure, ...dayNeed(given.solved), inflow, stored, ...inTank };
+}
+
+/** Of the water of a peak so much is not missed: the taps run a little slower at its end. Common practice, no source. */
+const UNMISSED: Ratio = 0.05;
+
+/** Water of the peak that nothing gives: from when the store is drawn no more comes than the well gives at the most. */
+function lacking({ wanted, peak, inflow }: Store, yielded: CubicMetresPerSecond, kept: CubicMetres): CubicMetres {
+  const drawn = wanted - inflow * yielded;
+  const lasts = drawn > 0 ? kept / drawn : Infinity;
+  return Math.max(wanted - yielded, 0) * Math.max(peak - lasts, 0);
+}
+
+/** Into how many parts the fall is cut: an inflow bends once at the most. */
+const PARTS = 24;
+
+/**
+ * A well that was tested gives little while its water still stands high: of its yield what flows in on the average from
+ * the level at rest down to a depth, of a bore that is as wide all the way. 1 where nobody knows how it grows.
+ */
+function inflowWhileDrawn(facts: Facts, end: Metres): Ratio {
+  const { pumping, staticLevel } = facts.water;
+  const inflow = wellRelation(pumping, staticLevel) === null ? null : inflowOf(facts);
+  const gives = provenYield(facts);
+  const drawn = end - (lowestStatic(facts) ?? end);
+  if (inflow === null || gives === null || !(gives > 0) || !(drawn > 0)) return 1;
+  const flows = Array.from({ length: PARTS }, (_, i) => Math.min(inflow.at(((i + 0.5) / PARTS) * drawn), gives));
+  return flows.reduce((sum, each) => sum + each, 0) / PARTS / gives;
 }
 
 /** @param yielded  what the well gives, by all that is said of it, or the part that is sure: both are told, whichever is judged */
@@ -101,7 +136,7 @@ function judgedOn(given: Given, store: Store, yielded: CubicMetresPerSecond) {
   const sure = store.sure ?? gives;
   const numbers = { wanted, gives, sure, aDay: gives * DAY, sureADay: sure * DAY };
   if (meets(margin, 'flow')) return holds('givesEnough', numbers, margin);
-  const { need, peak, stored, tank, uncounted } = store;
+  const { need, peak, inflow, stored, tank, uncounted } = store;
   const asked = (wanted - yielded) * peak;
   const at = { measured: yielded, limit: wanted, margin, quantity: 'flow', depth: solved.levels.static } as const;
   const kept = (stored ?? 0) + tank + (values.tankDrawdown ?? 0);
@@ -114,8 +149,10 @@ function judgedOn(given: Given, store: Store, yielded: CubicMetresPerSecond) {
   // A pump that outruns the well is told by a rule of its own, guarded or not.
   if (tank > 0 && carriesPeak(solved, yielded))
     return breaks('tankCarries', 'note', { ...numbers, tank, peak, need, daySure }, at);
-  const carried = stored !== null && kept >= asked;
-  const peakSure = kept >= (wanted - sure) * peak;
+  const carries = (flow: CubicMetresPerSecond) =>
+    lacking(store, flow, kept) <= (inflow < 1 ? UNMISSED * wanted * peak : 0);
+  const carried = stored !== null && carries(yielded);
+  const peakSure = carries(sure);
   const byStore = { ...numbers, stored: kept, peak, need, daySure, peakSure, surely: daySure && peakSure, uncounted };
   if (carried && isGuarded(solved)) return breaks('carried', 'note', byStore, at);
   if (carried) return breaks('carriedUnguarded', 'warning', byStore, at);
@@ -125,18 +162,21 @@ function judgedOn(given: Given, store: Store, yielded: CubicMetresPerSecond) {
 }
 
 /**
- * Water in the bore that still comes at a usable flow: no deeper than the pump gives most of what is asked of it. Null in an
+ * How far down water still comes at a usable flow: no deeper than the pump gives most of what is asked of it. Null in an
  * unknown bore, and while nobody can tell what the pump lifts.
  */
-function storedForPeak({ solved, facts, values }: Given, asked: CubicMetresPerSecond): CubicMetres | null {
+function endOfStore({ facts, values }: Given, asked: CubicMetresPerSecond): Metres | null {
   const rest = lowestStatic(facts);
   if (rest === null || values.usableStorage === null || pumpAtLevel(facts, WEAKER, rest) === null) return null;
   const reached = levelAtFlow(facts, WEAKER, LEAST_SHARE * asked);
-  const end = Math.min(lowestLevel(facts).depth, reached ?? -Infinity);
+  return Math.max(Math.min(lowestLevel(facts).depth, reached ?? -Infinity), rest);
+}
+
+function storedTo({ solved, facts }: Given, end: Metres): CubicMetres {
   return usableStorage({
     bore: solved.bore,
-    staticLevel: rest,
-    intakeDepth: Math.max(end, rest),
+    staticLevel: lowestStatic(facts) ?? end,
+    intakeDepth: end,
     dropPipeOutsideDiameter: facts.dropPipe.outsideDiameter,
   });
 }

@@ -185,6 +185,7 @@ export const choose = {
         `Only if the drop pipe bears ${show.pressure(need)}: read the rating that is printed on it.`,
       wellYield: ({ flow }, show) =>
         `Have the well pumped first: nobody said what it gives, and this pump may take ${show.flow(flow)}.`,
+      openTank: () => 'Say how much the open tank holds: one that carries the peak wants no more than a small pump.',
       pumpWidth: ({ most }, show) =>
         `Only if the pump is ${show.bore(most)} wide or less: ask its maker for its width over the cable guard.`,
     } satisfies Said<Ask>,
