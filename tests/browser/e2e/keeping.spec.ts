@@ -706,7 +706,9 @@ test('a name that turns its letters round turns nothing beside it, and a long on
   const entry = page.locator('.menu [data-well] .entry');
   await expect(entry).toHaveCount(1);
   const [name, when] = [await entry.locator('.well').boundingBox(), await entry.locator('.when').boundingBox()];
-  expect(when!.x).toBeGreaterThanOrEqual(name!.x + name!.width);
+  // In a line of its own under the name.
+  expect(when!.y).toBeGreaterThanOrEqual(name!.y + name!.height - 1);
+  expect(await entry.locator('.when').innerText()).toMatch(/^\d/);
   await page.getByRole('button', { name: /^Rename / }).click();
   const said = page.getByText('A name has 120 letters at most.');
   await page.keyboard.type('River');
