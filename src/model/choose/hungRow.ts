@@ -14,16 +14,26 @@ import type { Plan } from '../plan/schema.ts';
 import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove } from '../rules/cutOff.ts';
 import { mayMove, writtenInside } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
+import { verdictBy } from '../rules/index.ts';
 import { reachAt } from '../rules/tank.ts';
 import { largerTank, leastRun, ratedFlow } from '../rules/tankCycle.ts';
-import type { CubicMetres } from '../si.ts';
+import type { CubicMetres, CubicMetresPerSecond } from '../si.ts';
 import type { Change, Solution } from '../solution.ts';
 import type { Solver } from '../solve.ts';
 import { asksOf } from './asks.ts';
 import { toldOf } from './toldOf.ts';
 import { alsoTold, followsDepth } from './byRules.ts';
 import type { Candidate } from './candidates.ts';
-import { CUT_OUT_SPARE, fitOf, givesLess, LEFT_OVER_INTAKE, turnOf, WANTED_SHARE, type Fit } from './fit.ts';
+import {
+  CUT_OUT_SPARE,
+  fitOf,
+  givesLess,
+  LEFT_OVER_INTAKE,
+  MOST_FROM_STORE,
+  turnOf,
+  WANTED_SHARE,
+  type Fit,
+} from './fit.ts';
 import { forDrySeason, isLevelKnown } from './drySeason.ts';
 import { outfit, partOf, type Outfitted, type Part } from './outfit.ts';
 import { isFit, type PumpRow, type Supply } from './pumpRow.ts';
@@ -97,7 +107,7 @@ function hungWithoutMore(plan: Plan, candidate: Candidate, solver: Solver): Pump
     }
   }
   // In a well that gives less than is asked a stronger pump hangs deeper, wherever the one before it hung.
-  const isDrawn = givesLess(bare) && mayMove(bare.facts, 'pump.setting');
+  const isDrawn = leavesStore(bare, candidate.rated) && isFit(stays()) && isBorne(stays().solution);
   if (isTyped && !isDrawn && hangsWell(stays()) && (isFit(stays()) || !turnsOnDepth(stays()))) return stays();
   const here = isTyped ? first().solution : bare;
   const aimed = ownChanges([...aimedAt(draftOf(here.plan), here, solver).draft.changes.values()]);
@@ -150,6 +160,24 @@ function hangsWell({ plan, solution }: PumpRow): boolean {
     ({ severity, rule, together }) =>
       severity !== 'note' && (OF_DEPTH.has(rule) || together.some((each) => OF_DEPTH.has(each.rule))),
   );
+}
+
+/** A pipe that bears the pump nowhere does so no better deeper. */
+function isBorne(solution: Solution): boolean {
+  const verdict = verdictBy('PR-18', solution);
+  return verdict !== 'danger' && verdict !== 'warning';
+}
+
+/**
+ * In a well that gives less than is asked: in the upper half of the water that the pump could draw. One that is named for
+ * far more than is asked is none there, wherever it hangs.
+ */
+function leavesStore(bare: Solution, rated: CubicMetresPerSecond): boolean {
+  const { facts } = bare;
+  if (!givesLess(bare) || !mayMove(facts, 'pump.setting')) return false;
+  if (!meets(MOST_FROM_STORE * (wantedOfPump(bare)?.flow ?? 0) - rated, 'flow')) return false;
+  const lifts = levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' }) ?? Infinity;
+  return facts.pump.setting < ((lowestStatic(facts) ?? 0) + Math.min(lifts, facts.well.bottom)) / 2;
 }
 
 /** Nobody knows how far the water falls, and the pump lifts none before its intake or probe ends that. */

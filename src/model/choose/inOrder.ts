@@ -80,8 +80,8 @@ function rankOf(row: Judged): number {
 }
 
 /** In a well that gives less than is asked the store counts: the deeper it is drawn, the better. */
-function farFrom({ rated, solution, figures }: Judged): number {
-  if (givesLess(solution)) return -(figures.level ?? 0);
+function farFrom({ does, rated, solution, figures }: Judged): number {
+  if (does !== 'no' && givesLess(solution)) return -(figures.level ?? 0);
   const wanted = wantedOfPump(solution)?.flow;
   return wanted === undefined ? rated : Math.abs(rated - WANTED_SHARE * wanted);
 }

@@ -237,7 +237,9 @@ test('those that do come first, then what draws more of an unsure yield, then th
       const { demand } = row.solution.facts.house;
       if (before.power !== row.power || demand === null) return;
       const far = (each: PumpRow) =>
-        givesLess(each.solution) ? -(each.figures.level ?? 0) : Math.abs(each.rated - WANTED_SHARE * demand);
+        each.does !== 'no' && givesLess(each.solution)
+          ? -(each.figures.level ?? 0)
+          : Math.abs(each.rated - WANTED_SHARE * demand);
       expect(far(before)).toBeLessThanOrEqual(far(row) + HAIR);
     });
   });
