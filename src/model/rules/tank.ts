@@ -105,7 +105,7 @@ export const pumpReachesCutOut = defineRule({
     const { facts, curves, lowest } = solved;
     if (facts.house.kind === 'open tank') return [];
     if (lowest !== null && lowest.by !== 'lift' && curves.atCutInMost?.outpumped !== true) return [];
-    // Where nobody knows the fall it is told with the pump in its place: as deep as it lifts from, its probe stops it there.
+    // Where nobody knows the fall: as deep as it lifts from, for there its probe stops it.
     const mayStall = lowest === null || lowest.by === 'lift';
     const guarded = mayStall ? hasCutOff(solved) && reachesFromRest(solved) : servesWhileHigh(solved);
     const lifts = levelAtNoFlow(facts, { end: 'least', tank: guarded ? 'cutIn' : 'cutOut' });
