@@ -3,7 +3,7 @@ import type { OwnEnd } from '../../model/solution.ts';
 
 export const ends: Readonly<Record<OwnEnd, string>> = {
   underWellTop: 'under the well top',
-  pumpingLevelUnknown: 'an unknown pumping level',
+  pumpingLevelUnknown: 'pumping level not measured',
   underStaticLevel: 'under the static level',
   motorOnBottom: 'motor on the bottom',
   atGround: 'at the ground',

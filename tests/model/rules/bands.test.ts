@@ -78,7 +78,7 @@ describe('the band of the pump', () => {
   test('is not drawn as allowed while nobody knows how far the water falls', () => {
     const unknown = { 'water.pumping': { kind: 'yield only' }, 'pump.lowLevelCutOff': '138 ft' };
     expect(band('pump.setting', unknown).kind).toBe('unknown');
-    expect(said(band('pump.setting', unknown).fromEnd)[1]).toBe('an unknown pumping level');
+    expect(said(band('pump.setting', unknown).fromEnd)[1]).toBe('pumping level not measured');
     expect(band('pump.setting', {}).kind).toBe('allowed');
   });
 
