@@ -12,7 +12,6 @@ import { rect } from './shapes.ts';
 import { drawBody } from './section/body.ts';
 import { sectionFrame } from './section/frame.ts';
 import { drawGround, groundLayers } from './section/ground.ts';
-import { topPartsOf } from './section/topWorks.ts';
 import { drawSectionTurf } from './section/turf.ts';
 import { isContrast, THEMES } from './theme.ts';
 import type { Scene, View } from './view.ts';
@@ -41,12 +40,11 @@ export function drawPortrait(solution: Solution, view: PortraitView): Portrait {
     },
     forgetful,
   );
-  const topParts = topPartsOf(solution, frame);
   const shapes: Shape[] = [
     rect('paper', 0, 0, width, height, { fill: ink.paper }),
     ...drawGround(solution, groundLayers(solution, frame), frame, forgetful),
     ...drawSectionTurf(solution, frame),
-    ...drawBody(solution, topParts, frame, undefined, forgetful).shapes,
+    drawBody(solution, frame, undefined, forgetful).shape,
   ];
   return { width, height, paper: null, shapes: isContrast(theme) ? heavier(shapes, forgetful) : shapes };
 }

@@ -97,7 +97,8 @@ describe('a drawer gives back what did not change', () => {
   test.each([
     'ground',
     'frost',
-    'well',
+    'well > casing',
+    'well > openHole/water',
     'house',
     'topWorks',
     'rail',

@@ -8,7 +8,8 @@ import { anyPlan } from '../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../plans/build.ts';
 import { chevrons, strokesOf } from './chevrons.ts';
 import { contrast } from './colour.ts';
-import { find, flat, number, SHEET } from './pictures.ts';
+import { extentOf } from './parts/extent.ts';
+import { find, flat, number, ownShapes, SHEET } from './pictures.ts';
 
 const WELLS = new Map(SAMPLES.map((name): [string, Solution] => [name, solve(planOf(sample(name)))]));
 function well(name: string): Solution {
@@ -39,8 +40,8 @@ const ways = (scene: Scene, name: string) =>
 
 /** Height at which the water in the section begins [px]. */
 function surfaceOf(scene: Scene): number {
-  const corners = strokesOf(String(find(scene.shapes, 'water/standing').d)).flat();
-  return Math.min(...corners.map(([, y]) => y));
+  const water = flat(ownShapes(scene)).filter(({ path }) => /^well > .*\/water$/.test(path));
+  return Math.min(...water.map(({ shape }) => extentOf(shape).top));
 }
 
 function depthToY(scene: Scene, depth: number): number {
@@ -354,6 +355,6 @@ test('water that falls in the section leaves alone what it does not touch', () =
     'detail/B > boxes',
   ])
     expect(find(after.shapes, path), path).toBe(find(before.shapes, path));
-  for (const path of ['well > water/standing', 'levels > pumpingLevel', 'chips > pumpingLevel'])
+  for (const path of ['well > openHole/water', 'levels > pumpingLevel', 'chips > pumpingLevel'])
     expect(find(after.shapes, path), path).not.toBe(find(before.shapes, path));
 });

@@ -28,7 +28,7 @@ describe.each(['print', 'contrast', 'contrast-dark'] as const)('in the %s theme,
   const SETS: Readonly<Record<string, readonly string[]>> = {
     levels: ['levels > staticLevel', 'levels > pumpingLevel', 'frost > frost/line', 'cone > cone/line'],
     'signs of the levels': ['staticLevel/sign > triangle', 'pumpingLevel/sign > triangle'],
-    string: ['string > dropPipe', 'string > cable', 'string > rope', 'casing > casing/0/left'],
+    string: ['string > dropPipe', 'string > cable', 'string > rope', 'casing > walls'],
     ground: ['ground > layer/0/hatch', 'ground > layer/1/hatch', 'ground > layer/3/hatch'],
   };
 

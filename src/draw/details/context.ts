@@ -2,7 +2,7 @@
 import type { Severity, Solution } from '../../model/solution.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { DetailFrame } from './contract.ts';
-import type { Placed } from './stage.ts';
+import type { Placed } from '../well/stage.ts';
 
 /** The window right of the rail [px]. */
 export interface WindowBox {

@@ -18,16 +18,17 @@ import type { DetailContext, WindowBox } from './context.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetailFlow } from './flow.ts';
 import { drawGround } from './ground.ts';
-import { drilledRadius } from './hole.ts';
+import { drilledRadius } from '../well/annulus.ts';
+import { drawWell } from '../well/drawWell.ts';
+import type { Placed } from '../well/stage.ts';
+import { drawWaterLevels, levelIn } from './levels.ts';
 import { factorIn, LEADER_PX, layOutFrame } from './layout.ts';
 import type { Room } from './layout.ts';
 import { leadersOf } from './leaders.ts';
 import { drawMarks, faultBoxes, signBox } from './marks.ts';
 import { drawRail, tickStep } from './rail.ts';
-import type { Placed } from './stage.ts';
 import { calloutFor, isWithin, touching, worstByPart } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
-import { drawWell } from './wellScene.ts';
 
 export interface DetailPlan extends Room {
   readonly topDepth: Metres;
@@ -41,6 +42,9 @@ export interface DetailPlan extends Room {
 
 /** In a narrow frame the ground behind the labels is left without line work; in a wide one that would look cut off. */
 const WIDE_PX = 620;
+
+/** How far a fracture can be followed into the rock [px]. */
+const fractures = (): number => 54;
 
 export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan, memory: Memory): DetailScene {
   const { x, y, width, height, ink, type, units, words } = frame;
@@ -77,8 +81,12 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
       }),
     ),
   );
-  const well = drawWell(solution, pen, ink, box.right, memory, frame.moment);
-  const placed = same('placed', [...well.placed, ...frostPlace(solution, pen, box.left, track.left)]);
+  const well = drawWell(solution, { pen, ink, right: box.right, fractures }, memory, frame.moment);
+  const { levels } = solution;
+  const water = recall('waterLevels', [bore, levelIn(levels.static, pen), levelIn(levels.pumping, pen), pen, ink], () =>
+    drawWaterLevels(solution, pen, ink),
+  );
+  const placed = same('placed', [...well.placed, ...water.placed, ...frostPlace(solution, pen, box.left, track.left)]);
   const faults = worstByPart(solution);
   const context: DetailContext = {
     solution,
@@ -104,7 +112,9 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const shapes = [
     recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
     ground,
-    recall('wellGroup', [well], () => group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' })),
+    recall('wellGroup', [well, water], () =>
+      group('well', [...well.shapes, ...water.shapes], { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
+    ),
     ...drawDetailFlow(solution, frame, pen, box, leaders, () => [...patches, ...marked.marks.map(signBox)], memory),
     ...extra,
     ...drawHeld(frame, pen, box),

@@ -15,7 +15,7 @@ import type { DetailContext } from './context.ts';
 import { inflowsOf } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
 import { RAIL_PX } from './rail.ts';
-import { drilledRadius } from './hole.ts';
+import { drilledRadius } from '../well/annulus.ts';
 import { lensDepths } from './windows.ts';
 
 export function drawLens(solution: Solution, at: Metres, frame: DetailFrame, memory = forgetful): DetailScene {

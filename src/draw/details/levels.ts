@@ -1,12 +1,15 @@
 /** Water levels inside the bore: static an open triangle on a solid line, pumping a filled one on long dashes. */
 import type { Metres } from '../../model/si.ts';
+import type { Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { stroke } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from '../parts/pen.ts';
+import type { Ink } from '../theme.ts';
+import type { Placed } from '../well/stage.ts';
 
-export function drawLevel(
+function drawLevel(
   key: 'staticLevel' | 'pumpingLevel',
   pen: Pen,
   depth: Metres,
@@ -32,4 +35,37 @@ export function drawLevel(
     }),
     path('bars', bars, { stroke: ink, 'stroke-width': 1.3 }),
   ]);
+}
+
+/** A level that stands in the window. */
+export function levelIn(level: Metres | null, { top, bottom }: Pen): Metres | null {
+  return level !== null && level > top && level < bottom ? level : null;
+}
+
+export interface WaterLevels {
+  readonly shapes: readonly Shape[];
+  readonly placed: readonly Placed[];
+}
+
+export function drawWaterLevels({ levels, bore }: Pick<Solution, 'levels' | 'bore'>, pen: Pen, ink: Ink): WaterLevels {
+  const placed: Placed[] = [];
+  const shapes: Shape[] = [];
+  for (const [key, depth, colour] of [
+    ['staticLevel', levels.static, ink.static],
+    ['pumpingLevel', levels.pumping, ink.pumping],
+  ] as const) {
+    if (depth === null || levelIn(depth, pen) === null) continue;
+    const stretch = bore.find((each) => each.bottom >= depth);
+    const radius = stretch?.insideRadius ?? 0.08;
+    shapes.push(drawLevel(key, pen, depth, pen.x(-radius), pen.x(radius), colour, ink.paper));
+    placed.push({
+      part: key,
+      kind: key,
+      left: pen.x(-radius),
+      right: pen.x(radius),
+      top: pen.y(depth) - 6,
+      bottom: pen.y(depth) + 6,
+    });
+  }
+  return { shapes, placed };
 }

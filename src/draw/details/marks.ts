@@ -9,7 +9,7 @@ import type { MarkPlace } from '../view.ts';
 import { severityInk } from './callouts.ts';
 import type { DetailContext, WindowBox } from './context.ts';
 import { isClear, nearestFree } from './leaders.ts';
-import type { Placed } from './stage.ts';
+import type { Placed } from '../well/stage.ts';
 
 export const MARK_PX = 22;
 

@@ -8,9 +8,9 @@ import { kindOfKey } from '../keys.ts';
 import type { AssumedLines, Callout } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
-import { BARB_UP } from './nearParts.ts';
+import { BARB_UP } from '../well/nearParts.ts';
 import { lookOfLabel, type Shown } from './partLabels.ts';
-import type { Placed } from './stage.ts';
+import type { Placed } from '../well/stage.ts';
 
 /** A part that wants a label, and where its leader touches it: shares of its box. */
 export interface Wanted {

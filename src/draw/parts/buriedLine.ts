@@ -2,7 +2,7 @@
 import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, polyline } from '../shapes.ts';
 import { drawBarb } from './insertFitting.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
@@ -131,3 +131,34 @@ export const lineMiddle = (part: PlacedPart, pen: Pen): number => {
   const { top, bottom } = lineOnPaper(part, pen);
   return (top + bottom) / 2;
 };
+
+const CLOSED_THICK_PX = 5;
+/** Of its way to the house, where the line is broken, clear of the signs beside the hole. */
+const BREAK_SHARE = 0.62;
+/** A shorter line has no room for a break [px]. */
+const BREAK_FROM = 70;
+
+/** From afar: round and closed. Across the ground it is not to scale, so it is broken once. */
+export function closedLine(part: PlacedPart, from: number, to: number, ramp: Ramp, paper: string, pen: Pen): Shape {
+  const y = pen.y((part.top + part.bottom) / 2);
+  const thick = Math.max(CLOSED_THICK_PX, 2 * part.radius * pen.across);
+  const d = stroke(from, y, to, y);
+  const shapes = [
+    path('wall', d, { stroke: ramp.edge, 'stroke-width': thick }),
+    path('body', d, { stroke: ramp.base, 'stroke-width': Math.max(1, thick - 2.2) }),
+    path('shine', d, { stroke: ramp.light, 'stroke-width': Math.max(0.8, thick * 0.24) }),
+  ];
+  if (to - from > BREAK_FROM) {
+    const x = from + (to - from) * BREAK_SHARE;
+    const gap = thick / 2 + 3;
+    const side = (at: number): string =>
+      polyline([
+        [at - 3, y + gap],
+        [at - 1, y + 1],
+        [at + 1, y - 1],
+        [at + 3, y - gap],
+      ]);
+    shapes.push(path('break', side(x) + side(x + 5), { fill: 'none', stroke: paper, 'stroke-width': 2.4 }));
+  }
+  return group(part.key, shapes);
+}

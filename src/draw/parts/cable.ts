@@ -3,10 +3,13 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, roundLine } from '../shapes.ts';
+import { Pen as Line } from '../hatch/pen.ts';
 import { curveDown, tenth } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
+import { runPoints, type Runs } from './runs.ts';
+import type { PumpStick } from './pumpStick.ts';
 import type { StringAxis } from './stringAxis.ts';
 
 export interface CablePlace {
@@ -66,4 +69,20 @@ function toMotor(pen: Pen, x: number, leaves: Metres, place: CablePlace): string
   const shoulder = pen.y(place.discharge);
   const middle = (top + shoulder) / 2;
   return `M${pxText(x)} ${pxText(top)}C${pxText(x)} ${pxText(middle)} ${pxText(side)} ${pxText(middle)} ${pxText(side)} ${pxText(shoulder)}V${pxText(pen.y(place.motorHead))}`;
+}
+
+const CLOSED_PX = 2;
+
+/** From afar: down to the pump, and where this is drawn slimmer than the cable hangs, along it to the motor's head. */
+export function closedCable(part: PlacedPart, pen: Pen, runs: Runs, pump: PumpStick): Shape {
+  const points = runPoints((depth) => runs.cable(depth), part, runs.centredFrom, pen);
+  const last = points[points.length - 1];
+  if (part.bottom <= pen.bottom && last !== undefined && last[1] <= pump.top + 1) {
+    const side = pump.left - 1;
+    if (last[0] < side) {
+      points[points.length - 1] = [last[0], last[1] - (side - last[0])];
+      points.push([side, pump.top + 2], [side, pump.intake]);
+    } else points.push([last[0], pump.top + 1]);
+  }
+  return path(part.key, new Line().through(points).path, roundLine(pen.tones.cable, CLOSED_PX));
 }

@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, line, path, rect } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
@@ -94,4 +94,37 @@ export function drawVent(x: number, y: number, wide: number, pen: Pen): Shape[] 
       },
     ),
   ];
+}
+
+const CLOSED_TALL_PX = 7;
+
+export interface ClosedCover {
+  readonly half: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** @param casingTop  the rim that it sits on; a cap reaches down over it, a seal into it */
+export function closedCoverOn(part: PlacedPart, casingTop: Metres, pen: Pen): ClosedCover {
+  const tall = Math.max(CLOSED_TALL_PX, (part.bottom - part.top) * pen.down);
+  const bottom = pen.y(casingTop) + tall * 0.35;
+  return { half: part.radius * pen.across + 3, top: bottom - tall, bottom };
+}
+
+/** From afar: cap or seal as one block on the casing. */
+export function closedCover(part: PlacedPart, { half, top, bottom }: ClosedCover, pen: Pen): Shape {
+  const { cast } = pen.tones;
+  const centre = pen.x(0);
+  return group(part.key, [
+    rect('body', centre - half, top, half * 2, bottom - top, {
+      rx: 2.5,
+      fill: cast.base,
+      stroke: cast.edge,
+      'stroke-width': 1.2,
+    }),
+    line('shine', centre - half + 4, top + 2.2, centre + half - 4, top + 2.2, {
+      stroke: cast.light,
+      'stroke-width': 1.4,
+    }),
+  ]);
 }

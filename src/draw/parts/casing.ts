@@ -8,6 +8,8 @@ import { block, straight, strokes } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Cut } from './tones.ts';
 
+/** From afar, a wall thinner than this is too thin for hatching [px]. */
+const HATCHED_PX = 5;
 /** A wall thinner than this would vanish. */
 const LEAST_WALL_PX = 3;
 const SHOE: Metres = inches(5);
@@ -40,13 +42,14 @@ export function drawCasing(key: string, pen: Pen, place: CasingPlace, cut: Cut):
   ] as const;
   const d = walls.map(([left, right]) => block(left, top, right, bottom)).join('');
   const dashed = place.bottom === null ? { 'stroke-dasharray': '4 3' } : {};
-  const shapes = [
-    path('walls', d, { fill: cut.fill, stroke: cut.ink, ...dashed }),
-    path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), {
-      stroke: cut.ink,
-      'stroke-width': 0.8,
-    }),
-  ];
+  const shapes = [path('walls', d, { fill: cut.fill, stroke: cut.ink, ...dashed })];
+  if (pen.closed === null || outside - inside >= HATCHED_PX)
+    shapes.push(
+      path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), {
+        stroke: cut.ink,
+        'stroke-width': 0.8,
+      }),
+    );
   if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE)
     shapes.push(drawShoe(pen, centre, inside, outside, place.bottom));
   return group(key, shapes);
@@ -63,7 +66,7 @@ export function slants(left: number, right: number, top: number, bottom: number,
 
 /** The shoe: a thick ring round the foot, bevelled to a cutting edge. */
 function drawShoe(pen: Pen, centre: number, inside: number, outside: number, foot: Metres): Shape {
-  const { steel } = pen.tones;
+  const { steel, metalWall } = pen.tones;
   const bottom = pen.y(foot);
   const top = bottom - Math.max(9, SHOE * pen.down);
   const thick = Math.max(3.5, (outside - inside) * 0.9);
@@ -75,5 +78,5 @@ function drawShoe(pen: Pen, centre: number, inside: number, outside: number, foo
       [centre + side * inside, bottom + 2],
       [centre + side * outside, bottom - 1],
     ]);
-  return path('shoe', ring(-1) + ring(1), { fill: steel.edge, stroke: pen.tones.ink });
+  return path('shoe', ring(-1) + ring(1), { fill: metalWall.ink, stroke: steel.edge });
 }

@@ -2,8 +2,9 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres, Ratio } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { digits, group, path } from '../shapes.ts';
+import { digits, group, path, polyline, rect } from '../shapes.ts';
 import { straight } from './outline.ts';
+import { onPaper, dashIfSymbol } from './closed.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
 import { turned } from './turned.ts';
@@ -123,5 +124,33 @@ function arrowPath(x: number, top: number, bottom: number, half: number, arrow: 
     [x - slim, tail],
     [x - slim, neck],
     [x - wide, neck],
+  ]);
+}
+
+const LEAST_HALF_PX = 6;
+
+/** From afar: its body with the arrow that is cast on it. */
+export function closedCheckValve(part: PlacedPart, pen: Pen, centre: number, arrow: ValveState['arrow']): Shape {
+  const { brass } = pen.tones;
+  const { middle, tall } = onPaper(part, pen);
+  const half = Math.max(LEAST_HALF_PX, part.radius * pen.across);
+  const up = arrow === 'up' ? 1 : -1;
+  return group(part.key, [
+    rect('body', centre - half, middle - tall / 2, half * 2, tall, {
+      rx: 2,
+      fill: brass.base,
+      stroke: brass.edge,
+      'stroke-width': 1,
+      ...dashIfSymbol(part, pen),
+    }),
+    path(
+      'arrow',
+      polyline([
+        [centre - 2.6, middle + 1.5 * up],
+        [centre, middle - 2.5 * up],
+        [centre + 2.6, middle + 1.5 * up],
+      ]),
+      { fill: 'none', stroke: brass.edge, 'stroke-width': 1.6 },
+    ),
   ]);
 }

@@ -2,12 +2,14 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, roundLine, type Point } from '../shapes.ts';
+import { Pen as Line } from '../hatch/pen.ts';
 import { block, curveDown } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
+import { runPoints, type Runs } from './runs.ts';
 import type { StringAxis } from './stringAxis.ts';
-import type { Cut } from './tones.ts';
+import type { Cut, Ramp } from './tones.ts';
 
 /** Pieces of curve that follow the drift; the rest of the pipe hangs plumb. */
 const PIECES = 2;
@@ -48,4 +50,28 @@ function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metr
   const upRight = curveDown(edge(right), pen.y(bend), pen.y(from), PIECES, 'L');
   const plumb = to > bend ? `V${pxText(pen.y(to))}H${pxText(edge(right)(pen.y(to)))}V${pxText(pen.y(bend))}` : '';
   return `${downLeft}${plumb}${upRight}z`;
+}
+
+export interface ClosedPipe {
+  readonly runs: Runs;
+  readonly ramp: Ramp;
+  /** Where it turns into a spool that is drawn larger than it is; null where the scale shows the way between. */
+  readonly carrier: Point | null;
+  /** What stands under it, which a symbol may hide the last inches to [px]. */
+  readonly pumpTop: number;
+}
+
+/** From afar: a round pipe, closed. */
+export function closedPipe(part: PlacedPart, pen: Pen, { runs, ramp, carrier, pumpTop }: ClosedPipe): Shape {
+  const wide = runs.pipeHalf * 2;
+  const points = runPoints((depth) => runs.pipe(depth), part, runs.centredFrom, pen);
+  const [first] = points;
+  if (carrier !== null && first !== undefined && first[0] < carrier[0]) points.unshift(carrier);
+  if (part.bottom <= pen.bottom) points.push([pen.x(0), pumpTop]);
+  const d = new Line().through(points).path;
+  return group(part.key, [
+    path('wall', d, roundLine(ramp.edge, wide)),
+    path('body', d, roundLine(ramp.base, Math.max(1, wide - 2.4))),
+    path('shine', d, roundLine(ramp.light, Math.max(1, wide * 0.24))),
+  ]);
 }

@@ -10,8 +10,7 @@ export interface AnnulusPlace {
   readonly insideRadius: Metres;
   readonly outsideRadius: Metres;
   readonly top: Metres;
-  /** Null where nobody said: outline only, dashed. */
-  readonly bottom: Metres | null;
+  readonly bottom: Metres;
 }
 
 const walls = (
@@ -23,19 +22,22 @@ const walls = (
     [pen.x(place.insideRadius), pen.x(place.outsideRadius)],
   ],
   top: pen.y(Math.max(place.top, pen.top - 0.1)),
-  bottom: pen.y(Math.min(place.bottom ?? pen.bottom + 0.1, pen.bottom + 0.1)),
+  bottom: pen.y(Math.min(place.bottom, pen.bottom + 0.1)),
 });
 
 const FLECK_PX = 15;
 
-/** Cement: fine crosswise strokes and flecks. */
-export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
+/**
+ * Cement: fine crosswise strokes and flecks.
+ *
+ * @param known  false where nobody said how far down it goes, or whether it is there: an outline, dashed
+ */
+export function drawGrout(key: string, pen: Pen, place: AnnulusPlace, known: boolean): Shape {
   const { fill, ink } = pen.tones.grout;
   const { sides, top, bottom } = walls(pen, place);
   if (bottom <= top) return group(key, []);
   const d = sides.map(([left, right]) => block(left, top, right, bottom)).join('');
-  if (place.bottom === null)
-    return group(key, [path('outline', d, { fill: 'none', stroke: ink, 'stroke-dasharray': '4 3' })]);
+  if (!known) return group(key, [path('outline', d, { fill: 'none', stroke: ink, 'stroke-dasharray': '4 3' })]);
   // Flecks of aggregate, scattered evenly.
   const long: Point[] = [];
   for (const [left, right] of sides) {
@@ -52,6 +54,18 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace): Shape {
     path('fill', d, { fill, stroke: ink, 'stroke-width': 0.8 }),
     path('flecks', strokes(long, 3, -3), { stroke: ink, 'stroke-width': 0.8 }),
   ]);
+}
+
+/** What was put back under the grout, whatever it was: an outline of dashes. */
+export function drawBackfill(key: string, pen: Pen, place: AnnulusPlace): Shape {
+  const { fill, ink } = pen.tones.gravel;
+  const { sides, top, bottom } = walls(pen, place);
+  return path(key, sides.map(([left, right]) => block(left, top, right, bottom)).join(''), {
+    fill,
+    stroke: ink,
+    'stroke-width': 0.6,
+    'stroke-dasharray': '2 2',
+  });
 }
 
 /** A gravel pack stands 2 ft over its screen (common practice, no source), and never in the grout. */

@@ -1,7 +1,8 @@
 /** A nipple or coupling: a short length of pipe, its threads shown where there is room. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, rect } from '../shapes.ts';
+import { onPaper } from './closed.ts';
 import { stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
@@ -42,4 +43,29 @@ export function drawCoupling(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0)
       ramp,
     ),
   ]);
+}
+
+const CLOSED_TALL_PX = 5;
+
+/** From afar: a band round the pipe. */
+export function closedCoupling(part: PlacedPart, pen: Pen, centre: number, pipeHalf: number): Shape {
+  const { steel } = pen.tones;
+  const { middle, tall } = onPaper(part, pen);
+  const high = Math.min(tall, CLOSED_TALL_PX);
+  const half = pipeHalf + 1.6;
+  return rect(part.key, centre - half, middle - high / 2, half * 2, high, {
+    fill: steel.base,
+    stroke: steel.edge,
+    'stroke-width': 0.8,
+  });
+}
+
+/** From afar: what stands between the spool, or a seal, and the upper end of the pipe. */
+export function closedNeck(top: number, bottom: number, centre: number, half: number, pen: Pen): Shape {
+  const { steel } = pen.tones;
+  return rect('neck', centre - half, top, half * 2, bottom - top, {
+    fill: steel.base,
+    stroke: steel.edge,
+    'stroke-width': 1,
+  });
 }

@@ -1,6 +1,6 @@
 /** How a part is put on paper: where the bore's axis is, how deep a pixel goes, and the tones of the materials. */
 import type { Metres } from '../../model/si.ts';
-import type { PartLooks } from '../looks.ts';
+import type { PartLooks, SectionLooks } from '../looks.ts';
 import type { Tones } from './tones.ts';
 
 export interface Pen {
@@ -13,6 +13,8 @@ export interface Pen {
   readonly down: number;
   readonly tones: Tones;
   readonly looks: PartLooks;
+  /** How parts look from afar, where none is cut open; null where they are. */
+  readonly closed: SectionLooks | null;
   /** Depths at the upper and lower edge of what is shown; parts may draw past them, the frame crops. */
   readonly top: Metres;
   readonly bottom: Metres;
@@ -28,15 +30,17 @@ export interface Scales {
   readonly down: number;
   readonly tones: Tones;
   readonly looks: PartLooks;
+  readonly closed?: SectionLooks | null;
 }
 
-export const makePen = ({ axis, topY, top, bottom, across, down, tones, looks }: Scales): Pen => ({
+export const makePen = ({ axis, topY, top, bottom, across, down, tones, looks, closed = null }: Scales): Pen => ({
   x: (offset) => axis + offset * across,
   y: (depth) => topY + (depth - top) * down,
   across,
   down,
   tones,
   looks,
+  closed,
   top,
   bottom,
 });

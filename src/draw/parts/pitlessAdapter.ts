@@ -6,9 +6,10 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import { pxText } from '../tenths.ts';
+import { DASH, onPaper } from './closed.ts';
 import type { Pen } from './pen.ts';
 
 export interface PitlessPlace {
@@ -194,4 +195,25 @@ function hatchIn(left: number, right: number, top: number, bottom: number): stri
     if (from > to) d += stroke(left + (y - from), from, left + (y - to), to);
   }
   return d;
+}
+
+/** From afar, how far its sliding half reaches into the casing [px]. */
+export const CLOSED_SPOOL_PX = 11;
+const CLOSED_BODY_PX = 7;
+
+/** From afar: body outside, sliding half inside; the pipe bends down from it. */
+export function closedAdapter(part: PlacedPart, casingInsideRadius: Metres, pen: Pen): Shape {
+  const { brass } = pen.tones;
+  const wall = pen.x(casingInsideRadius);
+  const { middle, tall } = onPaper(part, pen);
+  const edge = { stroke: brass.edge, 'stroke-width': 1 };
+  return group(part.key, [
+    rect('spool', wall - CLOSED_SPOOL_PX, middle - tall / 2, CLOSED_SPOOL_PX, tall, {
+      rx: 2,
+      fill: brass.base,
+      ...edge,
+      ...(tall > (part.bottom - part.top) * pen.down ? DASH : {}),
+    }),
+    rect('body', wall, middle - tall * 0.36, CLOSED_BODY_PX, tall * 0.72, { rx: 1.5, fill: brass.shadow, ...edge }),
+  ]);
 }

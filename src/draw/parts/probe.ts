@@ -3,10 +3,12 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { inches } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
-import { curveDown, tenth } from './outline.ts';
+import { curveDown, stroke, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { PumpStick } from './pumpStick.ts';
+import { runPoints, type Runs } from './runs.ts';
 import type { StringAxis } from './stringAxis.ts';
 
 export interface ProbePlace {
@@ -93,4 +95,72 @@ export function drawProbe(part: PlacedPart, pen: Pen, { offset, strapped }: Prob
     );
   }
   return group(part.key, shapes);
+}
+
+/** From afar: no smaller, and nobody could see it [px]. */
+const CLOSED_TALL_PX = 9;
+const CLOSED_HALF_PX = 2.2;
+const CLOSED_WIRE_PX = 1.2;
+/** Over this height the wires come off the pipe to the probe's head [px]. */
+const CLOSED_BEND_PX = 10;
+
+export interface ClosedProbe {
+  readonly left: number;
+  readonly right: number;
+  readonly head: number;
+  readonly foot: number;
+  /** It hangs beside the pump, and nothing is strapped there. */
+  readonly byPump: boolean;
+}
+
+/** Its bare end at the level that it watches, beside pipe or pump. */
+export function closedProbeOn(part: PlacedPart, pen: Pen, runs: Runs, pump: PumpStick): ClosedProbe {
+  const half = Math.max(CLOSED_HALF_PX, part.radius * pen.across);
+  const foot = pen.y(part.bottom);
+  const head = foot - Math.max(CLOSED_TALL_PX, (part.bottom - part.top) * pen.down);
+  const byPump = foot > pump.top && head < pump.bottom;
+  const left = runs.pipe(part.bottom) + (byPump ? pump.width / 2 : runs.pipeHalf) + 0.8;
+  return { left, right: left + half * 2, head, foot, byPump };
+}
+
+/** @param top  where they come from */
+export function closedProbeWires(
+  part: PlacedPart,
+  pen: Pen,
+  runs: Runs,
+  { left, right, head }: ClosedProbe,
+  top: Metres,
+): Shape {
+  const leaves = Math.max(top, pen.top + (head - CLOSED_BEND_PX - pen.y(pen.top)) / pen.down);
+  const points: Point[] = runPoints((depth) => runs.wire(depth), { top, bottom: leaves }, runs.centredFrom, pen);
+  if (leaves <= pen.bottom) points.push([(left + right) / 2, head + 1]);
+  return path(`${part.key}/wires`, polyline(points), roundLine(pen.tones.tape, CLOSED_WIRE_PX));
+}
+
+export function closedProbe(part: PlacedPart, pen: Pen, runs: Runs, place: ClosedProbe): Shape {
+  const { rubber, brass, tape } = pen.tones;
+  const { left, right, head, foot, byPump } = place;
+  const tip = (foot - head) * 0.3;
+  const inset = (right - left) * 0.2;
+  return group(part.key, [
+    rect('body', left, head, right - left, foot - head - tip, {
+      rx: 1.2,
+      fill: rubber.base,
+      stroke: rubber.edge,
+      'stroke-width': 0.8,
+    }),
+    rect('tip', left + inset, foot - tip, right - left - 2 * inset, tip, {
+      fill: brass.base,
+      stroke: brass.edge,
+      'stroke-width': 0.8,
+    }),
+    ...(byPump
+      ? []
+      : [
+          path('strap', stroke(runs.pipe(part.top) - runs.pipeHalf - 1, head + 3, right + 0.8, head + 3), {
+            stroke: tape,
+            'stroke-width': 1.6,
+          }),
+        ]),
+  ]);
 }

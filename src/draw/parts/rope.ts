@@ -4,9 +4,11 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { circle, group, path } from '../shapes.ts';
+import { Pen as Line } from '../hatch/pen.ts';
 import { curveDown, tenth } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
+import { runPoints, type Runs } from './runs.ts';
 import type { StringAxis } from './stringAxis.ts';
 
 export interface RopePlace {
@@ -97,4 +99,15 @@ function drawHook(pen: Pen, x: number, depth: Metres, casingInsideRadius: Metres
       },
     ),
   ];
+}
+
+/** From afar: a twisted line. */
+export function closedRope(part: PlacedPart, pen: Pen, runs: Runs): Shape {
+  const d = new Line().through(runPoints((depth) => runs.rope(depth), part, runs.centredFrom, pen)).path;
+  return path(part.key, d, {
+    fill: 'none',
+    stroke: pen.tones.rope,
+    'stroke-width': 1.8,
+    'stroke-dasharray': '4 1.6',
+  });
 }

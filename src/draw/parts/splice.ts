@@ -2,8 +2,9 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, rect } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
+import { onPaper } from './closed.ts';
 import type { Pen } from './pen.ts';
 
 /** Tube length as part of the whole splice. */
@@ -63,4 +64,10 @@ export function drawSplice(
       'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across),
     }),
   ]);
+}
+
+/** From afar: a thicker stretch of the cable. */
+export function closedSplice(part: PlacedPart, pen: Pen, cable: number): Shape {
+  const { middle, tall } = onPaper(part, pen);
+  return rect(part.key, cable - 2.4, middle - tall / 2, 4.8, tall, { rx: 2, fill: pen.tones.tape });
 }

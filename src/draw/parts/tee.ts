@@ -1,7 +1,7 @@
 /** The tee above a seal: branch towards the house, upright port closed by a square-headed plug that takes the lift-out pipe. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, path, rect } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from './tones.ts';
@@ -73,4 +73,26 @@ export function drawPlug(part: PlacedPart, pen: Pen, ramp: Ramp): Shape {
       'stroke-width': 0.7,
     }),
   ]);
+}
+
+/** From afar: pipe, tee and plug stand on the seal. */
+export function closedStandpipe(tee: PlacedPart, plug: PlacedPart | undefined, seal: PlacedPart, pen: Pen): Shape[] {
+  const { steel } = pen.tones;
+  const centre = pen.x(0);
+  const half = Math.max(4, tee.radius * pen.across);
+  const top = pen.y(plug?.top ?? tee.top);
+  const base = pen.y(seal.top);
+  const tall = Math.max(8, (tee.bottom - tee.top) * pen.down);
+  const edge = { stroke: steel.edge, 'stroke-width': 1 };
+  return [
+    rect('standpipe', centre - half * 0.7, Math.min(top, base - 12), half * 1.4, Math.max(12, base - top), {
+      fill: steel.base,
+      ...edge,
+    }),
+    rect('tee', centre - half, pen.y((tee.top + tee.bottom) / 2) - tall / 2, half * 2, tall, {
+      rx: 1.5,
+      fill: steel.light,
+      ...edge,
+    }),
+  ];
 }

@@ -3,8 +3,10 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
+import { Pen as Line } from '../hatch/pen.ts';
 import { block } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Runs } from './runs.ts';
 import { turned } from './turned.ts';
 
 const LEAST_TIE_PX = 2.6;
@@ -39,4 +41,25 @@ export function drawGuard(part: PlacedPart, pen: Pen, offset: Metres): Shape {
       pen.tones.rubber,
     ),
   ]);
+}
+
+/**
+ * From afar, all in one line: from the pump up, as they are numbered, so that the ones kept stay while the top moves.
+ *
+ * @param gap  two that are drawn are no closer [px]
+ */
+export function closedTies(ties: readonly PlacedPart[], pen: Pen, runs: Runs, gap: number): Shape[] {
+  const bands = new Line();
+  let last = Infinity;
+  for (const { top, bottom, radius } of ties) {
+    const middle = (top + bottom) / 2;
+    const y = pen.y(middle);
+    if (last - y < gap) continue;
+    last = y;
+    if (middle < pen.top || middle > pen.bottom) continue;
+    const x = runs.pipe(middle);
+    const half = Math.max(4, radius * pen.across) + 1;
+    bands.stroke(x - half - 5, y, x + half, y);
+  }
+  return bands.path === '' ? [] : [path('ties', bands.path, { stroke: pen.tones.tape, 'stroke-width': 2.4 })];
 }

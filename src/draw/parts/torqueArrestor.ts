@@ -5,6 +5,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
+import { onPaper } from './closed.ts';
 import type { Pen } from './pen.ts';
 
 const ARM: Metres = inches(0.4);
@@ -69,5 +70,24 @@ function lens(centre: number, half: number, top: number, bottom: number): string
   return (
     `M${pxText(centre)} ${pxText(top)}C${pxText(centre + c)} ${pxText(top + 6)} ${pxText(centre + c)} ${pxText(bottom - 6)} ${pxText(centre)} ${pxText(bottom)}` +
     `C${pxText(centre - c)} ${pxText(bottom - 6)} ${pxText(centre - c)} ${pxText(top + 6)} ${pxText(centre)} ${pxText(top)}z`
+  );
+}
+
+/** From afar: arms bowed from the pipe to the bore; a guard's are lighter. */
+export function closedArms(part: PlacedPart, pen: Pen, centre: number): Shape {
+  const { middle: y, tall } = onPaper(part, pen);
+  const half = part.radius * pen.across - 1;
+  const left = pxText(pen.x(0) - half);
+  const right = pxText(pen.x(0) + half);
+  const x = pxText(centre);
+  const [head, at, foot] = [y - tall / 2, y, y + tall / 2].map(pxText);
+  return path(
+    part.key,
+    `M${left} ${at}Q${left} ${head} ${x} ${head}T${right} ${at}Q${right} ${foot} ${x} ${foot}T${left} ${at}Z`,
+    {
+      fill: 'none',
+      stroke: pen.tones.tape,
+      'stroke-width': part.kind === 'guard' ? 1.4 : 2.2,
+    },
   );
 }

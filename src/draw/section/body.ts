@@ -1,76 +1,59 @@
-/** The well in the section: the hole, what hangs in it, and the works on top. */
+/** The well in the section: as every frame shows it, with what of it answers to the pointer there. */
 import type { Solution } from '../../model/solution.ts';
-import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
 import type { Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
 import { group } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { drawAnnulus, drawCasings } from './casing.ts';
+import { drawWell, type WellDrawing } from '../well/drawWell.ts';
 import type { SectionFrame } from './frame.ts';
-import { drawAir, drawFill, drawHoleWalls, drawUnknownZone, drawWater, waterOf } from './hole.ts';
 import { housePlace } from './house.ts';
-import { drawInflows } from './inflows.ts';
-import { drawNearWell } from './nearWell.ts';
-import { drawString, type StringDrawing } from './string.ts';
-import { drawTopWorks, type TopParts } from './topWorks.ts';
 
 export interface Body {
-  readonly shapes: readonly Shape[];
+  readonly shape: Shape;
   readonly hits: readonly HitPlace[];
-  readonly trueExtents: StringDrawing['trueExtents'];
-  /** Keys of the small parts that stand clear. */
-  readonly clear: readonly string[] | null;
+  readonly closed: WellDrawing['closed'];
 }
 
-/** Hole, string and works on top: simplified to the section's scale, or from near as the details draw them. */
-export function drawBody(
-  solution: Solution,
-  topParts: TopParts,
-  frame: SectionFrame,
-  moment: Moment | undefined,
-  memory: Memory,
-): Body {
+/** How far a fracture can be followed: short of the words that name it [px]. */
+const FRACTURE = 32;
+const FRACTURE_NEAR = 54;
+
+/** The hole itself answers to the pointer from near alone: from afar it is a strip between things that do. */
+const OF_THE_HOLE: ReadonlySet<string> = new Set(['casing', 'screen', 'openHole', 'grout']);
+
+export function drawBody(solution: Solution, frame: SectionFrame, moment: Moment | undefined, memory: Memory): Body {
   const { recall } = memory;
-  const { facts, parts, bore } = solution;
-  if (frame.looks.near) {
-    const { line } = topParts;
-    const arrives = line === undefined ? 0 : (line.top + line.bottom) / 2;
-    // A line under the ground turns up to the house; one above it ends behind the house, short of its far wall.
-    const right = arrives > 0 ? housePlace(frame.y(arrives), frame).pipeX + 2 : frame.right - 5;
-    const near = drawNearWell(solution, frame, right, memory, moment);
-    return { shapes: near.shapes, hits: near.hits, trueExtents: [], clear: null };
-  }
-  const string = recall('string', [parts, facts.pump, facts.dropPipe, facts.top, facts.well.casings, bore, frame], () =>
-    drawString(solution, frame),
-  );
-  const top = recall('topWorks', [facts.well, facts.house, facts.dropPipe, topParts, frame], () =>
-    drawTopWorks(solution, topParts, frame),
-  );
-  return {
-    shapes: [drawWell(solution, frame, moment, memory), ...string.shapes, ...top.shapes],
-    hits: [...top.hits, ...string.hits],
-    trueExtents: string.trueExtents,
-    clear: string.clear,
-  };
+  const { pen, ink } = frame;
+  const right = lineEnd(solution, frame);
+  const fractures = recall('fractures', [frame], () => fracturesIn(frame));
+  const well = drawWell(solution, { pen, ink, right, fractures }, memory, moment);
+  return recall('body', [well, pen], () => ({
+    shape: group('well', well.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
+    hits: well.placed
+      .filter(({ kind, part }) => (pen.closed === null ? !part.startsWith('inflow/') : !OF_THE_HOLE.has(kind)))
+      .map(({ part, kind, left, right: end, top, bottom }) => ({
+        part,
+        kind,
+        x: left,
+        y: top,
+        width: end - left,
+        height: bottom - top,
+        view: 'O' as const,
+      })),
+    closed: well.closed,
+  }));
 }
 
-/** The hole and all that lines and fills it. */
-function drawWell(solution: Solution, frame: SectionFrame, moment: Moment | undefined, { recall }: Memory): Shape {
-  const { facts, levels, bore } = solution;
-  const water = waterOf(solution, moment);
-  const { level, rest } = water;
-  // Only where nobody knows the drawdown does the pump's place say where the water may stand.
-  const setting = levels.pumping === null ? facts.pump.setting : null;
-  const pieces = [
-    recall('annulus', [facts.well, bore, frame], () => drawAnnulus(solution, frame)),
-    recall('air', [bore, level, frame], () => drawAir(solution, water, frame)),
-    recall('water', [bore, level, rest, frame], () => drawWater(solution, water, frame)),
-    recall('unknownZone', [bore, levels, setting, frame], () => drawUnknownZone(solution, frame)),
-    recall('fill', [facts.well, bore, frame], () => drawFill(solution, frame)),
-    recall('casings', [facts.well, bore, frame], () => drawCasings(solution, frame)),
-    recall('holeWalls', [facts.well, bore, frame], () => drawHoleWalls(solution, frame)),
-    recall('inflows', [facts.well, bore, frame], () => drawInflows(solution, frame)),
-  ];
-  return recall('well', pieces, () => group('well', joined(pieces)));
+/** A line under the ground turns up to the house; cut open above it, it ends behind the house, short of its far wall. */
+function lineEnd({ parts }: Solution, frame: SectionFrame): number {
+  const line = parts.find(({ key }) => key === 'buriedLine');
+  const arrives = line === undefined ? 0 : (line.top + line.bottom) / 2;
+  if (frame.pen.closed === null && arrives <= 0) return frame.right - 5;
+  return housePlace(frame.y(arrives), frame).pipeX + 2;
 }
+
+const fracturesIn =
+  ({ axis, holeHalf, right, pen }: SectionFrame) =>
+  (half: number): number =>
+    pen.closed === null ? FRACTURE_NEAR : Math.max(0, Math.min(FRACTURE + holeHalf - half, right - axis - half - 6));

@@ -24,7 +24,6 @@ import { drawGhost, drawLevels } from './levels.ts';
 import { drawOverview, OVERVIEW } from './overview.ts';
 import { drawRail, drawTrueExtents } from './rail.ts';
 import { drawMarks, drawRightLabels } from './rightLabels.ts';
-import { topPartsOf } from './topWorks.ts';
 import { drawTails } from './tails.ts';
 import { drawSectionTurf } from './turf.ts';
 
@@ -82,8 +81,8 @@ export function drawSection(
     drawBands(solution, frame, memory),
   );
   const bandBoxes = same('bandBoxes', bands.boxes);
-  const topParts = same('topParts', topPartsOf(solution, frame));
-  const body = drawBody(solution, topParts, past, view.moment, memory);
+  const line = solution.parts.find(({ key }) => key === 'buriedLine');
+  const body = drawBody(solution, past, view.moment, memory);
   const words = same('chipWords', chipWords(solution, frame));
   const isBeyond = ({ known, depth }: ChipWords): boolean => known && !isSeen(frame, depth);
   const seen = isCut ? words.filter((each) => !isBeyond(each)) : words;
@@ -99,29 +98,29 @@ export function drawSection(
   const inWindow: Shape[] = [
     ...recall('ground', [layers, facts.well, bore, past], () => drawGround(solution, layers, past, memory)),
     ...recall('frost', [frost, frostShare, thawShare, past], () => drawFrost(frost, past, frostShare, thawShare)),
-    ...recall('turf', [frost, snows, facts.well, topParts.line, past], () => drawSectionTurf(solution, past, snows)),
+    ...recall('turf', [frost, snows, facts.well, line, past], () => drawSectionTurf(solution, past, snows)),
     ...(atRest ? [] : recall('cone', [solution.cone, facts.well, bore, past], () => drawCone(solution, past))),
     ...recall('layerNames', [layersSeen, bandBoxes, frostFoot, restLevel, names], () =>
       drawLayerNames(layersSeen, bandBoxes, frostFoot, restLevel, names),
     ),
-    ...body.shapes,
+    body.shape,
     ...recall('ghost', [past], () => drawGhost(past)),
     ...drawTails(seen, housePlace(past.y(0), past).pipeX, past, memory),
-    ...recall('house', [topParts.line, facts.house, facts.dropPipe, past], () => drawHouse(solution, past)),
+    ...recall('house', [line, facts.house, facts.dropPipe, past], () => drawHouse(solution, past)),
     ...recall('levels', [levels, facts.well, past], () => drawLevels(solution, past, memory)),
     ...bands.shapes,
     ...recall(
       'rightLabels',
-      [facts.well, facts.house, facts.pump.lowLevelCutOff, levels, bore, values.drawdown, topParts, lines, frame],
+      [facts.well, facts.house, facts.pump.lowLevelCutOff, levels, bore, values.drawdown, solution.parts, lines, frame],
       () => drawRightLabels(solution, lines, frame, memory),
     ),
-    ...drawSectionFlow(solution, topParts, view.moment, past, memory),
+    ...drawSectionFlow(solution, view.moment, past, memory),
   ];
   const shapes: Shape[] = [
     ...(isCut ? [recall('window', [...inWindow, frame], () => cropped(inWindow, frame))] : inWindow),
     ...drawOverview(solution, frame),
     recall('rail', [frame], () => drawRail(frame)),
-    ...recall('extents', [body.trueExtents, frame], () => drawTrueExtents(body.trueExtents, frame)),
+    ...recall('extents', [body.closed, frame], () => drawTrueExtents(body.closed?.trueExtents ?? [], frame)),
     ...beyond.shapes,
     ...chips.shapes,
     ...marks.shapes,
@@ -143,7 +142,7 @@ export function drawSection(
     chips: [...chips.chips, ...beyond.chips],
     chipStates: [...chips.states, ...beyond.states],
     marks: marks.marks,
-    looks: same('looksShown', { ...frame.looks, clear: body.clear }),
+    looks: same('looksShown', { ...frame.looks, clear: body.closed?.clear ?? null }),
     hits: isCut ? body.hits.flatMap((hit) => hitSeen(hit, place)) : body.hits,
   };
 }

@@ -4,22 +4,18 @@ import { INFLOW_HALF, waysInDetail } from '../details/flow.ts';
 import type { Memory } from '../memory.ts';
 import { flows, inflowAt, type Moment } from '../moment.ts';
 import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
-import { makePen } from '../parts/pen.ts';
 import { drawPumpWord, pumpWord } from '../parts/pumpWord.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
-import { tonesOf } from '../parts/tones.ts';
-import { waysIn, waysUp, type WayPlace } from '../parts/waterWays.ts';
+import { waysIn, waysUp } from '../parts/waterWays.ts';
 import type { Shape } from '../scene.ts';
 import { group } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
 import type { SectionFrame } from './frame.ts';
 import { housePlace } from './house.ts';
 import { SYMBOL } from '../looks.ts';
-import type { TopParts } from './topWorks.ts';
 
 export function drawSectionFlow(
   solution: Solution,
-  topParts: TopParts,
   moment: Moment | undefined,
   frame: SectionFrame,
   memory: Memory,
@@ -30,16 +26,10 @@ export function drawSectionFlow(
   const word = memory.recall('pumpWord', [pumping, facts.pump, facts.well, bore, frame], () =>
     wordUnderPump(solution, pumping, frame),
   );
-  return [group('flow', [...drawMarks(solution, topParts, moment, frame, memory), ...word])];
+  return [group('flow', [...drawMarks(solution, moment, frame, memory), ...word])];
 }
 
-function drawMarks(
-  solution: Solution,
-  topParts: TopParts,
-  moment: Moment,
-  frame: SectionFrame,
-  { recall }: Memory,
-): Shape[] {
+function drawMarks(solution: Solution, moment: Moment, frame: SectionFrame, { recall }: Memory): Shape[] {
   const { facts, parts, bore, levels } = solution;
   const { ink } = frame;
   if (moment.flow === undefined) return [];
@@ -47,43 +37,35 @@ function drawMarks(
   const shapes: Shape[] = [];
   if (inflow !== 'none') {
     const half = INFLOW_HALF[inflow];
-    const ways = recall('waysIn', [facts.well, bore, frame, half], () => waysIn(solution, placeOf(frame), half));
+    const ways = recall('waysIn', [facts.well, bore, frame, half], () => waysIn(solution, frame.pen, half));
     shapes.push(drawFlow('in', ways, moment.flow, { stroke: ink.static, width: half * 0.42 }, frame));
   }
   if (flows(moment, facts.string.arrow)) {
-    const from = [parts, facts.dropPipe, facts.well, facts.top, bore, topParts, frame];
-    const ways = recall('waysUp', from, () => courseUp(solution, topParts, frame));
+    const from = [parts, facts.dropPipe, facts.well, facts.top, bore, frame];
+    const ways = recall('waysUp', from, () => courseUp(solution, frame));
     shapes.push(drawFlow('up', ways, moment.flow, { stroke: inkInPipe(solution, frame), width: 1.5 }, frame));
   }
   return shapes;
 }
 
-const placeOf = ({ x, y, kx, k, topDepth, bottomDepth }: SectionFrame): WayPlace => ({
-  x,
-  y,
-  across: kx,
-  down: k,
-  top: topDepth,
-  bottom: bottomDepth,
-});
-
-function courseUp(solution: Solution, { line, pipe }: TopParts, frame: SectionFrame): FlowWay[] {
-  const { axis, topDepth: top, bottomDepth: bottom, kx, k, theme, looks } = frame;
+function courseUp(solution: Solution, frame: SectionFrame): FlowWay[] {
+  const { parts } = solution;
+  const { pen } = frame;
+  const line = parts.find(({ key }) => key === 'buriedLine');
   const y = line === undefined ? 0 : frame.y((line.top + line.bottom) / 2);
   const house = housePlace(y, frame).pipeX;
-  if (frame.looks.near) {
-    const pen = makePen({ axis, topY: frame.top, top, bottom, across: kx, down: k, tones: tonesOf[theme], looks });
-    return waysInDetail(solution, pen, house);
-  }
-  const bendTo = pipe?.x ?? axis;
+  if (pen.closed === null) return waysInDetail(solution, pen, house);
+  const axis = stringAxisOf(solution);
+  const pipe = parts.find(({ key }) => key === 'dropPipe');
+  const bendTo = pen.x(pipe === undefined ? 0 : axis.pipe(pipe.top));
   const outlet = line === undefined ? null : { y, bendTo, from: bendTo, to: house };
-  return waysUp(solution, stringAxisOf(solution), placeOf(frame), outlet, SYMBOL);
+  return waysUp(solution, axis, pen, outlet, SYMBOL);
 }
 
 /** The pipe is closed at this scale: marks lie on its wall, pale on dark plastic and dark on all else. From near it is cut open. */
 function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
   const { ink, theme } = frame;
-  if (frame.looks.near) return ink.waterEdge;
+  if (frame.pen.closed === null) return ink.waterEdge;
   if (isTwoTone(theme)) return ink.ink;
   return theme === 'dark' || facts.dropPipe.material === 'PE' ? ink.paper : ink.ink;
 }

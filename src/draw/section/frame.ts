@@ -6,11 +6,14 @@ import type { ShortLanguage } from '../../words/words.ts';
 import type { Box } from '../hatch/clip.ts';
 import { sectionLooks, type SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
+import { makePen, type Pen } from '../parts/pen.ts';
+import { tonesOf } from '../parts/tones.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
 import type { Ink } from '../theme.ts';
 import { measureWith, type Measure } from '../type/measure.ts';
 import { unbroken } from '../type/unbroken.ts';
 import type { DepthWindow, View } from '../view.ts';
+import { ANNULUS } from '../well/annulus.ts';
 import { cutOf, leastSpan, spanWithin, UNCUT, type Cut, type DepthSpan } from './window.ts';
 
 export interface SectionFrame extends DepthScale {
@@ -36,12 +39,11 @@ export interface SectionFrame extends DepthScale {
   readonly unbroken: Show;
   readonly held: View['held'];
   readonly looks: SectionLooks;
+  /** What the well is drawn with. */
+  readonly pen: Pen;
   /** Where the window leaves part of the well out. */
   readonly cut: Cut;
 }
-
-/** What is drilled round a casing beside its own diameter; drawn, because no report tells it. Common practice. */
-export const ANNULUS: Metres = 0.038;
 
 /** The section reaches a foot above the casing and 3 % (2 ft at least) below the bottom; a flowing well's head is in it too. */
 export function sectionWindow({ facts, levels, parts }: Solution): DepthSpan {
@@ -134,7 +136,7 @@ function makeFrame(
   const scale = depthScale(topDepth, bottomDepth, top, bottom);
   const kx = widthFactor * scale.k;
   const axis = Math.round(left + (right - left) * AXIS_SHARE);
-  return {
+  return withPen({
     k: scale.k,
     topDepth,
     bottomDepth,
@@ -158,7 +160,13 @@ function makeFrame(
     held,
     looks,
     cut,
-  };
+  });
+}
+
+function withPen(frame: Omit<SectionFrame, 'pen'>): SectionFrame {
+  const { axis, top, topDepth, bottomDepth, kx, k, theme, looks } = frame;
+  const scales = { axis, topY: top, top: topDepth, bottom: bottomDepth, across: kx, down: k };
+  return { ...frame, pen: makePen({ ...scales, tones: tonesOf[theme], looks, closed: looks.near ? null : looks }) };
 }
 
 /** Further than any sign reaches that stands at a depth [px]. */
@@ -172,7 +180,7 @@ export function pastEdges(frame: SectionFrame): SectionFrame {
   const { cut, depthAt } = frame;
   const top = cut.top ? frame.top - OVER : frame.top;
   const bottom = cut.bottom ? frame.bottom + OVER : frame.bottom;
-  return { ...frame, top, bottom, topDepth: depthAt(top), bottomDepth: depthAt(bottom) };
+  return withPen({ ...frame, top, bottom, topDepth: depthAt(top), bottomDepth: depthAt(bottom) });
 }
 
 /** Not beyond an edge at which the window cuts the well. */

@@ -56,10 +56,10 @@ test('the level in the ground meets a driven casing', () => {
       top: { kind: 'pitless', depth: '3 ft' },
     }),
   );
-  const wall = extentOf(find(scene.shapes, 'casing > casing/0/right'));
+  const casing = extentOf(find(scene.shapes, 'casing > walls'));
   const nearest = Math.min(
     ...pathOf(scene, 'cone > cone/line')
-      .map(([x]) => x - (wall.left + wall.right) / 2)
+      .map(([x]) => x - casing.right)
       .filter((off) => off > 0),
   );
   expect(nearest).toBeLessThan(4);

@@ -4,6 +4,7 @@ import type { Solution } from '../../../src/model/index.ts';
 import { feet } from '../../../src/model/units.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
 import { overlaps } from '../labels/faults.ts';
+import { extentOf, pathPoints } from '../parts/extent.ts';
 import { find, flat, number, ownShapes, picture, textBoxes } from '../pictures.ts';
 
 function frameOf(scene: Scene) {
@@ -11,6 +12,12 @@ function frameOf(scene: Scene) {
   if (frame === undefined) throw new Error('no section on this sheet');
   const k = frame.height / (frame.bottomDepth - frame.topDepth);
   return { ...frame, k, at: (depth: number) => frame.y + k * (depth - frame.topDepth) };
+}
+
+/** The axis of the well [px]. */
+function middleOf(scene: Scene): number {
+  const { left, right } = extentOf(find(scene.shapes, 'pumpBody > outline'));
+  return (left + right) / 2;
 }
 
 describe('depths in the section', () => {
@@ -86,9 +93,10 @@ describe('depths in the section', () => {
     const frame = frameOf(scene);
     const across = frame.widthFactor * frame.k;
     const inner = solution.bore[0]!.insideRadius;
-    const left = find(scene.shapes, 'casing/0/left');
-    const right = find(scene.shapes, 'casing/0/right');
-    expect(number(right, 'x') - number(left, 'x') - number(left, 'width')).toBeCloseTo(2 * inner * across, 6);
+    const walls = pathPoints(find(scene.shapes, 'casing > walls').d ?? '').map(([x]) => x - middleOf(scene));
+    const inside = Math.min(...walls.filter((x) => x > 0)) - Math.max(...walls.filter((x) => x < 0));
+    // Places are written in tenths of a pixel.
+    expect(inside).toBeCloseTo(2 * inner * across, 0);
     expect(number(find(scene.shapes, 'pumpBody > outline'), 'width')).toBeCloseTo(
       solution.facts.pump.diameter * across,
       6,
@@ -125,14 +133,14 @@ describe('what nobody knows', () => {
 
   test('is drawn dashed in the ground: casing end, annulus, layers', () => {
     const { scene } = nothing();
-    expect(find(scene.shapes, 'casing/0/left').attrs['stroke-dasharray']).toBeDefined();
-    expect(find(scene.shapes, 'annulus/unknown/left').attrs['stroke-dasharray']).toBeDefined();
+    expect(find(scene.shapes, 'casing > walls').attrs['stroke-dasharray']).toBeDefined();
+    expect(find(scene.shapes, 'grout > outline').attrs['stroke-dasharray']).toBeDefined();
     expect(find(scene.shapes, 'layerNames > layer/unknown > name').text).toBe('not reported');
   });
 
   test('an air-lift yield leaves a hatched zone from the static level to the pump', () => {
     const { scene } = picture(rockWell({ water: { staticLevel: '40 ft', pumping: { kind: 'yield only' } } }));
-    expect(find(scene.shapes, 'water/unknown').attrs['stroke-dasharray']).toBeDefined();
+    expect(find(scene.shapes, 'unknownZone').attrs['stroke-dasharray']).toBeDefined();
   });
 });
 

@@ -1,4 +1,7 @@
-/** The string inside a window, back to front: lines behind, then pipe, joints, pump, and what is strapped to them. */
+/**
+ * The string in a frame, back to front: lines behind, then pipe, joints, pump, and what is strapped to them. Near enough,
+ * each part is cut open at its own size; from afar it is closed, and what is too small to be seen is a symbol.
+ */
 import { boreRadiusAt } from '../../model/bore.ts';
 import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
@@ -110,6 +113,7 @@ export function drawString(stage: Stage, memory: Memory, from: readonly unknown[
     ink: stage.ink,
     axis,
     right: stage.right,
+    fractures: stage.fractures,
     placed: stage.placed,
     moment: stage.moment,
     pipeRadius: facts.dropPipe.outsideDiameter / 2,

@@ -51,6 +51,13 @@ export function topParts(near: readonly PlacedPart[]): PlacedPart[] {
   );
 }
 
+/** The same from afar, where the cable is not seen there, and of the pipe only where it begins. */
+export function closedTopParts(parts: readonly PlacedPart[]): PlacedPart[] {
+  return topParts(parts)
+    .filter(({ kind }) => kind !== 'cable')
+    .concat(parts.filter(({ kind }) => kind === 'dropPipe').map((pipe) => ({ ...pipe, bottom: pipe.top })));
+}
+
 /** Keys of fittings end in the side of the joint that the barb is on: "insertFitting/pump", ".../above" point up. */
 export const BARB_UP = /\/(pump|above)$/;
 

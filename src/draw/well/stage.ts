@@ -1,11 +1,11 @@
-/** What the drawing of a window works with, and the note it keeps of where every part came to stand. */
+/** What the drawing of a well in a frame works with, and the note it keeps of where every part came to stand. */
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import type { Ink } from '../theme.ts';
 import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
-import type { Cut, Tones } from '../parts/tones.ts';
+import type { Cut, Ramp, Tones } from '../parts/tones.ts';
 
 /** Where a part came to stand on paper. */
 export interface Placed {
@@ -26,8 +26,10 @@ export interface Stage {
   readonly pen: Pen;
   readonly ink: Ink;
   readonly axis: StringAxis;
-  /** Right edge of the window [px]. */
+  /** Where line and conduit end [px]. */
   readonly right: number;
+  /** How far a fracture can be followed into the rock, beside a hole of that half width [px]. */
+  readonly fractures: (half: number) => number;
   readonly placed: Placed[];
   readonly moment: Moment | undefined;
 }
@@ -37,7 +39,7 @@ export const within = ({ pen }: Stage, top: Metres, bottom: Metres): boolean => 
 /** Notes where a part stands, for labels, marks and the pointer. */
 export function place(
   stage: Stage,
-  part: PlacedPart,
+  part: Pick<PlacedPart, 'key' | 'kind' | 'top' | 'bottom'>,
   left: number,
   right: number,
   top?: number,
@@ -56,4 +58,9 @@ export function place(
 export function pipeWall(material: string, tones: Tones): Cut {
   if (material === 'PE') return tones.pipeWall;
   return material === 'PVC' ? tones.plasticWall : tones.metalWall;
+}
+
+/** Of a pipe that is not cut open. */
+export function pipeRamp(material: string, tones: Tones): Ramp {
+  return material === 'PE' ? tones.pipe : tones.steel;
 }

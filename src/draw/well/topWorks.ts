@@ -1,0 +1,88 @@
+/** What closes the well and leads water and wire away. */
+import type { Metres } from '../../model/si.ts';
+import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import { closedLine } from '../parts/buriedLine.ts';
+import { closedCover, closedCoverOn } from '../parts/cap.ts';
+import { closedNeck } from '../parts/nipple.ts';
+import type { Pen } from '../parts/pen.ts';
+import { closedAdapter, CLOSED_SPOOL_PX } from '../parts/pitlessAdapter.ts';
+import { closedStandpipe } from '../parts/tee.ts';
+import type { Shape } from '../scene.ts';
+import { group, type Point } from '../shapes.ts';
+import { drawPitlessTop } from './pitlessTop.ts';
+import { drawSealTop } from './sealTop.ts';
+import { pipeRamp, place, type Stage } from './stage.ts';
+import { casingRadii, find } from './wayOut.ts';
+
+export function drawTopWorks(stage: Stage): Shape[] {
+  const {
+    solution: { parts, facts },
+    pen,
+  } = stage;
+  if (pen.closed !== null) return [group('topWorks', drawClosed(stage))];
+  if (!parts.some((part) => TOP.has(part.kind) && part.bottom > pen.top && part.top < pen.bottom)) return [];
+  return facts.top.kind === 'pitless' ? drawPitlessTop(stage) : drawSealTop(stage);
+}
+
+const TOP: ReadonlySet<PartKind> = new Set([
+  'cap',
+  'pitlessAdapter',
+  'seal',
+  'tee',
+  'plug',
+  'conduit',
+  'bond',
+  'buriedLine',
+]);
+
+/** What stands between the spool, or a seal, and the upper end of the pipe is drawn from this height on [px]. */
+const NECK_FROM = 2;
+
+function drawClosed(stage: Stage): Shape[] {
+  const { solution, pen, axis, ink, right } = stage;
+  const { facts } = solution;
+  const radii = casingRadii(stage);
+  const adapter = find(stage, 'pitlessAdapter');
+  const line = find(stage, 'buriedLine');
+  const tee = find(stage, 'tee');
+  const seal = find(stage, 'seal');
+  const cover = find(stage, 'cap') ?? seal;
+  const shapes: Shape[] = [];
+  if (line !== undefined) {
+    const from = adapter === undefined ? pen.x(0) : pen.x(radii.inside) - 2;
+    const ramp = pipeRamp((facts.house.line ?? facts.dropPipe).material, pen.tones);
+    shapes.push(closedLine(line, from, right, ramp, ink.paper, pen));
+    const y = pen.y((line.top + line.bottom) / 2);
+    place(stage, line, from, right - 2, y - 6, y + 6);
+  }
+  if (adapter !== undefined) {
+    shapes.push(closedAdapter(adapter, radii.inside, pen));
+    const wall = pen.x(radii.inside);
+    const y = pen.y((adapter.top + adapter.bottom) / 2);
+    place(stage, adapter, wall - 12, wall + 8, y - 6, y + 6);
+  }
+  const carrier = adapter ?? seal;
+  const pipe = find(stage, 'dropPipe');
+  if (carrier !== undefined && pipe !== undefined && hasNeck(pipe, carrier.bottom, pen)) {
+    const half = Math.max(2.4, pipe.radius * pen.across * 0.8);
+    shapes.push(closedNeck(pen.y(carrier.bottom) - 2, pen.y(pipe.top) + 1, pen.x(axis.pipe(pipe.top)), half, pen));
+  }
+  if (tee !== undefined && seal !== undefined) shapes.push(...closedStandpipe(tee, find(stage, 'plug'), seal, pen));
+  if (cover !== undefined) {
+    const on = closedCoverOn(cover, radii.top, pen);
+    shapes.push(closedCover(cover, on, pen));
+    place(stage, cover, pen.x(0) - on.half, pen.x(0) + on.half, on.top, on.bottom);
+  }
+  return shapes;
+}
+
+const hasNeck = (pipe: PlacedPart, carrierFoot: Metres, { down }: Pen): boolean =>
+  (pipe.top - carrierFoot) * down >= NECK_FROM;
+
+/** Where the pipe turns into a spool that is drawn as a symbol, larger than it is; null where the scale shows the way between. */
+export function spoolOver(stage: Stage, pipe: PlacedPart): Point | null {
+  const { pen } = stage;
+  const adapter = find(stage, 'pitlessAdapter');
+  if (adapter === undefined || pipe.top < pen.top || hasNeck(pipe, adapter.bottom, pen)) return null;
+  return [pen.x(casingRadii(stage).inside) - CLOSED_SPOOL_PX + 1, pen.y((adapter.top + adapter.bottom) / 2)];
+}
