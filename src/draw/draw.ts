@@ -20,6 +20,7 @@ import {
 import type { DetailLooks, Looks, SectionLooks } from './looks.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
 import { momentOf } from './moment.ts';
+import { hitsShown, showPieces } from './pieces.ts';
 import { drawable, sheetBox, standardScale, type Paper } from './paper.ts';
 import type { Shape } from './scene.ts';
 import { crop, rect } from './shapes.ts';
@@ -68,9 +69,10 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     kept ??
     layout.details.map((place) => drawDetail(solution, view, words, place, ink, type, memoryUnder(place.view, memory)));
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
-  const hits = joined([section?.hits ?? [], ...details.map(({ scene }) => scene.hits)]);
+  const placed = joined([section?.hits ?? [], ...details.map(({ scene }) => scene.hits)]);
+  const hits = view.pieces === undefined ? placed : hitsShown(placed, view.pieces);
   const marks = joined([section?.marks ?? [], ...details.map(({ scene }) => scene.marks)]);
-  const shapes: Shape[] = [
+  const drawn: Shape[] = [
     recall('paper', [layout, ink, paper], () => drawPaper(layout, paper, ink)),
     // A detail alone has the heading over its mat.
     ...(section === null ? detailShapes(details, sheetOf(layout, paper), false, words, ink, type, memory) : []),
@@ -83,9 +85,10 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
           ...sectionShapes(section, layout, scale, details, view.lens, ink, memory),
           ...detailShapes(details, sheetOf(layout, paper), true, words, ink, type, memory),
         ]),
-    ...drawLit(view.lit, solution, hits, ink),
+    ...drawLit(litIn(view), solution, hits, ink),
     ...(layout.caption === null ? [] : drawCaption(solution, view, words, layout.caption, frames, scale, ink, type)),
   ];
+  const shapes = view.pieces === undefined ? drawn : showPieces(drawn, solution, view.pieces);
   return {
     width: layout.width,
     height: layout.height,
@@ -101,6 +104,12 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
     hits,
     details,
   };
+}
+
+/** Keys of parts, or the number of a finding. */
+function litIn({ lit, pieces = {} }: View): string[] {
+  const keys = Object.keys(pieces).filter((key) => pieces[key] === 'lit');
+  return lit === undefined ? keys : [...keys, lit];
 }
 
 /** A picture that is printed or kept shows the well as planned. */
@@ -199,6 +208,7 @@ function drawDetail(
     held: view.held,
     moment: view.moment,
     lit: view.lit,
+    pieces: view.pieces,
   };
   const scene =
     name === 'A'

@@ -5,11 +5,13 @@ import type { ShortLanguage } from '../words/words.ts';
 import type { DetailLooks, Looks } from './looks.ts';
 import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
+import type { Pieces } from './pieces.ts';
 import type { Shape } from './scene.ts';
 import type { DepthSpan } from './section/window.ts';
 
 export type { Looks } from './looks.ts';
 export type { Moment } from './moment.ts';
+export type { Pieces, Showing } from './pieces.ts';
 export type { DepthSpan } from './section/window.ts';
 
 /** O is the section, A the well top, B the pump end, C the lens. */
@@ -40,6 +42,8 @@ export interface View {
   readonly held?: { readonly handle: string; readonly start: Metres };
   /** Key of a part, or the number of a finding: lit in every view. */
   readonly lit?: string;
+  /** Parts that are lit, ghosted or left out; nothing else moves for it. All are shown unless it says. */
+  readonly pieces?: Pieces;
   /** The well while something in it moves; a picture for print, paper or export pays it no heed. */
   readonly moment?: Moment;
   /**

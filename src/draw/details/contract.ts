@@ -6,6 +6,7 @@
  */
 import type { ShortLanguage } from '../../words/words.ts';
 import type { DetailLooks } from '../looks.ts';
+import type { Pieces } from '../pieces.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { DepthWindow, View } from '../view.ts';
@@ -28,6 +29,8 @@ export interface DetailFrame {
   readonly looks?: DetailLooks | undefined;
   readonly held?: View['held'];
   readonly moment?: View['moment'];
+  /** Labels of what is absent are left out once all are laid out. */
+  readonly pieces?: Pieces | undefined;
   readonly lit?: string | undefined;
 }
 

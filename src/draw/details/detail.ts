@@ -7,6 +7,7 @@ import type { Pen } from '../parts/pen.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
 import { partLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
+import { showingOf } from '../pieces.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
 import { NUMBERS } from '../mark.ts';
@@ -106,6 +107,12 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   ]);
   const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
   const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
+  const { pieces } = frame;
+  const isThere = ({ key }: Callout): boolean => showingOf(key, pieces) !== 'absent';
+  const told = recall('told', [callouts, laid, pieces], () => ({
+    callouts: callouts.filter(isThere),
+    laid: laid.filter(({ callout }) => isThere(callout)),
+  }));
   const extra = same('extra', plan.extra?.(context, leaders) ?? []);
   const patches = recall('patches', [extra], () => patchesOf(extra));
   const marked = drawMarks(context, patches, leaders, memory);
@@ -122,8 +129,8 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     recall('rail', [layout, ink, units, words, type, step], () =>
       drawRail(pen, ink, { x, y, height, units, words, type }, step),
     ),
-    ...recall('callouts', [callouts, layout, words, ink, type], () =>
-      drawCallouts(callouts, track, words, ink, type, memory, laid),
+    ...recall('callouts', [told, layout, words, ink, type], () =>
+      drawCallouts(told.callouts, track, words, ink, type, memory, told.laid),
     ),
     ...(marked.shapes.length === 0
       ? []

@@ -7,14 +7,17 @@ import type { HitPlace } from '../view.ts';
 
 const ROOM = 4;
 
-/** @param lit  key of a part, or the number of a finding, whose part is meant then */
-export function drawLit(lit: string | undefined, { findings }: Solution, hits: readonly HitPlace[], ink: Ink): Shape[] {
-  if (lit === undefined) return [];
+/** @param lit  keys or kinds of parts, or numbers of findings, whose parts are meant then */
+export function drawLit(lit: readonly string[], solution: Solution, hits: readonly HitPlace[], ink: Ink): Shape[] {
+  return lit.flatMap((each) => drawOne(each, solution, hits, ink));
+}
+
+function drawOne(lit: string, { findings }: Solution, hits: readonly HitPlace[], ink: Ink): Shape[] {
   const finding = /^\d+$/.test(lit) ? findings[Number(lit) - 1] : undefined;
   const part = finding?.part ?? lit;
   const stroke = finding?.severity === 'danger' ? ink.danger : ink.ink;
   return hits
-    .filter((hit) => hit.part === part)
+    .filter((hit) => hit.part === part || hit.kind === part)
     .map(({ view, x, y, width, height }) => {
       const ring = (key: string, color: string, line: number) =>
         rect(key, x - ROOM, y - ROOM, width + 2 * ROOM, height + 2 * ROOM, {
