@@ -15,7 +15,11 @@ const written = ({ shapes }: Scene): Map<string, string> =>
   new Map(
     flat(shapes)
       .filter(({ shape }) => shape.children === undefined)
-      .map(({ path, shape: { tag, d, attrs, text } }) => [path, JSON.stringify({ tag, d, attrs, text })]),
+      .map(({ path, shape: { tag, d, attrs, text } }) => {
+        // How pale it is is told elsewhere.
+        const place = { ...attrs, opacity: 1 };
+        return [path, JSON.stringify({ tag, d, place, text })];
+      }),
   );
 const keysOf = (scene: Scene): string[] => flat(scene.shapes).map(({ path }) => path);
 
