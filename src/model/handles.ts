@@ -8,6 +8,7 @@ import { assumedPaths, plainPath } from './rules/assumed.ts';
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
 import { feet, inches, parseQuantity } from './units.ts';
+import { dischargeDepth, motorBottomDepth, settingForDischarge, settingForMotorBottom } from './string/pumpDepths.ts';
 
 export type { Block, HandleName, HandleNames } from './handleNames.ts';
 
@@ -92,7 +93,7 @@ const NO_NUMBERS = {};
 
 function topHandles({ plan, facts, values }: Solution): Placed[] {
   const { well, top, pump } = facts;
-  const discharge = pump.setting - pump.intakeToDischarge;
+  const discharge = dischargeDepth(pump);
   const handles: Placed[] = [
     {
       id: 'casingHeight',
@@ -196,7 +197,7 @@ function stringHandles({ plan, facts, parts }: Solution): Placed[] {
   const valves = inTypedOrder(plan.string?.checkValves, string.checkValves);
   const splices = inTypedOrder(plan.string?.splices, string.splices);
   const pipe = parts.find((part) => part.key === 'dropPipe');
-  const discharge = pump.setting - pump.intakeToDischarge;
+  const discharge = dischargeDepth(pump);
   const pipeTop = pipe?.top ?? 0;
   const alongPipe = (id: string, label: HandleName, path: string, height: Metres): Placed => ({
     id,
@@ -219,9 +220,9 @@ function stringHandles({ plan, facts, parts }: Solution): Placed[] {
       depth: pump.setting,
       known: true,
       locked: null,
-      min: Math.min(pipeTop + TOP_JOINT + pump.intakeToDischarge, well.bottom),
+      min: Math.min(settingForDischarge(pipeTop + TOP_JOINT, pump), well.bottom),
       minWhy: 'pumpMeetsTopWorks',
-      max: well.bottom - pump.intakeToMotorBottom,
+      max: settingForMotorBottom(well.bottom, pump),
       maxWhy: 'motorOnBottom',
       ink: 'pump',
     },
@@ -257,7 +258,7 @@ function wellHandles({ plan, facts }: Solution): Placed[] {
   const { well, pump } = facts;
   const last = well.casings[well.casings.length - 1];
   const screens = well.intake.screens;
-  const motorBottom = pump.setting + pump.intakeToMotorBottom;
+  const motorBottom = motorBottomDepth(pump);
   const lowest = Math.max(motorBottom, last?.bottom ?? 0, ...screens.map((screen) => screen.bottom));
   const byMotor = lowest === motorBottom;
   const handles: Placed[] = [

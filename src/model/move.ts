@@ -5,6 +5,7 @@ import { withDepth, withLength } from './plan/editPlan.ts';
 import type { Plan } from './plan/schema.ts';
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
+import { dischargeDepth } from './string/pumpDepths.ts';
 
 export interface Moved {
   readonly plan: Plan;
@@ -62,7 +63,7 @@ export function moveTo(
 
 function write(plan: Plan, solution: Solution, { id, path }: Handle, to: Metres, step: Metres, lock: boolean): Plan {
   const { facts, levels } = solution;
-  const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
+  const discharge = dischargeDepth(facts.pump);
   if (id === 'casingHeight') return withLength(plan, path, -to, step);
   if (id.startsWith('checkValve/') || id.startsWith('splice/')) return withLength(plan, path, discharge - to, step);
   if (id === 'pumpingLevel') return writePumpingLevel(plan, solution, to, step);

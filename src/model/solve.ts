@@ -18,7 +18,7 @@ import { JudgedLater } from './judgedLater.ts';
 import { judge } from './rules/index.ts';
 import type { BoreStretch, ConePoint, Solution, Solved } from './solution.ts';
 import { placeString } from './string/placeString.ts';
-import { suspensionDepth } from './string/topWorks.ts';
+import { suspensionDepth } from './string/topDepths.ts';
 
 export function solve(plan: Plan): Solution {
   return solveWith(makeAnew, plan);

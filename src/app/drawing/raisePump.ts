@@ -5,10 +5,9 @@ import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
-import { feet, type Show } from '../../model/units.ts';
-
-/** Common practice, no source: what is left under the motor. */
-const CLEAR_OF_BOTTOM = feet(10);
+import type { Show } from '../../model/units.ts';
+import { settingForMotorBottom } from '../../model/string/pumpDepths.ts';
+import { CLEAR_OF_BOTTOM } from '../../model/rules/pumpDepth.ts';
 
 export interface Offer {
   readonly label: string;
@@ -19,8 +18,7 @@ export interface Offer {
 export function offerToRaisePump(solution: Solution, bottom: Metres, show: Show): Offer | null {
   const pump = handlesOf(solution).find(({ id }) => id === 'pumpSetting');
   if (pump === undefined) return null;
-  const { intakeToMotorBottom } = solution.facts.pump;
-  const setting = Math.max(bottom - intakeToMotorBottom - CLEAR_OF_BOTTOM, pump.min);
+  const setting = Math.max(settingForMotorBottom(bottom - CLEAR_OF_BOTTOM, solution.facts.pump), pump.min);
   const raised = moveHandle(solution.plan, solution, 'pumpSetting', setting).plan;
   const moved = moveHandle(raised, solve(raised), 'wellBottom', bottom);
   return moved.blocked === null ? { label: `Raise pump to ${show.length(setting)}`, plan: moved.plan } : null;

@@ -5,7 +5,7 @@ import { lowestStatic } from '../figures/lowestPumping.ts';
 import { pipesHead, tankPressure } from '../figures/pumpInWell.ts';
 import type { Metres } from '../si.ts';
 import type { CurvePoint, Solved } from '../solution.ts';
-import { suspensionDepth } from '../string/topWorks.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 
 export type HeldLevel = 'static' | 'usual' | 'lowest';
 

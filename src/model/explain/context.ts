@@ -4,7 +4,7 @@ import { WATER_WEIGHT } from '../formulas/hangLoad.ts';
 import { STANDARD_GRAVITY, WATER_RANGE } from '../formulas/water.ts';
 import type { Metres } from '../si.ts';
 import type { Solution, Solved, Values } from '../solution.ts';
-import { suspensionDepth } from '../string/topWorks.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 import { systemOf, type System } from '../figures/curves.ts';
 import { show } from '../units.ts';
 import type { Show } from '../units.ts';

@@ -6,12 +6,13 @@ import { wellRelation } from '../formulas/wellRelation.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { CurvePoint, Curves, PumpInWell, SampledCurves, Solved } from '../solution.ts';
-import { suspensionDepth } from '../string/topWorks.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 import { lowestLevel, lowestStatic } from './lowestLevel.ts';
 import { mostYield, provenYield } from './provenYield.ts';
 import { pumpBandOf, type BandEnd } from './pumpBand.ts';
 import { siteWater } from './siteWater.ts';
 import { pipesHead, pointAtLevel, pointInWell, tankPressure, type HeadOf, type System } from './pumpInWell.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 export type { System } from './pumpInWell.ts';
 
@@ -26,7 +27,7 @@ export function pumpCurveOf(facts: Facts, density: number, end: BandEnd = 'least
 export function systemOf({ site, pump }: Facts, suspension: Metres): System {
   return {
     water: siteWater(site),
-    dropPipeLength: Math.max(pump.setting - pump.intakeToDischarge - suspension, 0),
+    dropPipeLength: Math.max(dischargeDepth(pump) - suspension, 0),
   };
 }
 

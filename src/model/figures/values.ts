@@ -24,6 +24,7 @@ import { fiftyYearStretch, hangLoads, hangingString } from './hanging.ts';
 import { fittingFriction, pipeFriction, pipeFrictionHazenWilliams } from './head.ts';
 import type { LevelFigures } from './levels.ts';
 import { boreKnown, usableWater, waterFall } from './waterFall.ts';
+import { dischargeDepth, motorBottomDepth } from '../string/pumpDepths.ts';
 
 export interface Worked {
   readonly facts: Facts;
@@ -45,8 +46,8 @@ export function valuesOf(worked: Worked): Values {
   const pumping = heldLevel(levels.pumping, facts);
   const pumpingDry = heldLevel(levels.pumpingDry, facts);
   const intakeDepth = pump.setting;
-  const pumpDischargeDepth = intakeDepth - pump.intakeToDischarge;
-  const motorBottomDepth = intakeDepth + pump.intakeToMotorBottom;
+  const pumpDischargeDepth = dischargeDepth(pump);
+  const motorBottom = motorBottomDepth(pump);
   const asPressure = (head: Metres) => head * density * STANDARD_GRAVITY;
   const atTank = (curve: PumpCurve) =>
     levels.static === null || house.rise === null ? null : asPressure(curve.shutOffHead - levels.static - house.rise);
@@ -66,9 +67,9 @@ export function valuesOf(worked: Worked): Values {
     submergenceDry: pumpingDry === null ? null : intakeDepth - pumpingDry,
     intakeDepth,
     pumpDischargeDepth,
-    motorBottomDepth,
+    motorBottomDepth: motorBottom,
     submergence: pumping === null ? null : intakeDepth - pumping,
-    clearanceToBottom: well.bottom - motorBottomDepth,
+    clearanceToBottom: well.bottom - motorBottom,
     ...headsOf(worked),
     operatingFlowAtCutOut: curves.atCutOut?.flow ?? null,
     operatingHeadAtCutOut: curves.atCutOut?.head ?? null,
@@ -111,7 +112,7 @@ function specificCapacityOf({ water }: Facts): number | null {
 function headsOf({ facts, levels, system, suspension }: Worked) {
   const { house, dropPipe, pump } = facts;
   const { demand, line, distance, rise } = house;
-  const length = Math.max(pump.setting - pump.intakeToDischarge - suspension, 0);
+  const length = Math.max(dischargeDepth(pump) - suspension, 0);
   const lineKnown = demand !== null && line !== null && distance !== null;
   const frictionDropPipe = demand === null ? null : pipeFriction(dropPipe, demand, length, system.water);
   const frictionLine = lineKnown ? pipeFriction(line, demand, distance, system.water) : null;
@@ -137,7 +138,7 @@ function headsOf({ facts, levels, system, suspension }: Worked) {
 function velocityPastMotor({ facts, bore }: Worked): number | null {
   const { pump, house, well } = facts;
   if (house.demand === null) return null;
-  const motorBottom = pump.setting + pump.intakeToMotorBottom;
+  const motorBottom = motorBottomDepth(pump);
   if (
     pump.shroudDiameter === null &&
     bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom)

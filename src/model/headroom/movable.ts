@@ -9,6 +9,7 @@ import type { CubicMetresPerSecond, Metres, Pascals } from '../si.ts';
 import type { Solution } from '../solution.ts';
 import { feet, gpm, inches, parseQuantity, psi, writeQuantity } from '../units.ts';
 import type { Direction, HeadroomOf, Units } from './told.ts';
+import { settingForDischarge, settingForMotorBottom } from '../string/pumpDepths.ts';
 
 export interface Movable {
   readonly of: HeadroomOf;
@@ -237,7 +238,7 @@ function writePressure(pressure: Pascals, units: Units): string {
 function pumpAt(plan: Plan, solution: Solution, handle: Handle, units: Units) {
   const { facts, lowest, levels } = solution;
   const { pump, well, string } = facts;
-  const { intakeToMotorBottom, intakeToDischarge, lowLevelCutOff } = pump;
+  const { lowLevelCutOff } = pump;
   const ends = [...inflowDepths(facts), ...well.casings.flatMap(({ bottom }) => bottom ?? [])];
   const water = [levels.static, lowest?.depth, typeof lowLevelCutOff === 'number' ? lowLevelCutOff : null];
   const longest = Math.max(0, ...string.checkValves, ...string.splices);
@@ -248,7 +249,7 @@ function pumpAt(plan: Plan, solution: Solution, handle: Handle, units: Units) {
     step: depthStep(units),
     fromNow: false,
     places: [
-      ...ends.flatMap((depth) => [depth, depth - intakeToMotorBottom, depth + intakeToDischarge]),
+      ...ends.flatMap((depth) => [depth, settingForMotorBottom(depth, pump), settingForDischarge(depth, pump)]),
       ...water.flatMap((depth) => depth ?? []),
       handle.min + longest,
     ],

@@ -10,6 +10,7 @@ import { LEAST_TEST, timePumped } from '../rules/yieldTest.ts';
 import { meets } from '../rules/grace.ts';
 import type { CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
+import { settingForMotorBottom } from '../string/pumpDepths.ts';
 
 export type Caveat =
   /** Water stands far below what this pump can use: no depth mends a pump that is too weak. */
@@ -33,8 +34,8 @@ function tooWeak({ facts, lowest }: Solved): Caveat[] {
   const gives = provenYield(facts);
   const { demand } = facts.house;
   if (rest === null || gives === null || demand === null || demand <= gives) return [];
-  const { intakeToMotorBottom, setting } = facts.pump;
-  const reachable = facts.well.bottom - CLEAR_OF_BOTTOM - intakeToMotorBottom;
+  const { setting } = facts.pump;
+  const reachable = settingForMotorBottom(facts.well.bottom - CLEAR_OF_BOTTOM, facts.pump);
   const lifts = levelAtNoFlow(facts, { end: 'least', tank: 'cutIn' }) ?? Infinity;
   const ends = Math.min(lowest?.depth ?? Infinity, lowestLevel(facts).depth, lifts);
   const [stands, uses] = [reachable - rest, ends - rest];

@@ -2,13 +2,14 @@ import { screenTop } from '../rules/pumpDepth.ts';
 import type { Solved } from '../solution.ts';
 import type { Hung } from './told.ts';
 import { restOf } from './waterInWell.ts';
+import { motorBottomDepth } from '../string/pumpDepths.ts';
 
 /** How the pump hangs in a plan whose level at rest is known. */
 export function hungIn(solved: Solved): Hung {
   const { facts, lowest } = solved;
-  const { setting, intakeToMotorBottom } = facts.pump;
+  const { setting } = facts.pump;
   const screen = screenTop(solved);
-  const motorBottom = setting + intakeToMotorBottom;
+  const motorBottom = motorBottomDepth(facts.pump);
   const isLevel = lowest !== null && (lowest.by === 'level' || lowest.by === 'dryLevel');
   return {
     under: isLevel ? setting - lowest.depth : null,

@@ -6,6 +6,7 @@ import { screenTop } from '../rules/pumpDepth.ts';
 import { rangesOf } from '../rules/ranges.ts';
 import type { HungFrom } from './told.ts';
 import { usualIn } from './usual.ts';
+import { settingForMotorBottom } from '../string/pumpDepths.ts';
 
 /** Bottom, screen and a hole that narrows. Hands, wire and pipe never limit a depth: they follow it. */
 const FIRM: ReadonlySet<string> = new Set(['PR-01', 'PR-03', 'PR-17']);
@@ -34,8 +35,8 @@ export function pumpRoom(solved: Solved): PumpRoom {
   const top = screenTop(solved);
   const wanted =
     top !== null
-      ? { depth: top - usual.overScreen - pump.intakeToMotorBottom, from: { by: 'screen' } as const }
-      : { depth: well.bottom - usual.offBottom - pump.intakeToMotorBottom, from: { by: 'bottom' } as const };
+      ? { depth: settingForMotorBottom(top - usual.overScreen, pump), from: { by: 'screen' } as const }
+      : { depth: settingForMotorBottom(well.bottom - usual.offBottom, pump), from: { by: 'bottom' } as const };
   // Where a narrow hole ends it sooner, and in a dug well, there is no more room than the rules leave.
   const narrower = wanted.depth > deepest.depth;
   const dug = well.intake.kind === 'dug' && deepest.end.rule === 'PR-01';

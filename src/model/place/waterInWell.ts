@@ -11,7 +11,7 @@ import { mayMove } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import type { Metres } from '../si.ts';
 import type { LowestPumping, Solved } from '../solution.ts';
-import { suspensionDepth } from '../string/topWorks.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 import type { Fall } from './told.ts';
 
 export type WaterInWell =

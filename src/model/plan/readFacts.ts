@@ -24,6 +24,7 @@ import { writeQuantity } from '../units.ts';
 import type { Plan } from './schema.ts';
 import { read, takeFrom } from './take.ts';
 import type { Take } from './take.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 /** @param recall  the parts of the plan before: those that are the same objects are not read again */
 export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
@@ -64,7 +65,7 @@ export function readFacts(plan: Plan, recall: Recall = makeAnew): FactsReading {
   const build = part('pump', Object.entries(typed).flat(), (own) => pumpFacts(typed, units, own));
   const said = take.depth(setting);
   // An adapter that nobody set stays above a pump that somebody did.
-  const hangsAt = said === null || isSet(plan.top) ? null : said - build.intakeToDischarge;
+  const hangsAt = said === null || isSet(plan.top) ? null : dischargeDepth({ setting: said, ...build });
   const top = part('top', [plan.top, site, hangsAt], (own) => topFacts(plan.top, { site, units, hangsAt }, own));
   const depth = said ?? usualSetting({ well, water, top, pump: build, units }, shift, take);
   const facts: Facts = {

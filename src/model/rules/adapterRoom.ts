@@ -2,6 +2,7 @@
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import { feet } from '../units.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 /** A trench beside the casing is dug no deeper for an adapter. Common practice, no source. */
 export const DEEPEST_DIG: Metres = feet(12);
@@ -29,6 +30,6 @@ export function adapterRoom({ well, pump }: Pick<Facts, 'well' | 'pump'>): Adapt
   };
   endsAt(outer?.bottom ?? well.bottom, 'casing');
   for (const { top } of liners) endsAt(top - LEAST_BELOW_ADAPTER, 'liner');
-  endsAt(pump.setting - pump.intakeToDischarge - LEAST_BELOW_ADAPTER, 'pump');
+  endsAt(dischargeDepth(pump) - LEAST_BELOW_ADAPTER, 'pump');
   return room;
 }

@@ -5,6 +5,7 @@ import { orWords, strongerPipe } from './otherPipe.ts';
 import { askedBySwitch, lineNeed, mostOnLine, TIMES_CUT_OUT } from './pipeNeeds.ts';
 import { bornePressure, isPlastic, LEAST_RATING, METAL_BEARS, overLeast } from './pipeRating.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import { lineDepth } from '../string/topDepths.ts';
 
 export const lineHolds = defineRule({
   number: 'PR-61',
@@ -13,7 +14,7 @@ export const lineHolds = defineRule({
   judge({ solved, facts, values }) {
     const { line, cutOut, reliefValve, kind } = facts.house;
     if (line === null) return missing('line');
-    const depth = facts.top.kind === 'pitless' ? facts.top.depth : 0;
+    const depth = lineDepth(facts);
     const reach = mostOnLine(solved);
     if (!isPlastic(line)) {
       if (reach === null) return missing(values.shutOffPressureAtPump === null ? 'powerOrCurve' : 'staticLevel');

@@ -8,6 +8,7 @@ import { freeHeight, freeSpacing } from './freePlaces.ts';
 import { placed } from './placed.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 /** The arrestor stands more than the first and at most the second above the discharge. */
 export const ARRESTOR_ABOVE = feet(0.5);
@@ -42,7 +43,7 @@ export const torqueArrestor = defineRule({
   asks: { over: ARRESTOR_ABOVE, upTo: ARRESTOR_BELOW, from: ARRESTOR_FROM_POWER },
   judge({ solved, facts }) {
     const height = facts.string.torqueArrestor;
-    const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
+    const discharge = dischargeDepth(facts.pump);
     const { material } = facts.dropPipe;
     if (height === null) {
       if (material === 'PE' && ratedUnder(facts, ARRESTOR_FROM_POWER) === true)
@@ -88,7 +89,7 @@ export const cableTies = defineRule({
   asks: { least: TIES_AT_LEAST, most: TIES_AT_MOST },
   judge({ facts }) {
     const { ties } = facts.string;
-    const depth = facts.pump.setting - facts.pump.intakeToDischarge - ties;
+    const depth = dischargeDepth(facts.pump) - ties;
     const most = TIES_AT_MOST;
     const least = TIES_AT_LEAST;
     if (!meets(most - ties, 'length')) {
@@ -117,7 +118,7 @@ export const cableGuards = defineRule({
   judge({ facts, values }) {
     const { guards } = facts.string;
     const length = values.dropPipeCutLength ?? 0;
-    const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
+    const discharge = dischargeDepth(facts.pump);
     const on = { part: 'cable', partKind: 'cable', quantity: 'length' } as const;
     if (guards === null) {
       const from = GUARDS_FROM;
@@ -158,7 +159,7 @@ export const splice = defineRule({
       limit,
       margin: wrong === undefined ? null : low ? height - limit : limit - height,
       quantity: 'length',
-      depth: facts.pump.setting - facts.pump.intakeToDischarge - height,
+      depth: dischargeDepth(facts.pump) - height,
       part: spliceAt(splices.indexOf(height)),
     } as const;
     if (arms) return breaks('inArms', 'warning', {}, at);

@@ -11,6 +11,8 @@ import { change, heightText, words } from './fix.ts';
 import { placed } from './placed.ts';
 import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
 import type { Given } from './rule.ts';
+import { dischargeDepth, heightOverIntake, settingForDischarge } from '../string/pumpDepths.ts';
+import { lineDepth } from '../string/topDepths.ts';
 
 export const FIRST_VALVE_WITHIN = feet(25);
 /** How much pipe a single valve may hold full before it is said. Common practice, no source. */
@@ -36,7 +38,7 @@ function valveHeights({ facts }: Pick<Solved, 'facts'>): readonly Metres[] {
 
 /** Depth of a valve at a height above the discharge. */
 function depthAt({ facts }: Pick<Solved, 'facts'>, height: Metres): Metres {
-  return facts.pump.setting - facts.pump.intakeToDischarge - height;
+  return dischargeDepth(facts.pump) - height;
 }
 
 /** The longest stretch of drop pipe above a valve, up to the next one or the top. */
@@ -70,7 +72,7 @@ export const firstCheckValve = defineRule({
     }
     const most = valveAboveWaterLimit(solved);
     // Water falls to the intake at most, so valves near the pump stand low enough whatever the level is.
-    const mostAbove = highest + solved.facts.pump.intakeToDischarge;
+    const mostAbove = heightOverIntake(highest, solved.facts.pump);
     if (heights.length < 2 || meets(most - mostAbove, 'length')) return pipeOnValves(solved, heights);
     return atLowestLevel(
       given,
@@ -85,7 +87,7 @@ export const firstCheckValve = defineRule({
     const highest = heights[heights.length - 1];
     // Water that is drawn down to the intake goes wherever the pump goes, and the valve with it.
     if (lowest === null || lowest.by === 'intake' || highest === undefined || heights.length < 2) return [];
-    const from = lowest.depth - valveAboveWaterLimit(solved) + highest + solved.facts.pump.intakeToDischarge;
+    const from = settingForDischarge(lowest.depth - valveAboveWaterLimit(solved) + highest, solved.facts.pump);
     const to = { from, givesWay: true, answeredBy: 'string.checkValves' };
     return [limit('pump.setting', to, 'upperNearWater', {})];
   },
@@ -175,7 +177,7 @@ export const noValveBeyondTop = defineRule({
   part: 'buriedLine',
   judge({ facts }) {
     if (!facts.string.valveBetweenTopAndTank) return holds('none', {});
-    const depth = facts.top.kind === 'pitless' ? facts.top.depth : 0;
+    const depth = lineDepth(facts);
     return breaks('oneInLine', 'warning', {}, { measured: 1, limit: 0, margin: -1, quantity: 'count', depth });
   },
   fixes: ({ facts }) => [change(facts, [{ path: 'string.valveBetweenTopAndTank', to: false }], 'leaveOut', {})],
@@ -188,7 +190,7 @@ export const arrowUp = defineRule({
     // A valve that is built into the pump cannot be turned.
     if (facts.string.checkValves.length === 0) return doesNotApply;
     if (facts.string.arrow === 'up') return holds('up', {});
-    const depth = placed(solved, 'checkValve')?.bottom ?? facts.pump.setting - facts.pump.intakeToDischarge;
+    const depth = placed(solved, 'checkValve')?.bottom ?? dischargeDepth(facts.pump);
     return breaks('down', 'danger', {}, { depth });
   },
   fixes: ({ facts }) => [change(facts, [{ path: 'string.arrow', to: 'up' }], 'turn', {})],

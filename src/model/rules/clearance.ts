@@ -9,6 +9,7 @@ import { words } from './fix.ts';
 import type { MissingFact } from './missing.ts';
 import { movePump } from './movePump.ts';
 import { breaks, defineRule, holds, limit, missing } from './rule.ts';
+import { dischargeDepth, motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 
 export const TOO_TIGHT = inches(0.1);
 export const TIGHT_FIT = inches(0.25);
@@ -42,7 +43,7 @@ function boreOf({ facts }: Pick<Solved, 'facts'>, stretch: BoreStretch): Metres 
 
 /** Those that the motor's lower end enters on its way down. */
 function passed({ facts, bore }: Pick<Solved, 'facts' | 'bore'>): readonly BoreStretch[] {
-  const down = facts.pump.setting + facts.pump.intakeToMotorBottom;
+  const down = motorBottomDepth(facts.pump);
   return bore.filter(({ top }) => top < down);
 }
 
@@ -99,7 +100,7 @@ function firstTighter(solved: Solved): BoreStretch | undefined {
 
 /** The deepest intake with which the motor stays above it. */
 function deepestAbove({ top }: BoreStretch, { facts }: Pick<Solved, 'facts'>): Metres {
-  return top - facts.pump.intakeToMotorBottom;
+  return settingForMotorBottom(top, facts.pump);
 }
 
 export const pumpPassesCasing = defineRule({
@@ -121,7 +122,7 @@ export const pumpPassesCasing = defineRule({
       const unknown = unknownOf(solved);
       return unknown === null ? holds('passes', { where, bore, widest, sleeve, measured }) : missing(unknown);
     }
-    const depth = Math.max(stretch.top, facts.pump.setting - facts.pump.intakeToDischarge);
+    const depth = Math.max(stretch.top, dischargeDepth(facts.pump));
     const at = { measured, limit: TIGHT_FIT, margin, quantity: 'length', depth } as const;
     const numbers = { where, bore, widest, sleeve, margin };
     const slimmest = slimmestPart(solved);

@@ -10,6 +10,7 @@ import { screenTop } from './pumpDepth.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
+import { motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 
 /** Smaller motors usually do without a sleeve, wherever the water comes from. Common practice, no source. */
 export const SHROUD_POWER = horsepower(3);
@@ -34,9 +35,7 @@ function lowestInflow({ facts }: Solved): Metres | null {
 function hangsInScreen(solved: Solved): boolean {
   const { pump } = solved.facts;
   const top = screenTop(solved);
-  return (
-    top !== null && pump.shroudDiameter === null && !meets(top - pump.setting - pump.intakeToMotorBottom, 'length')
-  );
+  return top !== null && pump.shroudDiameter === null && !meets(top - motorBottomDepth(pump), 'length');
 }
 
 /** Above it no water enters, wherever it does: the end of the casing, or where the liner's openings begin; null where unknown. */
@@ -56,7 +55,7 @@ export const inflowFromBelow = defineRule({
     const { pump, well } = facts;
     if (pump.shroudDiameter !== null) return holds('shroud', {});
     if (hangsInScreen(solved)) return doesNotApply;
-    const motor = pump.setting + pump.intakeToMotorBottom;
+    const motor = motorBottomDepth(pump);
     const inflow = lowestInflow(solved);
     const small = ratedUnder(facts, SHROUD_POWER) === true;
     const under = SHROUD_POWER;
@@ -89,7 +88,7 @@ function settingAboveInflow(solved: Solved): Metres | null {
   const { facts } = solved;
   const inflow = lowestInflow(solved);
   if (inflow === null || facts.pump.shroudDiameter !== null || ratedUnder(facts, SHROUD_POWER) === true) return null;
-  return inflow - facts.pump.intakeToMotorBottom;
+  return settingForMotorBottom(inflow, facts.pump);
 }
 
 /** Up past the lowest inflow, and not just to the deepest place that the other rules allow. */
@@ -126,7 +125,7 @@ export const coolingVelocity = defineRule({
     if (meets(margin, 'velocity')) return holds('fastEnough', { measured, margin, least });
     if (small) return holds('slowButSmall', { measured, under });
     if (ratedSmall === null) return missing('power');
-    const depth = facts.pump.setting + facts.pump.intakeToMotorBottom;
+    const depth = motorBottomDepth(facts.pump);
     return breaks(
       'slow',
       'note',

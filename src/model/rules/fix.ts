@@ -9,6 +9,7 @@ import { feet, inches, isForeign, parseQuantity, writeQuantity } from '../units.
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { Fix, Given, Numbers, Range } from './rule.ts';
+import { lineDepth } from '../string/topDepths.ts';
 
 /** Nothing to click: what to do instead. */
 export function words<const Variant extends string, const Said extends Numbers>(
@@ -108,7 +109,7 @@ type Ends = NonNullable<Range['ends']>;
 /** The depth from the ground that a text means in a field. */
 export function depthWritten({ solved }: Pick<Given, 'solved'>, setting: BandSetting, text: string): Metres {
   const { facts } = readFacts(withValue(solved.plan, setting, text));
-  return setting === 'pump.setting' ? facts.pump.setting : facts.top.kind === 'pitless' ? facts.top.depth : 0;
+  return setting === 'pump.setting' ? facts.pump.setting : lineDepth(facts);
 }
 
 /** The end of a band as one would type it in that field: its own unit and datum, rounded so that it stays inside. */

@@ -4,6 +4,7 @@ import type { PartKind, Solved } from '../solution.ts';
 import { SPLICE, TIE } from '../string/lengths.ts';
 import { inches, parseQuantity } from '../units.ts';
 import { exceeds } from './grace.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 interface Span {
   readonly from: Metres;
@@ -80,7 +81,7 @@ function regularTies({ facts }: Solved): Span[] {
 const NEAR_PUMP = inches(72);
 
 function heightsOf({ facts }: Solved, { top, bottom }: { readonly top: Metres; readonly bottom: Metres }): Span {
-  const discharge = facts.pump.setting - facts.pump.intakeToDischarge;
+  const discharge = dischargeDepth(facts.pump);
   return { from: discharge - bottom, to: discharge - top };
 }
 

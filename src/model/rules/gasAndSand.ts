@@ -4,6 +4,7 @@ import { meets } from './grace.ts';
 import { movePump } from './movePump.ts';
 import { CLEAR_OF_BOTTOM, screenTop } from './pumpDepth.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
+import { motorBottomDepth } from '../string/pumpDepths.ts';
 
 export const gasAndSand = defineRule({
   number: 'PR-60',
@@ -17,7 +18,7 @@ export const gasAndSand = defineRule({
     if (gas === true && (inPit || housed)) return breaks('gasUnderRoof', 'danger', { inPit }, { depth });
     if (gas === true) return breaks('gas', 'warning', {}, { depth });
     if (sand === true) {
-      const motor = facts.pump.setting + facts.pump.intakeToMotorBottom;
+      const motor = motorBottomDepth(facts.pump);
       const screen = screenTop(solved);
       const measured = facts.well.bottom - motor;
       const margin = measured - CLEAR_OF_BOTTOM;

@@ -3,6 +3,7 @@ import type { Facts } from '../facts.ts';
 import type { Change } from '../solution.ts';
 import { change } from './fix.ts';
 import { breaks } from './rule.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 export const CLAMPS_PER_JOINT = 2;
 
@@ -33,8 +34,8 @@ function rustingScrews({ string, pump }: Facts) {
   return { found, change: { path: 'string.clampScrew', to: 'stainless steel' } };
 }
 
-function atPump({ setting, intakeToDischarge }: Facts['pump']) {
-  return { depth: setting - intakeToDischarge, part: 'insertFitting/pump', partKind: 'insertFitting' } as const;
+function atPump(pump: Facts['pump']) {
+  return { depth: dischargeDepth(pump), part: 'insertFitting/pump', partKind: 'insertFitting' } as const;
 }
 
 /** The worst of them; null where the joints are sound. */

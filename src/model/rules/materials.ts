@@ -11,6 +11,7 @@ import { meets } from './grace.ts';
 import { waterUnknown, worstPair } from './metalPairs.ts';
 import { ratingText, USUAL_RATINGS } from './otherPipe.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 /** The pipe that insert fittings are made for. */
 const BARB_STANDARD = 'ASTM D2239';
@@ -28,7 +29,7 @@ export const materialsMatch = defineRule({
         'barbsDoNotFit',
         'warning',
         { play, sits, standard: dropPipe.standard },
-        { measured: play, quantity: 'length', depth: pump.setting - pump.intakeToDischarge },
+        { measured: play, quantity: 'length', depth: dischargeDepth(pump) },
       );
     }
     const fittingsSaid = !isAssumed(solved, 'string.fittings');

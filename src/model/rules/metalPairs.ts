@@ -7,6 +7,7 @@ import type { Metal } from '../tables/metals.ts';
 import { change, words } from './fix.ts';
 import { breaks } from './rule.ts';
 import type { Breaks, Fix } from './rule.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
 
 interface MetalPair<Mending extends Fix> {
   readonly met: (facts: Facts) => boolean;
@@ -27,7 +28,7 @@ function pair<const Variant extends string, Mending extends Fix>(variant: Varian
 
 /** Rigid pipe has no barb: its thread on the pump's nipple stands for the joint. */
 function standsAt(at: 'motor' | undefined, { dropPipe, pump }: Facts): Pick<Breaks, 'depth' | 'part' | 'partKind'> {
-  const depth = pump.setting - pump.intakeToDischarge;
+  const depth = dischargeDepth(pump);
   if (at === 'motor') return { depth, part: 'motor', partKind: 'motor' };
   return dropPipe.material === 'PE' ? { depth } : { depth, part: 'nipple', partKind: 'nipple' };
 }

@@ -2,7 +2,6 @@
 import { neverDraws } from '../figures/lowestLevel.ts';
 import { velocityIn } from '../formulas/friction.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
-import type { Facts } from '../facts.ts';
 import { gpm } from '../units.ts';
 import { probeOf } from './cutOff.ts';
 import { words } from './fix.ts';
@@ -22,13 +21,10 @@ import {
   THREADED_SHARE,
 } from './pipeRating.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
+import { dischargeDepth } from '../string/pumpDepths.ts';
+import { lineDepth } from '../string/topDepths.ts';
 
 export { warmRating } from './pipeRating.ts';
-
-/** Where the pipe bears most: at the pump's discharge. */
-function dischargeDepth({ pump }: Facts) {
-  return pump.setting - pump.intakeToDischarge;
-}
 
 export const dropPipeHolds = defineRule({
   number: 'PR-18',
@@ -36,7 +32,8 @@ export const dropPipeHolds = defineRule({
   asks: { least: LEAST_RATING, threaded: THREADED_SHARE, clamps: CLAMPS_PER_JOINT },
   judge({ facts, values }) {
     const pipe = facts.dropPipe;
-    const depth = dischargeDepth(facts);
+    // Where the pipe bears most.
+    const depth = dischargeDepth(facts.pump);
     const shutOff = values.shutOffPressureAtPump;
     if (!isPlastic(pipe)) {
       if (shutOff === null) return missing('powerOrCurve');
@@ -114,7 +111,13 @@ export const runningPressure = defineRule({
     const open = facts.house.kind === 'open tank';
     const numbers = { pressure, share, most, margin, threaded: isThreaded(pipe, 'dropPipe'), byValve, open };
     if (meets(margin, 'pressure')) return holds('roomForShocks', numbers);
-    const at = { measured: pressure, limit: most, margin, quantity: 'pressure', depth: dischargeDepth(facts) } as const;
+    const at = {
+      measured: pressure,
+      limit: most,
+      margin,
+      quantity: 'pressure',
+      depth: dischargeDepth(facts.pump),
+    } as const;
     return breaks('nearRating', 'warning', numbers, at);
   },
   fixes({ solved }) {
@@ -144,7 +147,7 @@ export const pipeWideEnough = defineRule({
       if (house.line === null) return holds('dropPipeAloneWideEnough', numbers);
       return lineFaster ? holds('lineWideEnough', numbers) : holds('dropPipeWideEnough', numbers);
     }
-    const depth = facts.top.kind === 'pitless' ? facts.top.depth : 0;
+    const depth = lineDepth(facts);
     const at = { measured: velocity, limit: MOST_VELOCITY, margin, quantity: 'velocity', depth } as const;
     return lineFaster
       ? breaks('lineTooSmall', 'warning', numbers, { ...at, part: 'buriedLine', partKind: 'buriedLine' })

@@ -9,6 +9,7 @@ import type { Metres, Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { highestStaticLevel } from './highestStatic.ts';
 import { LEAST_RATING } from './pipeRating.ts';
+import { lineDepth } from '../string/topDepths.ts';
 
 /** A line is rated for this many times the pressure at which the pump stops. Common practice, no source. */
 export const TIMES_CUT_OUT = 1.5;
@@ -59,7 +60,7 @@ export function mostOnLine(solved: Solved): Pascals | null {
   const level = highestStaticLevel(solved);
   const atPump = values.shutOffPressureAtPump;
   if (level === null || atPump === null) return null;
-  const outlet = facts.top.kind === 'pitless' ? facts.top.depth : 0;
+  const outlet = lineDepth(facts);
   const lowestEnd = Math.max(outlet, -(facts.house.rise ?? 0));
   return atPump - pressureOf(level - lowestEnd, facts);
 }

@@ -21,6 +21,7 @@ import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { pumpReachesCutOut } from './tank.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
+import { motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 
 export const CLEAR_OF_BOTTOM = feet(10);
 export const BURIED_SOON = feet(5);
@@ -37,7 +38,7 @@ export function screenTop({ facts }: Solved): Metres | null {
 
 /** Depth of the motor's lower end. */
 function motorBottomOf({ facts }: Pick<Given, 'facts'>): Metres {
-  return facts.pump.setting + facts.pump.intakeToMotorBottom;
+  return motorBottomDepth(facts.pump);
 }
 
 export const offTheBottom = defineRule({
@@ -63,7 +64,7 @@ export const offTheBottom = defineRule({
     const { pump, well } = solved.facts;
     // Above a screen the clearance is at most a note, and the screen ends the band sooner.
     if (screenTop(solved) !== null) return [];
-    const to = well.bottom - CLEAR_OF_BOTTOM - pump.intakeToMotorBottom;
+    const to = settingForMotorBottom(well.bottom - CLEAR_OF_BOTTOM, pump);
     return [limit('pump.setting', { to }, 'offTheBottom', { least: CLEAR_OF_BOTTOM })];
   },
   fixes(given, { severity }) {
@@ -305,7 +306,7 @@ export const motorAboveScreen = defineRule({
   limits(solved) {
     const top = screenTop(solved);
     if (top === null) return [];
-    return [limit('pump.setting', { to: top - solved.facts.pump.intakeToMotorBottom }, 'aboveScreen', {})];
+    return [limit('pump.setting', { to: settingForMotorBottom(top, solved.facts.pump) }, 'aboveScreen', {})];
   },
   fixes: (given) => [raiseWithProbe(given), movePump(given, 'PR-03', words('raiseOrShroud', {}))].filter(isSaid),
 });

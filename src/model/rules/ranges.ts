@@ -9,6 +9,8 @@ import { meets } from './grace.ts';
 import { LEAST_SUBMERGENCE } from './pumpDepth.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
+import { settingForDischarge, settingForMotorBottom } from '../string/pumpDepths.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 
 export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
   const limits: RuleLimit[] = [];
@@ -59,9 +61,9 @@ const LEAST_PIPE = feet(1);
 
 /** The pump hangs under the top works and the standing water, and its motor above the bottom. */
 function pumpRoom({ facts, levels, lowest }: Solved): Room {
-  const { pump, top, water, well } = facts;
-  const underTop = (top.kind === 'pitless' ? top.depth : -well.casingHeight) + LEAST_PIPE + pump.intakeToDischarge;
-  const to = well.bottom - pump.intakeToMotorBottom;
+  const { pump, water, well } = facts;
+  const underTop = settingForDischarge(suspensionDepth(facts) + LEAST_PIPE, pump);
+  const to = settingForMotorBottom(well.bottom, pump);
   const rest = lowestStatic(facts);
   // However little the water falls, so much of it has to stand over the intake; a well too shallow for that gives way.
   const covered = lowest === null && rest !== null && rest + LEAST_SUBMERGENCE <= to ? LEAST_SUBMERGENCE : 0;

@@ -7,6 +7,7 @@ import { DECIDED_TOGETHER, openPumpingLevel } from './openFacts.ts';
 import type { Measurement, Open } from './openFacts.ts';
 import { placed } from './placed.ts';
 import type { Depends, Given, Rule } from './rule.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 
 export interface Depending {
   readonly rule: Rule;
@@ -102,5 +103,5 @@ function isAnswered({ solved }: Given): boolean {
 function depthOf({ fact }: Open, { solved, facts }: Given): number | null {
   if (fact === 'pumpingLevel' || fact === 'yield') return solved.levels.static;
   if (fact === 'cutOffDepth') return facts.pump.setting;
-  return facts.top.kind === 'pitless' ? facts.top.depth : -facts.well.casingHeight;
+  return suspensionDepth(facts);
 }

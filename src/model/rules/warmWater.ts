@@ -3,6 +3,7 @@ import type { Celsius } from '../si.ts';
 import { isAssumed } from './assumed.ts';
 import { words } from './fix.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
+import { motorBottomDepth } from '../string/pumpDepths.ts';
 
 /** 86 °F. Common practice, no source; the motor's own sheet overrules it. */
 export const WARMEST: Celsius = 30;
@@ -18,7 +19,7 @@ export const waterCoolsMotor = defineRule({
     const temperature = facts.site.waterTemperature;
     const numbers = { temperature, most: WARMEST };
     if (temperature <= WARMEST + SLIVER) return holds('cool', numbers);
-    return breaks('warm', 'warning', numbers, { depth: facts.pump.setting + facts.pump.intakeToMotorBottom });
+    return breaks('warm', 'warning', numbers, { depth: motorBottomDepth(facts.pump) });
   },
   fixes: () => [words('motorForWarmth', {})],
 });

@@ -6,6 +6,7 @@ import { feet } from '../units.ts';
 import { clampsOver } from './clamps.ts';
 import { CHECK_VALVE, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
 import { sleeveOutside } from './sleeveOutside.ts';
+import { dischargeDepth, motorBottomDepth } from './pumpDepths.ts';
 
 export interface PumpEnd {
   readonly parts: readonly PlacedPart[];
@@ -19,8 +20,8 @@ export interface PumpEnd {
 export const VALVE_AT_PUMP = feet(1);
 
 export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
-  const discharge = pump.setting - pump.intakeToDischarge;
-  const motorBottom = pump.setting + pump.intakeToMotorBottom;
+  const discharge = dischargeDepth(pump);
+  const motorBottom = motorBottomDepth(pump);
   const bodyRadius = pump.motorDiameter / 2;
   const pipeRadius = dropPipe.outsideDiameter / 2;
   const bore = dropPipe.insideDiameter / 2;

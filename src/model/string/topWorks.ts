@@ -24,11 +24,6 @@ export interface TopWorks {
   readonly pipeTop: Metres;
 }
 
-/** Depth from which the drop pipe's length and the hanging load count (plan: `dropPipeCutLength`). */
-export function suspensionDepth({ top, well }: Facts): Metres {
-  return top.kind === 'pitless' ? top.depth : -well.casingHeight;
-}
-
 export function placeTopWorks(facts: Facts): TopWorks {
   return facts.top.kind === 'pitless' ? placePitless(facts, facts.top.depth) : placeSeal(facts);
 }

@@ -14,7 +14,7 @@ import type { LevelFall } from '../formulas/levelFall.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres } from '../si.ts';
 import type { PumpInWell, Solved } from '../solution.ts';
-import { suspensionDepth } from '../string/topWorks.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 
 const STRONGEST = { end: 'most', tank: 'cutIn' } as const;
 

@@ -5,6 +5,7 @@ import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { noDemand, reason } from '../missing.ts';
 import { step, term } from '../sum.ts';
+import { motorBottomDepth } from '../../string/pumpDepths.ts';
 
 export const velocityDropPipe: Explainer = (context) => {
   const { facts, values } = context;
@@ -52,7 +53,7 @@ export const velocityPastMotor: Explainer = (context) => {
 function roundMotor({ facts, solution }: Context): { readonly diameter: number; readonly what: string } | null {
   const { pump, well } = facts;
   if (pump.shroudDiameter !== null) return { diameter: pump.shroudDiameter, what: 'bore of the flow sleeve' };
-  const motorBottom = pump.setting + pump.intakeToMotorBottom;
+  const motorBottom = motorBottomDepth(pump);
   const unknown = solution.bore.some((each) => !each.known && each.bottom > pump.setting && each.top < motorBottom);
   if (unknown) return null;
   const end = Math.min(motorBottom, Math.max(well.bottom, pump.setting));

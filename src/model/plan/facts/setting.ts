@@ -9,6 +9,8 @@ import type { Metres } from '../../si.ts';
 import { feet, writeQuantity } from '../../units.ts';
 import { read } from '../take.ts';
 import type { Take } from '../take.ts';
+import { settingForDischarge } from '../../string/pumpDepths.ts';
+import { suspensionDepth } from '../../string/topDepths.ts';
 
 const CLEARANCES = {
   us: { unit: 'ft', step: feet(1), offBottom: feet(20), aboveScreen: feet(10), underWater: feet(10) },
@@ -72,6 +74,5 @@ function pumpedDownTo({ pumping, staticLevel }: WaterFacts): Metres | null {
 }
 
 function leastSetting({ top, well, pump }: Hole): Metres {
-  const outlet = top.kind === 'pitless' ? top.depth : -well.casingHeight;
-  return outlet + pump.intakeToDischarge + SHORTEST_PIPE;
+  return settingForDischarge(suspensionDepth({ top, well }), pump) + SHORTEST_PIPE;
 }

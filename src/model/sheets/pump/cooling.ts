@@ -14,6 +14,7 @@ import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import { either } from '../../units.ts';
+import { motorBottomDepth } from '../../string/pumpDepths.ts';
 
 const PRACTICE = 'continuity; the least velocity: common practice, no source. The motor’s own instructions overrule it';
 
@@ -77,7 +78,7 @@ export function coolingFigures(context: Context): SheetFigure[] {
 
 function shareFromBelow({ facts }: Context): number | null {
   const { inflows } = facts.well;
-  const motorBottom = facts.pump.setting + facts.pump.intakeToMotorBottom;
+  const motorBottom = motorBottomDepth(facts.pump);
   if (inflows === null || inflows.length === 0) return null;
   if (inflows.length === 1) return (inflows[0]?.depth ?? 0) > motorBottom ? 1 : 0;
   let [all, lower] = [0, 0];
@@ -133,7 +134,7 @@ export function coolingTable(context: Context): SheetTable {
   const { facts, solution, show } = context;
   const { pump, house } = facts;
   const least = leastVelocity(context);
-  const end = pump.setting + pump.intakeToMotorBottom;
+  const end = motorBottomDepth(pump);
   const places: { what: string; diameter: Metres | null; here: boolean }[] = [];
   if (pump.shroudDiameter !== null) places.push({ what: 'shroud', diameter: pump.shroudDiameter, here: true });
   for (const { kind, top, bottom, insideRadius, known: said } of solution.bore) {
