@@ -1,6 +1,21 @@
 /** Every conversion between text, customary units and SI. Nothing else in the program converts. */
-export { feet, gallons, gpm, horsepower, inches, poundsForce, poundsMass, psi } from './units/convert.ts';
 export {
+  bars,
+  btuPerHourFootFahrenheit,
+  fahrenheit,
+  feet,
+  gallons,
+  gpm,
+  horsepower,
+  inches,
+  poundsForce,
+  poundsMass,
+  poundsPerCubicFoot,
+  psi,
+} from './units/convert.ts';
+export {
+  toBars,
+  toFahrenheit,
   toFeet,
   toGallons,
   toGpm,
@@ -9,6 +24,7 @@ export {
   toKilogramsForce,
   toPoundsForce,
   toPoundsMass,
+  toPoundsPerCubicFoot,
   toPsi,
 } from './units/convert.ts';
 export { decimals } from './units/decimals.ts';

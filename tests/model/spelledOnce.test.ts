@@ -33,3 +33,16 @@ describe('is spelled in one file alone', () => {
     expect(spelledIn(pattern).filter((path) => !drawn(path))).toEqual(where);
   });
 });
+
+/** A factor to SI by its digits. */
+const FACTOR =
+  /(?<![\d.])(?:0\.3048|0\.0254|4\.448\d*|0\.4535\d*|(?:0\.00)?3\.785\d+|0\.0037854\d*|16\.018\d*|1\.7307\d*|6894\.\d+)/;
+
+describe('a unit is converted in src/model/units alone', () => {
+  test('its factor to SI stands nowhere else', () => {
+    expect(spelledIn(FACTOR)).toEqual(['model/units/table.ts']);
+  });
+  test('and so do the degrees of Fahrenheit', () => {
+    expect(spelledIn(/\* 1\.8 \+ 32|- 32\) [*/] /)).toEqual([]);
+  });
+});

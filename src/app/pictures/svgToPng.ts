@@ -1,11 +1,12 @@
 /** An exported SVG as a PNG, drawn by the browser itself, in the face that the drawing was laid out for. */
 import { embeddedFaces } from './embeddedFaces.ts';
 import { withResolution } from './pngResolution.ts';
+import { inches } from '../../model/units.ts';
 
 /** Pixels to a px of the drawing. */
 const ZOOM = 2;
 /** CSS Values and Units 4, section 6.2: an inch is 96 px. */
-const PX_PER_METRE = 96 / 0.0254;
+const PX_PER_METRE = 96 / inches(1);
 
 /** @throws Error when the browser cannot draw it, or refuses a canvas of this size */
 export async function svgToPng(svg: string): Promise<Uint8Array<ArrayBuffer>> {

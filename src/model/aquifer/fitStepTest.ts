@@ -3,6 +3,7 @@ import { drawdownWithLoss, fitWellLoss, wellLossShare } from '../formulas/drawdo
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
 import type { NotFitted } from './fitPumpingTest.ts';
 import { studentT95 } from './studentT.ts';
+import { feet } from '../units.ts';
 
 export interface StepReading {
   readonly flow: CubicMetresPerSecond;
@@ -83,13 +84,11 @@ export function fitStepTest(steps: readonly StepReading[]): FittedSteps | NotFit
  */
 export function wellCondition(wellLoss: number): WellCondition {
   if (!(wellLoss >= 0)) throw new RangeError(`wellCondition: well loss is ${wellLoss}, must be zero or more`);
-  const perFoot = wellLoss * FOOT ** 5;
+  const perFoot = wellLoss * feet(1) ** 5;
   if (perFoot < 5) return 'good';
   if (perFoot < 10) return 'mildly deteriorated';
   return perFoot < 40 ? 'severely clogged' : 'hard to restore';
 }
-
-const FOOT: Metres = 0.3048;
 
 function refusedSteps(steps: readonly StepReading[]): string | null {
   const wrong = steps.findIndex(

@@ -3,8 +3,10 @@
  * seconds, newtons), so that the numbers can be keyed in as they stand; beside it stands the unit the reader uses.
  */
 import {
+  feet,
   gpm,
   inches,
+  poundsForce,
   toFeet,
   toGallons,
   toGpm,
@@ -36,9 +38,9 @@ const same = (sum: UnitOfSum): Measure => ({ sum, read: sum });
 const times = (factor: number) => (si: number) => si * factor;
 const plain = same(unit('', (n) => n, 6));
 
-const CUBIC_FOOT = 0.3048 ** 3;
-const SQUARE_FOOT = 0.3048 ** 2;
-const FOOT_POUND = 0.3048 * 4.4482216152605;
+const CUBIC_FOOT = feet(1) ** 3;
+const SQUARE_FOOT = feet(1) ** 2;
+const FOOT_POUND = feet(1) * poundsForce(1);
 const poundsPerSquareFoot = (pascals: number) => toPsi(pascals) * 144;
 
 const feetUnit = unit('ft', toFeet, 2);
@@ -58,8 +60,8 @@ const US = {
   velocity: same(unit('ft/s', toFeet, 3)),
   pressure: { sum: unit('lb/ft²', poundsPerSquareFoot, 1), read: psiUnit },
   readPressure: same(psiUnit),
-  weightPerVolume: same(unit('lb/ft³', times(CUBIC_FOOT / 4.4482216152605), 3)),
-  weightPerLength: same(unit('lb/ft', times(0.3048 / 4.4482216152605), 4)),
+  weightPerVolume: same(unit('lb/ft³', times(CUBIC_FOOT / poundsForce(1)), 3)),
+  weightPerLength: same(unit('lb/ft', times(feet(1) / poundsForce(1)), 4)),
   area: { sum: unit('ft²', times(1 / SQUARE_FOOT), 6), read: unit('in²', times(144 / SQUARE_FOOT), 4) },
   force: same(unit('lb', toPoundsForce, 1)),
   modulus: { sum: unit('lb/ft²', poundsPerSquareFoot, 0), read: unit('psi', toPsi, 0) },
@@ -69,14 +71,14 @@ const US = {
   minutes: same(unit('min', times(1 / 60), 1)),
   seconds: { sum: unit('s', (n) => n, 0), read: unit('h', times(1 / 3600), 2) },
   transmissivity: { sum: footSquaredPerSecond, read: unit('ft²/d', times(86400 / SQUARE_FOOT), 2) },
-  capacity: same(unit('gpm/ft', (si) => toGpm(si) * 0.3048, 4)),
-  aquiferLoss: same(unit('ft/gpm', (si) => (si / 0.3048) * (0.003785411784 / 60), 5)),
-  wellLoss: same(unit('ft/gpm²', (si) => (si / 0.3048) * (0.003785411784 / 60) ** 2, 7)),
-  cubicLoss: same(unit('ft/gpm³', (si) => (si / 0.3048) * (0.003785411784 / 60) ** 3, 9)),
+  capacity: same(unit('gpm/ft', (si) => toGpm(si) * feet(1), 4)),
+  aquiferLoss: same(unit('ft/gpm', (si) => toFeet(si) * gpm(1), 5)),
+  wellLoss: same(unit('ft/gpm²', (si) => toFeet(si) * gpm(1) ** 2, 7)),
+  cubicLoss: same(unit('ft/gpm³', (si) => toFeet(si) * gpm(1) ** 3, 9)),
   power: { sum: unit('ft·lb/s', times(1 / FOOT_POUND), 1), read: unit('hp', toHorsepower, 3) },
-  ohmsPerLength: same(unit('Ω/ft', times(0.3048), 7)),
+  ohmsPerLength: same(unit('Ω/ft', times(feet(1)), 7)),
   gravity: same(unit('ft/s²', toFeet, 3)),
-  hazenWilliams: same(unit('s^1.852/ft^0.685', times(0.3048 ** 0.685), 3)),
+  hazenWilliams: same(unit('s^1.852/ft^0.685', times(feet(1) ** 0.685), 3)),
 } as const;
 
 const metre = unit('m', (n) => n, 3);

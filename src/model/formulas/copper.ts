@@ -1,7 +1,7 @@
 /** Copper by its area and temperature: what the wire table rests on, and what follows from it. */
 import type { Amperes, Celsius, Metres, Ratio, SquareMetres, Volts } from '../si.ts';
 import { CONDUCTORS, conductorOf } from '../tables/conductors.ts';
-import { inches } from '../units.ts';
+import { feet, inches } from '../units.ts';
 import { returnFactor } from './wire.ts';
 
 /** Ohm metres of annealed copper at 20 °C. Source: NBS Handbook 100 (1966), 100 % IACS, 0.017241 ohm mm²/m. */
@@ -18,7 +18,7 @@ export const CIRCULAR_MIL: SquareMetres = (Math.PI / 4) * inches(0.001) ** 2;
  * K of the circular-mil method, in ohm metres: 12.9 ohm circular mils per foot for copper at 75 °C, rounded from
  * resistance times area of NEC Chapter 9 Table 8.
  */
-export const CIRCULAR_MIL_COPPER = (12.9 * CIRCULAR_MIL) / 0.3048;
+export const CIRCULAR_MIL_COPPER = (12.9 * CIRCULAR_MIL) / feet(1);
 
 /**
  * Resistance of a copper conductor.

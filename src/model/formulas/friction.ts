@@ -2,6 +2,7 @@
 import type { CubicMetresPerSecond, Metres, MetresPerSecond, Ratio } from '../si.ts';
 import { requireNotNegative, requirePositive } from './require.ts';
 import { STANDARD_GRAVITY } from './water.ts';
+import { feet } from '../units.ts';
 
 /** Mean velocity v = 4 Q / (pi d²) [m/s] of a flow Q [m³/s] in a round bore d [m]. */
 export function velocityIn(flow: CubicMetresPerSecond, insideDiameter: Metres): MetresPerSecond {
@@ -150,7 +151,7 @@ export function darcyHead(input: {
 }
 
 /** 4.727 of the printed equation in feet and ft³/s, carried to metres and m³/s: 4.727 × 0.3048^(4.871 - 3 × 1.852). */
-const HAZEN_WILLIAMS = 4.727 * 0.3048 ** (4.871 - 3 * 1.852);
+export const HAZEN_WILLIAMS = 4.727 * feet(1) ** (4.871 - 3 * 1.852);
 
 /**
  * Friction head of straight pipe by Hazen-Williams.

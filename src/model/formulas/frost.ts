@@ -5,7 +5,7 @@ import type { FreezingStation } from '../tables/freezingStations.ts';
 import { findSoil, USUAL_SOIL } from '../tables/soils.ts';
 import type { Soil } from '../tables/soils.ts';
 import { findSurface, USUAL_SURFACE_FACTOR } from '../tables/surfaces.ts';
-import { inches } from '../units.ts';
+import { fahrenheit, inches } from '../units.ts';
 import { berggrenDepth } from './berggren.ts';
 import { fahrenheitDays, sineAmplitude, sineSeason } from './freezingIndex.ts';
 
@@ -79,7 +79,7 @@ export type Winter = 'normal' | 'cold 10' | 'cold 100';
 
 /** Climate of a station in a usual winter, in the coldest of about 10 or of about 100. */
 export function stationClimate(station: FreezingStation, winter: Winter): FrostClimate {
-  const meanAnnual = (station.meanAnnualFahrenheit - 32) / 1.8;
+  const meanAnnual = fahrenheit(station.meanAnnualFahrenheit);
   switch (winter) {
     case 'normal':
       return { index: fahrenheitDays(station.normalIndex), meanAnnual, season: station.normalSeasonDays };

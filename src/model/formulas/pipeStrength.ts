@@ -1,6 +1,7 @@
 /** Pressure that plastic pipe is rated for, at 23 degC and warmer. */
 import type { Celsius, Metres, Pascals, Ratio } from '../si.ts';
 import { requirePositive } from './require.ts';
+import { toFahrenheit } from '../units.ts';
 
 /** Largest working pressure, as a share of the rating, where surge is not computed. Missouri Livestock Watering Systems Handbook, ch. 5. */
 export const WORKING_SHARE_WITHOUT_SURGE: Ratio = 0.72;
@@ -88,7 +89,7 @@ export function pvcRating(input: {
 export function deratingFactor(material: 'PE' | 'PVC', temperature: Celsius): Ratio | null {
   if (!Number.isFinite(temperature))
     throw new RangeError(`deratingFactor: temperature is ${temperature}, must be finite`);
-  const fahrenheit = temperature * 1.8 + 32 - 1e-9; // so that 80 degF stays 80 after the trip through Celsius
+  const fahrenheit = toFahrenheit(temperature) - 1e-9; // so that 80 degF stays 80 after the trip through Celsius
   if (material === 'PE') return fahrenheit <= 80 ? 1 : fahrenheit <= 90 ? 0.9 : fahrenheit <= 100 ? 0.8 : null;
   let [cooler, more] = [-Infinity, 1];
   for (const [warmer, less] of PVC_DERATING) {

@@ -1,5 +1,6 @@
 /** Heat in soil: what it gives off when it freezes, what it holds and how it conducts. */
 import type { Ratio } from '../si.ts';
+import { btuPerHourFootFahrenheit, toPoundsPerCubicFoot } from '../units.ts';
 
 /** Heat of fusion of water, J/kg: 144 Btu/lb, the rounded figure that the Corps manuals print. */
 export const HEAT_OF_FUSION = 144 * 2326;
@@ -69,7 +70,7 @@ export function kerstenUnfrozen({ grain, dryDensity, water }: MineralSoil): numb
       `kerstenUnfrozen: water content ${water} is too low for ${grain} soil; the equation gives nothing`,
     );
   }
-  return factor * 10 ** (0.01 * poundsPerCubicFoot(dryDensity)) * WATTS_PER_KERSTEN;
+  return factor * 10 ** (0.01 * toPoundsPerCubicFoot(dryDensity)) * WATTS_PER_KERSTEN;
 }
 
 /**
@@ -84,7 +85,7 @@ export function kerstenUnfrozen({ grain, dryDensity, water }: MineralSoil): numb
  */
 export function kerstenFrozen({ grain, dryDensity, water }: MineralSoil): number {
   requireSoil('kerstenFrozen', dryDensity, water);
-  const density = poundsPerCubicFoot(dryDensity);
+  const density = toPoundsPerCubicFoot(dryDensity);
   const percent = 100 * water;
   const printed =
     grain === 'fine'
@@ -94,9 +95,7 @@ export function kerstenFrozen({ grain, dryDensity, water }: MineralSoil): number
 }
 
 /** W/(m K) in one Btu in/(h ft² °F), the unit Kersten printed. */
-const WATTS_PER_KERSTEN = 1.730735 / 12;
-
-const poundsPerCubicFoot = (density: number): number => density / 16.01846;
+const WATTS_PER_KERSTEN = btuPerHourFootFahrenheit(1) / 12;
 
 function requireSoil(name: string, dryDensity: number, water: Ratio): void {
   if (!(dryDensity > 0 && dryDensity < Infinity && water >= 0 && water < Infinity)) {

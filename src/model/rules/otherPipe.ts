@@ -7,7 +7,7 @@ import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
 import { inchNumber, readNominalSize, writeDnName } from '../tables/nominalSize.ts';
 import { classesOfSize, findPipe, isMetricPipe, pipeSizes } from '../tables/pipes.ts';
-import { feet, psi, writeQuantity } from '../units.ts';
+import { bars, feet, psi, writeQuantity } from '../units.ts';
 import { change, unitAt } from './fix.ts';
 import { meets } from './grace.ts';
 import type { Fix } from './rule.ts';
@@ -21,7 +21,7 @@ export type PipePlace = 'dropPipe' | 'house.line';
 /** Usual ratings of PE pipe, the weakest first. */
 export const USUAL_RATINGS: readonly Pascals[] = [160, 200, 250].map(psi);
 /** The PN of metric PE pipe, the weakest first. */
-const METRIC_RATINGS: readonly Pascals[] = [10, 12.5, 16, 20, 25].map((bars) => bars * 1e5);
+const METRIC_RATINGS: readonly Pascals[] = [10, 12.5, 16, 20, 25].map(bars);
 
 interface OtherPipe {
   readonly pipe: PipeFacts;

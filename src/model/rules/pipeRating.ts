@@ -2,10 +2,10 @@
 import type { Facts, PipeFacts } from '../facts.ts';
 import { deratingFactor, isoDeratingFactor } from '../formulas/pipeStrength.ts';
 import type { Celsius, Pascals, Ratio } from '../si.ts';
-import { psi } from '../units.ts';
+import { bars, psi } from '../units.ts';
 
 /** Least printed rating of plastic pipe, drop pipe and buried line alike, as each country names it. Common practice. */
-export const LEAST_RATING = { us: psi(160), metric: 1e6 } as const;
+export const LEAST_RATING = { us: psi(160), metric: bars(10) } as const;
 
 /** Printed ratings are rounded, and written in other units: 11 bar is 160 psi, 145 psi is 10 bar. */
 const PRINTED_ROUNDING: Ratio = 0.01;

@@ -10,7 +10,7 @@ import { figure } from './figure.ts';
 import { metalCouples, metalTable, waterOf } from './materials/pairs.ts';
 import { barbGap, sizeSystemTable } from './materials/sizes.ts';
 import type { Missing, Sheet, SheetFigure } from './sheet.ts';
-import { either } from '../units.ts';
+import { either, inches } from '../units.ts';
 
 export function materialsSheet(solution: Solution | Solved, units: UnitSystem): Sheet {
   const context = contextOf(solution, units);
@@ -149,7 +149,7 @@ function barbFigure(context: Context): SheetFigure {
       steps: [step('g', 'd − d_b', gap, 'bore')],
       range: within(
         `up to ${either(context.units, '0.010 in', '0.25 mm')} either way it fits`,
-        gap === null ? null : Math.abs(gap) <= 0.01 * 0.0254 + 1e-9,
+        gap === null ? null : Math.abs(gap) <= inches(0.01) + 1e-9,
       ),
       source: 'ASTM D2239, D3035, D2737; limits: a choice, no source',
     }),

@@ -15,7 +15,7 @@
 import type { PipeFacts, PipeMaterial } from '../facts.ts';
 import { pvcRating, ratingFromDimensionRatio, ratingFromSidr } from '../formulas/pipeStrength.ts';
 import type { Metres, Pascals } from '../si.ts';
-import { inches, psi } from '../units.ts';
+import { bars, inches, psi } from '../units.ts';
 import { inchNumber, millimetreNumber, readNominalSize, writeDnName, writeInchName } from './nominalSize.ts';
 
 export interface PipeQuery {
@@ -175,8 +175,6 @@ const PE_DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE3408: 800, PE
 /** PVC 1120 (ASTM D1785, from memory) [psi]. */
 const PVC_DESIGN_STRESS_PSI = 2000;
 
-const BAR: Pascals = 1e5;
-
 /** A printed rating may be rounded: 315 psi is SIDR 5.3 that computes to 317. */
 const RATING_GRACE = 0.02;
 /** Printed so far below every class that it belongs to none of them: 80 psi is not SIDR 15. */
@@ -332,14 +330,14 @@ function middleOf(standard: PipeStandard, row: Row): string {
 function computedRating(standard: PipeStandard, row: Row, wallClass: string, resin: string | null): Pascals | null {
   const pipe = dimensions(standard, row, wallClass);
   if (pipe === null) return null;
-  if (standard.classWord === 'PN') return Number(wallClass) * BAR;
+  if (standard.classWord === 'PN') return bars(Number(wallClass));
   if (standard.classWord === 'schedule') {
     return pvcRating({ hydrostaticDesignStress: psi(PVC_DESIGN_STRESS_PSI), ...pipe });
   }
   const plainResin = (resin ?? '').toUpperCase().replace(/[^A-Z0-9]/g, '');
   if (standard.nominalPressures !== undefined) {
-    const bars = standard.nominalPressures[plainResin]?.[standard.classes.indexOf(wallClass)];
-    return bars === undefined ? null : bars * BAR;
+    const printed = standard.nominalPressures[plainResin]?.[standard.classes.indexOf(wallClass)];
+    return printed === undefined ? null : bars(printed);
   }
   const stress = PE_DESIGN_STRESS_PSI[plainResin];
   if (stress === undefined) return null;

@@ -1,4 +1,5 @@
 import { kerstenFrozen, kerstenUnfrozen, latentHeat, meanHeatCapacity } from '../formulas/soilHeat.ts';
+import { btuPerHourFootFahrenheit, poundsPerCubicFoot } from '../units.ts';
 
 /**
  * Soils by typical density and moisture. More water means less frost, because water gives off heat as it freezes: dry
@@ -26,18 +27,15 @@ export interface Soil {
   readonly confidence: 'usual' | 'low';
 }
 
-const KILOGRAMS_PER_CUBIC_METRE = 16.01846; // of one pound per cubic foot
-const WATTS_PER_METRE_KELVIN = 1.730735; // of one Btu/(h ft °F)
-
 /** A soil that Kersten's equations cover. */
 function mineralSoil(
   id: string,
   label: string,
   grain: 'fine' | 'coarse',
-  poundsPerCubicFoot: number,
+  dryPounds: number,
   waterPercent: number,
 ): Soil {
-  const dryDensity = poundsPerCubicFoot * KILOGRAMS_PER_CUBIC_METRE;
+  const dryDensity = poundsPerCubicFoot(dryPounds);
   const water = waterPercent / 100;
   return {
     id,
@@ -56,20 +54,20 @@ function mineralSoil(
 function otherGround(
   id: string,
   label: string,
-  poundsPerCubicFoot: number,
+  dryPounds: number,
   waterPercent: number,
   frozen: number,
   unfrozen: number,
 ): Soil {
-  const dryDensity = poundsPerCubicFoot * KILOGRAMS_PER_CUBIC_METRE;
+  const dryDensity = poundsPerCubicFoot(dryPounds);
   const water = waterPercent / 100;
   return {
     id,
     label,
     dryDensity,
     water,
-    frozenConductivity: frozen * WATTS_PER_METRE_KELVIN,
-    unfrozenConductivity: unfrozen * WATTS_PER_METRE_KELVIN,
+    frozenConductivity: btuPerHourFootFahrenheit(frozen),
+    unfrozenConductivity: btuPerHourFootFahrenheit(unfrozen),
     latentHeat: latentHeat(dryDensity, water),
     heatCapacity: meanHeatCapacity(dryDensity, water),
     confidence: 'low',

@@ -1,7 +1,7 @@
 /** The slow way of reading a quantity: fractions, feet with inches, commas, typographic marks, and what is wrong. */
 import { LEAST_MEASURED, MOST_MEASURED } from './measured.ts';
 import type { ParsedQuantity, QuantityFault } from './parsed.ts';
-import { FOOT, INCH, SPELLINGS, UNITS, fromSi, listUnits, toSi, unitOf } from './table.ts';
+import { BAR, FOOT, INCH, SPELLINGS, UNITS, fromSi, listUnits, toSi, unitOf } from './table.ts';
 import type { QuantityKind } from './table.ts';
 import { plainNumber } from './write.ts';
 
@@ -31,7 +31,7 @@ export function readLoosely(typed: string, kind: QuantityKind): ParsedQuantity {
   }
   if (kind === 'pressure') {
     const nominal = NOMINAL_PRESSURE.exec(text);
-    if (nominal) return { ok: true, si: Number((nominal[1] ?? '').replace(',', '.')) * 1e5, unit: 'bar' };
+    if (nominal) return { ok: true, si: Number((nominal[1] ?? '').replace(',', '.')) * BAR, unit: 'bar' };
   }
   // Never read as a fraction: half a volt is no voltage, and what is in the panel is not what the motor is made for.
   if (kind === 'voltage' && TWO_VOLTAGES.test(text)) return fault('two voltages', examples(kind));

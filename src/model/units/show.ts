@@ -15,6 +15,7 @@ import type {
   Watts,
 } from '../si.ts';
 import {
+  toFahrenheit,
   toFeet,
   toGallons,
   toGpm,
@@ -26,7 +27,7 @@ import {
   toPsi,
 } from './convert.ts';
 import { decimals } from './decimals.ts';
-import { DAY, HOUR, MINUTE } from './table.ts';
+import { BAR, DAY, HOUR, MINUTE } from './table.ts';
 
 export interface Show {
   readonly units: 'us' | 'metric';
@@ -86,7 +87,7 @@ const CUSTOMARY: Show = {
   hook: (load) => `${decimals(toPoundsForce(load), 0)} lb`,
   mass: (mass) => `${wholeFromTen(toPoundsMass(mass))} lb`,
   volume: gallonsOrOunces,
-  temperature: (temperature) => `${decimals(temperature * 1.8 + 32, 0)} °F`,
+  temperature: (temperature) => `${decimals(toFahrenheit(temperature), 0)} °F`,
   power: (power) => `${decimals(toHorsepower(power), 2)} hp`,
 };
 
@@ -134,7 +135,7 @@ const HALF = 0.495;
 
 /** To a hundredth of a bar, which a dial still shows; from ten bar on to a tenth, as pipe is stamped. */
 function bars(pressure: Pascals): string {
-  const bar = pressure / 1e5;
+  const bar = pressure / BAR;
   return `${decimals(bar, Math.abs(bar) < 9.95 ? 2 : 1)} bar`;
 }
 

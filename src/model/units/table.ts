@@ -55,6 +55,12 @@ export const MINUTE = 60;
 export const HOUR = 3600;
 export const DAY = 86400;
 export const SQUARE_INCH = INCH * INCH;
+export const BAR = 1e5;
+/** Fahrenheit's degrees in one of Celsius, and where it has the ice. */
+export const FAHRENHEIT_DEGREES = 1.8;
+export const FAHRENHEIT_ICE = 32;
+/** W/(m K) in one Btu/(h ft °F), by the International Table. */
+export const BTU_PER_HOUR_FOOT_FAHRENHEIT = 1.730735;
 
 /** Units of each kind, the customary one first and the metric one second wherever there are both. */
 export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
@@ -74,7 +80,7 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('gph', GALLON, ['gal/h', 'gal/hr', 'usgph'], HOUR),
     unit('L/h', 0.001, ['l/hr', 'lph'], HOUR),
   ],
-  pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('bar', 1e5), unit('kPa', 1000)],
+  pressure: [unit('psi', POUND_FORCE, [], SQUARE_INCH), unit('bar', BAR), unit('kPa', 1000)],
   temperature: [unit('degF', 1, ['f', 'deg f'], 1.8, 32), unit('degC', 1, ['c', 'deg c'])],
   volume: [unit('gal', GALLON, ['gallon', 'gallons']), unit('L', 0.001, ['litre', 'litres', 'liter', 'liters'])],
   time: [

@@ -2,7 +2,7 @@
 import type { PumpFacts } from '../../facts.ts';
 import type { Watts } from '../../si.ts';
 import { pumpMass, runningCurrent } from '../../tables/motors.ts';
-import { horsepower, parseQuantity, writeQuantity } from '../../units.ts';
+import { horsepower, parseQuantity, poundsMass, writeQuantity } from '../../units.ts';
 import { defaultsIn } from '../defaults.ts';
 import type { Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
@@ -96,7 +96,7 @@ function massOf({ mass }: PumpPlan, power: Watts | null, units: Plan['units'], t
   const usual = pumpMass(power);
   if (usual === null) return null;
   const value =
-    units === 'metric' ? writeQuantity(usual, 'mass', 'kg', 0.1) : writeQuantity(usual, 'mass', 'lb', 0.45359237);
+    units === 'metric' ? writeQuantity(usual, 'mass', 'kg', 0.1) : writeQuantity(usual, 'mass', 'lb', poundsMass(1));
   take.assume('pump.mass', value);
   return usual;
 }

@@ -6,11 +6,18 @@ import { within } from '../../explain/draft.ts';
 import { noDemand } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
 import { pipeFriction, pipeFrictionHazenWilliams } from '../../figures/head.ts';
-import { darcyFactor, fittingHead, insertFittingLoss, reynoldsNumber, velocityIn } from '../../formulas/friction.ts';
+import {
+  darcyFactor,
+  fittingHead,
+  HAZEN_WILLIAMS,
+  insertFittingLoss,
+  reynoldsNumber,
+  velocityIn,
+} from '../../formulas/friction.ts';
 import { INSERT_BORE_RATIO } from '../../string/lengths.ts';
 import { FITTING_LOSS } from '../../tables/fittingLosses.ts';
 import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
-import { feet, either } from '../../units.ts';
+import { either, feet, toFeet } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
@@ -111,9 +118,6 @@ export function frictionFigures(context: Context, key: string, name: string, pip
   ];
 }
 
-/** 4.727 in feet and ft³/s. */
-const HAZEN_WILLIAMS = 4.727 * 0.3048 ** (4.871 - 3 * 1.852);
-
 export interface FittingLine {
   readonly what: string;
   readonly count: number;
@@ -181,4 +185,4 @@ export function fittingTable(context: Context): SheetTable {
 
 /** Heads of a hand's width: the hundredths count. */
 const fine = (head: number, units: 'us' | 'metric') =>
-  units === 'us' ? `${(head / 0.3048).toFixed(2)} ft` : `${head.toFixed(3)} m`;
+  units === 'us' ? `${toFeet(head).toFixed(2)} ft` : `${head.toFixed(3)} m`;
