@@ -2,7 +2,7 @@
 import { feet } from '../units.ts';
 
 /** A cable does not hang straight: 2 % more than the pipe. */
-export const WIRE_SLACK = 1.02;
+export const WIRE_SLACK = 0.02;
 /** Spare loop under the cap. */
 export const WIRE_LOOP = feet(5);
 /** Two tie-offs of a rope, 3 ft each. */

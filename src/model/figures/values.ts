@@ -17,7 +17,7 @@ import type { BoreStretch, Curves, LowestPumping, Values } from '../solution.ts'
 import { lengthToCut } from '../string/pipeRun.ts';
 import type { PipeRun } from '../string/pipeRun.ts';
 import { runningCurrent } from '../tables/motors.ts';
-import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from './allowances.ts';
+import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES } from './allowances.ts';
 import type { System } from './curves.ts';
 import { heldLevel } from './heldLevel.ts';
 import { fiftyYearStretch, hangLoads, hangingString } from './hanging.ts';
@@ -25,6 +25,7 @@ import { fittingFriction, pipeFriction, pipeFrictionHazenWilliams } from './head
 import type { LevelFigures } from './levels.ts';
 import { boreKnown, usableWater, waterFall } from './waterFall.ts';
 import { dischargeDepth, motorBottomDepth } from '../string/pumpDepths.ts';
+import { wireInWell, wireToMotor } from '../string/wireLengths.ts';
 
 export interface Worked {
   readonly facts: Facts;
@@ -154,19 +155,17 @@ function velocityPastMotor({ facts, bore }: Worked): number | null {
 }
 
 function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, discharge: Metres) {
-  const { house, pump, rope, string, top, well, wire } = facts;
+  const { pump, rope, top, well, wire } = facts;
   const dropPipeCutLength = discharge - suspension;
-  const spliceHeight = string.splices[0] ?? 0;
-  const wireLength = (discharge - spliceHeight + well.casingHeight) * WIRE_SLACK + WIRE_LOOP;
-  const run = wire.run ?? house.distance;
+  const wireLength = wireToMotor(facts);
   const current = pump.current ?? (pump.power === null ? null : runningCurrent({ ...pump, power: pump.power }));
   const dropped =
-    run === null || current === null
+    wireLength === null || current === null
       ? null
       : voltageDrop({
           phase: pump.phase,
           current,
-          length: Math.max(run + wireLength + spliceHeight, 0),
+          length: wireLength,
           gauge: wire.gauge,
         });
   const hanging = hangingString(facts, Math.max(dropPipeCutLength, 0));
@@ -179,7 +178,7 @@ function lengthsAndLoads({ facts, levels, suspension, run: pipe }: Worked, disch
     dropPipeCutLength,
     dropPipeToCut: lengthToCut(pipe),
     liftPipeLength: top.kind === 'pitless' ? well.casingHeight + top.depth + LIFT_PIPE_ABOVE_CASING : null,
-    wireLength,
+    wireLength: wireInWell(facts),
     ropeLength,
     // More than all of the voltage cannot be lost: such a current never flows.
     voltageDropRunning: dropped === null || dropped >= pump.voltage ? null : dropped / pump.voltage,

@@ -9,6 +9,7 @@ import type { WireSize } from '../tables/wireSizes.ts';
 import { meets } from './grace.ts';
 import { change, words } from './fix.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
+import { wireToMotor } from '../string/wireLengths.ts';
 
 /** The code's informational figure for a branch circuit, told and not judged by. */
 export const DROP_NOTE: Ratio = 0.03;
@@ -37,18 +38,12 @@ function currentToCarry({ facts }: Solved): Amperes | null {
   return table === null || current === null ? (table ?? current) : Math.max(table, current);
 }
 
-/** Panel to motor along the wire; null while the run is unknown. */
-function wireLength({ facts, values }: Solved): Metres | null {
-  const run = facts.wire.run ?? facts.house.distance;
-  return run === null || values.wireLength === null ? null : run + values.wireLength + (facts.string.splices[0] ?? 0);
-}
-
 export const voltageDropRule = defineRule({
   number: 'PR-49',
   part: 'cable',
   asks: { most: DROP_WARNING, informational: DROP_NOTE, start: LEAST_AT_START },
   judge({ solved, facts, values }) {
-    const length = wireLength(solved);
+    const length = wireToMotor(facts);
     if (length === null) return missing('wireRun');
     const share = shareAtStart(solved, length);
     if (share !== null && !meets(share - LEAST_AT_START, 'ratio')) {
@@ -108,7 +103,7 @@ function thickerWire(solved: Solved) {
   const drawn = drawnCurrent(solved);
   const carried = currentToCarry(solved);
   if (drawn === null || carried === null) return words('thicker', {});
-  const length = Math.max(wireLength(solved) ?? 0, 0);
+  const length = wireToMotor(facts) ?? 0;
   const does = (gauge: WireSize) =>
     meets(ampacity(gauge, 60) - requiredAmpacity(carried), 'current') &&
     meets(DROP_WARNING - voltageDrop({ phase, current: drawn, length, gauge }) / voltage, 'ratio');

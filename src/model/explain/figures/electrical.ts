@@ -6,15 +6,14 @@ import { familyOf } from '../../tables/wireSizes.ts';
 import { within } from '../draft.ts';
 import type { Explainer } from '../draft.ts';
 import { step, term } from '../sum.ts';
+import { leadLength, runToWell, wireToMotor } from '../../string/wireLengths.ts';
 
 export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
-  const { house, pump, string, wire } = facts;
+  const { pump, wire } = facts;
   const tabled = pump.power === null ? null : runningCurrent({ ...pump, power: pump.power });
   const current = pump.current ?? tabled;
-  const run = wire.run ?? house.distance;
-  const splice = string.splices[0] ?? 0;
-  const inWell = values.wireLength ?? 0;
-  const length = run === null ? null : Math.max(run + inWell + splice, 0);
+  const run = runToWell(facts);
+  const length = wireToMotor(facts);
   const drop = values.voltageDropRunning;
   const tooMuch = drop === null && length !== null && current !== null;
   const lost = drop === null ? null : drop * pump.voltage;
@@ -28,8 +27,8 @@ export const voltageDropRunning: Explainer = ({ facts, units, values }) => {
         run,
         'length',
       ),
-      term('l_w', 'wire in the well', inWell, 'length'),
-      term('y', 'factory lead up to the splice', splice, 'length'),
+      term('l_w', 'wire in the well', values.wireLength, 'length'),
+      term('y', 'factory lead up to the splice', leadLength(facts), 'length'),
       term('m', pump.phase === 1 ? 'there and back' : '√3 of three phases', returnFactor(pump.phase), 'number'),
       term(
         'I',

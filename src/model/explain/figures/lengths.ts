@@ -13,6 +13,7 @@ import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
 import { hangingTerms } from './hanging.ts';
 import { either } from '../../units.ts';
+import { leadLength } from '../../string/wireLengths.ts';
 
 const PRACTICE = 'geometry; allowances are common practice, no source';
 
@@ -91,9 +92,9 @@ export const wireLength: Explainer = (context) => ({
   symbol: 'L_w',
   terms: [
     discharge(context),
-    term('y', 'height of the splice above the discharge', context.facts.string.splices[0] ?? 0, 'length'),
+    term('y', 'height of the splice above the discharge', leadLength(context.facts), 'length'),
     casingHeight(context),
-    term('k', 'slack along the pipe', WIRE_SLACK, 'number'),
+    term('k', 'slack along the pipe', 1 + WIRE_SLACK, 'number'),
     term('a', 'loop at the top', WIRE_LOOP, 'length'),
   ],
   steps: [step('L_w', '(z_d − y + c) × k + a', context.values.wireLength, 'length')],

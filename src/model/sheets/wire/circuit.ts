@@ -4,6 +4,7 @@ import type { Amperes, Metres } from '../../si.ts';
 import { lockedRotorCurrent, motorCurrent, runningCurrent } from '../../tables/motors.ts';
 import { known } from '../known.ts';
 import type { Missing } from '../sheet.ts';
+import { leadLength, runToWell, wireToMotor } from '../../string/wireLengths.ts';
 
 export interface Circuit {
   /** Of the nameplate, else what such a motor draws at its service factor. */
@@ -20,21 +21,20 @@ export interface Circuit {
   readonly noRun: Missing | null;
 }
 
-export function circuitOf({ facts, values }: Context): Circuit {
-  const { pump, wire, house, string } = facts;
+export function circuitOf({ facts }: Context): Circuit {
+  const { pump } = facts;
   const { phase, voltage, frequency } = pump;
   const tabled = known([pump.power], (power) => motorCurrent({ power, phase, voltage }));
   const starting = known([pump.power], (power) => lockedRotorCurrent({ power, phase, voltage }));
   const current = pump.current ?? known([pump.power], (power) => runningCurrent({ power, phase, voltage, frequency }));
-  const run = wire.run ?? house.distance;
-  const lead = string.splices[0] ?? 0;
+  const run = runToWell(facts);
   return {
     current,
     tabled,
     starting,
     run,
-    lead,
-    length: known([run, values.wireLength], (outside, inside) => Math.max(outside + inside + lead, 0)),
+    lead: leadLength(facts),
+    length: wireToMotor(facts),
     noCurrent:
       current !== null
         ? null
