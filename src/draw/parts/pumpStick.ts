@@ -2,6 +2,7 @@
 import type { PumpFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PlacedPart } from '../../model/solution.ts';
+import { dischargeDepth, motorBottomDepth } from '../../model/string/pumpDepths.ts';
 import { SYMBOL } from '../looks.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect } from '../shapes.ts';
@@ -24,12 +25,10 @@ export interface PumpStick {
   readonly trueBottom: Metres;
 }
 
-export function pumpStick(
-  { setting, intakeToDischarge, intakeToMotorBottom, diameter }: PumpFacts,
-  pen: Pen,
-): PumpStick {
-  const trueTop = setting - intakeToDischarge;
-  const trueBottom = setting + intakeToMotorBottom;
+export function pumpStick(facts: PumpFacts, pen: Pen): PumpStick {
+  const { setting, diameter } = facts;
+  const trueTop = dischargeDepth(facts);
+  const trueBottom = motorBottomDepth(facts);
   const symbol = pen.closed?.pump === false;
   const middle = pen.y((trueTop + trueBottom) / 2);
   const half = Math.max(LEAST_HALF_PX, (diameter / 2) * pen.across);

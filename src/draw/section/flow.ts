@@ -13,6 +13,7 @@ import { isTwoTone } from '../theme.ts';
 import type { SectionFrame } from './frame.ts';
 import { housePlace } from './house.ts';
 import { SYMBOL } from '../looks.ts';
+import { dischargeDepth, motorBottomDepth } from '../../model/string/pumpDepths.ts';
 
 export function drawSectionFlow(
   solution: Solution,
@@ -72,9 +73,8 @@ function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
 
 /** Below the motor, in the water of the hole. */
 function wordUnderPump({ facts, bore }: Solution, pumping: boolean, frame: SectionFrame): Shape[] {
-  const { setting, intakeToDischarge, intakeToMotorBottom } = facts.pump;
-  const bottom = setting + intakeToMotorBottom;
-  const middle = frame.y(setting + (intakeToMotorBottom - intakeToDischarge) / 2);
+  const bottom = motorBottomDepth(facts.pump);
+  const middle = frame.y((dischargeDepth(facts.pump) + bottom) / 2);
   const y = Math.max(frame.y(bottom), middle + SYMBOL / 2) + 9;
   const hole = bore.find((stretch) => stretch.bottom >= bottom) ?? bore[bore.length - 1];
   if (hole === undefined || y < frame.top || y + 8 > Math.min(frame.bottom, frame.y(facts.well.bottom))) return [];

@@ -13,8 +13,9 @@ import type { Ink } from '../theme.ts';
 import { measureWith, type Measure } from '../type/measure.ts';
 import { unbroken } from '../type/unbroken.ts';
 import type { DepthWindow, View } from '../view.ts';
-import { ANNULUS } from '../well/annulus.ts';
 import { cutOf, leastSpan, spanWithin, UNCUT, type Cut, type DepthSpan } from './window.ts';
+import { ANNULUS } from '../../model/annulus.ts';
+import { motorBottomDepth, pumpHeight } from '../../model/string/pumpDepths.ts';
 
 export interface SectionFrame extends DepthScale {
   /** Edges of the ground on the sheet [px]. */
@@ -49,7 +50,7 @@ export interface SectionFrame extends DepthScale {
 export function sectionWindow({ facts, levels, parts }: Solution): DepthSpan {
   const highest = Math.min(-facts.well.casingHeight, levels.static ?? 0, levels.staticHighest ?? 0);
   const works = Math.min(0, ...parts.filter((part) => ABOVE_CASING.has(part.kind)).map((part) => part.top));
-  const deepest = Math.max(facts.well.bottom, facts.well.depth, facts.pump.setting + facts.pump.intakeToMotorBottom);
+  const deepest = Math.max(facts.well.bottom, facts.well.depth, motorBottomDepth(facts.pump));
   return {
     topDepth: Math.min(highest - feet(1), works - feet(0.5)),
     bottomDepth: deepest + Math.max(feet(2), deepest * 0.03),
@@ -95,8 +96,7 @@ export function sectionFrame(solution: Solution, place: SectionPlace, { recall, 
   const fitting = factorFor(widest, box.right - box.left, k);
   // In a window the hole keeps its width on the sheet as long as it is drawn no narrower than it is.
   const widthFactor = frozen?.widthFactor ?? (isCut ? Math.max(1, fitting) : fitting);
-  const { intakeToDischarge, intakeToMotorBottom } = solution.facts.pump;
-  const pumpTall = intakeToDischarge + intakeToMotorBottom;
+  const pumpTall = pumpHeight(solution.facts.pump);
   const looks = same('looks', sectionLooks(solution.parts, pumpTall, { k, widthFactor, isCut }, place.looks));
   const extent = [topDepth, bottomDepth, cut.top, cut.bottom, widthFactor, widest, looks];
   return recall('frame', [box, ink, spare, units, words, ...extent, held?.handle, held?.start], () =>

@@ -1,13 +1,10 @@
 /** What fills the ring round the casing: grout, what was put back under it, gravel round a screen. */
-import { inches } from '../../model/units.ts';
+import { ANNULUS } from '../../model/annulus.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import { drawBackfill, drawGravelPack, drawGrout, PACK_OVER_SCREEN } from '../parts/grout.ts';
 import type { Shape } from '../scene.ts';
 import { place, within, type Stage } from './stage.ts';
-
-/** Thickness of the grouted ring where no one gives the drilled diameter: 1.5 in is the least that most codes ask. */
-export const ANNULUS: Metres = inches(1.6);
 
 /** Outer edge of what is drilled, casing and annulus together, at a depth. */
 export function drilledRadius({ facts, bore }: Solution, depth: Metres): Metres {

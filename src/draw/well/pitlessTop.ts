@@ -11,7 +11,7 @@ import { drawPitlessAdapter, outletEnd } from '../parts/pitlessAdapter.ts';
 import type { PitlessPlace } from '../parts/pitlessAdapter.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
-import { ANNULUS } from './annulus.ts';
+import { ANNULUS } from '../../model/annulus.ts';
 import { place } from './stage.ts';
 import type { Stage } from './stage.ts';
 import { casingRadii, drawBondOf, drawLine, drawWayOut, find } from './wayOut.ts';

@@ -35,3 +35,11 @@ export function settingForMotorBottom(
 export function heightOverIntake(height: Metres, { intakeToDischarge }: Pick<PumpFacts, 'intakeToDischarge'>): Metres {
   return height + intakeToDischarge;
 }
+
+/** From the discharge down to the motor's lower end. */
+export function pumpHeight({
+  intakeToDischarge,
+  intakeToMotorBottom,
+}: Pick<PumpFacts, 'intakeToDischarge' | 'intakeToMotorBottom'>): Metres {
+  return intakeToDischarge + intakeToMotorBottom;
+}
