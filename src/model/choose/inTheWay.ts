@@ -1,5 +1,5 @@
 /** What keeps every pump from doing the job, where it is one thing: with that alone changed, some do. */
-import type { Facts } from '../facts.ts';
+import type { Facts, PipeMaterial } from '../facts.ts';
 import { changed } from '../fixes/fixesOf.ts';
 import { provenYield } from '../figures/provenYield.ts';
 import { wantedOfPump } from '../figures/wantedOfPump.ts';
@@ -19,6 +19,7 @@ import { isPassing } from './byRules.ts';
 import { WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
 import type { PumpName } from './candidates.ts';
 import type { WhyRow } from './pumpRow.ts';
+import { isPlastic } from '../tables/pipeMaterials.ts';
 
 /** `able` are the pumps that do the job without it, in order; none where those that might depend on what nobody said. */
 export type InTheWay =
@@ -26,7 +27,7 @@ export type InTheWay =
   /** The same of one that is not there, and would keep the pumps to what the well gives. */
   | Sentence<'noFlowLimiter', { limit: CubicMetresPerSecond; able: readonly PumpName[] }>
   /** What the drop pipe is made of does not bear them; galvanized steel would. */
-  | Sentence<'weakPipe', { material: 'PE' | 'PVC'; able: readonly PumpName[] }>
+  | Sentence<'weakPipe', { material: PipeMaterial; able: readonly PumpName[] }>
   /** What hangs is PE that does not bear them; the strongest usual one would. */
   | Sentence<'newPipe', { rating: Pascals; able: readonly PumpName[] }>
   /** A house that wants so much at the most is served. */
@@ -95,7 +96,7 @@ export function inTheWay(
   }
   const { material } = facts.dropPipe;
   const burst = new Set(rows.filter(isTooStrong).map(({ key }) => key));
-  if ((material === 'PE' || material === 'PVC') && burst.size > 0) {
+  if (isPlastic(facts.dropPipe) && burst.size > 0) {
     const newPipe = material === 'PE' && !mayMove(facts, 'dropPipe.rating') ? inNewPe(facts, burst, without) : null;
     if (newPipe !== null) found.push({ variant: 'newPipe', numbers: newPipe });
     const able = newPipe === null ? without(inSteel(facts.dropPipe), burst) : null;

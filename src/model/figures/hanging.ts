@@ -1,7 +1,7 @@
 import type { Facts } from '../facts.ts';
 import { cableDisplacedArea, cableMassPerLength } from '../formulas/wire.ts';
 import { PUMP_BUOYANCY, hangLoad, type HangingString } from '../formulas/hangLoad.ts';
-import { FIFTY_YEARS, apparentModulus, pipeStretch } from '../formulas/stretch.ts';
+import { FIFTY_YEARS, modulusOfPipe, pipeStretch } from '../formulas/stretch.ts';
 import type { Metres, Newtons } from '../si.ts';
 
 /** What hangs, as the formulas of load and stretch want it; null while the pump's mass is unknown. */
@@ -57,7 +57,6 @@ export function fiftyYearStretch(
   staticLevel: Metres | null,
 ): Metres | null {
   if (string === null || staticLevel === null) return null;
-  const { material, resin } = facts.dropPipe;
-  const modulus = apparentModulus(material === 'PE' ? (resin ?? 'PE') : material, FIFTY_YEARS);
+  const modulus = modulusOfPipe(facts.dropPipe, FIFTY_YEARS);
   return pipeStretch({ ...string, waterDepth: staticLevel - suspension, columnHeld: true, modulus });
 }

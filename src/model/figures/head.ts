@@ -4,6 +4,7 @@ import { darcyHead, fittingHead, hazenWilliamsHead, insertFittingLoss, velocityI
 import { FITTING_LOSS } from '../tables/fittingLosses.ts';
 import { INSERT_BORE_RATIO } from '../string/lengths.ts';
 import type { CubicMetresPerSecond, Metres } from '../si.ts';
+import { isBarbed, isBuriedOnBarbs } from '../tables/pipeMaterials.ts';
 
 const INSERT_FITTING_LOSS = insertFittingLoss(INSERT_BORE_RATIO);
 const FITTINGS_ON_PE_PIPE = 2;
@@ -31,13 +32,13 @@ export function pipeFrictionHazenWilliams(pipe: PipeFacts, flow: CubicMetresPerS
 export function dropPipeLoss({ dropPipe, string, top }: Facts): number {
   const turn =
     top.kind === 'pitless' ? FITTING_LOSS.pitlessAdapter : FITTING_LOSS.teeThroughBranch + FITTING_LOSS.elbow;
-  const inserts = dropPipe.material === 'PE' ? FITTINGS_ON_PE_PIPE * INSERT_FITTING_LOSS : 0;
+  const inserts = isBarbed(dropPipe) ? FITTINGS_ON_PE_PIPE * INSERT_FITTING_LOSS : 0;
   return string.checkValves.length * FITTING_LOSS.checkValve + inserts + turn;
 }
 
 /** Loss coefficients on the buried line's velocity. */
 export function lineLoss({ house, string }: Facts): number {
-  const inserts = house.line?.material === 'PE' ? FITTINGS_ON_PE_PIPE * INSERT_FITTING_LOSS : 0;
+  const inserts = house.line !== null && isBuriedOnBarbs(house.line) ? FITTINGS_ON_PE_PIPE * INSERT_FITTING_LOSS : 0;
   return inserts + (string.valveBetweenTopAndTank ? FITTING_LOSS.checkValve : 0);
 }
 

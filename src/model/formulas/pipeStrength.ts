@@ -1,7 +1,9 @@
 /** Pressure that plastic pipe is rated for, at 23 degC and warmer. */
+import type { PipeMaterial } from '../facts.ts';
 import type { Celsius, Metres, Pascals, Ratio } from '../si.ts';
 import { requirePositive } from './require.ts';
 import { toFahrenheit } from '../units.ts';
+import { PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
 
 /** Largest working pressure, as a share of the rating, where surge is not computed. Missouri Livestock Watering Systems Handbook, ch. 5. */
 export const WORKING_SHARE_WITHOUT_SURGE: Ratio = 0.72;
@@ -79,22 +81,24 @@ export function pvcRating(input: {
  *
  * PE goes by steps, PVC along straight lines between the tabled temperatures.
  *
- * @param material     'PE' or 'PVC'
  * @param temperature  of the pipe [degC]
- * @returns  factor [-], 1 at 23 degC and colder; null above the table (38 degC PE, 49 degC PVC): no rating is printed there
+ * @returns  factor [-], 1 at 23 degC and colder; null above the table (38 degC PE, 49 degC PVC), where no rating is printed, and of metal
  *
  * Throws   RangeError when the temperature is not a finite number
  * Source   PE: AWWA M55 (2006), Table 4-6. PVC: PPFA User Bulletin 3-96 at 73 and 80 degF; warmer rows from memory
  */
-export function deratingFactor(material: 'PE' | 'PVC', temperature: Celsius): Ratio | null {
+export function deratingFactor(material: PipeMaterial, temperature: Celsius): Ratio | null {
   if (!Number.isFinite(temperature))
     throw new RangeError(`deratingFactor: temperature is ${temperature}, must be finite`);
   const fahrenheit = toFahrenheit(temperature) - 1e-9; // so that 80 degF stays 80 after the trip through Celsius
-  if (material === 'PE') return fahrenheit <= 80 ? 1 : fahrenheit <= 90 ? 0.9 : fahrenheit <= 100 ? 0.8 : null;
+  const { derating } = PIPE_MATERIALS[material];
+  if (derating === null) return null;
   let [cooler, more] = [-Infinity, 1];
-  for (const [warmer, less] of PVC_DERATING) {
-    if (fahrenheit <= warmer)
-      return less === more ? less : more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
+  for (const [warmer, less] of derating.rows) {
+    if (fahrenheit <= warmer) {
+      if (derating.between === 'steps' || less === more) return less;
+      return more + ((fahrenheit - cooler) / (warmer - cooler)) * (less - more);
+    }
     [cooler, more] = [warmer, less];
   }
   return null;
@@ -114,13 +118,3 @@ export function isoDeratingFactor(temperature: Celsius): Ratio | null {
   }
   return temperature > 40 ? null : 1 - 0.013 * Math.max(temperature - 20, 0);
 }
-
-/** degF and factor. */
-const PVC_DERATING: readonly (readonly [number, number])[] = [
-  [73, 1],
-  [80, 0.88],
-  [90, 0.75],
-  [100, 0.62],
-  [110, 0.5],
-  [120, 0.4],
-];

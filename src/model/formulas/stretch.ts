@@ -1,9 +1,11 @@
+import type { PipeFacts, PipeMaterial } from '../facts.ts';
 import type { Metres, Pascals, Seconds } from '../si.ts';
-import { CREEP_MODULUS, EXPANSION_PER_FAHRENHEIT, YOUNGS_MODULUS } from '../tables/creep.ts';
+import { CREEP_MODULUS } from '../tables/creep.ts';
 import { psi } from '../units.ts';
 import { levelAlong, pumpWeight, WATER_WEIGHT } from './hangLoad.ts';
 import type { HangingString } from './hangLoad.ts';
 import { STANDARD_GRAVITY } from './water.ts';
+import { PIPE_MATERIALS, isPipeMaterial } from '../tables/pipeMaterials.ts';
 
 const HOUR: Seconds = 3600;
 
@@ -28,8 +30,8 @@ export const FIFTY_YEARS: Seconds = 438_000 * HOUR;
  */
 export function apparentModulus(material: string, time: Seconds): Pascals {
   if (!(time > 0 && time < Infinity)) throw new RangeError(`apparentModulus: time is ${time} s, must be positive`);
-  const steady = YOUNGS_MODULUS[material];
-  if (steady !== undefined) return psi(steady);
+  const steady = isPipeMaterial(material) ? PIPE_MATERIALS[material].steadyModulus : null;
+  if (steady !== null) return psi(steady);
   const grade = creepGrade(material);
   const row = CREEP_MODULUS.findIndex(({ hours }, place) => place > 0 && time <= hours * HOUR);
   const [earlier, later] = CREEP_MODULUS.slice(row < 0 ? -2 : row - 1).slice(0, 2);
@@ -105,21 +107,36 @@ export function thermalExpansion({
 }
 
 /**
- * The same for pipe of a known material; coefficients in `creep.ts`.
+ * The same for pipe of a known material; coefficients in `pipeMaterials.ts`.
  *
- * @param material  "PE", "PVC", "galvanized steel", "stainless steel" or "copper"
- * Throws           RangeError for another material or a negative length
+ * Throws  RangeError for a negative length
  */
 export function thermalChange({
   material,
   length,
   change,
 }: {
-  readonly material: string;
+  readonly material: PipeMaterial | 'copper';
   readonly length: Metres;
   readonly change: number;
 }): Metres {
-  const perFahrenheit = EXPANSION_PER_FAHRENHEIT[material];
-  if (perFahrenheit === undefined) throw new RangeError(`thermalChange: no coefficient for "${material}"`);
-  return thermalExpansion({ coefficient: 1.8 * perFahrenheit, length, change });
+  return thermalExpansion({ coefficient: lengtheningPerKelvin(material), length, change });
+}
+
+/** By the published tables of thermal expansion of piping materials; of copper 9.3e-6 per degree Fahrenheit. 1/K. */
+export function lengtheningPerKelvin(material: PipeMaterial | 'copper'): number {
+  return 1.8 * (material === 'copper' ? 9.3e-6 : PIPE_MATERIALS[material].lengtheningPerFahrenheit);
+}
+
+/**
+ * `apparentModulus` of a pipe: by its material, and of one that creeps by its resin. Of pipe whose resin nobody named the
+ * softest of the usual ones is taken.
+ */
+export function modulusOfPipe(pipe: Pick<PipeFacts, 'material' | 'resin'>, time: Seconds): Pascals {
+  return apparentModulus(creepName(pipe), time);
+}
+
+/** As the table of creep names it. */
+export function creepName({ material, resin }: Pick<PipeFacts, 'material' | 'resin'>): string {
+  return PIPE_MATERIALS[material].steadyModulus === null ? (resin ?? material) : material;
 }

@@ -8,9 +8,6 @@ const WATER_MODULUS: Pascals = psi(300_000);
 /** Wave speed in water without a pipe [m/s]: 4660 ft/s, as the handbooks round it; the exact root of K/rho is 1.3 % more. */
 const FREE_WAVE_SPEED: MetresPerSecond = feet(4660);
 
-/** Modulus of elasticity of the pipe wall for sudden load [Pa]. AWWA M55 and M23, from memory. */
-export const WALL_MODULUS = { PE: psi(150_000), PVC: psi(400_000), steel: psi(30_000_000) } as const;
-
 /**
  * Speed of a pressure wave in a pipe.
  *

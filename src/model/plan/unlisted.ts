@@ -2,8 +2,8 @@
  * Pipe and wire that no table here knows: without their dimensions nothing can be drawn or computed. A casing may have a
  * size that no table has; its bore is then unknown until it is measured.
  */
-import type { CasingMaterial, PipeMaterial } from '../facts.ts';
-import { casingSchedules, casingSizes, findCasing } from '../tables/casings.ts';
+import type { PipeMaterial } from '../facts.ts';
+import { casingSchedules, casingSizes, findCasing, isCasingMaterial } from '../tables/casings.ts';
 import { inchNumber, millimetreNumber, writeInchName } from '../tables/nominalSize.ts';
 import { CONDUCTORS } from '../tables/conductors.ts';
 import { isTabulated, metricWire, usualWires, wireText } from '../tables/wireSizes.ts';
@@ -16,6 +16,7 @@ import { isRecord } from './shape.ts';
 import { DEFAULTS, defaultsIn } from './defaults.ts';
 import type { Defaults } from './defaults.ts';
 import { usualPipeSize } from './usualPipeSize.ts';
+import { isPipeMaterial } from '../tables/pipeMaterials.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -62,7 +63,7 @@ function dugAlone(path: string, casing: Fields, well: Fields, units: unknown): P
 /** A measured inside diameter stands for itself; a size in the tables must have the wall that is said of it. */
 function unlistedCasing(path: string, casing: Fields): Problem[] {
   const { material, size, schedule, insideDiameter } = casing;
-  if (insideDiameter !== undefined || typeof size !== 'string' || !isCasing(material)) return [];
+  if (insideDiameter !== undefined || typeof size !== 'string' || !isCasingMaterial(material)) return [];
   const named = typeof schedule === 'string' ? schedule : undefined;
   if (findCasing({ material, size, schedule: named })) return [];
   const measured = 'the inside diameter as measured';
@@ -99,7 +100,7 @@ function casingNumber(size: string): number | null {
 
 function unlistedPipe(path: string, pipe: Fields, usual: Defaults): Problem[] {
   const { material = DEFAULTS.pipeMaterial, standard, ratio } = pipe;
-  if (!isPipe(material)) return [];
+  if (!isPipeMaterial(material)) return [];
   const {
     size = usualPipeSize({ material, standard: text(standard), ratio: text(ratio), resin: text(pipe['resin']) }, usual),
   } = pipe;
@@ -151,12 +152,4 @@ function quoted(names: readonly string[]): string {
 
 function text(typed: unknown): string | undefined {
   return typeof typed === 'string' ? typed : undefined;
-}
-
-function isPipe(material: unknown): material is PipeMaterial {
-  return material === 'PE' || material === 'PVC' || material === 'galvanized steel' || material === 'stainless steel';
-}
-
-function isCasing(material: unknown): material is CasingMaterial {
-  return typeof material === 'string' && ['steel', 'PVC', 'stainless steel', 'concrete', 'other'].includes(material);
 }

@@ -1,11 +1,11 @@
 /** Rules that no plan can decide: they stand as advice, in the words of a language. */
 import type { Facts } from '../facts.ts';
 import type { Advice, Solved } from '../solution.ts';
+import { isConducting } from '../tables/casings.ts';
 
 const always = () => true;
 const pitless = ({ top }: Facts) => top.kind === 'pitless';
-const metalCasing = ({ well }: Facts) =>
-  well.casings.some(({ material }) => material === 'steel' || material === 'stainless steel');
+const metalCasing = ({ well }: Facts) => well.casings.some(isConducting);
 
 /** By number, with whether it is about this well. */
 export const ADVICE = {

@@ -4,12 +4,13 @@ import type { Change } from '../solution.ts';
 import { change } from './fix.ts';
 import { breaks } from './rule.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 export const CLAMPS_PER_JOINT = 2;
 
 /** What is wrong with barbs and clamps, worst first, each with the change that fixes it. Rigid pipe has none of them. */
 function jointFaults(facts: Facts) {
-  if (facts.dropPipe.material !== 'PE') return [];
+  if (!isBarbed(facts.dropPipe)) return [];
   return [weakFittings(facts), tooFewClamps(facts), rustingScrews(facts)].filter((fault) => fault !== null);
 }
 

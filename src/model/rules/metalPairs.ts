@@ -8,6 +8,7 @@ import { change, words } from './fix.ts';
 import { breaks } from './rule.ts';
 import type { Breaks, Fix } from './rule.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 interface MetalPair<Mending extends Fix> {
   readonly met: (facts: Facts) => boolean;
@@ -30,7 +31,7 @@ function pair<const Variant extends string, Mending extends Fix>(variant: Varian
 function standsAt(at: 'motor' | undefined, { dropPipe, pump }: Facts): Pick<Breaks, 'depth' | 'part' | 'partKind'> {
   const depth = dischargeDepth(pump);
   if (at === 'motor') return { depth, part: 'motor', partKind: 'motor' };
-  return dropPipe.material === 'PE' ? { depth } : { depth, part: 'nipple', partKind: 'nipple' };
+  return isBarbed(dropPipe) ? { depth } : { depth, part: 'nipple', partKind: 'nipple' };
 }
 
 const STAINLESS = '304 stainless steel';

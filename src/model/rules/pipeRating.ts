@@ -3,6 +3,7 @@ import type { Facts, PipeFacts } from '../facts.ts';
 import { deratingFactor, isoDeratingFactor } from '../formulas/pipeStrength.ts';
 import type { Celsius, Pascals, Ratio } from '../si.ts';
 import { bars, psi } from '../units.ts';
+import { PIPE_MATERIALS, isPlastic } from '../tables/pipeMaterials.ts';
 
 /** Least printed rating of plastic pipe, drop pipe and buried line alike, as each country names it. Common practice. */
 export const LEAST_RATING = { us: psi(160), metric: bars(10) } as const;
@@ -33,13 +34,12 @@ export const THREADED_SHARE: Ratio = 0.5;
  */
 export const METAL_BEARS: Pascals = psi(400);
 
-export function isPlastic({ material }: PipeFacts): boolean {
-  return material === 'PE' || material === 'PVC';
-}
+export { isPlastic };
 
 /** PVC hangs in a well in lengths that are screwed together; PE is pushed over barbs, and a buried line of PVC is glued. */
 export function isThreaded({ material }: PipeFacts, place: 'dropPipe' | 'house.line'): boolean {
-  return place === 'dropPipe' && material === 'PVC';
+  const { inWell, threadsWeaken } = PIPE_MATERIALS[material];
+  return place === 'dropPipe' && inWell === 'thread' && threadsWeaken;
 }
 
 /** Too thin a wall for threads: schedule 40, and pipe of ISO 1452-2, which is joined by sockets. */
@@ -54,7 +54,7 @@ export function isSocketPipe({ standard }: PipeFacts): boolean {
 /** What water of this temperature leaves of a plastic pipe's rating; null where it is too warm for any. */
 export function shareLeft({ material, standard }: PipeFacts, temperature: Celsius): Ratio | null {
   if (material === 'PE' && standard === 'ISO 4427-2') return isoDeratingFactor(temperature);
-  return material === 'PE' || material === 'PVC' ? deratingFactor(material, temperature) : null;
+  return deratingFactor(material, temperature);
 }
 
 /** The rating in water of this temperature; null for metal, or where nobody knows the rating or the heat is too much. */

@@ -8,6 +8,7 @@ import { ARRESTOR, COUPLING, FITTING_BARB, GUARD, PROBE, PROBE_WIDTH, RIGID_SECT
 import { valveInPipe, valvesInPipe } from './pipeRun.ts';
 import type { PipeRun } from './pipeRun.ts';
 import { placeTies } from './ties.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 export function placeAlongPipe(
   facts: Facts,
@@ -66,7 +67,7 @@ function placeValve(facts: Facts, centre: Metres, key: string): PlacedPart[] {
   const bore = dropPipe.insideDiameter / 2;
   const { body, gap } = valveInPipe(facts, centre);
   const valve: PlacedPart = { key, kind: 'checkValve', ...body, radius: pipeRadius * 1.5, insideRadius: bore };
-  if (dropPipe.material !== 'PE') return [valve];
+  if (!isBarbed(dropPipe)) return [valve];
   return [
     valve,
     {
@@ -117,7 +118,7 @@ function placeGuards(
 
 /** Rigid pipe comes in sections: a coupling at each joint, counted from the pump up. */
 function couplings({ dropPipe }: Facts, { top, bottom }: PipeRun): PlacedPart[] {
-  if (dropPipe.material === 'PE') return [];
+  if (isBarbed(dropPipe)) return [];
   const section = dropPipe.sectionLength ?? RIGID_SECTION;
   const parts: PlacedPart[] = [];
   for (let depth = bottom - section, i = 1; depth > top + COUPLING && i <= 200; depth -= section, i++) {

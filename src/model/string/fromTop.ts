@@ -8,6 +8,7 @@ import type { WireSize } from '../tables/wireSizes.ts';
 import { RIGID_SECTION } from './lengths.ts';
 import { linksOf, type Link, type Meeting } from './meetings.ts';
 import { assumedEnds, isUnasked, type Ends } from './placedBy.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 /** One of several, counted from the top; the only one needs no number. */
 export interface Of {
@@ -192,14 +193,13 @@ function tellingOfLink(link: Link, links: readonly Link[], { facts, values, curv
         parts.filter(
           (part) => part.kind === kind && part.key !== 'coupling/top' && part.top >= top && part.bottom <= bottom,
         );
-      const sections =
-        material === 'PE'
-          ? null
-          : {
-              of: dropPipe.sectionLength ?? RIGID_SECTION,
-              assumed: dropPipe.sectionLength === null,
-              couplings: within('coupling').length,
-            };
+      const sections = isBarbed(dropPipe)
+        ? null
+        : {
+            of: dropPipe.sectionLength ?? RIGID_SECTION,
+            assumed: dropPipe.sectionLength === null,
+            couplings: within('coupling').length,
+          };
       const guards = string.guards === null ? null : { every: string.guards, count: within('guard').length };
       const piece = oneOf(link, links);
       return {

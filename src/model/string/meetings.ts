@@ -3,6 +3,7 @@ import type { Facts } from '../facts.ts';
 import type { PartKind, PlacedPart, Solved } from '../solution.ts';
 import { COUPLING, FITTING_SHOWING } from './lengths.ts';
 import { pipeRun, type Stretch } from './pipeRun.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 export type Neighbour = Extract<
   PartKind,
@@ -80,6 +81,6 @@ function meet(above: Stretch, below: Stretch): boolean {
 function jointOf(above: Bare, below: Bare, { dropPipe, string, pump }: Facts): Joint {
   if (below.kind === 'intake' || below.kind === 'motor') return { by: 'bolted' };
   if (below.kind === 'pump') return { by: 'outlet', thread: pump.outlet };
-  const isPushed = dropPipe.material === 'PE' && (above.kind === 'dropPipe' || below.kind === 'dropPipe');
+  const isPushed = isBarbed(dropPipe) && (above.kind === 'dropPipe' || below.kind === 'dropPipe');
   return isPushed ? { by: 'pushed', fittings: string.fittings, clamps: string.clampsPerJoint } : { by: 'threaded' };
 }

@@ -4,6 +4,7 @@ import type { Metres } from '../si.ts';
 import { CHECK_VALVE, FITTING_SHOWING } from './lengths.ts';
 import { placePumpEnd, VALVE_AT_PUMP } from './pumpEnd.ts';
 import { placeTopWorks } from './topWorks.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 export interface Stretch {
   readonly top: Metres;
@@ -53,7 +54,7 @@ export function valvesInPipe({ string }: Facts): readonly Metres[] {
 /** A valve in the pipe, and from one end of the pipe to the other round it: on PE the fittings show at both. */
 export function valveInPipe({ dropPipe }: Facts, centre: Metres): { readonly body: Stretch; readonly gap: Stretch } {
   const body = { top: centre - CHECK_VALVE / 2, bottom: centre + CHECK_VALVE / 2 };
-  const showing = dropPipe.material === 'PE' ? FITTING_SHOWING : 0;
+  const showing = isBarbed(dropPipe) ? FITTING_SHOWING : 0;
   return { body, gap: { top: body.top - showing, bottom: body.bottom + showing } };
 }
 

@@ -7,6 +7,7 @@ import { clampsOver } from './clamps.ts';
 import { CHECK_VALVE, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
 import { sleeveOutside } from './sleeveOutside.ts';
 import { dischargeDepth, motorBottomDepth } from './pumpDepths.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 export interface PumpEnd {
   readonly parts: readonly PlacedPart[];
@@ -63,7 +64,7 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
     });
     at -= CHECK_VALVE;
   }
-  if (dropPipe.material !== 'PE') return { parts, discharge, motorBottom, pipeBottom: at };
+  if (!isBarbed(dropPipe)) return { parts, discharge, motorBottom, pipeBottom: at };
   const pipeBottom = at - FITTING_SHOWING;
   parts.push(
     { key: 'insertFitting/pump', kind: 'insertFitting', top: pipeBottom - FITTING_BARB, bottom: at, radius: bore },

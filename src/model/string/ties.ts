@@ -6,6 +6,7 @@ import { feet, inches } from '../units.ts';
 import { FITTING_BARB, SPLICE, TIE, TIE_CLEAR } from './lengths.ts';
 import type { PipeRun, Stretch } from './pipeRun.ts';
 import { valveInPipe, valvesInPipe } from './pipeRun.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 
 /** A tie whose place is taken goes to the nearest free one within this, or is left out. Common practice, no source. */
 const MOVES_AT_MOST = feet(1);
@@ -67,7 +68,7 @@ function tiedAt(depth: Metres): Stretch {
 
 /** Valves in the pipe, with the fittings and clamps at both sides. */
 function valves(facts: Facts, discharge: Metres): Stretch[] {
-  const barb = facts.dropPipe.material === 'PE' ? FITTING_BARB : 0;
+  const barb = isBarbed(facts.dropPipe) ? FITTING_BARB : 0;
   return valvesInPipe(facts).map((height) => {
     const { gap } = valveInPipe(facts, discharge - height);
     return { top: gap.top - barb, bottom: gap.bottom + barb };

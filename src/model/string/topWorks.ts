@@ -15,6 +15,8 @@ import {
   TEE,
 } from './lengths.ts';
 import { clampsOver } from './clamps.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
+import { isConducting } from '../tables/casings.ts';
 
 export interface TopWorks {
   readonly parts: readonly PlacedPart[];
@@ -87,7 +89,7 @@ function placeSeal(facts: Facts): TopWorks {
     ),
     ...wayOut(facts),
   ];
-  if (dropPipe.material !== 'PE') return { parts, suspension: casingTop, pipeTop: collarTop };
+  if (!isBarbed(dropPipe)) return { parts, suspension: casingTop, pipeTop: collarTop };
   // With PE the rigid nipple, not the pipe, passes the seal's rubber; the collar above it carries the weight.
   parts.push(
     part('nipple/seal', 'nipple', sealTop, sealBottom + NIPPLE_SHOWING, pipeRadius, dropPipe.insideDiameter / 2),
@@ -98,7 +100,7 @@ function placeSeal(facts: Facts): TopWorks {
 
 /** The joint that carries the whole string: insert fitting and clamps under the spool or the nipple; rigid pipe screws in. */
 function topJoint({ dropPipe, string }: Facts, from: Metres): { parts: PlacedPart[]; pipeTop: Metres } {
-  if (dropPipe.material !== 'PE') return { parts: [], pipeTop: from };
+  if (!isBarbed(dropPipe)) return { parts: [], pipeTop: from };
   const pipeTop = from + FITTING_SHOWING;
   const parts = [
     part('insertFitting/top', 'insertFitting', from, pipeTop + FITTING_BARB, dropPipe.insideDiameter / 2),
@@ -112,7 +114,7 @@ function wayOut({ well, wire }: Facts): PlacedPart[] {
   const casingTop = -well.casingHeight;
   const parts = [part('conduit', 'conduit', casingTop - CAP / 2, wire.conduitDepth, inches(0.53), inches(0.41))];
   const outer = well.casings[0];
-  if (outer && (outer.material === 'steel' || outer.material === 'stainless steel')) {
+  if (outer !== undefined && isConducting(outer)) {
     parts.push(part('bond', 'bond', casingTop + inches(3), casingTop + inches(5), inches(0.5)));
   }
   return parts;

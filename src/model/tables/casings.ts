@@ -86,15 +86,33 @@ const PVC_MM: readonly CasingRow[] = [
   [250, 250, { 'PN 10': 9.6, 'PN 6': 6.2, 'PN 8': 7.7, 'PN 12.5': 11.9, 'PN 16': 14.8 }],
 ];
 
-const METRIC_TABLES: Readonly<Partial<Record<CasingMaterial, readonly CasingRow[]>>> = { steel: STEEL_MM, PVC: PVC_MM };
+/** What each material of casing brings, whole: one that lacks something does not compile. */
+interface CasingMaterialRow {
+  /** Rows of inch sizes and of sizes in millimetres; empty where no table here has any. */
+  readonly inches: readonly CasingRow[];
+  readonly millimetres: readonly CasingRow[];
+  /** Schedule of inch sizes where nobody said; of sizes in mm it is the first. */
+  readonly usual: string;
+  readonly hasDnNames: boolean;
+  /** Metal, which is bonded to the ground wire. */
+  readonly conducts: boolean;
+}
 
-const TABLES: Readonly<Record<CasingMaterial, { rows: readonly CasingRow[]; usual: string }>> = {
-  steel: { rows: STEEL, usual: 'schedule 40' },
-  PVC: { rows: PVC, usual: 'SDR 21' },
-  'stainless steel': { rows: STAINLESS, usual: 'schedule 40S' },
-  concrete: { rows: CONCRETE, usual: 'wall B' },
-  other: { rows: [], usual: '' },
+const MATERIALS: Readonly<Record<CasingMaterial, CasingMaterialRow>> = {
+  steel: { inches: STEEL, millimetres: STEEL_MM, usual: 'schedule 40', hasDnNames: true, conducts: true },
+  PVC: { inches: PVC, millimetres: PVC_MM, usual: 'SDR 21', hasDnNames: true, conducts: false },
+  'stainless steel': { inches: STAINLESS, millimetres: [], usual: 'schedule 40S', hasDnNames: true, conducts: true },
+  concrete: { inches: CONCRETE, millimetres: [], usual: 'wall B', hasDnNames: false, conducts: false },
+  other: { inches: [], millimetres: [], usual: '', hasDnNames: true, conducts: false },
 };
+
+export function isCasingMaterial(name: unknown): name is CasingMaterial {
+  return typeof name === 'string' && Object.hasOwn(MATERIALS, name);
+}
+
+export function isConducting({ material }: { readonly material: CasingMaterial }): boolean {
+  return MATERIALS[material].conducts;
+}
 
 export interface CasingQuery {
   readonly material: CasingMaterial;
@@ -110,7 +128,7 @@ export function findCasing({ material, size, schedule }: CasingQuery): CasingSiz
   const row = rowOf(material, size);
   if (!row) return null;
   const [, outsideDiameter, walls] = row;
-  const usual = metric ? Object.keys(walls)[0] : TABLES[material].usual;
+  const usual = metric ? Object.keys(walls)[0] : MATERIALS[material].usual;
   const asked = plainSchedule(schedule ?? usual ?? '');
   const found = Object.entries(walls).find(
     ([name]) => plainSchedule(name) === asked || plainSchedule(name) === `${asked}S`,
@@ -127,22 +145,21 @@ export function findCasing({ material, size, schedule }: CasingQuery): CasingSiz
 
 function rowOf(material: CasingMaterial, size: string): CasingRow | undefined {
   const millimetres = millimetreNumber(size);
-  if (millimetres !== null) return METRIC_TABLES[material]?.find(([name]) => name === millimetres);
-  const number = inchNumber(size, material !== 'concrete');
-  return TABLES[material].rows.find(([name]) => name === number);
+  if (millimetres !== null) return MATERIALS[material].millimetres.find(([name]) => name === millimetres);
+  const number = inchNumber(size, MATERIALS[material].hasDnNames);
+  return MATERIALS[material].inches.find(([name]) => name === number);
 }
 
 /** Size names of a material: "4 in", ..., and then "110 mm", .... */
 export function casingSizes(material: CasingMaterial): readonly string[] {
-  const metric = METRIC_TABLES[material] ?? [];
-  return [...TABLES[material].rows.map(([size]) => writeInchName(size)), ...metric.map(([size]) => `${size} mm`)];
+  const { inches: inInches, millimetres } = MATERIALS[material];
+  return [...inInches.map(([size]) => writeInchName(size)), ...millimetres.map(([size]) => `${size} mm`)];
 }
 
 /** Schedules of one size as printed; every schedule of the material when the size is left out or unknown. */
 export function casingSchedules(material: CasingMaterial, size?: string): readonly string[] {
-  const { rows } = TABLES[material];
   const row = size === undefined ? undefined : rowOf(material, size);
-  return [...new Set((row ? [row] : rows).flatMap(([, , walls]) => Object.keys(walls)))];
+  return [...new Set((row ? [row] : MATERIALS[material].inches).flatMap(([, , walls]) => Object.keys(walls)))];
 }
 
 /** "SCH 40", "sch. 40", "40" and "schedule 40" alike; ".250", "0.25 in" and "0.250 in wall" alike; "SDR-21" as "SDR 21". */

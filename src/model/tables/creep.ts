@@ -17,28 +17,3 @@ export const CREEP_MODULUS: readonly {
   { hours: 8760, PE2: 30000, PE3: 38000, PE4: 40000 },
   { hours: 438000, PE2: 22000, PE3: 28000, PE4: 29000 },
 ];
-
-/**
- * Young's modulus of pipe that does not creep at these loads, pounds per square inch.
- *
- * Source  PVC: data sheets for cell class 12454, 400,000 to 420,000; steel and stainless steel: from memory
- */
-export const YOUNGS_MODULUS: Readonly<Record<string, number>> = {
-  PVC: 400_000,
-  'galvanized steel': 29_000_000,
-  'stainless steel': 28_000_000,
-};
-
-/**
- * Lengthening per degree Fahrenheit.
- *
- * Source  published tables of thermal expansion of piping materials. Polyethylene is printed as 6.7e-5 (HDPE) and 8.3e-5
- *         (PE); 8.0e-5 is a round choice between them, no source.
- */
-export const EXPANSION_PER_FAHRENHEIT: Readonly<Record<string, number>> = {
-  PE: 8.0e-5,
-  PVC: 2.9e-5,
-  'galvanized steel': 6.5e-6,
-  'stainless steel': 9.9e-6,
-  copper: 9.3e-6,
-};

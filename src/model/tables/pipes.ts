@@ -17,6 +17,7 @@ import { pvcRating, ratingFromDimensionRatio, ratingFromSidr } from '../formulas
 import type { Metres, Pascals } from '../si.ts';
 import { bars, inches, psi } from '../units.ts';
 import { inchNumber, millimetreNumber, readNominalSize, writeDnName, writeInchName } from './nominalSize.ts';
+import { PIPE_MATERIALS, isPlastic } from './pipeMaterials.ts';
 
 export interface PipeQuery {
   readonly material: PipeMaterial;
@@ -37,7 +38,6 @@ export interface PipeQuery {
 
 interface PipeStandard {
   readonly name: string;
-  readonly materials: readonly PipeMaterial[];
   /** Which diameter the standard holds: the other follows from the wall. */
   readonly controlled: 'inside' | 'outside';
   readonly hasDnNames: boolean;
@@ -59,116 +59,113 @@ interface PipeStandard {
   readonly rows: readonly (readonly [size: number, diameter: number, walls: readonly (number | null)[]])[];
 }
 
+/** The usual one of each material first. */
 // prettier-ignore
-const STANDARDS: readonly PipeStandard[] = [
-  {
-    name: 'ASTM D2239', materials: ['PE'], controlled: 'inside', hasDnNames: false,
-    classWord: 'SIDR', classes: ['15', '11.5', '9', '7', '5.3'], usualClass: null, middleClass: '9',
-    rows: [
-      [0.75, 0.824, [0.06, 0.072, 0.092, 0.118, 0.155]],
-      [1, 1.049, [0.07, 0.091, 0.117, 0.15, 0.198]],
-      [1.25, 1.38, [0.092, 0.12, 0.153, 0.197, 0.26]],
-      [1.5, 1.61, [0.107, 0.14, 0.179, 0.23, 0.304]],
-      [2, 2.067, [0.138, 0.18, 0.23, 0.295, 0.39]],
-    ],
-  },
-  {
-    name: 'ASTM D3035', materials: ['PE'], controlled: 'outside', hasDnNames: false,
-    classWord: 'DR', classes: ['13.5', '11', '9', '7'], usualClass: null, middleClass: '11',
-    rows: [
-      [0.75, 1.05, [0.078, 0.095, 0.117, 0.15]],
-      [1, 1.315, [0.097, 0.12, 0.146, 0.188]],
-      [1.25, 1.66, [0.123, 0.151, 0.184, 0.237]],
-      [1.5, 1.9, [0.141, 0.173, 0.211, 0.271]],
-      [2, 2.375, [0.176, 0.216, 0.264, 0.339]],
-    ],
-  },
-  {
-    name: 'ASTM D2737', materials: ['PE'], controlled: 'outside', hasDnNames: false,
-    classWord: 'SDR', classes: ['9'], usualClass: '9', middleClass: '9',
-    rows: [
-      [0.75, 0.875, [0.097]], [1, 1.125, [0.125]], [1.25, 1.375, [0.153]], [1.5, 1.625, [0.181]], [2, 2.125, [0.236]],
-    ],
-  },
-  {
-    // Threaded pipe in a well is schedule 80: schedule 40 is not to be threaded (ASTM D1785, appendix, from memory).
-    name: 'ASTM D1785', materials: ['PVC'], controlled: 'outside', hasDnNames: true,
-    classWord: 'schedule', classes: ['40', '80'], usualClass: '80', middleClass: '80',
-    rows: [
-      [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
-      [1.5, 1.9, [0.145, 0.2]], [2, 2.375, [0.154, 0.218]],
-    ],
-  },
-  {
-    name: 'ASME B36.10M', materials: ['galvanized steel'], controlled: 'outside', hasDnNames: true,
-    classWord: 'schedule', classes: ['40', '80'], usualClass: '40', middleClass: '40',
-    rows: [
-      [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
-      [1.5, 1.9, [0.145, 0.2]], [2, 2.375, [0.154, 0.218]],
-    ],
-  },
-  {
-    name: 'ASME B36.19M', materials: ['stainless steel'], controlled: 'outside', hasDnNames: true,
-    classWord: 'schedule', classes: ['40S', '10S'], usualClass: '40S', middleClass: '40S',
-    rows: [
-      [0.75, 1.05, [0.113, 0.083]], [1, 1.315, [0.133, 0.109]], [1.25, 1.66, [0.14, 0.109]],
-      [1.5, 1.9, [0.145, 0.109]], [2, 2.375, [0.154, 0.109]],
-    ],
-  },
-  {
-    name: 'ISO 4427-2', materials: ['PE'], controlled: 'outside', hasDnNames: false, names: 'mm',
-    classWord: 'SDR', classes: ['17', '13.6', '11', '9', '7.4'], usualClass: null, middleClass: '11',
-    nominalPressures: { PE100: [10, 12.5, 16, 20, 25], PE80: [8, 10, 12.5, 16, 20] },
-    rows: [
-      [20, 20, [null, null, 2, 2.3, 3]],
-      [25, 25, [null, 2, 2.3, 3, 3.5]],
-      [32, 32, [2, 2.4, 3, 3.6, 4.4]],
-      [40, 40, [2.4, 3, 3.7, 4.5, 5.5]],
-      [50, 50, [3, 3.7, 4.6, 5.6, 6.9]],
-      [63, 63, [3.8, 4.7, 5.8, 7.1, 8.6]],
-      [75, 75, [4.5, 5.6, 6.8, 8.4, 10.3]],
-      [90, 90, [5.4, 6.7, 8.2, 10.1, 12.3]],
-      [110, 110, [6.6, 8.1, 10, 12.3, 15.1]],
-    ],
-  },
-  {
-    name: 'ISO 1452-2', materials: ['PVC'], controlled: 'outside', hasDnNames: false, names: 'mm',
-    classWord: 'PN', classes: ['6', '8', '10', '12.5', '16', '20'], usualClass: null, middleClass: '12.5',
-    rows: [
-      [20, 20, [null, null, null, null, 1.5, 1.9]],
-      [25, 25, [null, null, null, 1.5, 1.9, 2.3]],
-      [32, 32, [null, 1.5, 1.6, 1.9, 2.4, 2.9]],
-      [40, 40, [null, 1.6, 1.9, 2.4, 3, 3.7]],
-      [50, 50, [null, 2, 2.4, 3, 3.7, 4.6]],
-      [63, 63, [null, 2.5, 3, 3.8, 4.7, 5.8]],
-      [75, 75, [null, 2.9, 3.6, 4.5, 5.6, 6.8]],
-      [90, 90, [null, 3.5, 4.3, 5.4, 6.7, 8.2]],
-      [110, 110, [2.7, 3.4, 4.2, 5.3, 6.6, 8.1]],
-    ],
-  },
-  {
-    name: 'EN 10255', materials: ['galvanized steel'], controlled: 'outside', hasDnNames: true, names: 'DN',
-    classWord: '', classes: ['medium', 'heavy'], usualClass: 'medium', middleClass: 'medium',
-    rows: [
-      [0.75, 26.9, [2.6, 3.2]], [1, 33.7, [3.2, 4]], [1.25, 42.4, [3.2, 4]], [1.5, 48.3, [3.2, 4]],
-      [2, 60.3, [3.6, 4.5]],
-    ],
-  },
-];
-
-/**
- * What a material brings: density [kg/m3], roughness height [mm], Hazen-Williams coefficient.
- *
- * Source: roughness of plastic and galvanized pipe and 120 for galvanized, EPANET 2.2 User Manual, ch. 3, roughness
- * coefficients for new pipe. 140 for plastic is the lower end there: cold water in small smooth pipe loses more than
- * 150 says. Stainless steel from memory. Densities from memory; they give the printed weights of steel pipe.
- */
-const MATERIALS: Readonly<Record<PipeMaterial, { density: number; roughness: number; hazenWilliams: number }>> = {
-  PE: { density: 955, roughness: 0.0015, hazenWilliams: 140 },
-  PVC: { density: 1400, roughness: 0.0015, hazenWilliams: 140 },
-  'galvanized steel': { density: 7850, roughness: 0.152, hazenWilliams: 120 },
-  'stainless steel': { density: 8030, roughness: 0.015, hazenWilliams: 140 },
+const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeStandard[]]>> = {
+  PE: [
+    {
+      name: 'ASTM D2239', controlled: 'inside', hasDnNames: false,
+      classWord: 'SIDR', classes: ['15', '11.5', '9', '7', '5.3'], usualClass: null, middleClass: '9',
+      rows: [
+        [0.75, 0.824, [0.06, 0.072, 0.092, 0.118, 0.155]],
+        [1, 1.049, [0.07, 0.091, 0.117, 0.15, 0.198]],
+        [1.25, 1.38, [0.092, 0.12, 0.153, 0.197, 0.26]],
+        [1.5, 1.61, [0.107, 0.14, 0.179, 0.23, 0.304]],
+        [2, 2.067, [0.138, 0.18, 0.23, 0.295, 0.39]],
+      ],
+    },
+    {
+      name: 'ASTM D3035', controlled: 'outside', hasDnNames: false,
+      classWord: 'DR', classes: ['13.5', '11', '9', '7'], usualClass: null, middleClass: '11',
+      rows: [
+        [0.75, 1.05, [0.078, 0.095, 0.117, 0.15]],
+        [1, 1.315, [0.097, 0.12, 0.146, 0.188]],
+        [1.25, 1.66, [0.123, 0.151, 0.184, 0.237]],
+        [1.5, 1.9, [0.141, 0.173, 0.211, 0.271]],
+        [2, 2.375, [0.176, 0.216, 0.264, 0.339]],
+      ],
+    },
+    {
+      name: 'ASTM D2737', controlled: 'outside', hasDnNames: false,
+      classWord: 'SDR', classes: ['9'], usualClass: '9', middleClass: '9',
+      rows: [
+        [0.75, 0.875, [0.097]], [1, 1.125, [0.125]], [1.25, 1.375, [0.153]], [1.5, 1.625, [0.181]], [2, 2.125, [0.236]],
+      ],
+    },
+    {
+      name: 'ISO 4427-2', controlled: 'outside', hasDnNames: false, names: 'mm',
+      classWord: 'SDR', classes: ['17', '13.6', '11', '9', '7.4'], usualClass: null, middleClass: '11',
+      nominalPressures: { PE100: [10, 12.5, 16, 20, 25], PE80: [8, 10, 12.5, 16, 20] },
+      rows: [
+        [20, 20, [null, null, 2, 2.3, 3]],
+        [25, 25, [null, 2, 2.3, 3, 3.5]],
+        [32, 32, [2, 2.4, 3, 3.6, 4.4]],
+        [40, 40, [2.4, 3, 3.7, 4.5, 5.5]],
+        [50, 50, [3, 3.7, 4.6, 5.6, 6.9]],
+        [63, 63, [3.8, 4.7, 5.8, 7.1, 8.6]],
+        [75, 75, [4.5, 5.6, 6.8, 8.4, 10.3]],
+        [90, 90, [5.4, 6.7, 8.2, 10.1, 12.3]],
+        [110, 110, [6.6, 8.1, 10, 12.3, 15.1]],
+      ],
+    },
+  ],
+  PVC: [
+    {
+      // Threaded pipe in a well is schedule 80: schedule 40 is not to be threaded (ASTM D1785, appendix, from memory).
+      name: 'ASTM D1785', controlled: 'outside', hasDnNames: true,
+      classWord: 'schedule', classes: ['40', '80'], usualClass: '80', middleClass: '80',
+      rows: [
+        [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
+        [1.5, 1.9, [0.145, 0.2]], [2, 2.375, [0.154, 0.218]],
+      ],
+    },
+    {
+      name: 'ISO 1452-2', controlled: 'outside', hasDnNames: false, names: 'mm',
+      classWord: 'PN', classes: ['6', '8', '10', '12.5', '16', '20'], usualClass: null, middleClass: '12.5',
+      rows: [
+        [20, 20, [null, null, null, null, 1.5, 1.9]],
+        [25, 25, [null, null, null, 1.5, 1.9, 2.3]],
+        [32, 32, [null, 1.5, 1.6, 1.9, 2.4, 2.9]],
+        [40, 40, [null, 1.6, 1.9, 2.4, 3, 3.7]],
+        [50, 50, [null, 2, 2.4, 3, 3.7, 4.6]],
+        [63, 63, [null, 2.5, 3, 3.8, 4.7, 5.8]],
+        [75, 75, [null, 2.9, 3.6, 4.5, 5.6, 6.8]],
+        [90, 90, [null, 3.5, 4.3, 5.4, 6.7, 8.2]],
+        [110, 110, [2.7, 3.4, 4.2, 5.3, 6.6, 8.1]],
+      ],
+    },
+  ],
+  'galvanized steel': [
+    {
+      name: 'ASME B36.10M', controlled: 'outside', hasDnNames: true,
+      classWord: 'schedule', classes: ['40', '80'], usualClass: '40', middleClass: '40',
+      rows: [
+        [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
+        [1.5, 1.9, [0.145, 0.2]], [2, 2.375, [0.154, 0.218]],
+      ],
+    },
+    {
+      name: 'EN 10255', controlled: 'outside', hasDnNames: true, names: 'DN',
+      classWord: '', classes: ['medium', 'heavy'], usualClass: 'medium', middleClass: 'medium',
+      rows: [
+        [0.75, 26.9, [2.6, 3.2]], [1, 33.7, [3.2, 4]], [1.25, 42.4, [3.2, 4]], [1.5, 48.3, [3.2, 4]],
+        [2, 60.3, [3.6, 4.5]],
+      ],
+    },
+  ],
+  'stainless steel': [
+    {
+      name: 'ASME B36.19M', controlled: 'outside', hasDnNames: true,
+      classWord: 'schedule', classes: ['40S', '10S'], usualClass: '40S', middleClass: '40S',
+      rows: [
+        [0.75, 1.05, [0.113, 0.083]], [1, 1.315, [0.133, 0.109]], [1.25, 1.66, [0.14, 0.109]],
+        [1.5, 1.9, [0.145, 0.109]], [2, 2.375, [0.154, 0.109]],
+      ],
+    },
+  ],
 };
+
+const ALL_STANDARDS: readonly PipeStandard[] = Object.values(STANDARDS).flat();
 
 /** Hydrostatic design stress at 23 degC [psi]. PE3408 and PE3608: hydrostatic design basis 1600 psi. PE4710: AWWA C901, from memory. */
 const PE_DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE3408: 800, PE3608: 800, PE4710: 1000 };
@@ -182,18 +179,18 @@ const RATING_SURPLUS = 0.1;
 
 /** The standards that have pipe of a material, the usual one first. */
 export function pipeStandards(material: PipeMaterial): readonly string[] {
-  return STANDARDS.filter((standard) => standard.materials.includes(material)).map((standard) => standard.name);
+  return STANDARDS[material].map(({ name }) => name);
 }
 
 /** Size names of a standard ("3/4 in", ...), or of all the standards together when none is named. */
 export function pipeSizes(standardName?: string): readonly string[] {
-  const standards = STANDARDS.filter(({ name }) => standardName === undefined || name === standardName);
+  const standards = ALL_STANDARDS.filter(({ name }) => standardName === undefined || name === standardName);
   return [...new Set(standards.flatMap((standard) => standard.rows.map(([size]) => sizeName(standard, size))))];
 }
 
 /** The wall classes that a standard has in one size, as printed, thinnest wall first for plastic. */
 export function classesOfSize(standardName: string, size: string): readonly string[] {
-  const standard = STANDARDS.find(({ name }) => name === standardName);
+  const standard = ALL_STANDARDS.find(({ name }) => name === standardName);
   const row = standard && rowOf(standard, size);
   if (!standard || !row) return [];
   return standard.classes.filter((_, i) => row[2][i] !== null).map((name) => className(standard, name));
@@ -201,7 +198,7 @@ export function classesOfSize(standardName: string, size: string): readonly stri
 
 /** Whether its sizes are outside diameters in millimetres ("40 mm"). */
 export function isMetricPipe({ standard }: { readonly standard: string }): boolean {
-  return STANDARDS.some(({ name, names }) => name === standard && names === 'mm');
+  return ALL_STANDARDS.some(({ name, names }) => name === standard && names === 'mm');
 }
 
 function sizeName({ names }: PipeStandard, size: number): string {
@@ -219,7 +216,7 @@ function className({ classWord }: PipeStandard, name: string): string {
 
 /** Wall classes of a standard as printed ("SIDR 9"), thinnest wall first for plastic. */
 export function pipeClasses(standardName: string): readonly string[] {
-  const standard = STANDARDS.find(({ name }) => name === standardName);
+  const standard = ALL_STANDARDS.find(({ name }) => name === standardName);
   return standard ? standard.classes.map((name) => className(standard, name)) : [];
 }
 
@@ -247,7 +244,7 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
 
   const pipe = dimensions(standard, row, wallClass ?? middleOf(standard, row));
   if (pipe === null) return null;
-  const { density, roughness, hazenWilliams } = MATERIALS[query.material];
+  const { density, roughness, hazenWilliams } = PIPE_MATERIALS[query.material];
   const wall = (pipe.outsideDiameter - pipe.insideDiameter) / 2;
   return {
     material: query.material,
@@ -258,7 +255,7 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
     wallClass: wallClass === null ? null : className(standard, wallClass),
     wallKnown: wallClass !== null,
     resin,
-    rating: isPlastic(query.material)
+    rating: isPlastic(query)
       ? (query.rating ?? (wallClass === null ? null : computedRating(standard, row, wallClass, resin)))
       : null,
     roughness: roughness / 1000,
@@ -269,7 +266,7 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
 
 /** Of a standard that nobody named the size tells the family: millimetres are of another than inches. */
 function findStandard({ material, standard: asked, size }: PipeQuery): PipeStandard | undefined {
-  const ours = STANDARDS.filter((standard) => standard.materials.includes(material));
+  const ours = STANDARDS[material];
   if (asked === null || asked === undefined) {
     const metric = readNominalSize(size)?.system === 'mm';
     return ours.find(({ names }) => (names === 'mm') === metric);
@@ -298,7 +295,7 @@ function findClass(
     return found === undefined || dimensions(standard, row, found) === null ? undefined : found;
   }
   const { rating } = query;
-  if (rating === null || rating === undefined || !isPlastic(query.material)) return standard.usualClass;
+  if (rating === null || rating === undefined || !isPlastic(query)) return standard.usualClass;
   let weakest: { name: string; carries: Pascals } | null = null;
   for (const name of standard.classes) {
     const carries = computedRating(standard, row, name, resin);
@@ -357,8 +354,4 @@ function dimensions(standard: PipeStandard, [, diameter, walls]: Row, wallClass:
   return standard.controlled === 'inside'
     ? { insideDiameter: controlled, outsideDiameter: controlled + 2 * wall, wall }
     : { insideDiameter: controlled - 2 * wall, outsideDiameter: controlled, wall };
-}
-
-function isPlastic(material: PipeMaterial): boolean {
-  return material === 'PE' || material === 'PVC';
 }

@@ -18,7 +18,8 @@ import {
 } from '../../../src/model/formulas/pipeStrength.ts';
 import { atSpeed, shaftPower, stagesFor } from '../../../src/model/formulas/pumpPower.ts';
 import { columnHeldByAir } from '../../../src/model/formulas/suction.ts';
-import { suddenWithin, surgePressure, WALL_MODULUS, waveSpeed } from '../../../src/model/formulas/waterHammer.ts';
+import { PIPE_MATERIALS } from '../../../src/model/tables/pipeMaterials.ts';
+import { suddenWithin, surgePressure, waveSpeed } from '../../../src/model/formulas/waterHammer.ts';
 import { feet, gpm, inches, psi, toFeet, toGpm, toPsi } from '../../../src/model/units.ts';
 import { between, SEED } from '../laws.ts';
 
@@ -96,14 +97,16 @@ test.each([
 ] as const)('%s of DR %d turns a stop of 1 ft/s into %d psi', (material, ratio, rise) => {
   const surge = surgePressure({
     density: 999.7,
-    speed: waveSpeed(WALL_MODULUS[material], ratio - 2),
+    speed: waveSpeed(psi(PIPE_MATERIALS[material].suddenModulus), ratio - 2),
     velocityChange: feet(1),
   });
   expect(Math.abs(toPsi(surge) - rise)).toBeLessThan(0.01 * rise);
 });
 
 test('a stiffer wall carries the wave faster, and a longer pipe leaves more time to close', () => {
-  const [soft, stiff] = [waveSpeed(WALL_MODULUS.PE, 9), waveSpeed(WALL_MODULUS.steel, 9)];
+  const [soft, stiff] = (['PE', 'galvanized steel'] as const).map((material) =>
+    waveSpeed(psi(PIPE_MATERIALS[material].suddenModulus), 9),
+  ) as [number, number];
   expect(soft).toBeLessThan(stiff);
   expect(suddenWithin(200, soft)).toBeCloseTo(2 * suddenWithin(100, soft), 12);
 });

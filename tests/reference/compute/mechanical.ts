@@ -1,4 +1,5 @@
 /** How each check of mechanical.json is computed by the model. */
+import type { PipeMaterial } from '../../../src/model/facts.ts';
 import { cableDisplacedArea, cableMassPerLength } from '../../../src/model/formulas/cable.ts';
 import { dropCableLength } from '../../../src/model/formulas/cableLength.ts';
 import {
@@ -166,7 +167,7 @@ export const mechanical: Computations = {
     return { stretch_50y_ft: stretch(long), stretch_12h_ft: stretch(short) };
   },
   M15: (inputs) => {
-    const grown = (material: string) =>
+    const grown = (material: PipeMaterial) =>
       toInches(
         thermalChange({
           material,

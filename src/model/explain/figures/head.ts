@@ -10,6 +10,7 @@ import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
 import { pumpingWaterLevel } from './places.ts';
 import { either } from '../../units.ts';
+import { isBarbed, isBuriedOnBarbs } from '../../tables/pipeMaterials.ts';
 
 export const lift: Explainer = (context) => ({
   ...pumpingWaterLevel(context),
@@ -85,7 +86,7 @@ function dropPipeFittings({ facts }: Context): string {
   const valves = facts.string.checkValves.length;
   const parts = [
     `${valves} check valve${valves === 1 ? '' : 's'} of 2.5`,
-    ...(facts.dropPipe.material === 'PE' ? ['two insert fittings of 0.76'] : []),
+    ...(isBarbed(facts.dropPipe) ? ['two insert fittings of 0.76'] : []),
     facts.top.kind === 'pitless' ? 'the pitless adapter 1.5' : 'tee 1.8 and elbow 0.9',
   ];
   return `loss coefficients on the drop pipe: ${parts.join(', ')}`;
@@ -93,7 +94,7 @@ function dropPipeFittings({ facts }: Context): string {
 
 function lineFittings({ facts }: Context): string {
   const parts = [
-    ...(facts.house.line?.material === 'PE' ? ['two insert fittings of 0.76'] : []),
+    ...(facts.house.line !== null && isBuriedOnBarbs(facts.house.line) ? ['two insert fittings of 0.76'] : []),
     ...(facts.string.valveBetweenTopAndTank ? ['a check valve 2.5'] : []),
   ];
   return `loss coefficients on the line: ${parts.join(', ') || 'none'}`;

@@ -1,7 +1,7 @@
 /** Lengths: drop pipe, lift-out pipe, wire, rope. */
 import { LIFT_PIPE_ABOVE_CASING, ROPE_SLACK, ROPE_TIES, WIRE_LOOP, WIRE_SLACK } from '../../figures/allowances.ts';
 import { fiftyYearStretch, hangingString } from '../../figures/hanging.ts';
-import { apparentModulus, FIFTY_YEARS } from '../../formulas/stretch.ts';
+import { modulusOfPipe, FIFTY_YEARS } from '../../formulas/stretch.ts';
 import { pumpWeight } from '../../formulas/hangLoad.ts';
 import { handbookWaterTerm } from '../context.ts';
 import type { Context } from '../context.ts';
@@ -149,7 +149,6 @@ function stretchAccount(context: Context): Pick<Draft, 'terms' | 'steps'> {
   const stretch = fiftyYearStretch(facts, string, suspension, facts.water.staticLevel);
   if (string === null || stretch === null)
     return { terms: [term('δ', 'stretch of the drop pipe', null, 'length')], steps: [] };
-  const { material, resin } = facts.dropPipe;
   const level = Math.min(Math.max((facts.water.staticLevel ?? 0) - suspension, 0), hangingLength);
   const weight = pumpWeight({ ...string, waterDepth: level });
   return {
@@ -157,12 +156,7 @@ function stretchAccount(context: Context): Pick<Draft, 'terms' | 'steps'> {
       ...hangingTerms(context, string, level),
       handbookWaterTerm,
       term('W', 'weight of pump and motor as they hang', weight, 'force'),
-      term(
-        'E',
-        'modulus of the pipe after fifty years',
-        apparentModulus(material === 'PE' ? (resin ?? 'PE') : material, FIFTY_YEARS),
-        'modulus',
-      ),
+      term('E', 'modulus of the pipe after fifty years', modulusOfPipe(facts.dropPipe, FIFTY_YEARS), 'modulus'),
       term('δ', 'stretch of the drop pipe', stretch, 'length'),
     ],
     steps: [

@@ -13,6 +13,8 @@ import { metalOf } from '../../tables/metals.ts';
 import type { Metal } from '../../tables/metals.ts';
 import type { SheetTable } from '../sheet.ts';
 import { columns, row } from '../table.ts';
+import { isBarbed } from '../../tables/pipeMaterials.ts';
+import { isConducting } from '../../tables/casings.ts';
 
 /** Wetted area, roughly: what counts is which of two is the smaller. */
 type Size = 1 | 2 | 3;
@@ -54,7 +56,7 @@ function partsOf({ facts }: Context): readonly MetalPart[] {
     });
   if (string.clampScrew === 'carbon steel')
     parts.push({ name: 'clamp screws', metal: 'carbon steel', size: 1, wired: false, touches: ['clamps'] });
-  if (dropPipe.material === 'PE')
+  if (isBarbed(dropPipe))
     parts.push({
       name: 'clamps',
       metal: '304 stainless steel',
@@ -62,7 +64,7 @@ function partsOf({ facts }: Context): readonly MetalPart[] {
       wired: false,
       touches: string.clampScrew === 'carbon steel' ? ['clamp screws'] : [],
     });
-  const casing = well.casings.find(({ material }) => material === 'steel' || material === 'stainless steel');
+  const casing = well.casings.find(isConducting);
   const metal = casing === undefined ? null : metalOf(casing.material);
   if (metal !== null) parts.push({ name: 'casing', metal, size: 3, wired: true, touches: [] });
   return parts;

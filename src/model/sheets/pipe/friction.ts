@@ -22,6 +22,7 @@ import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
+import { isBarbed, isBuriedOnBarbs } from '../../tables/pipeMaterials.ts';
 
 export function frictionFigures(context: Context, key: string, name: string, pipe: PipeFacts): SheetFigure[] {
   const { facts, units, system } = context;
@@ -135,14 +136,14 @@ export function fittingLines({ facts }: Context): readonly FittingLine[] {
     if (count > 0) lines.push({ what, count, loss, pipe, at });
   };
   add('check valve', string.checkValves.length, FITTING_LOSS.checkValve, dropPipe, 'drop pipe');
-  add('insert fitting', dropPipe.material === 'PE' ? 2 : 0, insert, dropPipe, 'drop pipe');
+  add('insert fitting', isBarbed(dropPipe) ? 2 : 0, insert, dropPipe, 'drop pipe');
   if (top.kind === 'pitless') add('pitless adapter', 1, FITTING_LOSS.pitlessAdapter, dropPipe, 'drop pipe');
   else {
     add('tee, through its branch', 1, FITTING_LOSS.teeThroughBranch, dropPipe, 'drop pipe');
     add('elbow', 1, FITTING_LOSS.elbow, dropPipe, 'drop pipe');
   }
   if (house.line === null) return lines;
-  add('insert fitting', house.line.material === 'PE' ? 2 : 0, insert, house.line, 'line');
+  add('insert fitting', isBuriedOnBarbs(house.line) ? 2 : 0, insert, house.line, 'line');
   add('check valve', string.valveBetweenTopAndTank ? 1 : 0, FITTING_LOSS.checkValve, house.line, 'line');
   return lines;
 }

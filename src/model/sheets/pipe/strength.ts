@@ -4,7 +4,7 @@ import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { step, term } from '../../explain/sum.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../../formulas/pipeStrength.ts';
-import { surgePressure, suddenWithin, WALL_MODULUS, waveSpeed } from '../../formulas/waterHammer.ts';
+import { surgePressure, suddenWithin, waveSpeed } from '../../formulas/waterHammer.ts';
 import type { PipePlace } from '../../rules/otherPipe.ts';
 import { isMetricPipe } from '../../tables/pipes.ts';
 import { bornePressure, isThreaded, isTooThinForThreads, shareLeft, THREADED_SHARE } from '../../rules/pipeRating.ts';
@@ -13,6 +13,7 @@ import { feet, psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { Missing, SheetFigure } from '../sheet.ts';
+import { PIPE_MATERIALS, isPlastic } from '../../tables/pipeMaterials.ts';
 
 export interface PipeAtWork {
   /** "dropPipe" or "line" */
@@ -31,20 +32,18 @@ export interface PipeAtWork {
   readonly pressureMissing: readonly (Missing | null)[];
 }
 
-const plastic = ({ material }: PipeFacts) => (material === 'PE' || material === 'PVC' ? material : null);
-
 export const wallOf = ({ outsideDiameter, insideDiameter }: PipeFacts): Metres =>
   (outsideDiameter - insideDiameter) / 2;
 
 function modulusOf({ material }: PipeFacts): Pascals {
-  return material === 'PE' || material === 'PVC' ? WALL_MODULUS[material] : WALL_MODULUS.steel;
+  return psi(PIPE_MATERIALS[material].suddenModulus);
 }
 
 export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure[] {
   const { facts, show } = context;
   const { key, place, name, pipe } = work;
   const temperature = facts.site.waterTemperature;
-  const material = plastic(pipe);
+  const material = isPlastic(pipe) ? pipe.material : null;
   const factor = shareLeft(pipe, temperature);
   const threaded = isThreaded(pipe, place);
   const rating = bornePressure(pipe, place, facts);

@@ -30,9 +30,3 @@ export function designStress({ facts }: Context): Pascals | null {
   if (material === 'PE' && metric !== undefined) return metric;
   return material === 'PE' && stress !== undefined ? psi(stress) : null;
 }
-
-/** Material as the creep table names it. */
-export function creepName({ facts }: Context): string {
-  const { material, resin } = facts.dropPipe;
-  return material === 'PE' ? (resin ?? 'PE') : material;
-}

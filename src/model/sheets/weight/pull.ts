@@ -12,6 +12,7 @@ import { known } from '../known.ts';
 import type { SheetFigure, SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
 import { stringOf, waterBelow } from './hanging.ts';
+import { isBarbed } from '../../tables/pipeMaterials.ts';
 
 /** For a string that sticks. Common practice, no source. */
 const STICKING = 1.5;
@@ -28,7 +29,7 @@ export function whoLifts(load: Newtons, rigid: boolean): string {
 export function pullFigures(context: Context): SheetFigure[] {
   const load = context.values.hangLoadDry;
   const stuck = known([load], (weight) => STICKING * weight);
-  const rigid = context.facts.dropPipe.material !== 'PE';
+  const rigid = !isBarbed(context.facts.dropPipe);
   const people = known([load], (weight) => weight / LIFT_ONE_PERSON);
   return [
     figure(
@@ -83,7 +84,7 @@ export function pullTable(context: Context): SheetTable {
   const { show, units, hangingLength } = context;
   const string = stringOf(context);
   const water = waterBelow(context);
-  const rigid = context.facts.dropPipe.material !== 'PE';
+  const rigid = !isBarbed(context.facts.dropPipe);
   const usual = units === 'us' ? feet(20) : 5;
   const stepLength = Math.max(1, Math.ceil(hangingLength / usual / MOST_ROWS)) * usual;
   const rows = [];

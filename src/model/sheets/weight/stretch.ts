@@ -3,14 +3,21 @@ import type { Context } from '../../explain/context.ts';
 import { within } from '../../explain/draft.ts';
 import { noPumpMass, noStaticLevel } from '../../explain/missing.ts';
 import { step, term } from '../../explain/sum.ts';
-import { apparentModulus, FIFTY_YEARS, pipeStretch, thermalChange } from '../../formulas/stretch.ts';
+import {
+  creepName,
+  FIFTY_YEARS,
+  lengtheningPerKelvin,
+  modulusOfPipe,
+  pipeStretch,
+  thermalChange,
+} from '../../formulas/stretch.ts';
 import { motorTorque, pipeTwist, STARTING_TORQUE_FACTOR, TWO_POLE_SPEED } from '../../formulas/twist.ts';
-import { EXPANSION_PER_FAHRENHEIT } from '../../tables/creep.ts';
+import { PIPE_MATERIALS } from '../../tables/pipeMaterials.ts';
 import { feet, psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';
 import type { SheetFigure } from '../sheet.ts';
-import { creepName, stringOf, waterBelow } from './hanging.ts';
+import { stringOf, waterBelow } from './hanging.ts';
 
 const HOUR = 3600;
 const TIMES = [
@@ -22,26 +29,12 @@ const TIMES = [
 /** A warm day on the ground, when the pipe is cut. Assumed. */
 const CUT_AT = 27;
 const SLACK = feet(1);
-/** For short loads; metal as for steady ones. Polyethylene 110,000 psi, PVC 400,000 psi. */
-const TWIST_MODULUS: Readonly<Record<string, number>> = {
-  PE: psi(110_000),
-  PVC: psi(400_000),
-  'galvanized steel': psi(29_000_000),
-  'stainless steel': psi(28_000_000),
-};
-const POISSON: Readonly<Record<string, number>> = {
-  PE: 0.45,
-  PVC: 0.38,
-  'galvanized steel': 0.29,
-  'stainless steel': 0.29,
-};
-
 export function stretchOf(context: Context, time: number): number | null {
   const string = stringOf(context);
   return string === null
     ? null
     : known([waterBelow(context)], (waterDepth) =>
-        pipeStretch({ ...string, waterDepth, modulus: apparentModulus(creepName(context), time) }),
+        pipeStretch({ ...string, waterDepth, modulus: modulusOfPipe(context.facts.dropPipe, time) }),
       );
 }
 
@@ -54,8 +47,8 @@ export function stretchFigures(context: Context): SheetFigure[] {
   const thermal = known([hangingLength], (length) => thermalChange({ material, length, change }));
   const fifty = stretchOf(context, FIFTY_YEARS);
   const slack = known([fifty], (stretch) => stretch + SLACK);
-  const modulus = TWIST_MODULUS[material] ?? psi(110_000);
-  const poisson = POISSON[material] ?? 0.45;
+  const { shortModulus, poisson } = PIPE_MATERIALS[material];
+  const modulus = psi(shortModulus);
   const torque = known([facts.pump.power], (power) => motorTorque({ power }));
   const turns = known(
     [torque],
@@ -74,7 +67,7 @@ export function stretchFigures(context: Context): SheetFigure[] {
   return [
     ...TIMES.map(({ key, title, time }) => {
       const stretch = stretchOf(context, time);
-      const soft = known([time], (seconds) => apparentModulus(creepName(context), seconds));
+      const soft = known([time], (seconds) => modulusOfPipe(facts.dropPipe, seconds));
       // The load falls in straight pieces along the pipe: its mean gives the same stretch.
       const mean = known([stretch, soft, hangingLength], (longer, stiffness, length) =>
         length > 0 ? (longer * stiffness * wall) / length : null,
@@ -83,13 +76,13 @@ export function stretchFigures(context: Context): SheetFigure[] {
         terms: [
           term('T_m', 'load along the pipe, its mean, pipe full and water outside at rest', mean, 'force'),
           term('L', 'drop pipe', hangingLength, 'length'),
-          term('E', `stiffness left after that time, ${creepName(context)}`, soft, 'modulus'),
+          term('E', `stiffness left after that time, ${creepName(facts.dropPipe)}`, soft, 'modulus'),
           term('A_w', 'wall area', wall, 'area'),
         ],
         steps: [step('δ', mean === null ? 'δ' : 'T_m × L / (E × A_w)', stretch, 'small')],
         range: within(`at ${either(context.units, '73 °F', '23 °C')}; colder pipe is stiffer and stretches less`, null),
         source:
-          material === 'PE'
+          PIPE_MATERIALS[material].steadyModulus === null
             ? 'PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1; Hooke’s law'
             : 'Hooke’s law; modulus from data sheets, from memory',
       }));
@@ -106,7 +99,7 @@ export function stretchFigures(context: Context): SheetFigure[] {
       },
       () => ({
         terms: [
-          term('α', 'lengthening a kelvin', 1.8 * (EXPANSION_PER_FAHRENHEIT[material] ?? 0), 'number'),
+          term('α', 'lengthening a kelvin', lengtheningPerKelvin(material), 'number'),
           term('L', 'drop pipe', hangingLength, 'length'),
           term('ΔT', 'change of temperature, in kelvins', change, 'number'),
         ],

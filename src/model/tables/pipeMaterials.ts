@@ -1,0 +1,149 @@
+/**
+ * What each material of pipe brings, whole: one that lacks something does not compile, and no formula has to refuse one.
+ * What a standard prints of it stands in `pipes.ts`, as complete.
+ *
+ * Sources  roughness of plastic and galvanized pipe and 120 for galvanized: EPANET 2.2 User Manual, ch. 3, coefficients for
+ *          new pipe; 140 for plastic is the lower end there, since cold water in small smooth pipe loses more than 150 says.
+ *          Stainless steel from memory. Densities from memory; they give the printed weights of steel pipe.
+ *          Steady modulus of PVC: data sheets for cell class 12454, 400,000 to 420,000 psi; steels from memory.
+ *          Modulus for sudden load: AWWA M55 and M23, from memory. Poisson's ratios and the short modulus of polyethylene
+ *          from memory.
+ *          Lengthening: published tables of thermal expansion of piping materials. Polyethylene is printed as 6.7e-5 (HDPE)
+ *          and 8.3e-5 (PE); 8.0e-5 is a round choice between them, no source.
+ *          Derating: PE AWWA M55 (2006), Table 4-6; PVC PPFA User Bulletin 3-96 at 73 and 80 degF, warmer rows from memory.
+ */
+import type { PipeMaterial } from '../facts.ts';
+import type { Ratio } from '../si.ts';
+
+/** `barb`: pushed over an insert fitting and clamped. `socket`: glued. */
+export type PipeJoint = 'barb' | 'thread' | 'socket';
+
+/** Share of the rating that is left, up to each temperature [degF]: by steps, or on straight lines between. */
+export interface Derating {
+  readonly between: 'steps' | 'lines';
+  readonly rows: readonly (readonly [fahrenheit: number, share: Ratio])[];
+}
+
+export interface PipeMaterialRow {
+  /** Rated for a pressure that warm water takes from; metal is not. */
+  readonly plastic: boolean;
+  /** kg/m³ */
+  readonly density: number;
+  /** Height of the roughness [mm]. */
+  readonly roughness: number;
+  readonly hazenWilliams: number;
+  /** How its lengths are joined: hung in a well, and buried. */
+  readonly inWell: PipeJoint;
+  readonly buried: PipeJoint;
+  /** Whether its threads are its weakest place, so that they count in its rating. */
+  readonly threadsWeaken: boolean;
+  readonly derating: Derating | null;
+  /** Under steady load [psi]; null where it creeps: then by its resin and the time, `apparentModulus`. */
+  readonly steadyModulus: number | null;
+  /** For a shock, and for a short load [psi]. */
+  readonly suddenModulus: number;
+  readonly shortModulus: number;
+  readonly poisson: Ratio;
+  readonly lengtheningPerFahrenheit: number;
+}
+
+export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
+  PE: {
+    plastic: true,
+    density: 955,
+    roughness: 0.0015,
+    hazenWilliams: 140,
+    inWell: 'barb',
+    buried: 'barb',
+    threadsWeaken: false,
+    derating: {
+      between: 'steps',
+      rows: [
+        [80, 1],
+        [90, 0.9],
+        [100, 0.8],
+      ],
+    },
+    steadyModulus: null,
+    suddenModulus: 150_000,
+    shortModulus: 110_000,
+    poisson: 0.45,
+    lengtheningPerFahrenheit: 8.0e-5,
+  },
+  PVC: {
+    plastic: true,
+    density: 1400,
+    roughness: 0.0015,
+    hazenWilliams: 140,
+    inWell: 'thread',
+    buried: 'socket',
+    threadsWeaken: true,
+    derating: {
+      between: 'lines',
+      rows: [
+        [73, 1],
+        [80, 0.88],
+        [90, 0.75],
+        [100, 0.62],
+        [110, 0.5],
+        [120, 0.4],
+      ],
+    },
+    steadyModulus: 400_000,
+    suddenModulus: 400_000,
+    shortModulus: 400_000,
+    poisson: 0.38,
+    lengtheningPerFahrenheit: 2.9e-5,
+  },
+  'galvanized steel': {
+    plastic: false,
+    density: 7850,
+    roughness: 0.152,
+    hazenWilliams: 120,
+    inWell: 'thread',
+    buried: 'thread',
+    threadsWeaken: false,
+    derating: null,
+    steadyModulus: 29_000_000,
+    suddenModulus: 30_000_000,
+    shortModulus: 29_000_000,
+    poisson: 0.29,
+    lengtheningPerFahrenheit: 6.5e-6,
+  },
+  'stainless steel': {
+    plastic: false,
+    density: 8030,
+    roughness: 0.015,
+    hazenWilliams: 140,
+    inWell: 'thread',
+    buried: 'thread',
+    threadsWeaken: false,
+    derating: null,
+    steadyModulus: 28_000_000,
+    suddenModulus: 30_000_000,
+    shortModulus: 28_000_000,
+    poisson: 0.29,
+    lengtheningPerFahrenheit: 9.9e-6,
+  },
+};
+
+interface OfMaterial {
+  readonly material: PipeMaterial;
+}
+
+export function isPipeMaterial(name: unknown): name is PipeMaterial {
+  return typeof name === 'string' && Object.hasOwn(PIPE_MATERIALS, name);
+}
+
+export function isPlastic({ material }: OfMaterial): boolean {
+  return PIPE_MATERIALS[material].plastic;
+}
+
+/** Pushed over barbs in the well: it comes off a coil, and every joint has an insert fitting and clamps. */
+export function isBarbed({ material }: OfMaterial): boolean {
+  return PIPE_MATERIALS[material].inWell === 'barb';
+}
+
+export function isBuriedOnBarbs({ material }: OfMaterial): boolean {
+  return PIPE_MATERIALS[material].buried === 'barb';
+}
