@@ -35,9 +35,16 @@ import { drawLit } from './sheet/lit.ts';
 import { drawMat } from './sheet/mat.ts';
 import { isContrast, THEMES, type Ink } from './theme.ts';
 import { measureWith, type Measure } from './type/measure.ts';
+import { wholeView, type AskedView } from './wholeView.ts';
 import type { DepthSpan, DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
 
-export function draw(solution: Solution, view: View): Scene {
+/** Whatever the view leaves out is as most want it; what cannot be drawn throws a RangeError. */
+export function draw(solution: Solution, view?: AskedView): Scene {
+  return drawSheet(solution, wholeView(solution, view));
+}
+
+/** For a view that is whole: nothing is looked at twice. */
+export function drawSheet(solution: Solution, view: View): Scene {
   return drawWith(forgetful, solution, view);
 }
 

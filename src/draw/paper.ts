@@ -12,6 +12,7 @@ export interface Paper {
 
 /** ANSI/ASME Y14.1, sizes A and B, upright. */
 export const LETTER: Paper = { width: 215.9, height: 279.4 };
+export const LEGAL: Paper = { width: 215.9, height: 355.6 };
 export const TABLOID: Paper = { width: 279.4, height: 431.8 };
 
 /** ISO 216, upright. */

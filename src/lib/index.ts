@@ -36,5 +36,5 @@ export { sayAssumed } from '../words/en/plan/assumed.ts';
 export { nameOfPath } from '../words/en/plan/paths.ts';
 export { nameLevel, sayBlock, sayHandle, sayReading } from '../words/sayLevel.ts';
 export type { LongLanguage, ShortLanguage, Words } from '../words/words.ts';
-export { draw, toSvg } from '../draw/index.ts';
-export type { Scene, View } from '../draw/index.ts';
+export { A3, A4, draw, landscape, LEGAL, LETTER, TABLOID, toSvg } from '../draw/index.ts';
+export type { AskedView, Paper, Scene, View } from '../draw/index.ts';

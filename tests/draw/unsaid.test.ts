@@ -34,7 +34,7 @@ describe('a casing', () => {
 });
 
 test('a hole of which nobody said whether it is open is dashed and asks', () => {
-  const view = { sheet: 'lens', lens: 30, width: 520, height: 700 } as unknown as Partial<View>;
+  const view: Partial<View> = { sheet: { at: 30 }, width: 520, height: 700 };
   expect(said(bare({}), { sheet: 'section' }).join(' ')).not.toMatch(/[Oo]pen hole/);
   expect(said(bare({}), view).join(' ')).not.toMatch(/Open hole/);
 });

@@ -46,15 +46,23 @@ export interface SectionFrame extends DepthScale {
   readonly cut: Cut;
 }
 
-/** The section reaches a foot above the casing and 3 % (2 ft at least) below the bottom; a flowing well's head is in it too. */
-export function sectionWindow({ facts, levels, parts }: Solution): DepthSpan {
+/** From the highest that is drawn of the well to the deepest: a flowing well's head and a pump hung too deep are part of it. */
+export function drawnDepths({ facts, levels, parts }: Solution): {
+  readonly highest: Metres;
+  readonly deepest: Metres;
+} {
   const highest = Math.min(-facts.well.casingHeight, levels.static ?? 0, levels.staticHighest ?? 0);
   const works = Math.min(0, ...parts.filter((part) => ABOVE_CASING.has(part.kind)).map((part) => part.top));
-  const deepest = Math.max(facts.well.bottom, facts.well.depth, motorBottomDepth(facts.pump));
   return {
-    topDepth: Math.min(highest - feet(1), works - feet(0.5)),
-    bottomDepth: deepest + Math.max(feet(2), deepest * 0.03),
+    highest: Math.min(highest - feet(1), works - feet(0.5)),
+    deepest: Math.max(facts.well.bottom, facts.well.depth, motorBottomDepth(facts.pump)),
   };
+}
+
+/** The section reaches a foot above the casing and 3 % (2 ft at least) below the bottom. */
+export function sectionWindow(solution: Solution): DepthSpan {
+  const { highest, deepest } = drawnDepths(solution);
+  return { topDepth: highest, bottomDepth: deepest + Math.max(feet(2), deepest * 0.03) };
 }
 
 const ABOVE_CASING: ReadonlySet<string> = new Set(['cap', 'seal', 'tee', 'plug', 'coupling']);
