@@ -2,7 +2,7 @@ import { statSync, type Stats } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { draw, SPARE_ELSEWHERE, toSvg } from '../draw/index.ts';
 import { solve } from '../model/index.ts';
-import { askedView } from './askedView.ts';
+import { askedView, checkInWell } from './askedView.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { readInput } from './readInput.ts';
 import { writeOutput } from './writeOutput.ts';
@@ -18,6 +18,7 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
       theme: { type: 'string' },
       paper: { type: 'string' },
       landscape: { type: 'boolean', default: false },
+      'no-signs': { type: 'boolean', default: false },
       date: { type: 'string' },
     },
   });
@@ -28,8 +29,10 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
   const plan = readInput(path);
   checkTarget(output, path);
   const dated = date === undefined ? plan : { ...plan, date };
-  const asked = askedView({ view, theme, paper, landscape }, dated.units ?? 'us');
+  const units = dated.units ?? 'us';
+  const asked = askedView({ view, theme, paper, landscape, signs: !values['no-signs'] }, units);
   const solution = solve(dated);
+  checkInWell(asked, view, solution, units);
   if (output.toLowerCase().endsWith('.png')) {
     const svg = toSvg(draw(solution, asked));
     const { toPng } = await import('./png.ts');

@@ -12,9 +12,10 @@ wellcut check PLAN.json [--json] [--choose]
 --view   all (default), section, top, pump or at:DEPTH, for example "at:6 ft"
 --theme  light, dark, print, contrast (black on white) or contrast-dark (white on black);
          print on paper, otherwise light
---paper  letter, tabloid, a4 or a3: the depths of the section to a standard scale that the title block states,
-         when printed at 100 %. --landscape turns the sheet. A PNG of paper has 300 dots an inch
+--paper  letter, legal, tabloid, a4 or a3: the depths of the section to a standard scale that the title block
+         states, when printed at 100 %. --landscape turns the sheet. A PNG of paper has 300 dots an inch
 --date   printed in the title block, for example 2026-05-03
+--no-signs  leaves the signs of the findings out, and what they colour; the title block still counts them
 
 --choose tells which pump, drop pipe and wire, and which tank, would do in this well, the best first, and why;
          with --json as "choose"

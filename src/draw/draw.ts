@@ -52,8 +52,9 @@ export function drawSheet(solution: Solution, view: View): Scene {
  * @param kept  details of an earlier scene of the same view, shown again instead of drawn anew: while something is
  *              dragged in the section they may follow a moment later
  */
-export function drawWith(memory: Memory, solution: Solution, asked: View, kept?: readonly DetailDrawing[]): Scene {
+export function drawWith(memory: Memory, judged: Solution, asked: View, kept?: readonly DetailDrawing[]): Scene {
   const { recall } = memory;
+  const solution = asked.marks === false ? { ...judged, findings: [] } : judged;
   const paper = asked.paper ?? null;
   const view = withoutMoment(paper === null ? asked : { ...asked, ...drawable(paper) });
   const ink = THEMES[view.theme];
@@ -64,11 +65,11 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
   const lines = recall('subtitle', [solution.facts.well, view.units, words, ...room], () =>
     subtitleLines(solution, words, view.units, headingWidth(view), type),
   );
-  const foot = caption === true ? captionHeight(solution, view, words, captionWidth(view), type) : 0;
+  const foot = caption === true ? captionHeight(judged, view, words, captionWidth(view), type) : 0;
   const whole = recall('layout', [lines.length, foot, ...room], () =>
     layoutSheet({ view, subtitleLines: lines.length, captionHeight: foot }),
   );
-  const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section);
+  const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section, view.units);
   const layout = scale === null ? whole : atScale(whole, spanOf(solution), scale);
   const section =
     layout.section === null ? null : drawSection(solution, view, words, layout.section, ink, memoryUnder('O', memory));
@@ -93,14 +94,16 @@ export function drawWith(memory: Memory, solution: Solution, asked: View, kept?:
           ...detailShapes(details, sheetOf(layout, paper), true, words, ink, type, memory),
         ]),
     ...drawLit(litIn(view), solution, hits, ink),
-    ...(layout.caption === null ? [] : drawCaption(solution, view, words, layout.caption, frames, scale, ink, type)),
+    ...(layout.caption === null
+      ? []
+      : drawCaption(judged, view, words, layout.caption, { frames, marks, scale }, ink, type)),
   ];
   const shapes = view.pieces === undefined ? drawn : showPieces(drawn, solution, view.pieces);
   return {
     width: layout.width,
     height: layout.height,
     title: titleOf(solution, words),
-    describe: () => describe(solution, words, show(view.units)),
+    describe: () => describe(judged, words, show(view.units)),
     background: ink.paper,
     paper,
     shapes: isContrast(view.theme) ? heavier(shapes, memory) : shapes,
@@ -140,8 +143,8 @@ function spanOf(solution: Solution): Metres {
   return bottomDepth - topDepth;
 }
 
-function scaleFor(solution: Solution, { box }: SectionLayout): number {
-  return standardScale(spanOf(solution), box.bottom - box.top);
+function scaleFor(solution: Solution, { box }: SectionLayout, units: View['units']): number {
+  return standardScale(spanOf(solution), box.bottom - box.top, units);
 }
 
 /** The heading may run over the section and its chips; asked before the layout, which needs its number of lines. */
@@ -183,7 +186,7 @@ function sectionShapes(
               ),
             ),
           )),
-    ...(scale === null ? [] : [drawScaleBar(place, frame.show, ink)]),
+    ...(scale === null ? [] : [drawScaleBar(place, scale, frame.show, ink)]),
     recall('scaleCaption', [words, layout, ink], () =>
       drawScaleCaption(words, place.x + place.width, place.y + place.height + 17, ink),
     ),

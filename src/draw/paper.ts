@@ -10,7 +10,7 @@ export interface Paper {
   readonly margin?: number;
 }
 
-/** ANSI/ASME Y14.1, sizes A and B, upright. */
+/** ANSI/ASME Y14.1, sizes A and B, upright; between them the office's long sheet, 8-1/2 by 14 in. */
 export const LETTER: Paper = { width: 215.9, height: 279.4 };
 export const LEGAL: Paper = { width: 215.9, height: 355.6 };
 export const TABLOID: Paper = { width: 279.4, height: 431.8 };
@@ -43,14 +43,38 @@ export function sheetBox({ width, height, margin = MARGIN }: Paper): Box {
   return { left: edge, top: edge, right: edge + width / MM_PER_PX, bottom: edge + height / MM_PER_PX };
 }
 
-/** 1 to 2, 5 and 10 and their tens. ISO 5455:1979, table of recommended reductions; from memory. */
-const SCALES = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
+/** What a scale is chosen and told in. */
+type Units = 'us' | 'metric';
 
-/** The largest standard scale at which a length still fits. */
-export function standardScale(length: Metres, room: number): number {
-  const least = (length * 1000) / (room * MM_PER_PX);
-  return SCALES.find((scale) => scale >= least - 1e-9) ?? Math.ceil(least / 1000) * 1000;
+/**
+ * Steps between a scale and the tenfold one.
+ *
+ * Metric, 1 to so many: ISO 5455:1979 recommends 1, 2 and 5, and the steps between them stand on usual rulers. In feet to
+ * an inch: the six edges of an engineer's ruler; 15 is read in halves on its edge of 30, 80 in twos on that of 40. From
+ * memory. No step is more than half as large again as the one before it, from 1 in = 2 ft on: a sheet is filled by two thirds.
+ */
+const STEPS: Readonly<Record<Units, readonly number[]>> = {
+  metric: [1, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5],
+  us: [1, 1.5, 2, 3, 4, 5, 6, 8],
+};
+/** Inches in a foot: 1 in = 40 ft is 1:480. */
+const UNIT: Readonly<Record<Units, number>> = { metric: 1, us: 12 };
+
+/** The largest of the steps at which a length still fits: depths are drawn 1 to so many. */
+export function standardScale(length: Metres, room: number, units: Units): number {
+  const least = (length * 1000) / (room * MM_PER_PX) / UNIT[units];
+  let tens = 10 ** Math.max(0, Math.floor(Math.log10(least)));
+  for (;;) {
+    for (const step of STEPS[units]) {
+      const scale = step * tens;
+      if (scale >= least - 1e-9 && Number.isInteger(scale)) return scale * UNIT[units];
+    }
+    tens *= 10;
+  }
 }
+
+/** What a bar on paper measures [mm], so that a ruler tells whether it was printed as large as it says. */
+export const BAR_MM: Readonly<Record<Units, number>> = { metric: 20, us: 25.4 };
 
 /** px per metre at a scale. */
 export function pxPerMetre(scale: number): number {

@@ -56,6 +56,11 @@ export interface View {
    * Default 1; a file that is opened where the face may be missing needs more.
    */
   readonly spare?: number;
+  /**
+   * The signs of the findings and all that they colour. False leaves them out, for a picture that judges nothing: its
+   * title block then says that they are left out. Default true.
+   */
+  readonly marks?: boolean;
   /** Title block and legend, for exports. */
   readonly caption?: boolean;
   /** What the title block says of date and version; the drawing itself knows no clock. */

@@ -77,6 +77,7 @@ describe('draw', () => {
   // ANSI/ASME Y14.1 (sizes A and B) and ISO 216: from memory.
   test.each([
     ['letter', 8.5 * 25.4, 11 * 25.4],
+    ['legal', 8.5 * 25.4, 14 * 25.4],
     ['tabloid', 11 * 25.4, 17 * 25.4],
     ['a4', 210, 297],
     ['A3', 297, 420],
@@ -87,7 +88,7 @@ describe('draw', () => {
       const lying = wellcut(['draw', samplePath('slate-hollow'), '--paper', paper, '--landscape']).stdout;
       expect(upright).toContain(` width="${Number(wide.toFixed(2))}mm" height="${Number(tall.toFixed(2))}mm"`);
       expect(lying).toContain(` width="${Number(tall.toFixed(2))}mm" height="${Number(wide.toFixed(2))}mm"`);
-      for (const svg of [upright, lying]) expect(svg).toMatch(/SCALE 1:\d+ vertical/);
+      for (const svg of [upright, lying]) expect(svg).toMatch(/SCALE 1 in = \d+ ft \(1:\d+\) vertical/);
       expect(upright).toContain(`fill="${THEMES.print.grout}"`);
     },
   );
@@ -96,6 +97,23 @@ describe('draw', () => {
     expect(wellcut(['draw', samplePath('tamarack-ridge'), '--paper', 'letter', '-o', out]).status).toBe(0);
     const png = readFileSync(out);
     expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([2550, 3300]);
+  });
+  test('a close-up below the well or above it is refused with how deep the well is, in the plan’s units', () => {
+    const below = wellcut(['draw', samplePath('tamarack-ridge'), '--view', 'at:900ft']);
+    expect(below.status).toBe(2);
+    expect(below.stderr).toBe('--view is "at:900ft", and the well ends at 220 ft: use a depth of at most 220 ft\n');
+    expect(below.stdout).toBe('');
+    const above = wellcut(['draw', samplePath('heron-flats'), '--view', 'at:-9 m']);
+    expect(above.status).toBe(2);
+    expect(above.stderr).toMatch(/^--view is "at:-9 m", above all of the well: use a depth from .* to [\d.]+ m\n$/);
+  });
+  test('--no-signs leaves the signs out, and says so under the picture', () => {
+    const path = planFile('signs', dangerous);
+    const bare = wellcut(['draw', path, '--no-signs']);
+    expect(bare.status).toBe(0);
+    expect(bare.stdout).toContain('Checks (signs left out): ');
+    expect(bare.stdout).not.toContain(THEMES.light.danger);
+    expect(wellcut(['draw', path]).stdout).toContain(THEMES.light.danger);
   });
   test('a date is printed only when it is given', () => {
     const path = samplePath('heron-flats');
@@ -223,7 +241,7 @@ describe('what cannot be read ends with 2 and says what to write', () => {
       ['draw', samplePath('tamarack-ridge'), '--theme', 'sepia'],
       /light, dark, print, contrast, contrast-dark/,
     ],
-    ['an unknown paper', ['draw', samplePath('tamarack-ridge'), '--paper', 'b5'], /--paper is "b5"; use letter, tabl/],
+    ['an unknown paper', ['draw', samplePath('tamarack-ridge'), '--paper', 'b5'], /--paper is "b5"; use letter, legal, tabl/],
     ['a turned sheet of no size', ['draw', samplePath('tamarack-ridge'), '--landscape'], /--paper letter/],
     [
       'an unknown view',

@@ -9,13 +9,14 @@ import { drawDots, marksAssumed } from '../assumed.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
+import { NUMBERS, signShapes } from '../mark.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
 import { digits, group, line, path, polygon, rect, text, textWith, type Point } from '../shapes.ts';
 import { isTwoTone, THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
-import type { FramePlace, View } from '../view.ts';
+import type { FramePlace, MarkPlace, View } from '../view.ts';
 import { saidFactor } from './frames.ts';
 import { titleOf } from './heading.ts';
 
@@ -32,22 +33,28 @@ interface Entry {
   readonly swatch: (x: number, y: number) => Shape[];
 }
 
+/** What stands on the sheet over the caption. */
+interface OnSheet {
+  readonly frames: readonly FramePlace[];
+  readonly marks: readonly Pick<MarkPlace, 'number'>[];
+  /** Of depths in the section; null on a screen. */
+  readonly scale: number | null;
+}
+
 export function drawCaption(
   solution: Solution,
   view: View,
   words: ShortLanguage,
   box: Box,
-  frames: readonly FramePlace[],
-  /** Of depths in the section; null on a screen. */
-  scale: number | null,
+  sheet: OnSheet,
   ink: Ink,
   type: Measure,
 ): Shape[] {
-  const lines = blockLines(solution, view, words, frames, scale);
+  const lines = blockLines(solution, view, words, sheet);
   const { legend, block } = share(box, lines, type);
   return [
     line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
-    drawLegend(entriesOf(solution, view, words, frames, ink), words, legend, ink, type),
+    drawLegend(entriesOf(solution, view, words, sheet, ink), words, legend, ink, type),
     drawTitleBlock(titleOf(solution, words), block, lines, ink, type),
   ];
 }
@@ -60,10 +67,12 @@ export function captionHeight(
   width: number,
   type: Measure,
 ): number {
-  // Before the sheet is laid out nobody knows its windows: room is kept for all that they may show.
+  // Before the sheet is laid out nobody knows its windows and signs: room is kept for all that they may show.
   const frames = framesOf(view).map((name) => ({ ...WIDEST, view: name }));
-  const entries = entriesOf(solution, view, words, frames, THEMES[view.theme]).length;
-  const lines = blockLines(solution, view, words, frames, 1000);
+  const marks = view.marks === false ? [] : solution.findings.map((_, i) => ({ number: i + 1 }));
+  const sheet: OnSheet = { frames, marks, scale: view.paper === undefined ? null : WIDE_SCALE };
+  const entries = entriesOf(solution, view, words, sheet, THEMES[view.theme]).length;
+  const lines = blockLines(solution, view, words, sheet);
   const whole = { left: 0, right: width, top: 0, bottom: Infinity };
   const { legend, block } = share(whole, lines, type);
   const rows = Math.ceil(entries / columnsIn(legend, type));
@@ -76,6 +85,9 @@ export function captionHeight(
 const LEAST_HEIGHT = 110;
 /** Of the sheet; what the legend then lacks is counted. */
 const MOST_SHARE = 0.36;
+
+/** 1 to as many as takes the most room to say. */
+const WIDE_SCALE = 12_000;
 
 const WIDEST: FramePlace = {
   view: 'O',
@@ -179,8 +191,8 @@ function pack(words: Note, ink: Ink): Entry {
 function entriesOf(
   solution: Solution,
   view: View,
-  { caption: { legend, groundNotReported } }: ShortLanguage,
-  frames: readonly FramePlace[],
+  { caption: { legend, groundNotReported, signs } }: ShortLanguage,
+  { frames, marks }: Pick<OnSheet, 'frames' | 'marks'>,
   ink: Ink,
 ): Entry[] {
   const { facts, levels, values, bands, cone, bore } = solution;
@@ -224,6 +236,13 @@ function entriesOf(
     bands.some((band) => band.setting === 'pump.setting' && band.from !== null && band.kind === kind);
   const screens = bore.filter((stretch) => stretch.kind === 'screen');
   return [
+    ...signsOn(solution, marks).map(({ severity, number }): Entry => ({
+      key: `sign/${severity}`,
+      words: signs[severity],
+      swatch: (x, y) => [
+        group('mark', signShapes({ number, severity, x: x + SWATCH / 2, y: y + 7, size: KEY_SIGN, ink }), NUMBERS),
+      ],
+    })),
     ...materials(solution, shown).map((material): Entry => ({
       key: `material/${material ?? 'unknown'}`,
       words: asNamed(material ?? groundNotReported),
@@ -318,6 +337,21 @@ function entriesOf(
       : []),
   ];
 }
+
+/** Each kind of sign that is on the sheet, the worst first, with the first number that it bears there. */
+function signsOn(
+  { findings }: Solution,
+  marks: OnSheet['marks'],
+): { readonly severity: Severity; readonly number: number }[] {
+  return SEVERITIES.flatMap((severity) => {
+    const numbers = marks.map(({ number }) => number).filter((number) => findings[number - 1]?.severity === severity);
+    return numbers.length === 0 ? [] : [{ severity, number: Math.min(...numbers) }];
+  });
+}
+
+const SEVERITIES: readonly Severity[] = ['danger', 'warning', 'note'];
+/** A sign in its row of the legend [px]. */
+const KEY_SIGN = 16;
 
 /** Water with the strokes that cross it where nobody knows how far it falls. */
 function anyFallSwatch(x: number, y: number, ink: Ink): Shape[] {
@@ -431,16 +465,15 @@ function drawTitleBlock(name: string, box: Box, words: BlockWords, ink: Ink, typ
 function blockLines(
   { facts, findings, notJudged }: Solution,
   view: View,
-  { caption }: ShortLanguage,
-  frames: readonly FramePlace[],
-  scale: number | null,
+  { caption, sheet }: ShortLanguage,
+  { frames, scale }: OnSheet,
 ): BlockWords {
   const { date, version } = view.imprint ?? {};
   const count = (severity: Severity): number => findings.filter((finding) => finding.severity === severity).length;
   const said = [
     caption.depths({ date: date ?? facts.date }, show(view.units)),
     caption.scales({
-      scale,
+      scale: scale === null ? null : sheet.scale({ scale }, show(view.units)).long,
       factors: frames.map(({ view: name, widthFactor }) => ({ view: name, factor: saidFactor(widthFactor) })),
     }),
     caption.checks({
@@ -448,6 +481,7 @@ function blockLines(
       warning: count('warning'),
       note: count('note'),
       notJudged: notJudged.length,
+      signs: view.marks !== false,
     }),
     caption.notEngineered({ version: version ?? null }),
   ];

@@ -1,7 +1,7 @@
 /** The details' borders, headings, and the dotted links that tell where in the section they stand. */
-import type { Metres } from '../../model/si.ts';
-import { feet, type Show } from '../../model/units.ts';
+import type { Show } from '../../model/units.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import { BAR_MM, MM_PER_PX } from '../paper.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect, text } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
@@ -59,30 +59,22 @@ export function drawLink(frame: FramePlace, fromX: number, fromTop: number, from
 }
 
 /** A ratio holds on paper only, and only while nobody copies it at another size: a bar holds always. */
-export function drawScaleBar(place: FramePlace, show: Show, ink: Ink): Shape {
-  const { x, y, height } = place;
-  const { length, right } = scaleBar(place, show);
+export function drawScaleBar({ x, y, height }: FramePlace, scale: number, show: Show, ink: Ink): Shape {
+  const half = barPx(show) / 2;
   const foot = y + height + 15;
   return group('scaleBar', [
-    rect('first', x, foot - 3, (right - x) / 2, 4, { fill: ink.ink, stroke: ink.ink, 'stroke-width': 0.8 }),
-    rect('second', (x + right) / 2, foot - 3, (right - x) / 2, 4, {
-      fill: ink.paper,
-      stroke: ink.ink,
-      'stroke-width': 0.8,
-    }),
-    text('words', right + 6, foot + 2, hold(show.depth(length)), { size: 11, fill: ink.ink2 }),
+    rect('first', x, foot - 3, half, 4, { fill: ink.ink, stroke: ink.ink, 'stroke-width': 0.8 }),
+    rect('second', x + half, foot - 3, half, 4, { fill: ink.paper, stroke: ink.ink, 'stroke-width': 0.8 }),
+    text('words', x + 2 * half + 6, foot + 2, barWords(scale, show), { size: 11, fill: ink.ink2 }),
   ]);
 }
 
-/** Length of the bar and where it ends. */
-function scaleBar(
-  { x, width, height, topDepth, bottomDepth }: FramePlace,
-  { units }: Show,
-): { length: Metres; right: number } {
-  const perMetre = height / (bottomDepth - topDepth);
-  const unit = units === 'us' ? feet(1) : 1;
-  const length = BARS.map((each) => each * unit).find((each) => each * perMetre >= width * 0.12) ?? unit;
-  return { length, right: x + length * perMetre };
+function barPx({ units }: Show): number {
+  return BAR_MM[units] / MM_PER_PX;
+}
+
+function barWords(scale: number, show: Show): string {
+  return hold(show.depth((scale * BAR_MM[show.units]) / 1000));
 }
 
 /** What there is room for beside the scale bar: the ratio in full, the ratio, or the widths alone. */
@@ -95,13 +87,17 @@ export function scaleCaption(
 ): string {
   const factor = saidFactor(place.widthFactor);
   if (scale === null) return sheet.widthsAlone({ factor });
-  const { length, right } = scaleBar(place, show);
-  const room = place.x + place.width - (right + 6 + type.width(hold(show.depth(length)), 11) + 8);
-  const ways = [sheet.scaleAndWidths({ scale, factor }), sheet.ratioAndWidths({ scale, factor }), `1:${scale}`];
+  const room = place.width - (barPx(show) + 6 + type.width(barWords(scale, show), 11) + 8);
+  const said = sheet.scale({ scale }, show);
+  const ways = [
+    sheet.scaleAndWidths({ scale: said.long, factor }),
+    sheet.ratioAndWidths({ scale: said.long, factor }),
+    said.long,
+    sheet.ratioAndWidths({ scale: said.short, factor }),
+    said.short,
+  ];
   return ways.find((each) => type.width(each, 12) <= room) ?? '';
 }
-
-const BARS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
 /** "widths ×25" under the section; on paper with its scale. */
 export function drawScaleCaption(words: string, right: number, y: number, ink: Ink): Shape {

@@ -39,28 +39,41 @@ const unit: Readonly<Record<Show['units'], string>> = { us: 'feet and inches', m
 
 const severities: Readonly<Record<Severity, string>> = { danger: 'danger', warning: 'warning', note: 'note' };
 
+/** The signs of findings: a reader looks the number up in the list. */
+const signs: Readonly<Record<Severity, Note>> = {
+  danger: { long: 'danger, by its number in the list', short: 'danger, see list' },
+  warning: { long: 'warning, by its number in the list', short: 'warning, see list' },
+  note: { long: 'note, by its number in the list', short: 'note, see list' },
+};
+
 export interface ScaleNumbers {
-  /** Of depths in the section; null on a screen. */
-  readonly scale: number | null;
+  /** Of depths in the section, as the sheet says it; null on a screen. */
+  readonly scale: string | null;
+  /** Of each frame by its letter; the section, which has none over it, is O. */
   readonly factors: readonly { readonly view: string; readonly factor: number }[];
 }
 
-export type CheckNumbers = Readonly<Record<Severity, number>> & { readonly notJudged: number };
+export type CheckNumbers = Readonly<Record<Severity, number>> & {
+  readonly notJudged: number;
+  /** Whether the picture shows them. */
+  readonly signs: boolean;
+};
 
 export const caption = {
   legendTitle: 'Legend',
   legend,
+  signs,
   groundNotReported: 'ground not reported',
   /** Entries that found no room. */
   more: ({ count }: { count: number }): string => `${count} more`,
   depths: ({ date }: { date: string | null }, show: Show): string =>
     `${date === null ? '' : `Date ${date} · `}depths in ${unit[show.units]} from the ground surface`,
   scales: ({ scale, factors }: ScaleNumbers): string =>
-    `${scale === null ? 'Depths to scale' : `Section: SCALE 1:${scale} vertical`}; widths enlarged: ${factors
-      .map(({ view, factor }) => `${view} ×${factor}`)
+    `${scale === null ? 'Depths to scale' : `Section: SCALE ${scale} vertical`}; widths enlarged: ${factors
+      .map(({ view, factor }) => `${view === 'O' ? 'section' : view} ×${factor}`)
       .join(', ')}`,
-  checks: ({ danger, warning, note, notJudged }: CheckNumbers): string =>
-    `Checks: ${counted('danger', danger)}, ${counted('warning', warning)}, ${counted('note', note)}, ${notJudged} could not be checked`,
+  checks: ({ danger, warning, note, notJudged, signs: shown }: CheckNumbers): string =>
+    `Checks${shown ? '' : ' (signs left out)'}: ${counted('danger', danger)}, ${counted('warning', warning)}, ${counted('note', note)}, ${notJudged} could not be checked`,
   notEngineered: ({ version }: { version: string | null }): string =>
     `Not an engineered drawing; local code and licensed practice decide.${version === null ? '' : ` Version ${version}`}`,
 };

@@ -2,6 +2,7 @@
 import type { CasingFacts, WellFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Show } from '../../model/units.ts';
+import type { Note } from '../labels.ts';
 import { capital } from './phrases.ts';
 
 /** What well it is. */
@@ -23,6 +24,9 @@ export interface WellNumbers {
 
 const details: Readonly<Record<'A' | 'B' | 'C', string>> = { A: 'Well top', B: 'Pump and motor', C: 'Close-up' };
 
+/** In a foot. */
+const INCHES = 12;
+
 const unit: Readonly<Record<Show['units'], string>> = { us: 'feet', metric: 'metres' };
 
 export const sheet = {
@@ -40,9 +44,14 @@ export const sheet = {
   widths: ({ factor }: { factor: number }): string => `depths to scale, widths ×${factor}`,
   /** Under the section. */
   widthsAlone: ({ factor }: { factor: number }): string => `widths ×${factor}`,
-  scaleAndWidths: ({ scale, factor }: { scale: number; factor: number }): string =>
-    `SCALE 1:${scale} vertical, widths ×${factor}`,
-  ratioAndWidths: ({ scale, factor }: { scale: number; factor: number }): string => `1:${scale}, widths ×${factor}`,
+  /** As a reader of these units measures on paper. */
+  scale: ({ scale }: { scale: number }, show: Show): Note =>
+    show.units === 'us'
+      ? { long: `1 in = ${scale / INCHES} ft (1:${scale})`, short: `1 in = ${scale / INCHES} ft` }
+      : { long: `1:${scale}`, short: `1:${scale}` },
+  scaleAndWidths: ({ scale, factor }: { scale: string; factor: number }): string =>
+    `SCALE ${scale} vertical, widths ×${factor}`,
+  ratioAndWidths: ({ scale, factor }: { scale: string; factor: number }): string => `${scale}, widths ×${factor}`,
 };
 
 function lining({ isLiner, size, material, bottom }: NonNullable<WellNumbers['pipe']>, show: Show): string {

@@ -1,7 +1,17 @@
 /** Labels of thousands of wells on sheets of any size, judged by nothing but where they came to stand. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { A4, draw, landscape, LETTER, SPARE_ELSEWHERE, type View } from '../../../src/draw/index.ts';
+import {
+  A3,
+  A4,
+  draw,
+  landscape,
+  LEGAL,
+  LETTER,
+  SPARE_ELSEWHERE,
+  TABLOID,
+  type View,
+} from '../../../src/draw/index.ts';
 import { solve } from '../../../src/model/index.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { labelFaults } from './faults.ts';
@@ -70,7 +80,7 @@ describe('of any well on any sheet', () => {
     fc.assert(
       fc.property(
         anyPlan,
-        fc.constantFrom(LETTER, A4, landscape(LETTER), landscape(A4)),
+        fc.constantFrom(LETTER, A4, LEGAL, TABLOID, A3, landscape(LETTER), landscape(A4)),
         fc.constantFrom('all' as const, 'section' as const),
         spare,
         (plan, paper, sheet, wider) => {
