@@ -20,8 +20,10 @@ const SIZES = {
   at: { width: 560, height: 640 },
 } as const;
 
-/** px: a sheet of paper five metres long; what is larger takes seconds to draw, and more to show. */
-const MOST_PX = 20_000;
+/** px: more than any sheet, roll or wall of screens has; what is larger takes more than some seconds. */
+const MOST_PX = 100_000;
+/** mm: longer than any roll is cut. */
+const MOST_MM = 5_000;
 /** No face comes near to this many times the width of the shipped one. */
 const MOST_SPARE = 10;
 
@@ -80,8 +82,8 @@ export function outsideWell(
 
 function checkPaper(paper: Paper): void {
   for (const name of ['width', 'height'] as const)
-    between(`paper.${name}`, paper[name], 1, MOST_PX / 4, 'a number of millimetres');
-  if (paper.margin !== undefined) between('paper.margin', paper.margin, 0, MOST_PX / 4, 'a number of millimetres');
+    between(`paper.${name}`, paper[name], 1, MOST_MM, 'a number of millimetres');
+  if (paper.margin !== undefined) between('paper.margin', paper.margin, 0, MOST_MM, 'a number of millimetres');
   const { width, height } = drawable(paper);
   if (width <= 0 || height <= 0) refuse('paper.margin', paper.margin, 'which leaves no room; make the sheet larger');
 }

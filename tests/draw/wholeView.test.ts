@@ -48,7 +48,7 @@ describe('what cannot be drawn is refused by its name, its value and what would 
     for (const name of ['width', 'height']) {
       const met = typeof value === 'string' ? `"${value}"` : String(value);
       expect(refused({ [name]: value })).toMatch(
-        `draw: view.${name} is ${met}; it must be from 1 to 20000, a number of px`,
+        `draw: view.${name} is ${met}; it must be from 1 to 100000, a number of px`,
       );
     }
   });
