@@ -95,3 +95,7 @@ export function deltaE2000([l1, a1, b1]: Triple, [l2, a2, b2]: Triple): number {
   const [x, y, z] = [(l2 - l1) / sl, (c2 - c1) / sc, dH / sh];
   return Math.sqrt(x * x + y * y + z * z + rt * y * z);
 }
+
+/** A tone of three digits in six. */
+export const sixDigits = (hex: string): string =>
+  hex.length === 4 ? `#${[...hex.slice(1)].map((digit) => digit + digit).join('')}` : hex;

@@ -2,11 +2,10 @@
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
 import { draw, toSvg, type View } from '../../src/draw/index.ts';
-import { tonesOf } from '../../src/draw/parts/tones.ts';
 import { THEMES } from '../../src/draw/theme.ts';
 import { solve } from '../../src/model/index.ts';
 import { planOf, sample } from '../plans/build.ts';
-import { contrast } from './colour.ts';
+import { contrast, sixDigits } from './colour.ts';
 
 /**
  * Printed scales of grey show ten steps from white to black, and maps use five or six (Tyner, Principles of Map Design,
@@ -17,31 +16,29 @@ const TINT = 1.25;
 const LINE = 3;
 
 const TINTED = ['light', 'dark', 'print'] as const;
-const long = (hex: string): string =>
-  hex.length === 4 ? `#${[...hex.slice(1)].map((each) => each + each).join('')}` : hex;
-const tints = (a: string, b: string): number => contrast(long(a), long(b));
+const tints = (a: string, b: string): number => contrast(sixDigits(a), sixDigits(b));
 
 describe.each(TINTED)('tints of the %s theme in grey', (theme) => {
   const ink = THEMES[theme];
-  const tones = tonesOf[theme];
+  const tones = THEMES[theme].tones;
   const grounds = Object.entries(ink.ground).map(([name, { fill }]) => [name, fill] as const);
 
   test.each(grounds)('water and grout stand apart from %s, in the section and in the details', (_, fill) => {
-    for (const each of [ink.water, tones.water, ink.grout, tones.grout.fill])
+    for (const each of [tones.water, tones.grout.fill])
       expect(tints(each, fill), `${each} on ${fill}`).toBeGreaterThanOrEqual(TINT);
   });
 
   test('water stands apart from the empty hole and from the air', () => {
-    expect(tints(ink.water, ink.air)).toBeGreaterThanOrEqual(TINT);
     for (const empty of [tones.bore, tones.air]) expect(tints(tones.water, empty)).toBeGreaterThanOrEqual(TINT);
   });
 });
 
 describe.each(['light', 'dark'] as const)('walls of the %s theme in grey', (theme) => {
-  const { casing, water, air, grout } = THEMES[theme];
-  const { metalWall, plasticWall, ...tones } = tonesOf[theme];
+  const { casing } = THEMES[theme];
+  const { metalWall, plasticWall, ...tones } = THEMES[theme].tones;
   test('stand apart from water, the empty hole and the grout', () => {
-    for (const each of [water, air, grout]) expect(tints(casing, each)).toBeGreaterThanOrEqual(TINT);
+    for (const each of [tones.water, tones.bore, tones.grout.fill])
+      expect(tints(casing, each)).toBeGreaterThanOrEqual(TINT);
     // A wall has an edge all round.
     for (const wall of [metalWall, plasticWall])
       for (const each of [tones.water, tones.bore, tones.grout.fill]) {

@@ -2,12 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { A4, createDrawer, draw, THEMES, toSvg, type Moment, type Scene, type View } from '../../src/draw/index.ts';
-import { tonesOf } from '../../src/draw/parts/tones.ts';
 import { solve, type Solution } from '../../src/model/index.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../plans/build.ts';
 import { chevrons, strokesOf } from './chevrons.ts';
-import { contrast } from './colour.ts';
+import { contrast, sixDigits } from './colour.ts';
 import { extentOf } from './parts/extent.ts';
 import { find, flat, number, ownShapes, SHEET } from './pictures.ts';
 
@@ -111,10 +110,6 @@ describe('the water', () => {
   });
 });
 
-/** "#fff" as "#ffffff" */
-const sixDigits = (hex: string): string =>
-  hex.length === 4 ? `#${[...hex.slice(1)].map((digit) => digit + digit).join('')}` : hex;
-
 describe('the flow', () => {
   test('is marked in the section and in both details while the pump runs, up the pipe and then to the house', () => {
     const drawn = ways(at({ pumping: true, flow: 0.4 }), 'up').map(({ shape }) => chevrons(shape));
@@ -155,13 +150,13 @@ describe('the flow', () => {
   // WCAG 2.2, success criterion 1.4.11: what is needed to understand a picture has a contrast of 3 to 1.
   test.each(['light', 'dark', 'contrast'] as const)('is told from what it lies on in the %s theme', (theme) => {
     const ink = THEMES[theme];
-    const { water } = tonesOf[theme];
+    const { water } = ink.tones;
     for (const name of SAMPLES) {
       const scene = at({ pumping: true, flow: 0.4 }, well(name), { theme });
       const [section, ...details] = ways(scene, 'up').map(({ shape }) => String(shape.attrs['stroke']));
       const { material } = well(name).facts.dropPipe;
-      const body = material === 'PE' ? ink.pipeBody.mid : ink.metalPipe.mid;
-      expect(contrast(section ?? '', body)).toBeGreaterThanOrEqual(3);
+      const body = material === 'PE' ? ink.tones.pipe.base : ink.tones.steel.base;
+      expect(contrast(sixDigits(section ?? ''), sixDigits(body))).toBeGreaterThanOrEqual(3);
       for (const stroke of details) expect(contrast(stroke, sixDigits(water))).toBeGreaterThanOrEqual(3);
     }
   });

@@ -1,11 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { THEMES, type Ink } from '../../src/draw/theme.ts';
-import { contrast, deltaE2000, labOf, lineariseds, seenBy, VISIONS } from './colour.ts';
+import { contrast, sixDigits, deltaE2000, labOf, lineariseds, seenBy, VISIONS } from './colour.ts';
 
 const SCREENS = ['light', 'dark'] as const;
 
 function fillsOf(ink: Ink): string[] {
-  return [ink.paper, ink.panel, ink.water, ink.frostFill, ...Object.values(ink.ground).map((ground) => ground.fill)];
+  return [
+    ink.paper,
+    ink.panel,
+    sixDigits(ink.tones.water),
+    ink.frostFill,
+    ...Object.values(ink.ground).map((ground) => ground.fill),
+  ];
 }
 
 // W3C, Web Content Accessibility Guidelines 2.2, criterion 1.4.3 (text 4.5:1) and 1.4.11 (needed graphics 3:1).
@@ -62,10 +68,11 @@ describe.each(SCREENS)('inks of one set stay apart in the %s theme', (name) => {
 
 // Fills up to an eighth of black keep fine hatching and small text readable on an office printer: common practice, no source.
 test('the print theme is black and greys, and no ground, water or body is darker than 12 %', () => {
-  const { ground, water, frostFill, grout, gravelPack, air, steel, rubber, pumpBody } = THEMES.print;
-  const fills = [water, frostFill, grout, gravelPack, air, ...Object.values(ground).map((each) => each.fill)];
-  for (const body of [steel, rubber, pumpBody]) fills.push(body.light, body.mid, body.dark);
-  for (const fill of fills) {
+  const { ground, frostFill, tones } = THEMES.print;
+  const { water, grout, gravel, bore, steel, rubber, pump } = tones;
+  const fills = [water, frostFill, grout.fill, gravel.fill, bore, ...Object.values(ground).map((each) => each.fill)];
+  for (const body of [steel, rubber, pump]) fills.push(body.light, body.base, body.shade, body.shadow);
+  for (const fill of fills.map(sixDigits)) {
     const [r, g, b] = [1, 3, 5].map((at) => parseInt(fill.slice(at, at + 2), 16)) as [number, number, number];
     expect(r === g && g === b, fill).toBe(true);
     expect(1 - r / 255, fill).toBeLessThanOrEqual(0.12);

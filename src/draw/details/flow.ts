@@ -58,7 +58,7 @@ function drawMarks(solution: Solution, moment: Moment, ink: Ink, pen: Pen, box: 
     const ways = recall('waysUp', [parts, facts.dropPipe, facts.well, facts.top, bore, pen, box.right], () =>
       waysInDetail(solution, pen, box.right),
     );
-    shapes.push(drawFlow('up', ways, moment.flow, { stroke: ink.waterEdge, width: 1.7 }, box));
+    shapes.push(drawFlow('up', ways, moment.flow, { stroke: ink.tones.waterEdge, width: 1.7 }, box));
   }
   return shapes;
 }

@@ -3,7 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import type { PartLooks } from '../looks.ts';
 import { makePen } from '../parts/pen.ts';
 import type { Pen } from '../parts/pen.ts';
-import { tonesOf } from '../parts/tones.ts';
+import { THEMES } from '../theme.ts';
 import type { Track } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
@@ -78,7 +78,16 @@ export function layOutFrame(
   const slack = Math.max(0, room + plan.sparePx - wide * across);
   const axis = x + RAIL_PX + plan.roomLeft * across + slack / 2;
   return {
-    pen: makePen({ axis, topY: y, top: topDepth, bottom: bottomDepth, across, down, tones: tonesOf[theme], looks }),
+    pen: makePen({
+      axis,
+      topY: y,
+      top: topDepth,
+      bottom: bottomDepth,
+      across,
+      down,
+      tones: THEMES[theme].tones,
+      looks,
+    }),
     box: { left: x + RAIL_PX, top: y, right: x + width, bottom: y + height },
     track: { left, right, top: y + EDGE_PX, bottom: y + height - EDGE_PX, elbow: left - LEADER_PX + 4 },
   };

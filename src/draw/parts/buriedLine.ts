@@ -6,7 +6,7 @@ import { group, path, polyline } from '../shapes.ts';
 import { drawBarb } from './insertFitting.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Cut, Ramp } from './tones.ts';
+import type { Cut, Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 
 /**

@@ -6,7 +6,7 @@ import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { block, straight, strokes } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Cut } from './tones.ts';
+import type { Cut } from '../theme.ts';
 
 /** From afar, a wall thinner than this is too thin for hatching [px]. */
 const HATCHED_PX = 5;

@@ -6,7 +6,7 @@ import { digits, group, path, polyline, rect } from '../shapes.ts';
 import { straight } from './outline.ts';
 import { onPaper, dashIfSymbol } from './closed.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 import type { Profile } from './turned.ts';
 

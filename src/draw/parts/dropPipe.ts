@@ -9,7 +9,7 @@ import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 import { runPoints, type Runs } from './runs.ts';
 import type { StringAxis } from './stringAxis.ts';
-import type { Cut, Ramp } from './tones.ts';
+import type { Cut, Ramp } from '../theme.ts';
 
 /** Pieces of curve that follow the drift; the rest of the pipe hangs plumb. */
 const PIECES = 2;

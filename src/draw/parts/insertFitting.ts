@@ -6,7 +6,7 @@ import { group, path } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import { straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 
 export interface InsertFittingPlace {

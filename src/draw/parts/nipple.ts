@@ -5,7 +5,7 @@ import { group, path, rect } from '../shapes.ts';
 import { onPaper } from './closed.ts';
 import { stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 import { cylinder, turned } from './turned.ts';
 
 export function drawNipple(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0): Shape {

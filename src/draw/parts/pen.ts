@@ -1,7 +1,7 @@
 /** How a part is put on paper: where the bore's axis is, how deep a pixel goes, and the tones of the materials. */
 import type { Metres } from '../../model/si.ts';
 import type { PartLooks, SectionLooks } from '../looks.ts';
-import type { Tones } from './tones.ts';
+import type { Tones } from '../theme.ts';
 
 export interface Pen {
   /** Pixel of a distance from the bore's axis, positive towards the house. */

@@ -5,7 +5,7 @@ import type { Shape } from '../scene.ts';
 import { circle, group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 
 /** A stage of a 4 in pump is about this tall (common practice, no source), and never so small on paper that it blurs. */

@@ -8,7 +8,7 @@ import type { Shape } from '../scene.ts';
 import { group, path, polyline, rect } from '../shapes.ts';
 import { DASH } from './closed.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 
 const LEAST_HALF_PX = 5;
 

@@ -4,7 +4,7 @@ import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 import { cylinder, turned } from './turned.ts';
 
 export interface TeePlace {

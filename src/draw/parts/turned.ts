@@ -3,7 +3,7 @@ import type { Attributes, Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import { straight } from './outline.ts';
-import type { Ramp } from './tones.ts';
+import type { Ramp } from '../theme.ts';
 
 /** Half width at a distance along the axis, in pixels. */
 export type Profile = readonly (readonly [along: number, half: number])[];

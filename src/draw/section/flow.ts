@@ -66,7 +66,7 @@ function courseUp(solution: Solution, frame: SectionFrame): FlowWay[] {
 /** The pipe is closed at this scale: marks lie on its wall, pale on dark plastic and dark on all else. From near it is cut open. */
 function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
   const { ink, theme } = frame;
-  if (frame.pen.closed === null) return ink.waterEdge;
+  if (frame.pen.closed === null) return ink.tones.waterEdge;
   if (isTwoTone(theme)) return ink.ink;
   return theme === 'dark' || facts.dropPipe.material === 'PE' ? ink.paper : ink.ink;
 }

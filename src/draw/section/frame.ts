@@ -7,7 +7,7 @@ import type { Box } from '../hatch/clip.ts';
 import { sectionLooks, type SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import { makePen, type Pen } from '../parts/pen.ts';
-import { tonesOf } from '../parts/tones.ts';
+import { THEMES } from '../theme.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
 import type { Ink } from '../theme.ts';
 import { measureWith, type Measure } from '../type/measure.ts';
@@ -174,7 +174,10 @@ function makeFrame(
 function withPen(frame: Omit<SectionFrame, 'pen'>): SectionFrame {
   const { axis, top, topDepth, bottomDepth, kx, k, theme, looks } = frame;
   const scales = { axis, topY: top, top: topDepth, bottom: bottomDepth, across: kx, down: k };
-  return { ...frame, pen: makePen({ ...scales, tones: tonesOf[theme], looks, closed: looks.near ? null : looks }) };
+  return {
+    ...frame,
+    pen: makePen({ ...scales, tones: THEMES[theme].tones, looks, closed: looks.near ? null : looks }),
+  };
 }
 
 /** Further than any sign reaches that stands at a depth [px]. */

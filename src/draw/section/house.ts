@@ -36,7 +36,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
   const place = housePlace(arrives, frame);
   const { left, width, eaves, pipeX } = place;
-  const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.pipeBody : ink.metalPipe;
+  const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.tones.pipe : ink.tones.steel;
   if (width < LEAST_HOUSE) return [arrow(pipeX, arrives, tones.edge)];
   const riser = polyline([
     ...entry(arrives, Math.max(5, 2 * buried.radius * frame.kx) / 2, place, ground),
@@ -63,7 +63,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
       }),
       path('roof', polyline(gable), { fill: 'none', stroke: ink.ink2, 'stroke-width': 3 }),
       path('riser/wall', riser, roundLine(tones.edge, 4)),
-      path('riser/body', riser, roundLine(tones.mid, 2.2)),
+      path('riser/body', riser, roundLine(tones.base, 2.2)),
       ...(kind === 'open tank' ? openTank(left, width, ground, ink) : pressureTank(left, width, ground, ink)),
       ...(kind === 'open tank' ? [] : controls(facts.house, left, width, ground, ink)),
     ]),
@@ -106,11 +106,15 @@ function pressureTank(left: number, width: number, ground: number, ink: Ink): Sh
   const wide = digits(tenth(to - from));
   return [
     path('tank/ring', block(from + 2.5, foot - 1, to - 2.5, ground), { fill: ink.ink2 }),
-    path('tank/body', roundBlock(from, top, to, foot, 6), { fill: ink.air, stroke: ink.static, 'stroke-width': 1.3 }),
+    path('tank/body', roundBlock(from, top, to, foot, 6), {
+      fill: ink.tones.bore,
+      stroke: ink.static,
+      'stroke-width': 1.3,
+    }),
     path(
       'tank/water',
       `M${digits(tenth(from))} ${digits(tenth(bladder))}q${digits(tenth((to - from) / 2))}-5 ${wide} 0v${digits(foot - bladder - 6)}q0 6-6 6h-${digits(tenth(to - from - 12))}q-6 0-6-6z`,
-      { fill: ink.water, stroke: ink.static, 'stroke-width': 1 },
+      { fill: ink.tones.water, stroke: ink.static, 'stroke-width': 1 },
     ),
   ];
 }
@@ -121,7 +125,7 @@ function openTank(left: number, width: number, ground: number, ink: Ink): Shape[
   const top = ground - 26;
   const level = top + 8;
   return [
-    path('tank/water', block(from, level, to, ground - 1), { fill: ink.water }),
+    path('tank/water', block(from, level, to, ground - 1), { fill: ink.tones.water }),
     path(
       'tank/body',
       `${straight(
@@ -189,7 +193,7 @@ function reliefValve(x: number, ground: number, ink: Ink): Shape {
       ],
       false,
     )}${stroke(x - 2.4, ground - 15.4, x + 2.4, ground - 15.4)}`,
-    { fill: ink.brass.mid, stroke: ink.brass.edge, 'stroke-width': 0.9 },
+    { fill: ink.tones.brass.base, stroke: ink.tones.brass.edge, 'stroke-width': 0.9 },
   );
 }
 

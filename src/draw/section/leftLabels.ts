@@ -123,7 +123,7 @@ function bandBar(band: Band, x: number, from: number, to: number, { facts }: Sol
   const children = [
     rect('bar', x - BAR / 2, from, BAR, Math.max(2, to - from), {
       rx: 2.5,
-      fill: !known ? ink.paper : twoTone ? ink.steel.dark : ink.allowed,
+      fill: !known ? ink.paper : twoTone ? ink.tones.steel.shadow : ink.allowed,
       stroke: twoTone || !known ? ink.ink2 : ink.paper,
       'stroke-width': 1,
     }),

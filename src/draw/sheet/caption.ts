@@ -178,7 +178,7 @@ function pack(words: Note, ink: Ink): Entry {
     key: 'pack',
     words,
     swatch: (x, y) => [
-      rect('fill', x, y + 1, SWATCH, 12, { fill: ink.gravelPack, stroke: ink.hair }),
+      rect('fill', x, y + 1, SWATCH, 12, { fill: ink.tones.gravel.fill, stroke: ink.hair }),
       path('grains', stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5), {
         stroke: ink.ground.gravel.hatch,
         'stroke-width': 1.5,
@@ -265,7 +265,7 @@ function entriesOf(
               rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
                 rx: 2.5,
                 ...(isTwoTone(view.theme)
-                  ? { fill: ink.steel.dark, stroke: ink.ink, 'stroke-width': 1 }
+                  ? { fill: ink.tones.steel.shadow, stroke: ink.ink, 'stroke-width': 1 }
                   : { fill: ink.allowed }),
               }),
             ],
@@ -281,7 +281,9 @@ function entriesOf(
           },
         ]
       : []),
-    ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom) ? [] : [fill('grout', ink.grout)]),
+    ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom)
+      ? []
+      : [fill('grout', ink.tones.grout.fill)]),
     ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [pack(legend.pack, ink)] : []),
     ...(symbols
       ? [
@@ -357,7 +359,7 @@ const KEY_SIGN = 16;
 function anyFallSwatch(x: number, y: number, ink: Ink): Shape[] {
   const strokes = [6, 12].map((foot) => stroke(x + 4, y + foot, x + SWATCH - 4, y + foot - 4)).join('');
   return [
-    rect('water', x, y + 1, SWATCH, 12, { fill: ink.water, stroke: ink.hair }),
+    rect('water', x, y + 1, SWATCH, 12, { fill: ink.tones.water, stroke: ink.hair }),
     path('strokes', strokes, { stroke: ink.pumping, 'stroke-width': 0.8, 'stroke-dasharray': '3 3' }),
   ];
 }

@@ -5,7 +5,7 @@ import type { Ink } from '../theme.ts';
 import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
-import type { Cut, Ramp, Tones } from '../parts/tones.ts';
+import type { Cut, Ramp, Tones } from '../theme.ts';
 
 /** Where a part came to stand on paper. */
 export interface Placed {

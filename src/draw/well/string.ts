@@ -22,7 +22,7 @@ import { drawRope, upperEnd } from '../parts/rope.ts';
 import { drawShroud } from '../parts/shroud.ts';
 import { drawSplice } from '../parts/splice.ts';
 import { drawGuard, drawTie } from '../parts/tie.ts';
-import type { Ramp, Tones } from '../parts/tones.ts';
+import type { Ramp, Tones } from '../theme.ts';
 import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
 import type { Memory } from '../memory.ts';
 import { valveOpenAt } from '../moment.ts';
