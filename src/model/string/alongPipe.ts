@@ -7,6 +7,7 @@ import { clampsOver } from './clamps.ts';
 import { ARRESTOR, COUPLING, FITTING_BARB, GUARD, PROBE, PROBE_WIDTH, RIGID_SECTION, SPLICE } from './lengths.ts';
 import { valveInPipe, valvesInPipe } from './pipeRun.ts';
 import type { PipeRun } from './pipeRun.ts';
+import { collarAt } from './pumpEnd.ts';
 import { placeTies } from './ties.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 
@@ -124,10 +125,7 @@ function couplings({ dropPipe }: Facts, { top, bottom }: PipeRun): PlacedPart[] 
   for (let depth = bottom - section, i = 1; depth > top + COUPLING && i <= 200; depth -= section, i++) {
     parts.push({
       key: `coupling/${i}`,
-      kind: 'coupling',
-      top: depth - COUPLING / 2,
-      bottom: depth + COUPLING / 2,
-      radius: (dropPipe.outsideDiameter / 2) * 1.25,
+      ...collarAt(depth, dropPipe.outsideDiameter / 2),
       insideRadius: dropPipe.insideDiameter / 2,
     });
   }

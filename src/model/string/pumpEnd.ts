@@ -4,7 +4,7 @@ import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
 import { feet } from '../units.ts';
 import { clampsOver } from './clamps.ts';
-import { CHECK_VALVE, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
+import { CHECK_VALVE, COUPLING, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
 import { sleeveOutside } from './sleeveOutside.ts';
 import { dischargeDepth, motorBottomDepth } from './pumpDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
@@ -53,7 +53,8 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
     radius: pipeRadius * 0.9,
     insideRadius: bore,
   });
-  if (string.checkValves.some((height) => height <= VALVE_AT_PUMP)) {
+  const hasValve = string.checkValves.some((height) => height <= VALVE_AT_PUMP);
+  if (hasValve) {
     parts.push({
       key: 'checkValve',
       kind: 'checkValve',
@@ -64,11 +65,20 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
     });
     at -= CHECK_VALVE;
   }
-  if (!isBarbed(dropPipe)) return { parts, discharge, motorBottom, pipeBottom: at };
+  if (!isBarbed(dropPipe)) {
+    // Pipe and nipple both have the outer thread; a valve takes it in, and without one a coupling does.
+    if (!hasValve) parts.push({ ...collarAt(at, pipeRadius), key: 'coupling/pump', insideRadius: bore });
+    return { parts, discharge, motorBottom, pipeBottom: at };
+  }
   const pipeBottom = at - FITTING_SHOWING;
   parts.push(
     { key: 'insertFitting/pump', kind: 'insertFitting', top: pipeBottom - FITTING_BARB, bottom: at, radius: bore },
     ...clampsOver('pump', pipeBottom, -1, string.clampsPerJoint, pipeRadius),
   );
   return { parts, discharge, motorBottom, pipeBottom };
+}
+
+/** A coupling over two ends that meet in the middle of it. */
+export function collarAt(depth: Metres, pipeRadius: Metres): Omit<PlacedPart, 'key'> {
+  return { kind: 'coupling', top: depth - COUPLING / 2, bottom: depth + COUPLING / 2, radius: pipeRadius * 1.25 };
 }

@@ -80,3 +80,12 @@ test('in any plan keys are unique and no part stands on its head', () => {
     { numRuns: 200, seed: 11 },
   );
 });
+
+test('threaded pipe without a valve is coupled to the nipple, since both have the outer thread', () => {
+  const dropPipe = { material: 'galvanized steel', size: '1-1/4 in' };
+  const bare = solve(rockWell({ dropPipe, string: { checkValves: [] } }));
+  const coupling = named(bare, 'coupling/pump');
+  expect((coupling.top + coupling.bottom) / 2).toBeCloseTo(named(bare, 'nipple').top, 9);
+  expect(named(bare, 'dropPipe').bottom).toBeCloseTo(named(bare, 'nipple').top, 9);
+  expect(solve(rockWell({ dropPipe })).parts.some(({ key }) => key === 'coupling/pump')).toBe(false);
+});
