@@ -355,3 +355,12 @@ function dimensions(standard: PipeStandard, [, diameter, walls]: Row, wallClass:
     ? { insideDiameter: controlled, outsideDiameter: controlled + 2 * wall, wall }
     : { insideDiameter: controlled - 2 * wall, outsideDiameter: controlled, wall };
 }
+
+/**
+ * System of the threads that such pipe is cut with, and of the fittings that are bought with it: NPT on inch sizes (ASME
+ * B1.20.1), ISO 7-1 on DN sizes (EN 10255, from memory). Null: pipe in mm goes with fittings of either.
+ */
+export function threadSystem({ standard }: { readonly standard: string }): 'NPT' | 'ISO 7-1' | null {
+  const names = ALL_STANDARDS.find(({ name }) => name === standard)?.names;
+  return names === undefined ? 'NPT' : names === 'DN' ? 'ISO 7-1' : null;
+}

@@ -1,6 +1,6 @@
 /** The section as a list from top to bottom: what each thing is, what it meets, and where the pump may hang. */
 import type { Tellings } from '../../model/string/fromTop.ts';
-import type { Joint, Neighbour } from '../../model/string/meetings.ts';
+import type { JoinedBy, Neighbour } from '../../model/string/meetings.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch } from '../../model/solution.ts';
 import { wireName } from '../../model/units.ts';
@@ -191,7 +191,7 @@ export const fromTop = {
   above: (what: string) => `Above it: ${what}.`,
   below: (what: string) => `Below it: ${what}.`,
   liftOutPipe: 'the thread for the lift-out pipe',
-  meets: (neighbour: Neighbour, joint: Joint): string => `${neighbours[neighbour]}${joined(joint)}`,
+  meets: (neighbour: Neighbour, joint: JoinedBy): string => `${neighbours[neighbour]}${joined(joint)}`,
   where: placed,
   placeAssumed: {
     both: (where: string) => `${where}, assumed`,
@@ -245,7 +245,7 @@ function at(depth: Metres, show: Show): string {
   return depth < 0 ? `${gap(depth, show)} above the ground` : show.length(depth);
 }
 
-function joined(joint: Joint): string {
+function joined(joint: JoinedBy): string {
   switch (joint.by) {
     case 'pushed':
       return `, on a ${joint.fittings} insert fitting with ${clamps(joint.clamps)}`;

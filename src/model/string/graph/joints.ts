@@ -1,0 +1,180 @@
+/** Every place where two pieces are held together. */
+import type { Metres } from '../../si.ts';
+import type { PartKind, Solved } from '../../solution.ts';
+import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../../tables/pipeMaterials.ts';
+import { threadSystem } from '../../tables/pipes.ts';
+import { COUPLING, FITTING_BARB } from '../lengths.ts';
+import { KINDS } from './kinds.ts';
+import { loadsOf } from './loads.ts';
+import type { End, Joint, Seal, Way } from './piece.ts';
+import { OUTER_CASING, SAME, SPOOL, type Bare } from './pieces.ts';
+
+type Draft = Omit<Joint, 'a' | 'b' | 'load' | 'takesUp'> & {
+  readonly a: Bare;
+  readonly b: Bare;
+  /** Over which they stand in one another; null: beside one another. */
+  readonly takesUp: Metres | null;
+  /** Depth from which on the string hangs on it; null beside the way of the load. */
+  readonly bears: Metres | null;
+};
+
+export function jointsOf(solved: Solved, pieces: readonly Bare[], chain: readonly Bare[]): readonly Joint[] {
+  const loads = loadsOf(solved);
+  const drafts = [
+    ...chain.slice(1).flatMap((below, i) => alongChain(chain[i], below, solved)),
+    ...atTheTop(solved, pieces, chain),
+    ...onOthers(pieces, solved),
+    ...cableJoints(solved, pieces),
+    ...ropeJoints(solved, pieces),
+  ];
+  return drafts.map(({ a, b, bears, takesUp, ...rest }) => ({
+    a: endOf(a, b, rest.way, solved),
+    b: endOf(b, a, rest.way, solved),
+    ...rest,
+    takesUp: takesUp ?? 0,
+    load: bears === null ? null : loads(bears),
+  }));
+}
+
+/** One in the next along the water; none where a plan that hangs its pump too high leaves them beside or in one another. */
+function alongChain(above: Bare | undefined, below: Bare, solved: Solved): readonly Draft[] {
+  if (above === undefined) return [];
+  const way = wayBetween(above, below, solved);
+  const takesUp = above.bottom - below.top;
+  if (way === null || takesUp < -SAME || takesUp > mostTakenUp(above, below, way) + SAME) return [];
+  const seal = sealOf(way);
+  // Over the collar on a seal everything stands; from it down everything hangs.
+  const stands = above.kind === 'plug' || above.kind === 'tee' || above.key === 'nipple/top';
+  if (stands) return [{ a: below, b: above, way, seal, takesUp, first: 'a', bears: null }];
+  const bears = way.by === 'bolts' ? null : below.top;
+  // The string is put together from the pump up.
+  return [{ a: above, b: below, way, seal, takesUp, first: 'b', bears }];
+}
+
+function wayBetween(above: Bare, below: Bare, { facts }: Solved): Way | null {
+  const { fittings, clampsPerJoint: clamps } = facts.string;
+  if (below.kind === 'intake' || below.kind === 'motor') return { by: 'bolts' };
+  const kinds = [above.kind, below.kind];
+  const [fits, pipes] = [kinds.includes('insertFitting'), kinds.includes('dropPipe')];
+  if (fits && pipes) return { by: 'barb', fittings, clamps };
+  if (above.kind === below.kind) return null;
+  // Pipe that goes over barbs has no thread of its own.
+  return pipes && isBarbed(facts.dropPipe) ? null : { by: 'thread' };
+}
+
+/** A barb, a collar: else they meet face to face, and a thread's turn is in no length. */
+function mostTakenUp(above: Bare, below: Bare, { by }: Way): Metres {
+  if (by === 'barb') return FITTING_BARB;
+  return above.kind === 'coupling' || below.kind === 'coupling' ? COUPLING : 0;
+}
+
+function sealOf({ by }: Way): Seal {
+  return by === 'thread' ? 'thread sealant' : by === 'barb' ? 'clamps' : by === 'socket' ? 'cement' : null;
+}
+
+/** What stands in the well and bears the string. */
+function atTheTop({ facts }: Solved, pieces: readonly Bare[], chain: readonly Bare[]): readonly Draft[] {
+  const find = (key: string): Bare | undefined => pieces.find((piece) => piece.key === key);
+  const [casing, adapter, spool, seal, collar] = [OUTER_CASING, 'pitlessAdapter', SPOOL, 'seal', 'coupling/top'].map(
+    find,
+  );
+  const drafts: Draft[] = [];
+  const bear = (a: Bare | undefined, b: Bare | undefined, way: Way, sealing: Seal): void => {
+    if (a === undefined || b === undefined) return;
+    drafts.push({ a, b, way, seal: sealing, takesUp: null, first: 'a', bears: -facts.well.casingHeight });
+  };
+  bear(casing, adapter, { by: 'bolts' }, 'gasket');
+  bear(adapter, spool, { by: 'slide' }, 'ring');
+  bear(casing, seal, { by: 'rest' }, 'gasket');
+  bear(seal, collar, { by: 'rest' }, null);
+  const through = collar === undefined ? undefined : chain[chain.indexOf(collar) + 1];
+  if (seal !== undefined && through !== undefined) {
+    // It is slid over before the collar comes on.
+    drafts.push({ a: seal, b: through, way: { by: 'slide' }, seal: 'ring', takesUp: null, first: 'b', bears: null });
+  }
+  return drafts;
+}
+
+/** What is fastened to something beside or over it. */
+function onOthers(pieces: readonly Bare[], { facts }: Solved): readonly Draft[] {
+  return pieces.flatMap((piece) => {
+    const row = KINDS[piece.kind];
+    const { on = [], by = null, seal = null } = row ?? {};
+    if (by === null) return [];
+    return on.flatMap((kinds): readonly Draft[] => {
+      const host = hostOf(piece, kinds, pieces);
+      if (host === undefined) return [];
+      const line = facts.house.line ?? facts.dropPipe;
+      const { way, sealing } =
+        piece.kind === 'buriedLine'
+          ? { way: lineWay(line.material, facts), sealing: null }
+          : { way: by, sealing: seal };
+      return [{ a: host, b: piece, way, seal: sealing ?? sealOf(way), takesUp: null, first: 'a', bears: null }];
+    });
+  });
+}
+
+function lineWay(material: keyof typeof PIPE_MATERIALS, { string }: Solved['facts']): Way {
+  if (isBuriedOnBarbs({ material })) return { by: 'barb', fittings: string.fittings, clamps: string.clampsPerJoint };
+  return PIPE_MATERIALS[material].buried === 'socket' ? { by: 'socket' } : { by: 'thread' };
+}
+
+/** Of the first kind that is there. */
+function hostOf(piece: Bare, kinds: readonly PartKind[], pieces: readonly Bare[]): Bare | undefined {
+  for (const kind of kinds) {
+    const all = pieces.filter((each) => each.kind === kind && each.key !== SPOOL);
+    if (all.length === 0) continue;
+    if (!CUT.has(kind)) return all[0];
+    const middle = (piece.top + piece.bottom) / 2;
+    return all.find(({ top, bottom }) => top - SAME <= middle && middle <= bottom + SAME);
+  }
+  return undefined;
+}
+
+/** Of these there are many, and a part is on the one at its own depth or on none. */
+const CUT: ReadonlySet<PartKind> = new Set(['dropPipe', 'cable', 'insertFitting']);
+
+function cableJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[] {
+  const cable = pieces.filter(({ kind }) => kind === 'cable');
+  const motor = pieces.find(({ kind }) => kind === 'motor');
+  const splices = pieces.filter(({ kind }) => kind === 'splice').toSorted((a, b) => a.top - b.top);
+  const way: Way = { by: 'splice', conductors: facts.pump.wires + 1 };
+  const beside = { way, seal: 'wrapping', takesUp: null, first: 'a', bears: null } as const;
+  const spliced = splices.flatMap((splice, i): readonly Draft[] =>
+    [cable[i], cable[i + 1]].flatMap((a) => (a === undefined ? [] : [{ a, b: splice, ...beside }])),
+  );
+  const lead = cable.at(-1);
+  if (motor === undefined || lead === undefined) return spliced;
+  return [...spliced, { ...beside, a: motor, b: lead, way: { by: 'plug' }, seal: 'gasket' }];
+}
+
+/** Slack: it bears nothing until the string is lost. */
+function ropeJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[] {
+  const find = (key: string): Bare | undefined => pieces.find((piece) => piece.key === key);
+  const rope = find('rope');
+  if (rope === undefined || facts.rope === null) return [];
+  const knot = { way: { by: 'knot' }, seal: null, takesUp: null, bears: null } as const;
+  const pump = find('pump');
+  const { tied } = facts.rope;
+  const above = tied === 'loose' ? undefined : find(tied === 'casing hook' ? OUTER_CASING : 'cap');
+  return [
+    ...(pump === undefined ? [] : [{ a: pump, b: rope, first: 'a', ...knot } as const]),
+    ...(above === undefined ? [] : [{ a: above, b: rope, first: above.kind === 'cap' ? 'b' : 'a', ...knot } as const]),
+  ];
+}
+
+/** The size of a thread at the pump is that of its outlet. */
+function endOf(piece: Bare, mate: Bare, { by }: Way, { facts }: Solved): End {
+  const none = { piece: piece.key, size: piece.size, system: null, sex: null };
+  if (by === 'barb') return { ...none, sex: piece.kind === 'insertFitting' ? 'male' : 'female' };
+  if (by !== 'thread') return none;
+  const size = piece.kind === 'pump' || mate.kind === 'pump' ? facts.pump.outlet : (piece.size ?? mate.size);
+  const pipe = piece.kind === 'buriedLine' || mate.kind === 'buriedLine' ? facts.house.line : facts.dropPipe;
+  return { piece: piece.key, size, system: pipe === null ? null : threadSystem(pipe), sex: sexOf(piece, mate) };
+}
+
+function sexOf(piece: Bare, mate: Bare): End['sex'] {
+  const [own, other] = [piece, mate].map(({ kind }) => KINDS[kind]?.thread);
+  if (own !== 'either') return own ?? null;
+  return other === 'male' ? 'female' : 'male';
+}

@@ -1,0 +1,191 @@
+/**
+ * What each kind of part is as a piece: one row of one record, which the compiler wants complete. Null: it is no piece of a
+ * build, but ground, water or hole.
+ */
+import type { Facts } from '../../facts.ts';
+import { cableMassPerLength } from '../../formulas/wire.ts';
+import type { Kilograms, Metres } from '../../si.ts';
+import type { PartKind, Values } from '../../solution.ts';
+import { ropeMassPerLength } from '../../tables/ropes.ts';
+import { wireText } from '../../tables/wireSizes.ts';
+import { isBarbed } from '../../tables/pipeMaterials.ts';
+import type { PieceValue, Run, Seal, Way } from './piece.ts';
+
+/** A value, and the fields of the plan that it rests on. */
+interface Told<Value> {
+  readonly is: (of: Of) => Value | null;
+  readonly from: readonly string[];
+}
+
+/** What a row may ask about its piece. */
+export interface Of {
+  readonly facts: Facts;
+  readonly values: Values;
+  /** To cut it to; null where it is not cut. */
+  readonly cut: Metres | null;
+}
+
+export interface KindRow {
+  readonly run: Run;
+  readonly size?: Told<string>;
+  readonly material?: Told<string>;
+  readonly mass?: Told<Kilograms>;
+  readonly count?: Told<number>;
+  /** Of what is cut: what its length rests on, besides its place. */
+  readonly cut?: Told<Metres>;
+  /** Of its threads. An insert fitting is made either way, whichever it meets. */
+  readonly thread?: 'male' | 'female' | 'either';
+  /** What it is fastened to, where it does not stand in the way of the water: of each group the first that is there. */
+  readonly on?: readonly (readonly PartKind[])[];
+  readonly by?: Way;
+  readonly seal?: Seal;
+  /** What is there before it, besides what it is fastened to. */
+  readonly after?: readonly PartKind[];
+}
+
+const PIPE_SIZE = ['dropPipe.size'];
+const PIPE_MATERIAL = ['dropPipe.material'];
+const PIPE_WALL = [...PIPE_SIZE, ...PIPE_MATERIAL, 'dropPipe.standard', 'dropPipe.rating', 'dropPipe.ratio'];
+
+const pipeSize: Told<string> = { is: ({ facts }) => facts.dropPipe.nominalSize, from: PIPE_SIZE };
+const pipeMaterial: Told<string> = { is: ({ facts }) => facts.dropPipe.material, from: PIPE_MATERIAL };
+/** Couplings come with rigid pipe and are of its metal or plastic; under PE they are what the shop has. */
+const rigidMaterial: Told<string> = {
+  is: ({ facts }) => (isBarbed(facts.dropPipe) ? null : facts.dropPipe.material),
+  from: PIPE_MATERIAL,
+};
+const THREAD: Way = { by: 'thread' };
+const STRAP: Way = { by: 'strap' };
+const CLAMP: Way = { by: 'clamp' };
+
+/** On the line where it arrives; which of them has the outer thread nobody says. */
+const atTheHouse: KindRow = {
+  run: 'house',
+  on: [['buriedLine']],
+  by: THREAD,
+  seal: 'thread sealant',
+};
+
+export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
+  motor: { run: 'water' },
+  intake: { run: 'water' },
+  pump: {
+    run: 'water',
+    size: { is: ({ facts }) => facts.pump.outlet, from: ['pump.outlet'] },
+    mass: { is: ({ facts }) => facts.pump.mass, from: ['pump.mass'] },
+    thread: 'female',
+  },
+  cableGuardStrip: { run: 'power', on: [['pump'], ['cable']], by: STRAP },
+  shroud: { run: 'water', on: [['motor']], by: CLAMP },
+  nipple: { run: 'water', size: pipeSize, thread: 'male' },
+  checkValve: { run: 'water', size: pipeSize, thread: 'female' },
+  insertFitting: {
+    run: 'water',
+    size: pipeSize,
+    material: { is: ({ facts }) => facts.string.fittings, from: ['string.fittings'] },
+    thread: 'either',
+  },
+  clamp: { run: 'water', on: [['insertFitting'], ['dropPipe']], by: CLAMP },
+  dropPipe: {
+    run: 'water',
+    size: pipeSize,
+    material: pipeMaterial,
+    mass: {
+      is: ({ facts, cut }) => (cut === null ? null : cut * facts.dropPipe.massPerLength),
+      from: [...PIPE_WALL, 'string.checkValves'],
+    },
+    cut: { is: ({ cut }) => cut, from: ['string.checkValves'] },
+    thread: 'male',
+  },
+  torqueArrestor: { run: 'water', on: [['dropPipe']], by: CLAMP },
+  splice: {
+    run: 'power',
+    count: { is: ({ facts }) => facts.pump.wires + 1, from: ['pump.wires'] },
+  },
+  probe: { run: 'power', on: [['dropPipe']], by: STRAP },
+  tie: { run: 'power', on: [['dropPipe'], ['cable']], by: STRAP },
+  guard: { run: 'power', on: [['dropPipe']], by: CLAMP },
+  cable: {
+    run: 'power',
+    size: { is: ({ facts }) => wireText(facts.wire.gauge), from: ['wire.size'] },
+    material: { is: () => 'copper', from: [] },
+    mass: {
+      is: ({ facts, cut }) => (cut === null ? null : cut * cableMassPerLength(facts.wire.gauge, facts.pump.wires)),
+      from: ['wire.size', 'pump.wires', 'string.splices'],
+    },
+    cut: { is: ({ cut }) => cut, from: ['string.splices'] },
+  },
+  rope: {
+    run: 'rope',
+    material: { is: ({ facts }) => facts.rope?.material ?? null, from: ['rope.material'] },
+    mass: {
+      is: ({ facts: { rope }, cut }) => {
+        if (rope === null || rope.diameter === null || cut === null) return null;
+        const mass = ropeMassPerLength({ material: rope.material, diameter: rope.diameter });
+        return mass === null ? null : mass * cut;
+      },
+      from: ['rope.material', 'rope.diameter', 'pump.mass'],
+    },
+    // By how far the pipe stretches.
+    cut: { is: ({ cut }) => cut, from: ['pump.mass', ...PIPE_WALL] },
+  },
+  pitlessAdapter: { run: 'water', thread: 'female' },
+  cap: {
+    run: 'well',
+    on: [['casing']],
+    by: { by: 'bolts' },
+    seal: 'gasket',
+    after: ['pitlessAdapter', 'cable', 'rope', 'conduit'],
+  },
+  conduit: { run: 'power', on: [['casing']], by: CLAMP },
+  bond: { run: 'power', on: [['casing']], by: CLAMP },
+  seal: { run: 'well' },
+  coupling: { run: 'water', size: pipeSize, material: rigidMaterial, thread: 'female' },
+  tee: { run: 'water', size: pipeSize, thread: 'female' },
+  plug: { run: 'water', size: pipeSize, thread: 'male' },
+  buriedLine: {
+    run: 'house',
+    size: {
+      is: ({ facts }) => facts.house.line?.nominalSize ?? null,
+      from: ['house.line.size', 'house.line.standard'],
+    },
+    material: { is: ({ facts }) => facts.house.line?.material ?? null, from: ['house.line.material'] },
+    mass: {
+      is: ({ facts: { house } }) =>
+        house.line === null || house.distance === null ? null : house.line.massPerLength * house.distance,
+      from: ['house.line.size', 'house.line.material', 'house.line.standard', 'house.line.ratio'],
+    },
+    cut: { is: ({ facts }) => facts.house.distance, from: ['house.distance'] },
+    on: [['pitlessAdapter', 'tee']],
+    by: THREAD,
+    seal: 'thread sealant',
+    thread: 'male',
+  },
+  reliefValve: atTheHouse,
+  gauge: atTheHouse,
+  switch: atTheHouse,
+  tank: atTheHouse,
+  casing: {
+    run: 'well',
+    size: { is: ({ facts }) => facts.well.casings[0]?.nominalSize ?? null, from: [] },
+    material: {
+      is: ({ facts }) => {
+        const outer = facts.well.casings[0];
+        return outer?.materialKnown === true ? outer.material : null;
+      },
+      from: [],
+    },
+  },
+  screen: null,
+  openHole: null,
+  grout: null,
+  well: null,
+  frost: null,
+  staticLevel: null,
+  pumpingLevel: null,
+};
+
+/** Fields that a value of a kind rests on, besides those that place it. */
+export function fieldsOf(row: KindRow, value: PieceValue): readonly string[] {
+  return value === 'top' || value === 'bottom' ? [] : (row[value]?.from ?? []);
+}
