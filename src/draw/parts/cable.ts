@@ -1,4 +1,4 @@
-/** The drop cable: down the far wall from its spare loop, then along the pipe to the pump, under the guard strip to the motor's head. */
+/** The drop cable: down the far wall from its spare loop, then along the pipe to the pump, under the guard strip, past the intake, to the motor's head. */
 import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
@@ -7,6 +7,7 @@ import { group, path, roundLine } from '../shapes.ts';
 import { Pen as Line } from '../hatch/pen.ts';
 import { curveDown, tenth } from './outline.ts';
 import { pxText } from '../tenths.ts';
+import type { Strip } from './cableGuardStrip.ts';
 import type { Pen } from './pen.ts';
 import { runPoints, type Runs } from './runs.ts';
 import type { PumpStick } from './pumpStick.ts';
@@ -17,9 +18,8 @@ export interface CablePlace {
   readonly top: Metres;
   /** Discharge of the pump, where it leaves the pipe. */
   readonly discharge: Metres;
-  /** It enters the motor here, at the end of the guard strip. */
-  readonly motorHead: Metres;
-  readonly pumpRadius: Metres;
+  /** Its last run lies under it. */
+  readonly strip: Strip;
   readonly bendsTo: Metres;
   /** Stretches hidden by a splice's own drawing. */
   readonly splices: readonly PlacedPart[];
@@ -35,12 +35,29 @@ export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: C
   let d = '';
   for (const [from, to] of gaps(first, last, place.splices)) d += run(x, pen, from, to, place.bendsTo);
   const leaves = place.discharge - inches(8);
-  if (leaves < pen.bottom) d += toMotor(pen, x(pen.y(leaves)), leaves, place);
+  if (leaves < pen.bottom) d += toStrip(pen, x(pen.y(leaves)), leaves, place);
   const wide = Math.max(2.6, part.radius * 2 * pen.across);
   return group(part.key, [
     path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(wide) }),
     path('glint', d, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(wide * 0.26) }),
   ]);
+}
+
+/**
+ * The flat lead, out of the strip's lower end and into the motor's head.
+ *
+ * @param bottom  depth of the strip's lower end [m]
+ * @param plug    where it enters
+ */
+export function drawLead(
+  pen: Pen,
+  { middle, width }: Strip,
+  bottom: Metres,
+  plug: { readonly offset: Metres; readonly depth: Metres },
+): Shape {
+  const y = pen.y(plug.depth);
+  const d = `M${pxText(middle)} ${pxText(pen.y(bottom) - 2)}Q${pxText(middle)} ${pxText(y)} ${pxText(pen.x(plug.offset))} ${pxText(y)}`;
+  return path('lead', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(Math.max(2, width * 0.5)) });
 }
 
 /** The run between the splices. */
@@ -63,12 +80,13 @@ function run(x: (y: number) => number, pen: Pen, from: Metres, to: Metres, bends
   return to > bend ? `${curve}V${pxText(pen.y(to))}` : curve;
 }
 
-function toMotor(pen: Pen, x: number, leaves: Metres, place: CablePlace): string {
-  const side = pen.x(-place.pumpRadius) + 1;
+/** Over to the strip, and down under its upper end. */
+function toStrip(pen: Pen, x: number, leaves: Metres, { strip, discharge }: CablePlace): string {
+  const side = strip.middle;
   const top = pen.y(leaves);
-  const shoulder = pen.y(place.discharge);
+  const shoulder = pen.y(discharge);
   const middle = (top + shoulder) / 2;
-  return `M${pxText(x)} ${pxText(top)}C${pxText(x)} ${pxText(middle)} ${pxText(side)} ${pxText(middle)} ${pxText(side)} ${pxText(shoulder)}V${pxText(pen.y(place.motorHead))}`;
+  return `M${pxText(x)} ${pxText(top)}C${pxText(x)} ${pxText(middle)} ${pxText(side)} ${pxText(middle)} ${pxText(side)} ${pxText(shoulder)}v4`;
 }
 
 const CLOSED_PX = 2;

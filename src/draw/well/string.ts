@@ -6,14 +6,14 @@ import { boreRadiusAt } from '../../model/bore.ts';
 import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
-import { drawCable } from '../parts/cable.ts';
-import { drawCableGuardStrip } from '../parts/cableGuardStrip.ts';
+import { drawCable, drawLead } from '../parts/cable.ts';
+import { drawCableGuardStrip, stripUnder } from '../parts/cableGuardStrip.ts';
 import { drawCheckValve } from '../parts/checkValve.ts';
 import { bandsOf, drawClamp } from '../parts/clamp.ts';
 import { drawDropPipe } from '../parts/dropPipe.ts';
 import { drawInsertFitting } from '../parts/insertFitting.ts';
 import { drawIntake } from '../parts/intake.ts';
-import { drawMotor } from '../parts/motor.ts';
+import { drawMotor, plugOf } from '../parts/motor.ts';
 import { drawCoupling, drawNipple } from '../parts/nipple.ts';
 import { drawProbe, drawProbeWires, type ProbePlace } from '../parts/probe.ts';
 import { probePlace } from '../parts/probeBeside.ts';
@@ -27,6 +27,7 @@ import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
 import type { Memory } from '../memory.ts';
 import { valveOpenAt } from '../moment.ts';
 import type { Shape } from '../scene.ts';
+import { group } from '../shapes.ts';
 import { BARB_UP, OF_THE_TOP } from './nearParts.ts';
 import { pipeWall, place, within } from './stage.ts';
 import type { Stage } from './stage.ts';
@@ -75,8 +76,8 @@ const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
   ],
   ['pump', (part, { pen }) => drawPump(part, pen)],
   ['intake', (part, { pen }) => drawIntake(part, pen)],
-  ['motor', (part, { pen }) => drawMotor(part, pen)],
-  ['cableGuardStrip', (part, { pen }) => drawCableGuardStrip(part, pen, part.radius)],
+  ['motor', drawMotorAndLead],
+  ['cableGuardStrip', (part, { pen }) => drawCableGuardStrip(part, pen)],
   [
     'torqueArrestor',
     (part, { solution, pen, offset, pipeRadius }) =>
@@ -135,10 +136,11 @@ export function drawString(stage: Stage, memory: Memory, from: readonly unknown[
   return shapes;
 }
 
-/** A fitting is drawn after the pipe's end that it sits in, a clamp after the clamps beside it. */
+/** A fitting is drawn after the pipe's end that it sits in, a clamp after the clamps beside it, a motor's lead after its strip. */
 function neighboursOf({ kind }: PlacedPart, parts: readonly PlacedPart[]): readonly unknown[] {
   if (kind === 'probe') return parts.filter((each) => each.kind !== 'tie' && each.kind !== 'guard');
   if (kind === 'clamp') return parts.filter((each) => each.kind === 'clamp');
+  if (kind === 'motor') return [parts.find((each) => each.kind === 'cableGuardStrip')];
   return kind === 'insertFitting' ? [parts.find((each) => each.kind === 'dropPipe')] : [];
 }
 
@@ -250,6 +252,15 @@ function drawStrap(part: PlacedPart, { pen, axis, cableRadius }: Strung): Shape 
   );
 }
 
+/** The lead comes out from under the strip, which is drawn over it. */
+function drawMotorAndLead(part: PlacedPart, { solution, pen }: Strung): Shape {
+  const motor = drawMotor(part, pen);
+  const strip = solution.parts.find(({ kind }) => kind === 'cableGuardStrip');
+  if (strip === undefined) return motor;
+  const lead = drawLead(pen, stripUnder(strip.radius, pen), strip.bottom, plugOf(part));
+  return group(part.key, [...(motor.children ?? []), lead]);
+}
+
 /** Behind the pump that it surrounds. */
 function drawSleeve(shown: readonly PlacedPart[], strung: Strung): Shape[] {
   return shown
@@ -266,7 +277,6 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
     solution: { facts, parts },
     pen,
     axis,
-    pumpRadius,
   } = strung;
   const pump = parts.find(({ kind }) => kind === 'pump');
   const rope = parts.find(({ kind }) => kind === 'rope');
@@ -297,8 +307,7 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
         drawCable(cable, pen, axis, {
           top,
           discharge: pump.top,
-          motorHead: pump.bottom,
-          pumpRadius,
+          strip: stripUnder(facts.pump.diameter / 2, pen),
           bendsTo: axis.centredFrom,
           splices,
         }),

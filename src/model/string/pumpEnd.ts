@@ -32,7 +32,8 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
     { key: 'motor', kind: 'motor', top: ringBottom, bottom: motorBottom, radius: bodyRadius },
     { key: 'intake', kind: 'intake', top: ringTop, bottom: ringBottom, radius: bodyRadius },
     { key: 'pump', kind: 'pump', top: discharge, bottom: ringTop, radius: bodyRadius },
-    { key: 'cableGuardStrip', kind: 'cableGuardStrip', top: discharge, bottom: ringTop, radius: pump.diameter / 2 },
+    // Over the leads from the discharge down past the intake: they enter at the motor's head.
+    { key: 'cableGuardStrip', kind: 'cableGuardStrip', top: discharge, bottom: ringBottom, radius: pump.diameter / 2 },
   ];
   if (pump.shroudDiameter !== null) {
     parts.push({
