@@ -12,6 +12,7 @@ import { drawDetail } from './detail.ts';
 import { labelsLeft } from './layout.ts';
 import { isClear, nearestFree } from './leaders.ts';
 import type { DetailContext } from './context.ts';
+import { SLIDING_HALF } from '../well/stage.ts';
 import { inflowsOf } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
 import { RAIL_PX } from './rail.ts';
@@ -49,6 +50,7 @@ function wantedIn(solution: Solution, top: Metres, bottom: Metres): Wanted[] {
   }
   return [
     ...wanted,
+    ...(kinds.has('pitlessAdapter') ? [{ key: SLIDING_HALF, across: 0.2, down: 0.3 }] : []),
     ...inflowsOf(solution),
     ...['frost', 'casing', 'grout', 'screen', 'openHole', 'staticLevel', 'pumpingLevel'].map((key, i) => ({
       key,

@@ -6,6 +6,7 @@ import type { BoreStretch, PlacedPart, Solution } from '../../model/solution.ts'
 import type { PartLabel } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import { fallsToIntake } from '../fallsToIntake.ts';
+import { SLIDING_HALF } from '../well/stage.ts';
 
 type PartSayings = ShortLanguage['partLabels'];
 
@@ -64,6 +65,7 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
         show,
       ),
   },
+  [SLIDING_HALF]: { weight: 1.7, say: (_, words) => words.slidingHalf },
   seal: {
     weight: 4,
     say: ({ facts, levels }, words, show) =>

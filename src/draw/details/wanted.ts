@@ -10,7 +10,7 @@ import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { BARB_UP } from '../well/nearParts.ts';
 import { lookOfLabel, type Shown } from './partLabels.ts';
-import type { Placed } from '../well/stage.ts';
+import { SLIDING_HALF, type Placed } from '../well/stage.ts';
 
 /** A part that wants a label, and where its leader touches it: shares of its box. */
 export interface Wanted {
@@ -110,7 +110,7 @@ function isLit({ findings }: Solution, { lit }: DetailFrame, key: string): boole
 
 /** Could this part show between these depths? What is no part of the string is asked for when all is placed. */
 export function isWithin({ parts, levels, values, bore }: Solution, key: string, top: Metres, bottom: Metres): boolean {
-  const part = parts.find((each) => each.key === key);
+  const part = parts.find((each) => each.key === (key === SLIDING_HALF ? kindOfKey(key) : key));
   if (part !== undefined) return part.bottom > top && part.top < bottom;
   const level =
     key === 'staticLevel'
@@ -135,15 +135,16 @@ export function touching(
 ): Callout[] {
   const callouts: Callout[] = [];
   for (const each of waiting) {
-    const part = placed.find(({ part: key }) => key === each.key);
+    const part = placed.find(({ part: key, spots }) => key === each.key || spots?.[each.key] !== undefined);
     if (part === undefined) continue;
     const top = Math.max(part.top, box.top);
     const bottom = Math.min(part.bottom, box.bottom);
     if (bottom <= top) continue;
     const { across, down } = each.want;
-    const wanted = Math.min(Math.max(top + (bottom - top) * down, box.top + 8), box.bottom - 8);
+    const spot = part.spots?.[each.key];
+    const wanted = Math.min(Math.max(spot?.[1] ?? top + (bottom - top) * down, box.top + 8), box.bottom - 8);
     const y = part.kind === 'dropPipe' ? offStraps(wanted, placed) : wanted;
-    const at = part.middleAt?.(y) ?? part.left + (part.right - part.left) * across;
+    const at = spot?.[0] ?? part.middleAt?.(y) ?? part.left + (part.right - part.left) * across;
     const x = Math.max(Math.min(at, limit), box.left + 4);
     const { key, name, short, note, brief, weight, severity, number, lit, assumed } = each;
     callouts.push({ key, x, y, name, short, note, brief, weight, severity, number, lit, assumed });

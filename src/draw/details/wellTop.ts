@@ -11,6 +11,7 @@ import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { stringAxisOf } from '../parts/stringAxis.ts';
+import { SLIDING_HALF } from '../well/stage.ts';
 import { wellTopDepths } from './windows.ts';
 
 /** From the top down; shares say where on the part the leader's dot sits. */
@@ -25,6 +26,7 @@ const WANTED: readonly Wanted[] = [
   { key: 'casing', across: 0.5, down: 0.5 },
   { key: 'grout', across: 0.5, down: 0.28 },
   { key: 'frost', across: 1, down: 0.5 },
+  { key: SLIDING_HALF, across: 0.2, down: 0.3 },
   { key: 'pitlessAdapter', across: 0.5, down: 0.4 },
   { key: 'buriedLine', across: 0.5, down: 0.5 },
   { key: 'insertFitting/top', across: 0.7, down: 0.6 },
@@ -40,8 +42,12 @@ const WANTED_UNDER_SEAL: readonly Wanted[] = WANTED.map((each) => ({
   down: UNDER_SEAL[each.key] ?? each.down,
 }));
 
+/** Gasket, nut, a wrench on it, and past that the conduit. */
+const BESIDE_NUT = inches(3.3);
+
 export function drawWellTop(solution: Solution, frame: DetailFrame, memory = forgetful): DetailScene {
   const outer = (solution.facts.well.casings[0]?.outsideDiameter ?? 0.16) / 2;
+  const isSeal = solution.facts.top.kind === 'seal';
   const { topDepth, bottomDepth } = wellTopDepths(solution);
   return drawDetail(
     solution,
@@ -50,10 +56,10 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
       topDepth,
       bottomDepth,
       roomLeft: outer + inches(1.6),
-      roomRight: outer + inches(1.9),
+      roomRight: outer + (isSeal ? inches(1.9) : BESIDE_NUT),
       sparePx: 24,
       trueProportion: false,
-      wanted: solution.facts.top.kind === 'seal' ? WANTED_UNDER_SEAL : WANTED,
+      wanted: isSeal ? WANTED_UNDER_SEAL : WANTED,
       extra: frostClearance,
     },
     memory,

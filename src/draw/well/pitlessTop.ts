@@ -7,63 +7,82 @@ import { lineOnPaper } from '../parts/buriedLine.ts';
 import { drawCap } from '../parts/cap.ts';
 import { tenth } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
-import { drawPitlessAdapter, outletEnd } from '../parts/pitlessAdapter.ts';
-import type { PitlessPlace } from '../parts/pitlessAdapter.ts';
+import { drawPitlessAdapter, nutFace, outletEnd, pitlessBox, pitlessSpots } from '../parts/pitlessAdapter.ts';
+import type { PitlessPlace } from '../parts/pitlessMeasures.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { ANNULUS } from '../../model/annulus.ts';
-import { place } from './stage.ts';
+import { place, SLIDING_HALF } from './stage.ts';
 import type { Stage } from './stage.ts';
 import { casingRadii, drawBondOf, drawLine, drawWayOut, find } from './wayOut.ts';
 import type { Radii } from './wayOut.ts';
 
 /** The cable's plumb run begins this far under the casing top; above it hangs the spare loop. */
 const LOOP: Metres = inches(14);
+/** From the nut's face outwards: a wrench is about this thick. Common practice, no source. */
+export const WRENCH: Metres = inches(1.5);
 
 export function drawPitlessTop(stage: Stage): Shape[] {
-  const {
-    solution: { facts },
-    pen,
-    axis,
-    right,
-  } = stage;
+  const { pen, right } = stage;
   const radii = casingRadii(stage);
   const adapter = find(stage, 'pitlessAdapter');
   const line = find(stage, 'buriedLine');
   const cap = find(stage, 'cap');
   const shapes: Shape[] = [];
-  if (adapter !== undefined && line !== undefined && adapter.top - 0.3 < pen.bottom && adapter.bottom + 0.3 > pen.top) {
-    const paper = lineOnPaper(line, pen);
-    const at: PitlessPlace = {
-      offset: axis.pipe(adapter.bottom),
-      pipeRadius: facts.dropPipe.outsideDiameter / 2,
-      pipeBore: facts.dropPipe.insideDiameter / 2,
-      casingInsideRadius: radii.inside,
-      casingOutsideRadius: radii.outside,
-      outletTop: paper.top,
-      outletBottom: paper.bottom,
-    };
+  const at = line === undefined || adapter === undefined ? null : placeIn(stage, adapter, line, radii);
+  if (
+    adapter !== undefined &&
+    line !== undefined &&
+    at !== null &&
+    adapter.top - 0.3 < pen.bottom &&
+    adapter.bottom + 0.3 > pen.top
+  ) {
+    const { outletTop, outletBottom } = at;
     const end = outletEnd(adapter, pen, at);
-    shapes.push(drawRestoredGrout(stage, radii.outside, paper.top, paper.bottom));
+    shapes.push(drawRestoredGrout(stage, radii.outside, outletTop, outletBottom));
     shapes.push(drawLine(stage, line, end, Math.max(end, pen.x(radii.outside + ANNULUS))));
     shapes.push(drawPitlessAdapter(adapter, pen, at));
-    place(
-      stage,
-      adapter,
-      pen.x(at.offset - at.pipeRadius * 1.3),
-      pen.x(radii.outside) + 14,
-      Math.min(pen.y(adapter.top), paper.top - 15),
-      Math.max(pen.y(adapter.bottom), paper.bottom + 10),
-    );
-    place(stage, line, end, right, paper.top, paper.bottom);
+    const box = pitlessBox(adapter, pen, at);
+    const spots = pitlessSpots(adapter, pen, at);
+    place(stage, adapter, box.left, box.right, box.top, box.bottom, {
+      [adapter.key]: spots.body,
+      [SLIDING_HALF]: spots.slidingHalf,
+    });
+    place(stage, line, end, right, outletTop, outletBottom);
   }
-  if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, line));
+  // The nut is tightened from outside: nothing passes it within the reach of a wrench, wherever the window is.
+  const clear = adapter === undefined || at === null ? -Infinity : nutFace(adapter, pen, at) + WRENCH * pen.across;
+  if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, line, clear));
   shapes.push(...drawBondOf(stage, radii, cap?.bottom ?? radii.top));
   return shapes;
 }
 
+function placeIn(
+  { solution: { facts }, pen, axis }: Stage,
+  adapter: PlacedPart,
+  line: PlacedPart,
+  radii: Radii,
+): PitlessPlace {
+  const { top, bottom } = lineOnPaper(line, pen);
+  return {
+    offset: axis.pipe(adapter.bottom),
+    pipeRadius: facts.dropPipe.outsideDiameter / 2,
+    pipeBore: facts.dropPipe.insideDiameter / 2,
+    casingInsideRadius: radii.inside,
+    casingOutsideRadius: radii.outside,
+    outletTop: top,
+    outletBottom: bottom,
+  };
+}
+
 /** Cap, conduit out of it and loop under it; what hangs out of a cap over the window's edge is drawn all the same. */
-function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, line: PlacedPart | undefined): Shape[] {
+function drawCapAndWay(
+  stage: Stage,
+  cap: PlacedPart,
+  radii: Radii,
+  line: PlacedPart | undefined,
+  clear: number,
+): Shape[] {
   const { pen } = stage;
   const conduit = find(stage, 'conduit');
   const exit: readonly [number, number] = [
@@ -78,6 +97,7 @@ function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, line: Placed
         up: false,
         lineTop: line === undefined ? Infinity : lineOnPaper(line, pen).top,
         reach: cap.radius,
+        clear,
       }),
     );
   }

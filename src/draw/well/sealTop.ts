@@ -37,7 +37,15 @@ export function drawSealTop(stage: Stage): Shape[] {
   if (!isFlowing(stage.solution)) shapes.push(drawSealVent(stage, seal, radii));
   if (conduit !== undefined) {
     const from: readonly [number, number] = [pen.x(cableX), sealTop];
-    shapes.push(drawWayOut(stage, conduit, { from, up: true, lineTop: Infinity, reach: radii.outside + inches(0.5) }));
+    shapes.push(
+      drawWayOut(stage, conduit, {
+        from,
+        up: true,
+        lineTop: Infinity,
+        reach: radii.outside + inches(0.5),
+        clear: -Infinity,
+      }),
+    );
   }
   if (line !== undefined && tee !== undefined) {
     const paper = lineOnPaper(line, pen);

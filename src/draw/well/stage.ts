@@ -6,6 +6,7 @@ import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
 import type { Cut, Ramp, Tones } from '../theme.ts';
+import type { Point } from '../shapes.ts';
 
 /** Where a part came to stand on paper. */
 export interface Placed {
@@ -17,9 +18,14 @@ export interface Placed {
   readonly bottom: number;
   /** Its middle at a height [px], where it does not hang plumb. */
   readonly middleAt?: (y: number) => number;
+  /** Where labels touch it [px], by key, where no share of its box would: those of its own pieces besides its own. */
+  readonly spots?: Readonly<Record<string, Point>>;
   /** Height of what is wrong with it [px], where that is not its middle. */
   readonly signAt?: number;
 }
+
+/** The half of a pitless adapter that comes out with the string: no part of its own, but named by a label of its own. */
+export const SLIDING_HALF = 'pitlessAdapter/slidingHalf';
 
 export interface Stage {
   readonly solution: Solution;
@@ -44,6 +50,7 @@ export function place(
   right: number,
   top?: number,
   bottom?: number,
+  spots?: Readonly<Record<string, Point>>,
 ): void {
   stage.placed.push({
     part: part.key,
@@ -52,6 +59,7 @@ export function place(
     right,
     top: top ?? stage.pen.y(part.top),
     bottom: bottom ?? stage.pen.y(part.bottom),
+    ...(spots === undefined ? {} : { spots }),
   });
 }
 

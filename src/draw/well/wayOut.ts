@@ -35,6 +35,8 @@ export interface WayOut {
   readonly lineTop: number;
   /** Nothing stands further out above the ground than this. */
   readonly reach: Metres;
+  /** Left of this no part of its plumb run stands [px]. */
+  readonly clear: number;
 }
 
 /** @param from  where its fitting is screwed in [px] */
@@ -59,9 +61,9 @@ export function drawLine(stage: Stage, line: PlacedPart, from: number, beddingFr
 /** The conduit runs in the same trench, just above the line. */
 export function drawWayOut(stage: Stage, conduit: PlacedPart, way: WayOut): Shape {
   const { pen, right } = stage;
-  const { from, up, lineTop, reach } = way;
+  const { from, up, lineTop, reach, clear } = way;
   const wide = conduitWidth(conduit, pen);
-  const plumb = Math.max(pen.x(reach), pen.x(casingRadii(stage).outside)) + wide * 0.5 + 4;
+  const plumb = Math.max(pen.x(reach) + 4, pen.x(casingRadii(stage).outside) + 4, clear) + wide * 0.5;
   const deepest = pen.y(conduit.bottom);
   // Bedded over the line, never inside it.
   const trench =

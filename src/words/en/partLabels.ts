@@ -61,6 +61,12 @@ const bond: PartLabel = {
   note: 'clamp and ground wire',
   brief: 'ground wire',
 };
+/** Of the pitless adapter: the body stays in the wall. */
+const slidingHalf: PartLabel = {
+  name: 'Pitless sliding half',
+  short: 'Sliding half',
+  note: 'lifts out, thread on top',
+};
 const tee: PartLabel = { name: 'Tee with plug', note: 'plug out, lift-out pipe in' };
 const coupling: PartLabel = { name: 'Coupling', note: '' };
 const guard: PartLabel = { name: 'Cable guard', note: 'keeps the cable off the wall', brief: 'off the wall' };
@@ -99,12 +105,14 @@ export const partLabels = {
     { depth, belowFrost }: { depth: Metres; belowFrost: Metres | null },
     { depth: deep, small }: Show,
   ): PartLabel => ({
-    name: 'Pitless adapter',
+    name: 'Pitless adapter, body',
+    short: 'Pitless adapter',
     note:
       belowFrost === null
         ? `${deep(depth)} deep, frost depth not known`
         : `${deep(depth)}, ${small(Math.abs(belowFrost))} ${belowFrost >= 0 ? 'below' : 'above'} frost`,
   }),
+  slidingHalf,
   seal: ({ height, flowing }: Height & Flowing, { small }: Show): PartLabel => ({
     ...(flowing ? FLOWING_TOP : { name: 'Sanitary seal' }),
     note: `${flowing ? '' : 'rubber, '}${small(height)} above ground`,
