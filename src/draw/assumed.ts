@@ -24,6 +24,10 @@ export const RESTS_ON = {
 /** By part key, or by kind where all parts of a kind say the same. */
 const TOLD: Readonly<Record<string, Told | undefined>> = {
   bond: { unasked: true },
+  capSplice: { unasked: true },
+  union: { unasked: true },
+  tap: { unasked: true },
+  support: { unasked: true },
   conduit: { note: ['wire.conduitDepth'] },
   buriedLine: { note: ['top.depth', 'top.kind'] },
   nipple: { note: ['pump.outlet'] },

@@ -149,6 +149,11 @@ export const GALLERY: readonly Picture[] = [
     'adapter in the frost zone and pump near the bottom',
     tamarack({ 'top.depth': '3 ft', 'pump.setting': '214 ft' }),
   ),
+  picture('limited', 'a flow-limiting valve on the pump’s outlet', tamarack({ 'pump.flowLimiter': '6 gpm' }), {
+    sheet: 'pump',
+    width: 520,
+    height: 620,
+  }),
   picture('runs-dry', 'the dry-season level falls below the intake', tamarack({ 'pump.setting': '105 ft' })),
   picture(
     'driven-point',

@@ -27,7 +27,8 @@ const adapterMayStand = (plan: Plan) => sayMayHang('top.depth', solve(plan), wor
 test('of each thing one reads what it is, how deep, what it meets and what of it is assumed', () => {
   const tamarack = planOf(sample('tamarack-ridge'));
   expect(beginning(tamarack, 'Pitless adapter')).toBe(
-    'Pitless adapter, 6 ft. In the wall of the casing. The line to the house leaves here. 24 in below the frost. ' +
+    'Pitless adapter, 6 ft. In the wall of the casing. The line to the house leaves here. ' +
+      'Its body stays in the wall; its sliding half lifts out with the pipe. 24 in below the frost. ' +
       'Above it: the thread for the lift-out pipe. ' +
       'Below it: the drop pipe, on a stainless steel insert fitting with 2 clamps. Assumed: clamps on each joint.',
   );
@@ -44,6 +45,18 @@ test('metric wells are read in metres, and heights over the ground as heights', 
   expect(beginning(palo, 'Casing, 6 in PVC')).toBe(
     'Casing, 6 in PVC, 50 cm above the ground to 48 m. Grout round it to 15 m.',
   );
+});
+
+test('what stands on a line over a seal is heard of, and a rope’s eye', () => {
+  const sealed = rockWell({ top: { kind: 'seal' }, rope: { material: 'polypropylene', tied: 'casing hook' } });
+  const unasked = 'Drawn unasked: nobody said whether it is there.';
+  expect(beginning(sealed, 'Union')).toContain(`Undo it and the seal lifts off. ${unasked}`);
+  expect(beginning(sealed, 'Sample tap')).toContain(unasked);
+  expect(beginning(sealed, 'Pipe support')).toContain(`Under the line, from the ground up. ${unasked}`);
+  expect(beginning(sealed, 'Rope')).toContain('Tied to the eye under the seal.');
+  expect(beginning(rockWell(), 'Splice under the cap')).toContain('the cable to the house: 4 joints.');
+  const limited = rockWell({ pump: { ...rockWell().pump, flowLimiter: '6 gpm' } });
+  expect(beginning(limited, 'Flow-limiting valve')).toContain('On the pump’s outlet. It holds 6 gpm.');
 });
 
 test('what nobody said is told as that, and not as something', () => {

@@ -70,6 +70,8 @@ export function waysInDetail(solution: Solution, pen: Pen, right: number): FlowW
 
 /** Length of what is screwed and clamped on the line's end, as it is drawn. */
 const FITTING = inches(4.5);
+/** From the axis, past tee, union and tap too, where the line leaves a seal. */
+const FITTINGS_AT_SEAL = inches(8.8);
 
 function outletOf({ parts, facts }: Solution, pen: Pen, to: number): Outlet | null {
   const line = parts.find(({ kind }) => kind === 'buriedLine');
@@ -77,7 +79,12 @@ function outletOf({ parts, facts }: Solution, pen: Pen, to: number): Outlet | nu
   const casing = (facts.well.casings[0]?.outsideDiameter ?? 0) / 2;
   const isPitless = facts.top.kind === 'pitless';
   const bendTo = isPitless ? pen.x(casing) : pen.x(0);
-  return { y: lineMiddle(line, pen), bendTo, from: bendTo + Math.max(28, FITTING * pen.across), to };
+  return {
+    y: lineMiddle(line, pen),
+    bendTo,
+    from: bendTo + Math.max(28, (isPitless ? FITTING : FITTINGS_AT_SEAL) * pen.across),
+    to,
+  };
 }
 
 function wordOnMotor(

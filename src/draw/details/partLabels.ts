@@ -43,7 +43,7 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
       words.cap({ height: facts.well.casingHeight, flowing: isFlowing({ levels }) }, show),
   },
   bond: { weight: 1.4, say: (_, words) => words.bond },
-  rope: { weight: 1.6, say: ({ facts }, words) => words.rope({ tied: facts.rope?.tied ?? null }) },
+  rope: { weight: 1.6, say: ({ facts }, words) => words.rope({ tied: facts.rope?.tied ?? null, top: facts.top.kind }) },
   cable: {
     weight: 1.8,
     say: ({ facts }, words, show) => words.cable({ gauge: facts.wire.gauge, wires: facts.pump.wires }, show),
@@ -72,6 +72,10 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
       words.seal({ height: facts.well.casingHeight, flowing: isFlowing({ levels }) }, show),
   },
   tee: { weight: 2, say: (_, words) => words.tee },
+  union: { weight: 1.5, say: (_, words) => words.union },
+  tap: { weight: 1.5, say: (_, words) => words.tap },
+  support: { weight: 1.3, say: (_, words) => words.support },
+  capSplice: { weight: 1.5, say: (_, words) => words.capSplice },
   frost: {
     weight: 4,
     say: ({ values, facts }, words, show) =>
@@ -113,6 +117,11 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
   torqueArrestor: {
     weight: 2,
     say: ({ facts }, words, show) => words.torqueArrestor({ up: facts.string.torqueArrestor }, show),
+  },
+  flowLimiter: {
+    weight: 3,
+    say: ({ facts: { pump } }, words, show) =>
+      words.flowLimiter({ flow: typeof pump.flowLimiter === 'number' ? pump.flowLimiter : null }, show),
   },
   checkValve: { weight: 3, say: ({ facts }, words) => words.checkValve({ arrow: facts.string.arrow }) },
   nipple: { weight: 0.6, say: ({ facts }, words) => words.nipple({ outlet: facts.pump.outlet }) },

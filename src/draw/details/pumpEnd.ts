@@ -28,6 +28,7 @@ const WANTED: readonly Wanted[] = [
   { key: 'torqueArrestor', across: 0.97, down: 0.5 },
   { key: 'insertFitting/pump', across: 0.8, down: 0.62 },
   { key: 'checkValve', across: 0.9, down: 0.5 },
+  { key: 'flowLimiter', across: 0.9, down: 0.5 },
   { key: 'pump', across: 0.8, down: 0.45 },
   { key: 'shroud', across: 0.98, down: 0.3 },
   { key: 'intake', across: 0.92, down: 0.5 },

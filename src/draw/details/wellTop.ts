@@ -16,8 +16,12 @@ import { wellTopDepths } from './windows.ts';
 
 /** From the top down; shares say where on the part the leader's dot sits. */
 const WANTED: readonly Wanted[] = [
-  { key: 'cap', across: 0.72, down: 0.5 },
+  { key: 'cap', across: 0.6, down: 0.14 },
   { key: 'tee', across: 0.6, down: 0.4 },
+  { key: 'tap', across: 0.5, down: 0.2 },
+  { key: 'union', across: 0.5, down: 0.3 },
+  { key: 'support', across: 0.5, down: 0.5 },
+  { key: 'capSplice', across: 0.5, down: 0.5 },
   { key: 'seal', across: 0.9, down: 0.6 },
   { key: 'bond', across: 0.5, down: 0.5 },
   { key: 'rope', across: 0.5, down: 0.22 },
@@ -42,6 +46,8 @@ const WANTED_UNDER_SEAL: readonly Wanted[] = WANTED.map((each) => ({
   down: UNDER_SEAL[each.key] ?? each.down,
 }));
 
+/** Conduit, and past it what the line rests on. */
+const BESIDE_CONDUIT = inches(3.2);
 /** Gasket, nut, a wrench on it, and past that the conduit. */
 const BESIDE_NUT = inches(3.3);
 
@@ -56,7 +62,7 @@ export function drawWellTop(solution: Solution, frame: DetailFrame, memory = for
       topDepth,
       bottomDepth,
       roomLeft: outer + inches(1.6),
-      roomRight: outer + (isSeal ? inches(1.9) : BESIDE_NUT),
+      roomRight: outer + (isSeal ? BESIDE_CONDUIT : BESIDE_NUT),
       sparePx: 24,
       trueProportion: false,
       wanted: isSeal ? WANTED_UNDER_SEAL : WANTED,

@@ -11,7 +11,8 @@ export type Depths = Pick<DepthWindow, 'topDepth' | 'bottomDepth'>;
 export function wellTopDepths({ facts, parts, values }: Solution): Depths {
   const casingTop = -facts.well.casingHeight;
   const highest = parts.reduce(
-    (least, part) => (part.kind === 'plug' || part.kind === 'cap' ? Math.min(least, part.top) : least),
+    (least, part) =>
+      part.kind === 'plug' || part.kind === 'tap' || part.kind === 'cap' ? Math.min(least, part.top) : least,
     casingTop,
   );
   const topDepth = Math.min(casingTop - feet(1), highest - feet(0.5));

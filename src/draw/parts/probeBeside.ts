@@ -8,6 +8,7 @@ import type { StringAxis } from './stringAxis.ts';
 const WIDE: ReadonlySet<PartKind> = new Set([
   'dropPipe',
   'checkValve',
+  'flowLimiter',
   'insertFitting',
   'clamp',
   'coupling',

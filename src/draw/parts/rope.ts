@@ -9,6 +9,7 @@ import { curveDown, tenth } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 import { runPoints, type Runs } from './runs.ts';
+import { sealEye } from './seal.ts';
 import type { StringAxis } from './stringAxis.ts';
 
 export interface RopePlace {
@@ -17,6 +18,8 @@ export interface RopePlace {
   /** Top of the cap or seal, and the casing's rim under it. */
   readonly coverTop: Metres;
   readonly casingTop: Metres;
+  /** Underside of a seal, whose eye takes the rope; null in a casing with a hook. */
+  readonly underSeal: Metres | null;
   readonly tied: 'casing hook' | 'cap' | 'through cap' | 'loose';
 }
 
@@ -25,7 +28,14 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
   // A slack rope wanders a little off its line.
   const sway = inches(0.12);
-  const x = (y: number): number => pen.x(axis.rope(depthAt(y)) + sway * Math.sin(depthAt(y) * 2.1));
+  const free = (depth: Metres): Metres => axis.rope(depth) + sway * Math.sin(depth * 2.1);
+  const atEye = place.underSeal !== null && place.tied === 'casing hook';
+  const fromEye = atEye ? sealEye(place.casingInsideRadius) - free(part.top) : 0;
+  // From the eye it finds its own way within a foot.
+  const x = (y: number): number => {
+    const depth = depthAt(y);
+    return pen.x(free(depth) + fromEye * Math.max(0, 1 - Math.max(0, depth - part.top) / FROM_EYE) ** 2);
+  };
   const from = Math.max(upperEnd(part, place), pen.top - 0.2);
   const leaves = place.eye.depth - 0.25;
   const to = Math.min(leaves, pen.bottom + 0.2);
@@ -34,7 +44,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   if (leaves < pen.bottom) d += toEye(pen, x(pen.y(leaves)), leaves, place, d === '');
   const wide = Math.max(2.2, part.radius * 2 * pen.across);
   const hook =
-    part.top > pen.top && place.tied === 'casing hook'
+    part.top > pen.top && place.tied === 'casing hook' && !atEye
       ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.edge)
       : [];
   const ends = part.top > pen.top && place.tied === 'through cap';
@@ -63,11 +73,13 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
 /** Through a cap it stands out over it, held by a knot; tied under the cap it ends at the rim. */
 export function upperEnd(
   { top }: PlacedPart,
-  { tied, coverTop, casingTop }: Pick<RopePlace, 'tied' | 'coverTop' | 'casingTop'>,
+  { tied, coverTop, casingTop, underSeal }: Pick<RopePlace, 'tied' | 'coverTop' | 'casingTop' | 'underSeal'>,
 ): Metres {
   if (tied === 'through cap') return Math.min(top, coverTop - OUT);
-  return tied === 'cap' ? Math.min(top, casingTop) : top;
+  return tied === 'cap' ? Math.min(top, underSeal ?? casingTop) : top;
 }
+
+const FROM_EYE: Metres = inches(12);
 
 const OUT: Metres = inches(1.5);
 

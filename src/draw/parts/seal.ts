@@ -3,9 +3,10 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { circle, group, path } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Ramp } from '../theme.ts';
 
 export interface SealPlace {
   readonly casingTop: Metres;
@@ -15,7 +16,15 @@ export interface SealPlace {
   /** Middle of the cable's hole. */
   readonly cableOffset: Metres;
   readonly cableRadius: Metres;
+  /** Middle of the eye under it that a rope is tied to; null where none is. */
+  readonly eye: Metres | null;
 }
+
+/** Bolts across, as shares of the inside radius; the first one ends in the eye. */
+const BOLTS = [-0.88, -0.4, 0.4, 0.88];
+
+/** Middle of the eye across. */
+export const sealEye = (casingInsideRadius: Metres): Metres => (BOLTS[0] ?? 0) * casingInsideRadius;
 
 export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
   const { cast, rubber, steel } = pen.tones;
@@ -30,7 +39,7 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
   const lower = block(centre - inside, bottom - plate, centre + inside, bottom);
   const filling = block(centre - inside, rim, centre + inside, bottom - plate);
   const boltHalf = Math.max(1.2, inches(0.14) * pen.across);
-  const bolts = [-0.88, -0.4, 0.4, 0.88].map((share) => centre + inside * share);
+  const bolts = BOLTS.map((share) => centre + inside * share);
   const heads = bolts
     .map(
       (x) =>
@@ -64,7 +73,18 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
     ),
     path('shanks', shanks, { fill: steel.light, stroke: steel.edge, 'stroke-width': 0.6 }),
     path('heads', heads, { fill: steel.base, stroke: steel.edge, 'stroke-width': 0.9 }),
+    ...(place.eye === null ? [] : drawEye(bolts[0] ?? centre, bottom, pen.y(place.eye), steel)),
   ]);
+}
+
+/** The eye that the lower end of a bolt is bent to: what is tied to it pierces nothing. */
+function drawEye(x: number, plate: number, y: number, { edge, base }: Ramp): Shape[] {
+  const ring = Math.max(2.4, Math.min(4, (y - plate) * 0.5));
+  return [
+    path('eyeShank', stroke(x, plate + 2, x, y - ring), { stroke: edge, 'stroke-width': 2.4 }),
+    circle('eye', x, y, ring, { fill: 'none', stroke: edge, 'stroke-width': 2.2 }),
+    circle('eyeGlint', x, y, ring, { fill: 'none', stroke: base, 'stroke-width': 0.8 }),
+  ];
 }
 
 function cutStrokes(left: number, right: number, top: number, bottom: number): string {

@@ -29,6 +29,7 @@ export interface Outlet {
 /** Bodies round the pipe that nothing is seen through, or that have something to show themselves. */
 const OPAQUE: ReadonlySet<PartKind> = new Set([
   'checkValve',
+  'flowLimiter',
   'nipple',
   'coupling',
   'insertFitting',

@@ -14,6 +14,7 @@ const HANGS: ReadonlySet<PartKind> = new Set([
   'shroud',
   'nipple',
   'checkValve',
+  'flowLimiter',
   'insertFitting',
   'clamp',
   'torqueArrestor',

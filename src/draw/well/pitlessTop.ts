@@ -9,6 +9,7 @@ import { tenth } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
 import { drawPitlessAdapter, nutFace, outletEnd, pitlessBox, pitlessSpots } from '../parts/pitlessAdapter.ts';
 import type { PitlessPlace } from '../parts/pitlessMeasures.ts';
+import { drawSplice } from '../parts/splice.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { ANNULUS } from '../../model/annulus.ts';
@@ -125,7 +126,8 @@ function drawRestoredGrout({ solution, pen }: Stage, outside: Metres, top: numbe
 }
 
 /** Cable to spare, coiled under the cap, so that the pump can be drawn far enough to work on the top joint. */
-function drawSpareLoop({ solution, pen, axis }: Stage, radii: Radii, exit: readonly [number, number]): Shape {
+function drawSpareLoop(stage: Stage, radii: Radii, exit: readonly [number, number]): Shape {
+  const { solution, pen, axis } = stage;
   const cable = solution.parts.find((part) => part.kind === 'cable');
   if (cable === undefined) return group('spareLoop', []);
   const start = radii.top + LOOP;
@@ -133,12 +135,24 @@ function drawSpareLoop({ solution, pen, axis }: Stage, radii: Radii, exit: reado
   const wide = pen.x(radii.inside * 0.72) - left;
   const y = (below: number): number => pen.y(radii.top) + below * LOOP * pen.down;
   const x = (share: number): number => left + wide * share;
-  const d =
+  const splice = solution.parts.find((part) => part.kind === 'capSplice');
+  const down =
     `M${pxText(left)} ${pxText(y(1.02))}V${pxText(y(0.6))}C${pxText(left)} ${pxText(y(0.02))} ${pxText(x(0.42))} ${pxText(y(0.02))} ${pxText(x(0.42))} ${pxText(y(0.5))}` +
-    `S${pxText(x(0.84))} ${pxText(y(1.15))} ${pxText(x(0.84))} ${pxText(y(0.5))}S${pxText(x(0.9))} ${pxText(exit[1])} ${pxText(exit[0])} ${pxText(exit[1])}`;
+    `S${pxText(x(0.84))} ${pxText(y(1.15))} ${pxText(x(0.84))} ${pxText(pen.y(splice?.bottom ?? radii.top + LOOP / 2))}`;
+  const from = pen.y(splice?.top ?? radii.top + LOOP / 2);
+  const out = `M${pxText(x(0.84))} ${pxText(from + 2.4)}V${pxText(from)}C${pxText(x(0.84))} ${pxText(exit[1])} ${pxText(x(0.9))} ${pxText(exit[1])} ${pxText(exit[0])} ${pxText(exit[1])}`;
   const thick = Math.max(2.6, cable.radius * 2 * pen.across);
-  return group('spareLoop', [
-    path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
-    path('glint', d, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
-  ]);
+  const shapes = [
+    path('jacket', down, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
+    path('glint', down, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
+  ];
+  // From the splice on it is the cable to the house.
+  const toHouse = path('houseCable', out, { fill: 'none', stroke: pen.tones.tape, 'stroke-width': tenth(thick) });
+  if (splice === undefined) return group('spareLoop', [...shapes, toHouse]);
+  const offset = (x(0.84) - pen.x(0)) / pen.across;
+  const conductors = solution.facts.pump.wires + 1;
+  const reach = Math.max(6, cable.radius * 2 * pen.across);
+  place(stage, splice, x(0.84) - reach, x(0.84) + reach);
+  const joint = drawSplice(splice, pen, { offset, cableRadius: cable.radius, conductors });
+  return group('spareLoop', [...shapes, joint, toHouse]);
 }

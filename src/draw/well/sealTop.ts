@@ -1,18 +1,20 @@
 /** A top with a sanitary seal: plates and rubber, riser with tee and plug, vent, conduit, line above the ground. */
 import { isFlowing } from '../../model/rules/highestStatic.ts';
 import type { PlacedPart } from '../../model/solution.ts';
+import { SEAL_EYE } from '../../model/string/lengths.ts';
 import { inches } from '../../model/units.ts';
 import { lineOnPaper } from '../parts/buriedLine.ts';
 import { drawVent } from '../parts/cap.ts';
 import { drawCoupling, drawNipple } from '../parts/nipple.ts';
 import { block, stroke, tenth } from '../parts/outline.ts';
 import { drawSeal } from '../parts/seal.ts';
-import { branchEnd, drawPlug, drawTee } from '../parts/tee.ts';
+import { drawPlug, drawTee } from '../parts/tee.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
+import { drawSealLine } from './sealLine.ts';
 import { place } from './stage.ts';
 import type { Stage } from './stage.ts';
-import { casingRadii, drawBondOf, drawLine, drawWayOut, find } from './wayOut.ts';
+import { casingRadii, drawBondOf, drawWayOut, find } from './wayOut.ts';
 import type { Radii } from './wayOut.ts';
 
 export function drawSealTop(stage: Stage): Shape[] {
@@ -20,7 +22,6 @@ export function drawSealTop(stage: Stage): Shape[] {
     solution: { facts, parts },
     pen,
     axis,
-    right,
   } = stage;
   const radii = casingRadii(stage);
   const { steel } = pen.tones;
@@ -49,10 +50,8 @@ export function drawSealTop(stage: Stage): Shape[] {
   }
   if (line !== undefined && tee !== undefined) {
     const paper = lineOnPaper(line, pen);
-    const end = branchEnd(tee, pen);
-    shapes.push(drawLine(stage, line, end, null));
+    shapes.push(...drawSealLine(stage, line, tee));
     shapes.push(drawTee(tee, pen, steel, { branchTop: paper.top, branchBottom: paper.bottom }));
-    place(stage, line, end, right, paper.top, paper.bottom);
     place(stage, tee, pen.x(-tee.radius), pen.x(tee.radius));
   }
   for (const part of parts) {
@@ -71,6 +70,7 @@ export function drawSealTop(stage: Stage): Shape[] {
       pipeRadius: facts.dropPipe.outsideDiameter / 2,
       cableOffset: cableX,
       cableRadius: cable?.radius ?? 0.005,
+      eye: facts.rope?.tied === 'casing hook' ? seal.bottom + SEAL_EYE : null,
     }),
   );
   shapes.push(...drawPassing(stage, seal));

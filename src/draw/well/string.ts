@@ -11,6 +11,7 @@ import { drawCableGuardStrip, stripUnder } from '../parts/cableGuardStrip.ts';
 import { drawCheckValve } from '../parts/checkValve.ts';
 import { bandsOf, drawClamp } from '../parts/clamp.ts';
 import { drawDropPipe } from '../parts/dropPipe.ts';
+import { drawFlowLimiter } from '../parts/flowLimiter.ts';
 import { drawInsertFitting } from '../parts/insertFitting.ts';
 import { drawIntake } from '../parts/intake.ts';
 import { drawMotor, plugOf } from '../parts/motor.ts';
@@ -74,6 +75,7 @@ const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
         assumedDash(solution, 'string.checkValves'),
       ),
   ],
+  ['flowLimiter', (part, { pen }) => drawFlowLimiter(part, pen)],
   ['pump', (part, { pen }) => drawPump(part, pen)],
   ['intake', (part, { pen }) => drawIntake(part, pen)],
   ['motor', drawMotorAndLead],
@@ -286,14 +288,23 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
     const casingInsideRadius = (facts.well.casings[0]?.insideDiameter ?? 0.15) / 2;
     const { tied } = facts.rope;
     const casingTop = -facts.well.casingHeight;
-    const coverTop = parts.find(({ kind }) => kind === 'cap' || kind === 'seal')?.top ?? casingTop;
+    const cover = parts.find(({ kind }) => kind === 'cap' || kind === 'seal');
+    const underSeal = cover?.kind === 'seal' ? cover.bottom : null;
+    const coverTop = cover?.top ?? casingTop;
     shapes.push(
-      recall('rope', [rope, pump, coverTop, ...from], () =>
-        drawRope(rope, pen, axis, { eye: eyeOf(pump), casingInsideRadius, coverTop, casingTop, tied }),
+      recall('rope', [rope, pump, coverTop, underSeal, ...from], () =>
+        drawRope(rope, pen, axis, {
+          eye: eyeOf(pump),
+          casingInsideRadius,
+          coverTop,
+          casingTop,
+          underSeal,
+          tied,
+        }),
       ),
     );
     // What is wrong with a rope that leaves through the cap is wrong there.
-    const out = tied === 'through cap' ? pen.y(upperEnd(rope, { coverTop, casingTop, tied })) : undefined;
+    const out = tied === 'through cap' ? pen.y(upperEnd(rope, { coverTop, casingTop, underSeal, tied })) : undefined;
     putLong(strung, rope, axis.rope, rope.radius, rope.top, rope.top > pen.top ? out : undefined);
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {

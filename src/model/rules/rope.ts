@@ -15,11 +15,13 @@ export const rope = defineRule({
     const line = facts.rope;
     if (line === null) return holds('noRope', {});
     const depth = -facts.well.casingHeight;
-    if (line.tied === 'through cap') return breaks('throughCap', 'danger', {}, { depth });
-    if (line.tied === 'loose') return breaks('loose', 'warning', {}, { depth });
-    if (line.tied !== 'casing hook') return breaks('onCap', 'warning', {}, { depth });
+    // Under a seal it is an eye that takes it: a hook would pierce the casing.
+    const underSeal = facts.top.kind === 'seal';
+    if (line.tied === 'through cap') return breaks('throughCap', 'danger', { underSeal }, { depth });
+    if (line.tied === 'loose') return breaks('loose', 'warning', { underSeal }, { depth });
+    if (line.tied !== 'casing hook') return breaks('onCap', 'warning', { underSeal }, { depth });
     const load = values.hangLoadDry;
-    if (line.breakingStrength === null || load === null) return holds('tiedInside', {});
+    if (line.breakingStrength === null || load === null) return holds('tiedInside', { underSeal });
     const knotted = line.breakingStrength * KNOT_EFFICIENCY;
     const limit = load * ROPE_FACTOR;
     const margin = knotted - limit;
@@ -33,7 +35,7 @@ export const rope = defineRule({
   },
   fixes: ({ facts }, { limit }) => [
     limit === null
-      ? change(facts, [{ path: 'rope.tied', to: 'casing hook' }], 'tieInside', {})
+      ? change(facts, [{ path: 'rope.tied', to: 'casing hook' }], 'tieInside', { underSeal: facts.top.kind === 'seal' })
       : words('strongerRope', { strength: limit / KNOT_EFFICIENCY }),
   ],
 });

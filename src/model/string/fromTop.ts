@@ -22,6 +22,11 @@ export interface Tellings {
   readonly seal: { readonly flowing: boolean };
   readonly plug: object;
   readonly tee: object;
+  readonly union: object;
+  readonly tap: object;
+  readonly support: object;
+  /** One joint for each wire and the ground. */
+  readonly capSplice: { readonly joints: number };
   readonly collar: object;
   readonly shortNipple: object;
   readonly pitlessAdapter: { /** Negative above it. */ readonly belowFrost: Metres | null };
@@ -48,8 +53,14 @@ export interface Tellings {
     readonly ties: Metres;
     readonly spliced: boolean;
   };
-  readonly rope: { readonly material: string; readonly tied: RopeFacts['tied'] };
+  readonly rope: {
+    readonly material: string;
+    readonly tied: RopeFacts['tied'];
+    readonly top: Facts['top']['kind'];
+  };
   readonly checkValve: Of & { readonly arrow: StringFacts['arrow'] };
+  /** Null where nobody said what it holds. */
+  readonly flowLimiter: { readonly flow: CubicMetresPerSecond | null };
   readonly nipple: object;
   readonly pump: {
     readonly power: Watts | null;
@@ -248,6 +259,9 @@ function tellingOfPart(part: PlacedPart, solved: Solved): Telling | null {
     }
     case 'conduit':
     case 'bond':
+    case 'union':
+    case 'tap':
+    case 'support':
       return { variant: part.kind, numbers: {} };
     case 'torqueArrestor': {
       const middle = (part.top + part.bottom) / 2;
@@ -259,6 +273,12 @@ function tellingOfPart(part: PlacedPart, solved: Solved): Telling | null {
       const index = splices.findIndex(({ key }) => key === part.key);
       return { variant: 'splice', numbers: { index, count: splices.length, joints: pump.wires + 1 } };
     }
+    case 'capSplice':
+      return { variant: 'capSplice', numbers: { joints: pump.wires + 1 } };
+    case 'flowLimiter': {
+      const { flowLimiter } = pump;
+      return { variant: 'flowLimiter', numbers: { flow: typeof flowLimiter === 'number' ? flowLimiter : null } };
+    }
     case 'probe':
       return { variant: 'probe', numbers: { overIntake: pump.setting - part.bottom } };
     case 'cable': {
@@ -269,7 +289,9 @@ function tellingOfPart(part: PlacedPart, solved: Solved): Telling | null {
       };
     }
     case 'rope':
-      return rope === null ? null : { variant: 'rope', numbers: { material: rope.material, tied: rope.tied } };
+      return rope === null
+        ? null
+        : { variant: 'rope', numbers: { material: rope.material, tied: rope.tied, top: facts.top.kind } };
     case 'shroud':
       return { variant: 'shroud', numbers: { diameter: part.radius * 2 } };
     default:

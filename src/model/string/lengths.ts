@@ -24,6 +24,19 @@ export const SEAL = inches(3);
 export const COUPLING = inches(2);
 export const TEE = inches(4);
 export const PLUG = inches(1);
+/** Outside, against the line that it joins. */
+export const UNION_SHARE = 1.5;
+/** A sample tap over the middle of its line. */
+export const TAP = inches(4.5);
+/** Half the width of what a line rests on. */
+export const SUPPORT_RADIUS = inches(0.6);
+/** From the seal's lower plate to the middle of the eye under it. */
+export const SEAL_EYE = inches(1);
+/** Under the casing's top, where the pump's cable meets the cable to the house. */
+export const CAP_SPLICE_FROM = inches(3);
+export const CAP_SPLICE_TO = inches(9);
+/** A flow-limiting valve stands on the pump's nipple, and leaves this of it to be seen at either end. */
+export const LIMITER_CLEAR = inches(0.2);
 export const PITLESS_BODY = inches(4);
 export const INTAKE_RING = inches(3);
 /** Standard length of rigid drop pipe, where the plan gives none. */

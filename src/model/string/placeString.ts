@@ -6,6 +6,7 @@ import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
 import { placeAlongPipe } from './alongPipe.ts';
+import { SEAL_EYE } from './lengths.ts';
 import { placeHouseEnd } from './houseEnd.ts';
 import { runBetween } from './pipeRun.ts';
 import type { PipeRun } from './pipeRun.ts';
@@ -49,11 +50,14 @@ function partsOf(facts: Facts, { end, top, run }: Ends, boreRadiusAt: (depth: Me
     radius: cableRadius,
   });
   if (facts.rope) {
+    // From a hook in the casing, or from the eye under a seal: a hook would pierce the casing for nothing.
+    const seal = top.parts.find(({ kind }) => kind === 'seal');
+    const tiedAt = seal === undefined ? casingTop + inches(4) : seal.bottom + SEAL_EYE;
     parts.push({
       key: 'rope',
       kind: 'rope',
-      top: casingTop + inches(4),
-      bottom: Math.max(end.discharge, casingTop + inches(4)),
+      top: tiedAt,
+      bottom: Math.max(end.discharge, tiedAt),
       radius: (facts.rope.diameter ?? inches(0.25)) / 2,
     });
   }

@@ -47,7 +47,19 @@ const PLACED_BY: Readonly<Record<string, Ends<readonly string[]> | undefined>> =
 };
 
 /** Drawn unasked, at a usual height: no plan says of them where they are. */
-const UNASKED: ReadonlySet<PartKind> = new Set(['bond', 'tank', 'switch', 'gauge', 'reliefValve']);
+const UNASKED: ReadonlySet<PartKind> = new Set([
+  'bond',
+  'capSplice',
+  'union',
+  'tap',
+  'support',
+  'tank',
+  'switch',
+  'gauge',
+  'reliefValve',
+]);
+/** Planned, but no plan says where: drawn at a usual place. */
+const PLACE_UNSAID: ReadonlySet<PartKind> = new Set(['flowLimiter']);
 /** At the height of the rise. */
 const AT_THE_HOUSE: ReadonlySet<PartKind> = new Set(['tank', 'switch', 'gauge', 'reliefValve']);
 
@@ -60,7 +72,7 @@ export function assumedEnds(
   solution: Pick<Solution, 'assumed'>,
   { key, kind }: Pick<PlacedPart, 'key' | 'kind'>,
 ): Ends<boolean> {
-  if (UNASKED.has(kind)) return { top: true, bottom: true };
+  if (UNASKED.has(kind) || PLACE_UNSAID.has(kind)) return { top: true, bottom: true };
   const by = PLACED_BY[key] ?? PLACED_BY[kind];
   if (by === undefined) return { top: false, bottom: false };
   const assumed = assumedPaths(solution);

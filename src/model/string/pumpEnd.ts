@@ -4,7 +4,15 @@ import type { Metres } from '../si.ts';
 import type { PlacedPart } from '../solution.ts';
 import { feet } from '../units.ts';
 import { clampsOver } from './clamps.ts';
-import { CHECK_VALVE, COUPLING, FITTING_BARB, FITTING_SHOWING, INTAKE_RING, NIPPLE_SHOWING } from './lengths.ts';
+import {
+  CHECK_VALVE,
+  COUPLING,
+  FITTING_BARB,
+  FITTING_SHOWING,
+  INTAKE_RING,
+  LIMITER_CLEAR,
+  NIPPLE_SHOWING,
+} from './lengths.ts';
 import { sleeveOutside } from './sleeveOutside.ts';
 import { dischargeDepth, motorBottomDepth } from './pumpDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
@@ -54,6 +62,17 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
     radius: pipeRadius * 0.9,
     insideRadius: bore,
   });
+  // Its own length is the nipple's: no plan says how long one is.
+  if (pump.flowLimiter !== null && pump.flowLimiter !== false) {
+    parts.push({
+      key: 'flowLimiter',
+      kind: 'flowLimiter',
+      top: at + LIMITER_CLEAR,
+      bottom: discharge - LIMITER_CLEAR,
+      radius: pipeRadius * 1.4,
+      insideRadius: bore,
+    });
+  }
   const hasValve = string.checkValves.some((height) => height <= VALVE_AT_PUMP);
   if (hasValve) {
     parts.push({

@@ -5,6 +5,8 @@ import type { PlacedPart } from '../solution.ts';
 import { inches } from '../units.ts';
 import {
   CAP,
+  CAP_SPLICE_FROM,
+  CAP_SPLICE_TO,
   COUPLING,
   FITTING_BARB,
   FITTING_SHOWING,
@@ -12,7 +14,10 @@ import {
   PITLESS_BODY,
   PLUG,
   SEAL,
+  SUPPORT_RADIUS,
+  TAP,
   TEE,
+  UNION_SHARE,
 } from './lengths.ts';
 import { clampsOver } from './clamps.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
@@ -47,6 +52,7 @@ function placePitless(facts: Facts, outletTop: Metres): TopWorks {
       casingTop + CAP * 0.25,
       (well.casings[0]?.outsideDiameter ?? 0) / 2 + inches(0.75),
     ),
+    part('capSplice', 'capSplice', casingTop + CAP_SPLICE_FROM, casingTop + CAP_SPLICE_TO, inches(0.5)),
     part('pitlessAdapter', 'pitlessAdapter', bodyTop, bodyBottom, inches(2)),
     part(
       'buriedLine',
@@ -87,6 +93,7 @@ function placeSeal(facts: Facts): TopWorks {
       line.outsideDiameter / 2,
       line.insideDiameter / 2,
     ),
+    ...onTheLine(lineCentre, line.outsideDiameter / 2),
     ...wayOut(facts),
   ];
   if (!isBarbed(dropPipe)) return { parts, suspension: casingTop, pipeTop: collarTop };
@@ -96,6 +103,17 @@ function placeSeal(facts: Facts): TopWorks {
   );
   const joint = topJoint(facts, sealBottom + NIPPLE_SHOWING);
   return { parts: [...parts, ...joint.parts], suspension: casingTop, pipeTop: joint.pipeTop };
+}
+
+/** What a line above the ground has beside its tee: a union to undo, a tap to draw from, and what it rests on. */
+function onTheLine(centre: Metres, radius: Metres): PlacedPart[] {
+  const union = radius * UNION_SHARE;
+  const foot = centre + radius;
+  return [
+    part('union', 'union', centre - union, centre + union, union, radius),
+    part('tap', 'tap', centre - TAP, centre, inches(1)),
+    ...(foot < 0 ? [part('support', 'support', foot, 0, SUPPORT_RADIUS)] : []),
+  ];
 }
 
 /** The joint that carries the whole string: insert fitting and clamps under the spool or the nipple; rigid pipe screws in. */
@@ -109,13 +127,17 @@ function topJoint({ dropPipe, string }: Facts, from: Metres): { parts: PlacedPar
   return { parts, pipeTop };
 }
 
+/** Below the hook inside, so that nothing looks as if it went through the wall. */
+const BOND_FROM = inches(6);
+
 /** Conduit for the cable and the bond to a metal casing. */
 function wayOut({ well, wire }: Facts): PlacedPart[] {
   const casingTop = -well.casingHeight;
   const parts = [part('conduit', 'conduit', casingTop - CAP / 2, wire.conduitDepth, inches(0.53), inches(0.41))];
   const outer = well.casings[0];
   if (outer !== undefined && isConducting(outer)) {
-    parts.push(part('bond', 'bond', casingTop + inches(3), casingTop + inches(5), inches(0.5)));
+    const bond = casingTop + BOND_FROM;
+    parts.push(part('bond', 'bond', bond, bond + inches(2), inches(0.5)));
   }
   return parts;
 }

@@ -31,6 +31,14 @@ const tied: Readonly<Record<Tellings['rope']['tied'], string>> = {
   loose: 'Tied to nothing: it lies loose.',
 };
 
+/** Where no cap is, and no hook pierces the casing. */
+const tiedToSeal: typeof tied = {
+  ...tied,
+  'casing hook': 'Tied to the eye under the seal.',
+  cap: 'Tied to the seal.',
+  'through cap': 'Tied to an anchor through the seal.',
+};
+
 const pumping: Readonly<Record<Tellings['pumpingLevel']['is'], readonly string[]>> = {
   held: ['The water while the pump runs.'],
   foretold: ['While pumping, the water falls to the intake.'],
@@ -46,11 +54,22 @@ const tellings: { readonly [V in keyof Tellings]: Say<V> } = {
   }),
   plug: () => ({ name: 'Plug', says: ['It comes out for the lift-out pipe.'] }),
   tee: () => ({ name: 'Tee', says: ['The line to the house leaves here.'] }),
+  union: () => ({ name: 'Union', says: ['In the line, beside the tee. Undo it and the seal lifts off.'] }),
+  tap: () => ({ name: 'Sample tap', says: ['On the line, before it leaves for the house.'] }),
+  support: () => ({ name: 'Pipe support', says: ['Under the line, from the ground up.'] }),
+  capSplice: ({ joints }) => ({
+    name: 'Splice under the cap',
+    says: [`The pump’s cable meets the cable to the house: ${joints} joints.`],
+  }),
   collar: () => ({ name: 'Coupling on the seal', says: ['It keeps the pipe from slipping down.'] }),
   shortNipple: () => ({ name: 'Nipple', says: [] }),
   pitlessAdapter: ({ belowFrost }, show) => ({
     name: 'Pitless adapter',
-    says: ['In the wall of the casing. The line to the house leaves here.', ...frostSentence(belowFrost, show)],
+    says: [
+      'In the wall of the casing. The line to the house leaves here.',
+      'Its body stays in the wall; its sliding half lifts out with the pipe.',
+      ...frostSentence(belowFrost, show),
+    ],
   }),
   line: ({ pipe }) => ({
     name: 'Line to the house',
@@ -90,11 +109,17 @@ const tellings: { readonly [V in keyof Tellings]: Say<V> } = {
       spliced ? 'A splice joins it to the motor’s lead.' : 'The motor’s own lead, without a splice.',
     ],
   }),
-  rope: ({ material, tied: to }) => ({
+  rope: ({ material, tied: to, top }) => ({
     name: `Rope, ${material}`,
-    says: [tied[to], 'It hangs slack and never lifts.'],
+    says: [top === 'seal' ? tiedToSeal[to] : tied[to], 'It hangs slack and never lifts.'],
   }),
   checkValve: ({ arrow, ...of }) => ({ name: numbered('Check valve', of), says: [`Its arrow points ${arrow}.`] }),
+  flowLimiter: ({ flow }, show) => ({
+    name: 'Flow-limiting valve',
+    says: [
+      `On the pump’s outlet. ${flow === null ? 'Nobody said which flow it holds.' : `It holds ${show.flow(flow)}.`}`,
+    ],
+  }),
   nipple: () => ({ name: 'Nipple', says: [] }),
   pump: ({ power, flow, generic, open }, show) => ({
     name: power === null ? 'Pump' : `Pump, ${show.power(power)}`,

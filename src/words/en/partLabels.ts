@@ -1,5 +1,5 @@
 /** Labels of the parts in the details. */
-import type { CasingFacts, PumpFacts, RopeFacts, SiteFacts, StringFacts } from '../../model/facts.ts';
+import type { CasingFacts, PumpFacts, RopeFacts, SiteFacts, StringFacts, TopFacts } from '../../model/facts.ts';
 import type { CubicMetresPerSecond, Metres, MetresPerSecond, Pascals, Ratio, Watts } from '../../model/si.ts';
 import type { WireSize } from '../../model/tables/wireSizes.ts';
 import { feet, toFeet, wireName } from '../../model/units.ts';
@@ -68,6 +68,10 @@ const slidingHalf: PartLabel = {
   note: 'lifts out, thread on top',
 };
 const tee: PartLabel = { name: 'Tee with plug', note: 'plug out, lift-out pipe in' };
+const union: PartLabel = { name: 'Union', note: 'undo it, the seal lifts off', brief: 'opens the line' };
+const tap: PartLabel = { name: 'Sample tap', note: 'smooth, points down' };
+const support: PartLabel = { name: 'Pipe support', note: 'carries the line' };
+const capSplice: PartLabel = { name: 'Splice under the cap', note: 'to the house cable' };
 const coupling: PartLabel = { name: 'Coupling', note: '' };
 const guard: PartLabel = { name: 'Cable guard', note: 'keeps the cable off the wall', brief: 'off the wall' };
 const cableGuardStrip: PartLabel = { name: 'Guard strip', note: 'over the motor leads' };
@@ -78,8 +82,9 @@ export const partLabels = {
     note: `${small(height)} above ground`,
   }),
   bond,
-  rope: ({ tied }: { tied: RopeFacts['tied'] | null }): PartLabel => ({
-    name: tied === 'casing hook' ? 'Rope on a casing hook' : 'Rope',
+  /** @param top  what it hangs under */
+  rope: ({ tied, top }: { tied: RopeFacts['tied'] | null; top: TopFacts['kind'] }): PartLabel => ({
+    name: tied !== 'casing hook' ? 'Rope' : top === 'seal' ? 'Rope on the seal’s eye' : 'Rope on a casing hook',
     short: 'Rope',
     note: 'slack, never lifts',
   }),
@@ -118,6 +123,10 @@ export const partLabels = {
     note: `${flowing ? '' : 'rubber, '}${small(height)} above ground`,
   }),
   tee,
+  union,
+  tap,
+  support,
+  capSplice,
   frost: ({ depth, from }: Depth & { from: keyof typeof frostFrom }, { small }: Show): PartLabel => ({
     name: 'Frost line',
     note: depth === null ? '' : `${small(depth)}, ${frostFrom[from]}`,
@@ -163,6 +172,11 @@ export const partLabels = {
   probe: ({ depth, above }: { depth: Metres; above: Metres | null }, { depth: deep }: Show): PartLabel => ({
     name: `Probe, ${deep(depth)}`,
     note: above === null ? 'stops the pump' : `${deep(Math.abs(above))} ${above >= 0 ? 'over' : 'under'} the intake`,
+  }),
+  /** @param flow  that it holds; null where nobody said */
+  flowLimiter: ({ flow }: { flow: CubicMetresPerSecond | null }, show: Show): PartLabel => ({
+    name: 'Flow-limiting valve',
+    note: flow === null ? 'flow not known' : `holds ${show.flow(flow)}`,
   }),
   checkValve: ({ arrow }: { arrow: StringFacts['arrow'] }): PartLabel => ({
     name: 'Check valve',

@@ -32,6 +32,10 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
     name: 'Check valve',
     does: 'Lets water up and never back down. It holds the column of water when the pump stops, so that the pump does not spin backward. Its arrow points up.',
   },
+  flowLimiter: {
+    name: 'Flow-limiting valve',
+    does: 'Lets no more water through than it is made for, so that a strong pump does not draw a weak well down.',
+  },
   insertFitting: {
     name: 'Insert fitting',
     does: 'A barbed fitting that is pushed inside plastic pipe. Two clamps hold the pipe on it, and everything below hangs from that grip.',
@@ -51,6 +55,10 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
   splice: {
     name: 'Splice',
     does: 'Where the motor’s short lead is joined to the long cable. It hangs under water for years, so each wire is joined and sealed by itself, one above the other.',
+  },
+  capSplice: {
+    name: 'Splice under the cap',
+    does: 'Where the pump’s cable meets the cable to the house. It stays dry, and there is cable to spare below it, so that the string can be drawn.',
   },
   probe: {
     name: 'Probe of the dry-run protection',
@@ -94,6 +102,18 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
   },
   coupling: { name: 'Coupling', does: 'Joins two pipes. Above the seal it also keeps the pipe from slipping down.' },
   tee: { name: 'Tee', does: 'Turns the water sideways toward the house, above the seal.' },
+  union: {
+    name: 'Union',
+    does: 'A joint that opens without turning the pipe. Undo it, and the seal lifts off with all that hangs from it.',
+  },
+  tap: {
+    name: 'Sample tap',
+    does: 'Where water is drawn at the well: to run it to waste until it is clear, and to have it tested. Its spout is smooth and points down.',
+  },
+  support: {
+    name: 'Pipe support',
+    does: 'Carries the line, so that its weight and a knock do not hang on the tee and the seal.',
+  },
   plug: {
     name: 'Plug',
     does: 'Closes the upright end of the tee. Take it out and a lift-out pipe screws in, to pull the pump.',

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { solve, type Plan, type Solution } from '../../../src/model/index.ts';
 import { fromTop, type Standing } from '../../../src/model/string/fromTop.ts';
 import { linksOf } from '../../../src/model/string/meetings.ts';
-import { feet, inches } from '../../../src/model/units.ts';
+import { feet, gpm, inches } from '../../../src/model/units.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
 
@@ -68,6 +68,26 @@ test('a seal hangs the pipe by its collar, under tee and plug', () => {
       .slice(0, 6)
       .map(({ key }) => key),
   ).toEqual(['plug', 'tee', 'nipple/top', 'coupling/top', 'nipple/seal', 'dropPipe']);
+});
+
+test('what stands on a line over a seal is told, and that nobody asked for it', () => {
+  const plan = rockWell({ top: { kind: 'seal' } });
+  const keys = listed(plan).map(({ key }) => key);
+  for (const key of ['union', 'tap', 'support']) {
+    expect(keys).toContain(key);
+    expect(named(plan, key).unasked).toBe(true);
+  }
+  expect(keys.indexOf('tap')).toBeLessThan(keys.indexOf('ground'));
+  expect(named(rockWell(), 'capSplice')).toMatchObject({ unasked: true, telling: { numbers: { joints: 4 } } });
+});
+
+test('a flow-limiting valve is told with what it holds, at a place that nobody said', () => {
+  const limited = (flowLimiter: unknown) =>
+    named(rockWell({ pump: { ...rockWell().pump, flowLimiter } }), 'flowLimiter');
+  expect(limited('6 gpm')).toMatchObject({ placeAssumed: { top: true, bottom: true }, unasked: false });
+  expect((limited('6 gpm').telling.numbers as { flow: number }).flow).toBeCloseTo(gpm(6), 9);
+  expect(limited(true).telling.numbers).toEqual({ flow: null });
+  expect(limited(false)).toBeUndefined();
 });
 
 test('a foot stands before what begins there, and the water among the rest', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { solve, type PlacedPart, type Solution } from '../../../src/model/index.ts';
+import { isUnasked } from '../../../src/model/string/placedBy.ts';
 import { feet, inches, toInches } from '../../../src/model/units.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { planOf, rockWell } from '../../plans/build.ts';
@@ -62,6 +63,32 @@ describe('the top', () => {
     for (let i = 1; i < order.length; i++) expect(order[i]!.top).toBeCloseTo(order[i - 1]!.bottom, 9);
     expect(named(solution, 'nipple/seal').bottom).toBeGreaterThan(named(solution, 'seal').bottom);
     expect(solution.parts.some((part) => part.kind === 'pitlessAdapter')).toBe(false);
+  });
+  test('on the line over a seal stand union and tap, at its middle, and it rests on the ground', () => {
+    const solution = solve(rockWell({ top: { kind: 'seal' } }));
+    const line = named(solution, 'buriedLine');
+    const middle = (line.top + line.bottom) / 2;
+    const union = named(solution, 'union');
+    expect((union.top + union.bottom) / 2).toBeCloseTo(middle, 9);
+    expect(named(solution, 'tap').bottom).toBeCloseTo(middle, 9);
+    expect(named(solution, 'support')).toMatchObject({ top: line.bottom, bottom: 0 });
+    for (const kind of ['union', 'tap', 'support', 'capSplice'] as const) {
+      expect(isUnasked({ kind })).toBe(true);
+    }
+    expect(solve(rockWell()).parts.some(({ kind }) => kind === 'union' || kind === 'support')).toBe(false);
+  });
+  test('a rope under a seal hangs from its lower plate, one in a capped casing from a hook under the rim', () => {
+    const rope = { material: 'polypropylene', tied: 'casing hook' };
+    const sealed = solve(rockWell({ top: { kind: 'seal' }, rope }));
+    expect(named(sealed, 'rope').top - named(sealed, 'seal').bottom).toBeCloseTo(inches(1), 9);
+    const capped = solve(rockWell({ rope }));
+    expect(named(capped, 'rope').top).toBeCloseTo(-capped.facts.well.casingHeight + inches(4), 9);
+  });
+  test('the pump’s cable meets the cable to the house in the casing, above the ground', () => {
+    const solution = solve(rockWell());
+    const splice = named(solution, 'capSplice');
+    expect(splice.top).toBeGreaterThan(-solution.facts.well.casingHeight);
+    expect(splice.bottom).toBeLessThan(0);
   });
   test('rigid pipe brings couplings every section and no insert fitting', () => {
     const solution = solve(rockWell({ dropPipe: { material: 'galvanized steel', size: '1-1/4 in' } }));

@@ -58,8 +58,8 @@ const THREAD: Way = { by: 'thread' };
 const STRAP: Way = { by: 'strap' };
 const CLAMP: Way = { by: 'clamp' };
 
-/** On the line where it arrives; which of them has the outer thread nobody says. */
-const atTheHouse: KindRow = {
+/** On the line; which of them has the outer thread nobody says. */
+const onTheLine: KindRow = {
   run: 'house',
   on: [['buriedLine']],
   by: THREAD,
@@ -102,6 +102,15 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
     run: 'power',
     count: { is: ({ facts }) => facts.pump.wires + 1, from: ['pump.wires'] },
   },
+  // The cable's joint with the house's own, under the cap.
+  capSplice: {
+    run: 'power',
+    on: [['cable']],
+    by: STRAP,
+    count: { is: ({ facts }) => facts.pump.wires + 1, from: ['pump.wires'] },
+  },
+  // It takes the nipple's length: no plan says how long one is.
+  flowLimiter: { run: 'water', on: [['nipple']], by: THREAD, seal: 'thread sealant', thread: 'female' },
   probe: { run: 'power', on: [['dropPipe']], by: STRAP },
   tie: { run: 'power', on: [['dropPipe'], ['cable']], by: STRAP },
   guard: { run: 'power', on: [['dropPipe']], by: CLAMP },
@@ -161,10 +170,13 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
     seal: 'thread sealant',
     thread: 'male',
   },
-  reliefValve: atTheHouse,
-  gauge: atTheHouse,
-  switch: atTheHouse,
-  tank: atTheHouse,
+  union: onTheLine,
+  tap: onTheLine,
+  support: { run: 'house', on: [['buriedLine']], by: { by: 'rest' } },
+  reliefValve: onTheLine,
+  gauge: onTheLine,
+  switch: onTheLine,
+  tank: onTheLine,
   casing: {
     run: 'well',
     size: { is: ({ facts }) => facts.well.casings[0]?.nominalSize ?? null, from: [] },

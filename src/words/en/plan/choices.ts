@@ -27,7 +27,7 @@ const ANYWHERE: Readonly<Record<string, string>> = {
   'open tank': 'an open tank',
   switch: 'a pressure switch',
   'variable speed': 'a variable-speed drive',
-  'casing hook': 'a hook on the casing',
+  'casing hook': 'a hook on the casing, or the eye under a seal',
   cap: 'the cap',
   'through cap': 'an anchor through the cap',
   loose: 'nothing: it lies loose',

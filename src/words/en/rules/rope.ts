@@ -2,6 +2,13 @@ import type { ropeRules } from '../../../model/rules/rope.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { LIFTING_CAUTION } from '../cautions.ts';
 
+/** Under a seal an eye takes it: a hook would pierce the casing. */
+interface At {
+  readonly underSeal: boolean;
+}
+const place = ({ underSeal }: At): string => (underSeal ? 'the eye under the seal' : 'a hook on the casing');
+const cover = ({ underSeal }: At): string => (underSeal ? 'seal' : 'cap');
+
 export const short: ShortWords<typeof ropeRules> = {
   'PR-16': {
     broken: 'The rope is tied in the wrong place',
@@ -25,24 +32,24 @@ export const short: ShortWords<typeof ropeRules> = {
 export const long: LongWords<typeof ropeRules> = {
   'PR-16': {
     asks: ({ times }) =>
-      `A safety rope is tied to a hook on the casing’s inside, and its knot holds ${times} times what hangs dry.`,
+      `A safety rope is tied inside, to a casing hook or a seal’s eye; its knot holds ${times} times what hangs dry.`,
     source:
       'Md. Code Regs. 26.04.04.22 C; strength: common practice with the knot loss of Cordage Institute CI 1401-06',
     why: 'A rope may catch a slipping string once; through the cap it lets dirt and insects in.',
     caution: `Never lift or lower by the rope. ${LIFTING_CAUTION}`,
     messages: {
       noRope: () => 'No rope is planned, and no code that was read asks for one.',
-      throughCap: () => 'The rope leaves the well through the cap; it must end inside, on a hook.',
-      loose: () => 'A loose rope slides down and can jam the pump; tie it to a hook on the casing.',
-      onCap: () => 'The rope hangs on the cap and comes off with it; tie it to a hook on the casing.',
-      tiedInside: () => 'Tied to a casing hook, left slack; may catch a slip once, never for lifting.',
+      throughCap: (at) => `The rope leaves the well through the ${cover(at)}; it must end inside, on ${place(at)}.`,
+      loose: (at) => `A loose rope slides down and can jam the pump; tie it to ${place(at)}.`,
+      onCap: (at) => `The rope hangs on the ${cover(at)} and comes off with it; tie it to ${place(at)}.`,
+      tiedInside: (at) => `Tied to ${place(at)}, left slack; may catch a slip once, never for lifting.`,
       strong: ({ knotted }, show) =>
         `Knotted it holds ${show.hook(knotted)}; may catch a slip once, never for lifting.`,
       weak: ({ knotted, load, factor }, show) =>
         `Knotted it holds ${show.hook(knotted)}; ${factor} times the hanging ${show.hook(load)} is asked.`,
     },
     fixes: {
-      tieInside: () => 'Tie it to a casing hook',
+      tieInside: (at) => `Tie it to ${place(at)}`,
       strongerRope: ({ strength }, show) => `Take a rope with ${show.hook(strength)} breaking strength, or none.`,
     },
   },

@@ -1,0 +1,63 @@
+/** A sample tap on its tee in the line: stem and handle above, the smooth spout turned down. */
+import type { PlacedPart } from '../../model/solution.ts';
+import type { Shape } from '../scene.ts';
+import { group, path } from '../shapes.ts';
+import { pxText } from '../tenths.ts';
+import { block } from './outline.ts';
+import type { Pen } from './pen.ts';
+import { turned } from './turned.ts';
+
+export interface TapPlace {
+  /** Ends of its tee along the line, and the line's middle and half thickness [px]. */
+  readonly from: number;
+  readonly to: number;
+  readonly middle: number;
+  readonly half: number;
+}
+
+export function drawTap(part: PlacedPart, pen: Pen, { from, to, middle, half }: TapPlace): Shape {
+  const { steel, brass } = pen.tones;
+  const x = (from + to) / 2;
+  const top = pen.y(part.top);
+  const wide = (to - from) / 2;
+  const run = middle - half;
+  const tall = run - top;
+  const stem = wide * 0.36;
+  const spout = top + tall * 0.5;
+  const thick = Math.max(2.4, Math.min(tall * 0.2, wide * 0.4));
+  const nose = x + wide * 1.5;
+  const end = spout + tall * 0.34;
+  return group(part.key, [
+    turned(
+      'saddle',
+      middle,
+      [
+        [from, half * 1.25],
+        [to, half * 1.25],
+      ],
+      steel,
+      {},
+      true,
+    ),
+    path(
+      'spout',
+      `M${pxText(x)} ${pxText(spout - thick / 2)}H${pxText(nose - thick)}Q${pxText(nose)} ${pxText(spout - thick / 2)} ${pxText(nose)} ${pxText(spout + thick / 2)}V${pxText(end)}h${pxText(-thick)}V${pxText(spout + thick / 2)}H${pxText(x)}z`,
+      { fill: brass.light, stroke: brass.edge, 'stroke-width': 0.9 },
+    ),
+    path('stem', block(x - stem, top + tall * 0.22, x + stem, run), {
+      fill: brass.base,
+      stroke: brass.edge,
+      'stroke-width': 0.9,
+    }),
+    path(
+      'handle',
+      block(x - wide * 0.8, top, x + wide * 0.8, top + Math.max(2.4, tall * 0.14)) +
+        block(x - 1, top, x + 1, top + tall * 0.22),
+      {
+        fill: brass.shade,
+        stroke: brass.edge,
+        'stroke-width': 0.9,
+      },
+    ),
+  ]);
+}
