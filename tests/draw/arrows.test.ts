@@ -11,13 +11,13 @@ const VALVES = ['0 ft', '60 ft'];
 const IN_PIPE = feet(140 - 1.5 - 60);
 const AT_PUMP = feet(140 - 1.5) - 0.1;
 
-const around = (depth: number, half: number) => ({ top: depth - half, bottom: depth + half });
+const around = (depth: number, half: number) => ({ topDepth: depth - half, bottomDepth: depth + half });
 
 const VIEWS: readonly (readonly [string, Partial<View>])[] = [
   ['all', { sheet: 'all' }],
   ['the section', { sheet: 'section' }],
   ['the section on a phone', { sheet: 'section', width: 390, height: 700 }],
-  ['the section from 60 to 100 ft', { sheet: 'section', window: { top: feet(60), bottom: feet(100) } }],
+  ['the section from 60 to 100 ft', { sheet: 'section', window: { topDepth: feet(60), bottomDepth: feet(100) } }],
   ['the section close to the valve in the pipe', { sheet: 'section', window: around(IN_PIPE, 2) }],
   ['the section close to the valve at the pump', { sheet: 'section', window: around(AT_PUMP, 2) }],
   ['the pump end', { sheet: 'pump', width: 520, height: 700 }],

@@ -45,7 +45,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   const wide = Math.max(2.2, part.radius * 2 * pen.across);
   const hook =
     part.top > pen.top && place.tied === 'casing hook' && !atEye
-      ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius, steel.edge)
+      ? drawHook(pen, x(pen.y(part.top)), part.top, place.casingInsideRadius)
       : [];
   const ends = part.top > pen.top && place.tied === 'through cap';
   return group(part.key, [
@@ -95,21 +95,16 @@ function toEye(pen: Pen, x: number, leaves: Metres, { eye }: RopePlace, alone: b
   return `${alone ? `M${pxText(x)} ${pxText(top)}` : ''}C${pxText(x)} ${pxText(bottom)} ${pxText(x)} ${pxText(bottom + 2)} ${pxText(end)} ${pxText(bottom)}`;
 }
 
-/** A hook fixed to the casing's inside. */
-function drawHook(pen: Pen, x: number, depth: Metres, casingInsideRadius: Metres, edge: string): Shape[] {
+/** A hook fixed to the casing's inside: metal with an edge, so that it is seen on light and on dark. */
+function drawHook(pen: Pen, x: number, depth: Metres, casingInsideRadius: Metres): Shape[] {
+  const { edge, base } = pen.tones.steel;
   const y = pen.y(depth);
   const wall = pen.x(-casingInsideRadius);
+  const d = `M${pxText(wall)} ${pxText(y - 5)}h3C${pxText(x + 5)} ${pxText(y - 5)} ${pxText(x + 5)} ${pxText(y + 2)} ${pxText(x)} ${pxText(y + 2)}s-3 -2.5 -1.5 -3.5`;
+  const bent = { fill: 'none', 'stroke-linecap': 'round' } as const;
   return [
-    path(
-      'hook',
-      `M${pxText(wall)} ${pxText(y - 5)}h3C${pxText(x + 5)} ${pxText(y - 5)} ${pxText(x + 5)} ${pxText(y + 2)} ${pxText(x)} ${pxText(y + 2)}s-3 -2.5 -1.5 -3.5`,
-      {
-        fill: 'none',
-        stroke: edge,
-        'stroke-width': 2,
-        'stroke-linecap': 'round',
-      },
-    ),
+    path('hook', d, { ...bent, stroke: edge, 'stroke-width': 2.6 }),
+    path('hookGlint', d, { ...bent, stroke: base, 'stroke-width': 1.1 }),
   ];
 }
 
