@@ -18,6 +18,8 @@ export interface PitlessPlace {
 
 /** Under this height the parts of an adapter run into one another: it is drawn this tall, upwards from its true foot. */
 const LEAST_BODY_PX = 22;
+/** Height of the body in the steps below: four inches of it, where they are seen. */
+const BODY_UNITS = 32;
 /** Thickness of the outlet that the sizes below are for; they grow with it. */
 const OUTLET_PX = 11;
 /** From the sliding half's face to the body's back: lip, slot and plate. */
@@ -36,7 +38,7 @@ export function measuresOf(part: PlacedPart, pen: Pen, place: PitlessPlace) {
   const back = wallIn - gasket;
   const saddle = Math.max(LEAST_SADDLE_PX, Math.min(SADDLE * pen.across, back - centre - half - 2));
   const face = back - saddle;
-  const grow = Math.max(1, (outletBottom - outletTop) / OUTLET_PX);
+  const grow = Math.max(1, (outletBottom - outletTop) / OUTLET_PX, ((part.bottom - part.top) * pen.down) / BODY_UNITS);
   const up = (by: number): number => middle - by * grow;
   const thread = Math.max(8 * grow, Math.min(14, inches(1.6) * pen.down));
   // The upper end is a symbol's where the true one is too flat to read; the foot and the outlet are true.

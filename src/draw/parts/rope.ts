@@ -26,16 +26,9 @@ export interface RopePlace {
 export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: RopePlace): Shape {
   const { rope, ropeTwist, steel } = pen.tones;
   const depthAt = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
-  // A slack rope wanders a little off its line.
-  const sway = inches(0.12);
-  const free = (depth: Metres): Metres => axis.rope(depth) + sway * Math.sin(depth * 2.1);
-  const atEye = place.underSeal !== null && place.tied === 'casing hook';
-  const fromEye = atEye ? sealEye(place.casingInsideRadius) - free(part.top) : 0;
-  // From the eye it finds its own way within a foot.
-  const x = (y: number): number => {
-    const depth = depthAt(y);
-    return pen.x(free(depth) + fromEye * Math.max(0, 1 - Math.max(0, depth - part.top) / FROM_EYE) ** 2);
-  };
+  const run = ropeRun(part, axis, place);
+  const atEye = isAtEye(place);
+  const x = (y: number): number => pen.x(run(depthAt(y)));
   const from = Math.max(upperEnd(part, place), pen.top - 0.2);
   const leaves = place.eye.depth - 0.25;
   const to = Math.min(leaves, pen.bottom + 0.2);
@@ -70,6 +63,20 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   ]);
 }
 
+type Hung = Pick<RopePlace, 'tied' | 'underSeal' | 'casingInsideRadius'>;
+
+const isAtEye = ({ tied, underSeal }: Hung): boolean => underSeal !== null && tied === 'casing hook';
+
+/** Its middle across: slack, so that it wanders a little, and from a seal's eye it finds its own way within a foot. */
+export function ropeRun({ top }: PlacedPart, axis: StringAxis, place: Hung): (depth: Metres) => Metres {
+  const free = (depth: Metres): Metres => axis.rope(depth) + SWAY * Math.sin(depth * 2.1);
+  const fromEye = isAtEye(place) ? sealEye(place.casingInsideRadius) - free(top) : 0;
+  return (depth) => free(depth) + fromEye * Math.max(0, 1 - Math.max(0, depth - top) / FROM_EYE) ** 2;
+}
+
+const SWAY: Metres = inches(0.12);
+const FROM_EYE: Metres = inches(12);
+
 /** Through a cap it stands out over it, held by a knot; tied under the cap it ends at the rim. */
 export function upperEnd(
   { top }: PlacedPart,
@@ -78,8 +85,6 @@ export function upperEnd(
   if (tied === 'through cap') return Math.min(top, coverTop - OUT);
   return tied === 'cap' ? Math.min(top, underSeal ?? casingTop) : top;
 }
-
-const FROM_EYE: Metres = inches(12);
 
 const OUT: Metres = inches(1.5);
 

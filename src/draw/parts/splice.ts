@@ -8,7 +8,7 @@ import { onPaper } from './closed.ts';
 import type { Pen } from './pen.ts';
 
 /** Tube length as part of the whole splice. */
-const TUBE = 0.36;
+const TUBE = 0.25;
 
 export interface SplicePlace {
   /** Middle of the cable there. */
@@ -32,7 +32,7 @@ export function drawSplice(
   const pitch = Math.max(4.4, place.cableRadius * pen.across * 0.72);
   const wide = Math.max(2.8, pitch * 0.8);
   const count = Math.min(4, Math.max(2, place.conductors));
-  const neck = Math.min(5, tall * 0.12);
+  const neck = Math.min(5, tall * 0.06);
   const shapes: Shape[] = [];
   let tubes = '';
   let glints = '';

@@ -22,11 +22,12 @@ export function drawTap(part: PlacedPart, pen: Pen, { from, to, middle, half }: 
   const wide = (to - from) / 2;
   const run = middle - half;
   const tall = run - top;
-  const stem = wide * 0.36;
-  const spout = top + tall * 0.5;
-  const thick = Math.max(2.4, Math.min(tall * 0.2, wide * 0.4));
-  const nose = x + wide * 1.5;
-  const end = spout + tall * 0.34;
+  const stem = Math.min(wide * 0.5, tall * 0.34);
+  const spout = top + tall * 0.56;
+  const thick = Math.max(2.4, Math.min(tall * 0.22, stem * 1.1));
+  const nose = x + stem + thick * 2.2;
+  const end = spout + Math.min(tall * 0.36, thick * 1.6);
+  const handle = Math.max(2.4, Math.min(tall * 0.13, stem * 0.6));
   return group(part.key, [
     turned(
       'saddle',
@@ -44,20 +45,16 @@ export function drawTap(part: PlacedPart, pen: Pen, { from, to, middle, half }: 
       `M${pxText(x)} ${pxText(spout - thick / 2)}H${pxText(nose - thick)}Q${pxText(nose)} ${pxText(spout - thick / 2)} ${pxText(nose)} ${pxText(spout + thick / 2)}V${pxText(end)}h${pxText(-thick)}V${pxText(spout + thick / 2)}H${pxText(x)}z`,
       { fill: brass.light, stroke: brass.edge, 'stroke-width': 0.9 },
     ),
-    path('stem', block(x - stem, top + tall * 0.22, x + stem, run), {
+    path('stem', block(x - stem, top + tall * 0.36, x + stem, run), {
       fill: brass.base,
       stroke: brass.edge,
       'stroke-width': 0.9,
     }),
     path(
       'handle',
-      block(x - wide * 0.8, top, x + wide * 0.8, top + Math.max(2.4, tall * 0.14)) +
-        block(x - 1, top, x + 1, top + tall * 0.22),
-      {
-        fill: brass.shade,
-        stroke: brass.edge,
-        'stroke-width': 0.9,
-      },
+      block(x - stem * 0.55, top + handle, x + stem * 0.55, top + tall * 0.36) +
+        block(x - stem * 1.7, top, x + stem * 1.7, top + handle),
+      { fill: brass.shade, stroke: brass.edge, 'stroke-width': 0.9 },
     ),
   ]);
 }

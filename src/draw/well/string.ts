@@ -19,7 +19,7 @@ import { drawCoupling, drawNipple } from '../parts/nipple.ts';
 import { drawProbe, drawProbeWires, type ProbePlace } from '../parts/probe.ts';
 import { probePlace } from '../parts/probeBeside.ts';
 import { drawPump, eyeOf } from '../parts/pump.ts';
-import { drawRope, upperEnd } from '../parts/rope.ts';
+import { drawRope, ropeRun, upperEnd } from '../parts/rope.ts';
 import { drawShroud } from '../parts/shroud.ts';
 import { drawSplice } from '../parts/splice.ts';
 import { drawGuard, drawTie } from '../parts/tie.ts';
@@ -291,21 +291,11 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
     const cover = parts.find(({ kind }) => kind === 'cap' || kind === 'seal');
     const underSeal = cover?.kind === 'seal' ? cover.bottom : null;
     const coverTop = cover?.top ?? casingTop;
-    shapes.push(
-      recall('rope', [rope, pump, coverTop, underSeal, ...from], () =>
-        drawRope(rope, pen, axis, {
-          eye: eyeOf(pump),
-          casingInsideRadius,
-          coverTop,
-          casingTop,
-          underSeal,
-          tied,
-        }),
-      ),
-    );
+    const hung = { eye: eyeOf(pump), casingInsideRadius, coverTop, casingTop, underSeal, tied };
+    shapes.push(recall('rope', [rope, pump, coverTop, underSeal, ...from], () => drawRope(rope, pen, axis, hung)));
     // What is wrong with a rope that leaves through the cap is wrong there.
-    const out = tied === 'through cap' ? pen.y(upperEnd(rope, { coverTop, casingTop, underSeal, tied })) : undefined;
-    putLong(strung, rope, axis.rope, rope.radius, rope.top, rope.top > pen.top ? out : undefined);
+    const out = tied === 'through cap' ? pen.y(upperEnd(rope, hung)) : undefined;
+    putLong(strung, rope, ropeRun(rope, axis, hung), rope.radius, rope.top, rope.top > pen.top ? out : undefined);
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
     const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inches(1));

@@ -27,7 +27,7 @@ export const PLUG = inches(1);
 /** Outside, against the line that it joins. */
 export const UNION_SHARE = 1.5;
 /** A sample tap over the middle of its line. */
-export const TAP = inches(4.5);
+export const TAP = inches(3.8);
 /** Half the width of what a line rests on. */
 export const SUPPORT_RADIUS = inches(0.6);
 /** From the seal's lower plate to the middle of the eye under it. */
