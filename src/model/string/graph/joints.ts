@@ -140,9 +140,12 @@ function cableJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft
   const splices = pieces.filter(({ kind }) => kind === 'splice').toSorted((a, b) => a.top - b.top);
   const way: Way = { by: 'splice', conductors: facts.pump.wires + 1 };
   const beside = { way, seal: 'wrapping', takesUp: null, first: 'a', bears: null } as const;
-  const spliced = splices.flatMap((splice, i): readonly Draft[] =>
+  const spliced = splices.flatMap((splice, i): Draft[] =>
     [cable[i], cable[i + 1]].flatMap((a) => (a === undefined ? [] : [{ a, b: splice, ...beside }])),
   );
+  const atTop = pieces.find(({ kind }) => kind === 'capSplice');
+  const first = cable[0];
+  if (atTop !== undefined && first !== undefined) spliced.push({ a: first, b: atTop, ...beside });
   const lead = cable.at(-1);
   if (motor === undefined || lead === undefined) return spliced;
   return [...spliced, { ...beside, a: motor, b: lead, way: { by: 'plug' }, seal: 'gasket' }];

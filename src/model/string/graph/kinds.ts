@@ -105,8 +105,6 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   // The cable's joint with the house's own, under the cap.
   capSplice: {
     run: 'power',
-    on: [['cable']],
-    by: STRAP,
     count: { is: ({ facts }) => facts.pump.wires + 1, from: ['pump.wires'] },
   },
   // It takes the nipple's length: no plan says how long one is.
