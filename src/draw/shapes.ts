@@ -1,6 +1,6 @@
 /** Small makers of keyed shapes, and path text with two decimals. */
 import { decimals } from '../model/units.ts';
-import { nextTenths, pxText } from './tenths.ts';
+import { nextTenths, tenthsText } from './tenths.ts';
 import type { Attributes, Shape, Tag } from './scene.ts';
 
 /** A number as SVG text: two decimals at most. */
@@ -89,14 +89,25 @@ export function textWith(key: string, attrs: Attributes, words: string): Shape {
   return shape(key, 'text', attrs, undefined, words);
 }
 
-/** Path text through the points, open. */
+/** Path text through the points, open; level and plumb pieces take one step. */
 export function polyline(points: readonly Point[]): string {
   let d = '';
-  for (const [x, y] of points) d += (d === '' ? 'M' : 'L') + pxText(x) + nextTenths(Math.round(y * 10));
+  let lastX = 0;
+  let lastY = 0;
+  for (const [pointX, pointY] of points) {
+    const x = Math.round(pointX * 10);
+    const y = Math.round(pointY * 10);
+    if (d === '') d = 'M' + tenthsText(x) + nextTenths(y);
+    else if (y === lastY) d += 'h' + tenthsText(x - lastX);
+    else if (x === lastX) d += 'v' + tenthsText(y - lastY);
+    else d += 'l' + tenthsText(x - lastX) + nextTenths(y - lastY);
+    lastX = x;
+    lastY = y;
+  }
   return d;
 }
 
 /** Path text round the points, closed. */
 export function polygon(points: readonly Point[]): string {
-  return `${polyline(points)}Z`;
+  return `${polyline(points)}z`;
 }

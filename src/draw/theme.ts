@@ -16,8 +16,8 @@ export const THEMES: Readonly<Record<View['theme'], Ink>> = {
   light,
   dark,
   print,
-  contrast: twoInks('#FFFFFF', '#000000'),
-  'contrast-dark': twoInks('#000000', '#FFFFFF'),
+  contrast: twoInks('#fff', '#000'),
+  'contrast-dark': twoInks('#000', '#fff'),
 };
 
 /** Strong contrast on a screen, either way round. */

@@ -5,7 +5,8 @@ export const VISIONS = ['normal', 'protan', 'deutan', 'tritan'] as const;
 export type Vision = (typeof VISIONS)[number];
 
 /** Linear light of sRGB's red, green, blue, 0 to 1. IEC 61966-2-1. */
-export function lineariseds(hex: string): Triple {
+export function lineariseds(short: string): Triple {
+  const hex = short.length === 4 ? `#${[...short.slice(1)].map((digit) => digit + digit).join('')}` : short;
   const channel = (at: number) => {
     const v = parseInt(hex.slice(at, at + 2), 16) / 255;
     return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;

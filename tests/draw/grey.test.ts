@@ -5,7 +5,7 @@ import { draw, toSvg, type View } from '../../src/draw/index.ts';
 import { THEMES } from '../../src/draw/theme.ts';
 import { solve } from '../../src/model/index.ts';
 import { planOf, sample } from '../plans/build.ts';
-import { contrast, sixDigits } from './colour.ts';
+import { contrast } from './colour.ts';
 
 /**
  * Printed scales of grey show ten steps from white to black, and maps use five or six (Tyner, Principles of Map Design,
@@ -16,7 +16,7 @@ const TINT = 1.25;
 const LINE = 3;
 
 const TINTED = ['light', 'dark', 'print'] as const;
-const tints = (a: string, b: string): number => contrast(sixDigits(a), sixDigits(b));
+const tints = contrast;
 
 describe.each(TINTED)('tints of the %s theme in grey', (theme) => {
   const ink = THEMES[theme];

@@ -5,7 +5,7 @@ import { lookOf } from '../hatch/materials.ts';
 import type { Box } from '../hatch/clip.ts';
 import { hatch } from '../hatch/patterns.ts';
 import type { Shape } from '../scene.ts';
-import { spreadFor } from '../section/ground.ts';
+import { spreadFor, type Closeness } from '../section/ground.ts';
 import { group, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { Ink } from '../theme.ts';
@@ -14,8 +14,7 @@ import { pxText } from '../tenths.ts';
 import type { Pen } from '../parts/pen.ts';
 import { drawTurf, NEAR } from '../parts/turf.ts';
 
-/** A window of this many square pixels carries the patterns at their own spacing. */
-const CLOSE_AREA = 52_000;
+const CLOSE: Closeness = { area: 52_000, letters: 1_600 };
 
 export interface GroundPlace {
   /** The window, right of the rail. */
@@ -66,7 +65,7 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
     const { ground, pattern } = lookOf(layer.material);
     const { fill, hatch: lines } = ink.ground[ground];
     const foot = pen.y(Math.max(solution.facts.well.bottom, solution.facts.well.depth));
-    const { d, dashes } = hatch(
+    const { d, dashes, solid } = hatch(
       pattern,
       [
         { left: box.left, right: place.holeLeft, top, bottom },
@@ -83,8 +82,14 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
             ]
           : []),
       ],
-      spreadFor(box, CLOSE_AREA),
+      spreadFor(box, pattern, CLOSE),
     );
+    const work = {
+      fill: 'none',
+      stroke: lines,
+      'stroke-width': LINE.hatch,
+      ...(place.bold ? {} : { 'stroke-opacity': 0.5 }),
+    };
     // The same material may come twice down a hole.
     const name = layer.material ?? 'unknown';
     const times = (names.get(name) ?? 0) + 1;
@@ -92,13 +97,8 @@ export function drawGround(solution: Solution, pen: Pen, ink: Ink, place: Ground
     shapes.push(
       group(times === 1 ? `layer/${name}` : `layer/${name}/${times}`, [
         rect('fill', box.left, top, box.right - box.left, bottom - top, { fill }),
-        path('lines', d, {
-          fill: 'none',
-          stroke: lines,
-          'stroke-width': LINE.hatch,
-          ...(place.bold ? {} : { 'stroke-opacity': 0.5 }),
-          ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }),
-        }),
+        path('lines', d, dashes === undefined ? work : { ...work, 'stroke-dasharray': dashes }),
+        ...(solid === undefined || solid === '' ? [] : [path('solid', solid, work)]),
         ...(layer.top > pen.top && layer.top > 0
           ? [
               path('contact', stroke(box.left, top, box.right, top), {

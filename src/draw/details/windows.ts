@@ -29,17 +29,22 @@ const REACH_UP: Metres = feet(10);
 
 const STRETCHES: ReadonlySet<PartKind> = new Set(['splice', 'torqueArrestor', 'insertFitting', 'probe']);
 
-/** The pump with valve, fitting, arrestor and splice; down to the bottom of the well when it is near enough. */
+/**
+ * The pump with valve, fitting, arrestor and splice; down to the bottom of the well when it is near enough. In a shallow
+ * well it begins under what carries the string, and under the ground: the well top shows those.
+ */
 export function pumpEndDepths({ facts, parts }: Solution): Depths {
   const motor = parts.find((part) => part.kind === 'motor');
   const pump = parts.find((part) => part.kind === 'pump');
   const motorFoot = motor?.bottom ?? facts.pump.setting + feet(1);
   const upper = pump?.top ?? facts.pump.setting - feet(1);
+  const carrier = parts.find((part) => part.kind === 'pitlessAdapter' || part.kind === 'seal');
+  const highest = Math.min(Math.max(carrier?.bottom ?? 0, 0) + feet(0.2), upper - feet(0.3));
   const near = parts
     .filter(({ kind }) => STRETCHES.has(kind))
     .map((part) => part.top)
     .filter((top) => top > motorFoot - REACH_UP);
-  const topDepth = Math.min(upper - feet(2), ...near) - feet(0.6);
+  const topDepth = Math.max(highest, Math.min(upper - feet(2), ...near) - feet(0.6));
   const toBottom = facts.well.bottom + feet(0.8);
   const bottomDepth =
     toBottom - topDepth <= MOST_PUMP_END ? Math.max(toBottom, motorFoot + feet(0.8)) : motorFoot + feet(1.6);

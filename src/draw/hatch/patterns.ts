@@ -36,6 +36,8 @@ export interface Hatch {
   readonly d: string;
   /** Rows of dashes or dots are one stroke a row, cut by the dash array. */
   readonly dashes?: string;
+  /** What is drawn beside dashes without being cut by them. */
+  readonly solid?: string;
 }
 
 /**
@@ -43,15 +45,48 @@ export interface Hatch {
  * @param spread  1 on a small sheet; a large one spaces its symbols wider and stays as light
  */
 export function hatch(pattern: PatternName, boxes: readonly Box[], spread = 1): Hatch {
-  const { draw, dashes } = PATTERNS[pattern];
-  const pen = new Pen();
-  for (const box of boxes) if (!isEmpty(box)) draw(pen, box, spread);
-  return dashes === undefined ? { d: pen.path } : { d: pen.path, dashes };
+  const { draw, dashes, solid } = PATTERNS[pattern];
+  const d = drawnBy(draw, boxes, spread);
+  if (dashes === undefined) return { d };
+  const cut = { d, dashes: typeof dashes === 'string' ? dashes : dashes(spread) };
+  return solid === undefined ? cut : { ...cut, solid: drawnBy(solid, boxes, spread) };
 }
 
+function drawnBy(draw: Draw, boxes: readonly Box[], spread: number): string {
+  const pen = new Pen();
+  for (const box of boxes) if (!isEmpty(box)) draw(pen, box, spread);
+  return pen.path;
+}
+
+/**
+ * How far symbols are spread so that a ground of this many square pixels takes no more letters to write than `most`: a
+ * stone takes thirty, a dash of a row none. Dragging a contact moves no symbol by it.
+ */
+export function thinnest(pattern: PatternName, area: number, most: number): number {
+  return Math.sqrt(((LETTERS[pattern] ?? 0) * area) / most);
+}
+
+/** Letters that a square pixel takes where nothing is spread, of what is drawn one by one. */
+const LETTERS: Readonly<Partial<Record<PatternName, number>>> = {
+  soil: 0.066,
+  gravel: 0.063,
+  sandAndGravel: 0.055,
+  till: 0.032,
+  conglomerate: 0.085,
+  dolomite: 0.055,
+  granite: 0.023,
+  basalt: 0.029,
+  schist: 0.059,
+  weatheredRock: 0.043,
+  rock: 0.022,
+};
+
+type Draw = (pen: Pen, box: Box, spread: number) => void;
+
 interface Pattern {
-  readonly draw: (pen: Pen, box: Box, spread: number) => void;
-  readonly dashes?: string;
+  readonly draw: Draw;
+  readonly dashes?: string | ((spread: number) => string);
+  readonly solid?: Draw;
 }
 
 const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
@@ -66,8 +101,8 @@ const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
   sandAndGravel: { draw: cells(31, 16, 8, 5, pebbleAndGrains) },
   till: { draw: cells(26, 14, 6, 4, stonesInClay) },
   conglomerate: { draw: beddedPebbles },
-  sandstone: { draw: beddedSand },
-  limestone: { draw: bricks(11, 26, 0) },
+  sandstone: { draw: dashRows(7, 14), dashes: '1 13', solid: beds(28) },
+  limestone: { draw: joints(11, 26), dashes: (spread) => `${courseOf(11, spread)}`, solid: courses(11) },
   dolomite: { draw: bricks(11, 26, 4) },
   shale: { draw: dashRows(6, 17), dashes: '13 4' },
   weatheredShale: { draw: dashRows(6, 31), dashes: '13 4 5 9' },
@@ -97,13 +132,7 @@ function rowsIn(box: Box, spacing: number, margin: number): number[] {
 type Symbol = (pen: Pen, x: number, y: number, luck: number) => unknown;
 
 /** One symbol a cell, shaken a little so that it does not look woven; one that would cross the edge is left out. */
-function cells(
-  closeWidth: number,
-  closeHeight: number,
-  halfWidth: number,
-  halfHeight: number,
-  symbol: Symbol,
-): Pattern['draw'] {
+function cells(closeWidth: number, closeHeight: number, halfWidth: number, halfHeight: number, symbol: Symbol): Draw {
   return (pen, box, spread) => {
     const width = Math.round(closeWidth * spread);
     const height = Math.round(closeHeight * spread);
@@ -123,7 +152,7 @@ function cells(
  * Strokes along the box that a dash array cuts, there and back, since the way to the next row is then short to write;
  * each row starts elsewhere in its period.
  */
-function dashRows(close: number, period: number): Pattern['draw'] {
+function dashRows(close: number, period: number): Draw {
   return (pen, box, spread) => {
     const spacing = Math.round(close * spread);
     const left = Math.ceil(box.left + 3);
@@ -138,15 +167,14 @@ function dashRows(close: number, period: number): Pattern['draw'] {
   };
 }
 
-/** Courses of bricks; `lean` slants the upright joints. */
-function bricks(closeCourse: number, closeLength: number, lean: number): Pattern['draw'] {
+/** Courses of bricks whose upright joints lean. */
+function bricks(closeCourse: number, closeLength: number, lean: number): Draw {
   return (pen, box, spread) => {
-    const course = Math.round(closeCourse * spread);
-    const length = 2 * Math.round((closeLength * spread) / 2);
-    const first = Math.floor(box.top / course);
-    for (let row = first; row * course < box.bottom; row++) {
+    const course = courseOf(closeCourse, spread);
+    const length = brickOf(closeLength, spread);
+    courses(closeCourse)(pen, box, spread);
+    for (let row = Math.floor(box.top / course); row * course < box.bottom; row++) {
       const y = row * course;
-      if (y > box.top + 0.5) pen.stroke(box.left, y, box.right, y);
       const from = Math.max(y, box.top);
       const to = Math.min(y + course, box.bottom);
       const slant = (at: number) => Math.round(lean * (1 - (at - y) / course));
@@ -158,18 +186,59 @@ function bricks(closeCourse: number, closeLength: number, lean: number): Pattern
   };
 }
 
-function beddedSand(pen: Pen, box: Box, spread: number): void {
-  for (const row of rowsIn(box, 28, 2)) pen.stroke(box.left, row * 28, box.right, row * 28);
-  cells(14, 7, 1, 2, (grains, x, y) => (Math.abs(y % 28) < 3 ? undefined : grains.stroke(x, y, x + 1, y)))(
-    pen,
-    box,
-    spread,
-  );
+function courseOf(close: number, spread: number): number {
+  return Math.round(close * spread);
+}
+
+function brickOf(close: number, spread: number): number {
+  return 2 * Math.round((close * spread) / 2);
+}
+
+/** The level lines between courses, there and back: the way to the next is then short to write. */
+function courses(close: number): Draw {
+  return (pen, box, spread) => {
+    const course = courseOf(close, spread);
+    for (let row = Math.floor(box.top / course); row * course < box.bottom; row++) {
+      const y = row * course;
+      if (y <= box.top + 0.5) continue;
+      if (row % 2 === 0) pen.stroke(box.left, y, box.right, y);
+      else pen.stroke(box.right, y, box.left, y);
+    }
+  };
+}
+
+/** Upright joints of bricks, one stroke down the box that dashes of a course cut: each column in every other course. */
+function joints(closeCourse: number, closeLength: number): Draw {
+  return (pen, box, spread) => {
+    const course = courseOf(closeCourse, spread);
+    const half = brickOf(closeLength, spread) / 2;
+    const first = Math.floor(box.top / course);
+    for (let column = Math.ceil(box.left / half); column * half < box.right; column++) {
+      const x = column * half;
+      if (x <= box.left) continue;
+      let row = (column - first) % 2 === 0 ? first : first + 1;
+      // What is left of a joint over the box's edge is shorter than a dash.
+      if (row * course < box.top) {
+        pen.stroke(x, box.top, x, Math.min((row + 1) * course, box.bottom));
+        row += 2;
+      }
+      if (row * course < box.bottom) pen.stroke(x, row * course, x, box.bottom);
+    }
+  };
+}
+
+/** Level lines between beds. */
+function beds(close: number): Draw {
+  return (pen, box, spread) => {
+    const bed = Math.round(close * spread);
+    for (const row of rowsIn(box, bed, 2)) pen.stroke(box.left, row * bed, box.right, row * bed);
+  };
 }
 
 function beddedPebbles(pen: Pen, box: Box, spread: number): void {
-  for (const row of rowsIn(box, 30, 2)) pen.stroke(box.left, row * 30, box.right, row * 30);
-  cells(22, 10, 5, 3, (stones, x, y, luck) => (Math.abs(y % 30) < 4 ? undefined : pebble(stones, x, y, luck)))(
+  beds(30)(pen, box, spread);
+  const bed = Math.round(30 * spread);
+  cells(22, 10, 5, 3, (stones, x, y, luck) => (Math.abs(y % bed) < 4 ? undefined : pebble(stones, x, y, luck)))(
     pen,
     box,
     spread,

@@ -3,8 +3,8 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path } from '../shapes.ts';
-import { block, stroke } from './outline.ts';
+import { circle, group, path, type Point } from '../shapes.ts';
+import { block, stroke, strokes } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from '../theme.ts';
 
@@ -86,10 +86,13 @@ function drawEye(x: number, plate: number, y: number, { edge, base }: Ramp): Sha
     circle('eyeGlint', x, y, ring, { fill: 'none', stroke: base, 'stroke-width': 0.8 }),
   ];
 }
+/** Over a plate: more would be grey. */
+const MOST_STROKES = 24;
 
 function cutStrokes(left: number, right: number, top: number, bottom: number): string {
-  let d = '';
   const tall = bottom - top;
-  for (let x = left + 1; x + tall < right; x += 5) d += stroke(x, bottom, x + tall, top);
-  return d;
+  const step = Math.max(5, (right - left) / MOST_STROKES);
+  const places: Point[] = [];
+  for (let x = left + 1; x + tall < right; x += step) places.push([x, bottom]);
+  return strokes(places, tall, -tall);
 }

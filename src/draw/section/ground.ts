@@ -1,7 +1,7 @@
 /** Layers left and right of the hole: tint, pattern, contact lines, grass on top. */
 import type { Solution } from '../../model/solution.ts';
 import { isEmpty, type Box } from '../hatch/clip.ts';
-import { hatch } from '../hatch/patterns.ts';
+import { hatch, thinnest, type PatternName } from '../hatch/patterns.ts';
 import { lookOf, type GroundLook } from '../hatch/materials.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
@@ -100,20 +100,24 @@ function lineWork({ key, look, top, bottom }: GroundLayer, hole: Hole, frame: Se
     boxes.filter((box) => !isEmpty(box)),
     ink,
     theme,
-    spreadOf(frame),
+    spreadFor(frame, look.pattern, CLOSE),
   );
 }
 
-/** A ground of this many square pixels carries the patterns at their own spacing; a larger one spreads them. */
-const CLOSE_AREA = 130_000;
-
-function spreadOf(box: Box): number {
-  return spreadFor(box, CLOSE_AREA);
+/** How close patterns stand. */
+export interface Closeness {
+  /** A ground of this many square pixels carries them at their own spacing; a larger one spreads them. */
+  readonly area: number;
+  /** Letters that all line work of the ground takes at most, so that a sheet of gravel is as light to send as one of clay. */
+  readonly letters: number;
 }
 
-/** How far patterns are spread so that a large ground has no more strokes than one of `closeArea` square pixels. */
-export function spreadFor({ left, right, top, bottom }: Box, closeArea: number): number {
-  return Math.min(2, Math.max(1, Math.sqrt(((right - left) * (bottom - top)) / closeArea)));
+const CLOSE: Closeness = { area: 130_000, letters: 4_500 };
+
+/** How far a pattern is spread so that a large ground has no more strokes than a small one. */
+export function spreadFor({ left, right, top, bottom }: Box, pattern: PatternName, close: Closeness): number {
+  const area = (right - left) * (bottom - top);
+  return Math.max(1, Math.min(2, Math.sqrt(area / close.area)), thinnest(pattern, area, close.letters));
 }
 
 /** What the pattern leaves free: casing and annulus down to the casing's foot, the open hole's own width below it, nothing under the hole. */
@@ -139,7 +143,7 @@ function holeOf({ facts, bore }: Solution, frame: SectionFrame): Hole {
   return { casedHalf, casedTo: frame.y(open.top), openHalf: open.outsideRadius * frame.kx + 3, foot };
 }
 
-/** The pattern of one layer as one path; null where nothing of it fits. */
+/** The pattern of one layer, as one path or two; null where nothing of it fits. */
 export function hatchShape(
   key: string,
   { ground, pattern }: GroundLook,
@@ -148,15 +152,17 @@ export function hatchShape(
   theme: View['theme'],
   spread = 1,
 ): Shape | null {
-  const { d, dashes } = hatch(pattern, boxes, spread);
-  if (d === '') return null;
-  return path(key, d, {
+  const { d, dashes, solid = '' } = hatch(pattern, boxes, spread);
+  if (d === '' && solid === '') return null;
+  const attrs = {
     fill: 'none',
     stroke: ink.ground[ground].hatch,
     'stroke-width': LINE.hatch,
     ...(isTwoTone(theme) ? {} : { 'stroke-opacity': theme === 'dark' ? 0.4 : 0.55 }),
-    ...(dashes === undefined ? {} : { 'stroke-dasharray': dashes }),
-  });
+  };
+  if (dashes === undefined) return path(key, d, attrs);
+  if (solid === '') return path(key, d, { ...attrs, 'stroke-dasharray': dashes });
+  return group(key, [path('solid', solid, {}), path('dashes', d, { 'stroke-dasharray': dashes })], attrs);
 }
 
 function contact({ key, material, top }: GroundLayer, { left, right, ink }: SectionFrame): Shape {

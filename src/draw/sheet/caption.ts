@@ -395,9 +395,9 @@ function fullestPiece(pattern: PatternName): Box {
 }
 
 /** How much is drawn: by the length of the rows where a dash array cuts them, else by the length of the text. */
-function strokesIn({ d, dashes }: Hatch): number {
+function strokesIn({ d, dashes, solid = '' }: Hatch): number {
   if (dashes === undefined) return d.length;
-  return [...d.matchAll(/h([\d.]+)/g)].reduce((sum, [, length]) => sum + Number(length), 0);
+  return [...(d + solid).matchAll(/[hv]([\d.]+)/g)].reduce((sum, [, length]) => sum + Number(length), 0);
 }
 
 const PIECES: readonly Point[] = [0, 5, 10, 15, 20, 25, 35, 45, 55, 65, 75, 95, 115].flatMap((top) =>

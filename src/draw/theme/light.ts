@@ -2,7 +2,7 @@
 import { ramp, type Ink } from './ink.ts';
 
 export const light: Ink = {
-  paper: '#FFFFFF',
+  paper: '#fff',
   panel: '#F4F1EA',
   ink: '#1E2326',
   ink2: '#4A5358',
@@ -17,7 +17,7 @@ export const light: Ink = {
   rope: '#7A6A06',
   pump: '#6A52B3',
   danger: '#B3261E',
-  onDanger: '#FFFFFF',
+  onDanger: '#fff',
   warning: '#F2B233',
   onWarning: '#1E2326',
   note: '#1F5FA8',
@@ -31,7 +31,7 @@ export const light: Ink = {
     rock: { fill: '#DCDEDD', hatch: '#4E5659' },
   },
   frostFill: '#DDF0F4',
-  snow: '#FFFFFF',
+  snow: '#fff',
   tones: {
     steel: ramp('#44525c', '#84919a', '#a6b2b9', '#c3ccd2', '#dbe2e6', '#f4f7f8'),
     brass: ramp('#5d430e', '#94702b', '#b88e40', '#d4ab5b', '#e8ca86', '#f8e8bd'),

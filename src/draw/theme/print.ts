@@ -4,8 +4,8 @@ import { light } from './light.ts';
 
 /** Paper carries outlines, hatching and at most a tenth of grey. */
 const grey = ramp('#000', '#e1e1e1', '#ebebeb', '#f5f5f5', '#fff', '#fff');
-const BLACK = '#000000';
-const WHITE = '#FFFFFF';
+const BLACK = '#000';
+const WHITE = '#fff';
 
 export const print: Ink = {
   paper: WHITE,

@@ -1,6 +1,7 @@
 /** What closes the well and leads water and wire away. */
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import { inches } from '../../model/units.ts';
 import { closedLine } from '../parts/buriedLine.ts';
 import { closedCover, closedCoverOn } from '../parts/cap.ts';
 import { closedNeck } from '../parts/nipple.ts';
@@ -21,8 +22,15 @@ export function drawTopWorks(stage: Stage): Shape[] {
   } = stage;
   if (pen.closed !== null) return [group('topWorks', drawClosed(stage))];
   if (!parts.some((part) => TOP.has(part.kind) && part.bottom > pen.top && part.top < pen.bottom)) return [];
-  return facts.top.kind === 'pitless' ? drawPitlessTop(stage) : drawSealTop(stage);
+  const shapes = facts.top.kind === 'pitless' ? drawPitlessTop(stage) : drawSealTop(stage);
+  const away = new Set(
+    parts.filter((part) => part.bottom < pen.top - AWAY || part.top > pen.bottom + AWAY).map(({ key }) => key),
+  );
+  return away.size === 0 ? shapes : shapes.filter(({ key }) => !away.has(key));
 }
+
+/** So far past the window's edge nothing of a part reaches into it: a frame crops what it holds, and still writes it. */
+const AWAY: Metres = inches(6);
 
 const TOP: ReadonlySet<PartKind> = new Set([
   'cap',

@@ -70,7 +70,7 @@ export const caption = {
     `${date === null ? '' : `Date ${date} · `}depths in ${unit[show.units]} from the ground surface`,
   scales: ({ scale, factors }: ScaleNumbers): string =>
     `${scale === null ? 'Depths to scale' : `Section: SCALE ${scale} vertical`}; widths enlarged: ${factors
-      .map(({ view, factor }) => `${view === 'O' ? 'section' : view} ×${factor}`)
+      .map(({ view, factor }) => `${view === 'O' ? 'section' : view}\u00a0×${factor}`)
       .join(', ')}`,
   checks: ({ danger, warning, note, notJudged, signs: shown }: CheckNumbers): string =>
     `Checks${shown ? '' : ' (signs left out)'}: ${counted('danger', danger)}, ${counted('warning', warning)}, ${counted('note', note)}, ${notJudged} could not be checked`,

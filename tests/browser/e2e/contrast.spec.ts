@@ -14,7 +14,7 @@ async function inksOf(page: Page): Promise<string[]> {
 const paperOf = (page: Page) => page.locator('.section svg rect').first();
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  const paper = colorScheme === 'light' ? '#FFFFFF' : '#000000';
+  const paper = colorScheme === 'light' ? '#fff' : '#000';
   for (const wish of [{ contrast: 'more' }, { forcedColors: 'active' }] as const) {
     test(`the drawing is black and white where the system says ${JSON.stringify(wish)}, ${colorScheme}`, async ({
       page,
@@ -46,7 +46,7 @@ test('forced colours are the system’s, whatever was chosen here', async ({ pag
   if (!(await theme.isVisible())) await page.getByRole('button', { name: 'Wells' }).click();
   await theme.selectOption('Light');
   await page.emulateMedia({ colorScheme: 'dark', forcedColors: 'active' });
-  await expect(paperOf(page)).toHaveAttribute('fill', '#000000');
+  await expect(paperOf(page)).toHaveAttribute('fill', '#000');
 });
 
 test('in forced colours what is switched on, and what has the focus, can be told', async ({ page }) => {

@@ -105,7 +105,7 @@ test('a dark page prints black on white', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark' });
   await openSample(page);
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
-  await expect(paperOf(page).locator('rect').first()).toHaveAttribute('fill', '#FFFFFF');
+  await expect(paperOf(page).locator('rect').first()).toHaveAttribute('fill', '#fff');
 });
 
 test('the page has a button that prints', async ({ page }) => {

@@ -149,7 +149,7 @@ test('pictures follow the theme', async ({ page }) => {
   await menu(page).click();
   const paper = rows(page).first().locator('svg > rect').first();
   await rows(page).first().scrollIntoViewIfNeeded();
-  await expect(paper).toHaveAttribute('fill', '#FFFFFF');
+  await expect(paper).toHaveAttribute('fill', '#fff');
   await page.emulateMedia({ colorScheme: 'dark' });
   await expect(paper).toHaveAttribute('fill', '#14181B');
 });

@@ -121,5 +121,5 @@ test('the section is named in words where the widths are told: no letter that co
     .filter(({ path }) => path.includes('titleBlock'))
     .map(({ shape }) => shape.text ?? '')
     .join(' ');
-  expect(words).toMatch(/widths enlarged: section ×[\d.]+, A ×[\d.]+, B ×[\d.]+/);
+  expect(words).toMatch(/widths enlarged: section\u00a0×[\d.]+, A\u00a0×[\d.]+, B\u00a0×[\d.]+/);
 });
