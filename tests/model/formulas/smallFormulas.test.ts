@@ -1,7 +1,6 @@
 /** Laws of the short formulas, whose published values stand in tests/reference. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { airLineDepth } from '../../../src/model/formulas/airLine.ts';
 import { fixtureUnits, peakDemand } from '../../../src/model/formulas/demand.ts';
 import { chlorineGranules, chlorineProduct, chlorineStrength } from '../../../src/model/formulas/disinfection.ts';
 import {
@@ -146,9 +145,4 @@ test('more fixtures never ask for less, and beyond its table the code has no ans
   for (let units = 0.5; units <= 60; units += 0.5) expect(peakDemand(units)!).toBeGreaterThan(peakDemand(units - 0.5)!);
   expect(peakDemand(60.1)).toBeNull();
   expect(peakDemand(fixtureUnits({}))).toBe(0);
-});
-
-test('more pressure on an air line means shallower water, and more than the line holds is refused', () => {
-  expect(airLineDepth(feet(150), psi(25), 999)).toBeLessThan(airLineDepth(feet(150), psi(18), 999));
-  expect(() => airLineDepth(feet(50), psi(25), 999)).toThrow('over a line of');
 });

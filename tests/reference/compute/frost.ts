@@ -15,13 +15,10 @@ import {
   sineSeason,
 } from '../../../src/model/formulas/freezingIndex.ts';
 import { empiricalFrostDepth, frostDepthEstimate, judgeFrost } from '../../../src/model/formulas/frost.ts';
-import { insulationWidth, layeredFrostDepth } from '../../../src/model/formulas/frostLayers.ts';
-import { amplitudeAt, dampingDepth, depthOfFreezing } from '../../../src/model/formulas/frostWave.ts';
-import { timeToFreezeThrough, timeToFreezing, trickleFlow } from '../../../src/model/formulas/pipeFreezing.ts';
 import { kerstenFrozen, kerstenUnfrozen, latentHeat, meanHeatCapacity } from '../../../src/model/formulas/soilHeat.ts';
 import { findSoil } from '../../../src/model/tables/soils.ts';
 import type { Soil } from '../../../src/model/tables/soils.ts';
-import { feet, inches, toFeet, toGpm, toInches } from '../../../src/model/units.ts';
+import { feet, inches, toFeet, toInches } from '../../../src/model/units.ts';
 import type { Computations, Inputs } from '../checkValues.ts';
 
 // The manuals print in pounds, feet, Btu, hours and degrees Fahrenheit.
@@ -182,93 +179,9 @@ export const frost: Computations = {
       lambda: berggrenLambda(berggrenNumbers(surface, findSoil(soil)!)),
     };
   },
-  F19: (inputs) => {
-    const season = seasonOf(inputs, 'nF_F_days');
-    const soil = findSoil(inputs.text('soil'))!;
-    const ground = (thickness: number) => ({ kind: 'soil' as const, thickness, soil });
-    const board = {
-      kind: 'insulation' as const,
-      thickness: inches(inputs.number('board_thickness_in')),
-      resistance: (inputs.number('board_R_hr_ft2_F_Btu') * feet(1)) / CONDUCTIVITY,
-    };
-    return {
-      depth_without_board_in: toInches(berggrenDepth({ ...season, soil })),
-      depth_with_board_in: toInches(
-        layeredFrostDepth({
-          ...season,
-          layers: [ground(inches(inputs.number('board_depth_in'))), board, ground(1)],
-        }),
-      ),
-    };
-  },
-  F20: (inputs) => {
-    const soil = soilOf(inputs);
-    const layers = [feet(inputs.number('split_ft')), 1].map((thickness) => ({
-      kind: 'soil' as const,
-      thickness,
-      soil,
-    }));
-    return { depth_ft: toFeet(layeredFrostDepth({ ...seasonOf(inputs, 'surface_freezing_index_F_days'), layers })) };
-  },
   F21: (inputs) => ({
     depth_in: toInches(empiricalFrostDepth(fahrenheitDays(inputs.number('freezing_index_F_days')))),
     depth_mm: 1000 * empiricalFrostDepth(inputs.number('freezing_index_C_days')),
-  }),
-  F22: (inputs) => {
-    const damping = dampingDepth({
-      diffusivity: inputs.number('diffusivity_m2_s'),
-      period: 86_400 * inputs.number('period_days'),
-    });
-    return {
-      damping_depth_m: damping,
-      amplitude_C: amplitudeAt({
-        surfaceAmplitude: inputs.number('surface_amplitude_C'),
-        depth: inputs.number('depth_m'),
-        dampingDepth: damping,
-      }),
-    };
-  },
-  F23: (inputs) => {
-    const diffusivity = inputs.number('diffusivity_m2_s');
-    const damping = dampingDepth({ diffusivity });
-    return {
-      damping_depth_m: damping,
-      ratio_to_daily: damping / dampingDepth({ diffusivity, period: 86_400 }),
-      depth_of_32F_minimum_ft: toFeet(
-        depthOfFreezing({
-          meanGround: celsius(inputs.number('mean_ground_temp_F')),
-          dampingDepth: damping,
-          surfaceAmplitude: inputs.number('surface_amplitude_F') / 1.8,
-        }),
-      ),
-    };
-  },
-  F24: (inputs) => ({
-    width_m: insulationWidth({
-      pipeOutsideDiameter: inputs.number('pipe_outside_diameter_m'),
-      frostDepth: inputs.number('frost_depth_m'),
-      sheetDepth: inputs.number('insulation_depth_m'),
-    }),
-  }),
-  F25: (inputs) => {
-    const pipe = {
-      insideDiameter: inches(inputs.number('inside_diameter_in')),
-      resistance: inputs.number('outside_resistance_hr_ft_F_Btu') / CONDUCTIVITY,
-      surround: celsius(inputs.number('surround_temp_F')),
-    };
-    return {
-      hours_to_32F: timeToFreezing({ ...pipe, start: celsius(inputs.number('start_temp_F')) }) / 3600,
-      hours_to_freeze_solid: timeToFreezeThrough(pipe) / 3600,
-    };
-  },
-  F26: (inputs) => ({
-    flow_gpm: toGpm(
-      trickleFlow({
-        heatLoss: (inputs.number('heat_loss_Btu_hr_ft') * BTU) / 3600 / feet(1),
-        length: feet(inputs.number('line_length_ft')),
-        cooling: inputs.number('allowed_temp_drop_F') / 1.8,
-      }),
-    ),
   }),
   F27: (inputs) => {
     const judged = inputs.list<Record<string, number | null>>('cases').map((row) =>

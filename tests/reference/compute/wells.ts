@@ -1,5 +1,4 @@
 /** How each kind of check of wells.json is computed by the model. */
-import { airLineDepth, shutInHead } from '../../../src/model/formulas/airLine.ts';
 import {
   fitStraightLine,
   fitTheis,
@@ -33,7 +32,7 @@ import {
   timeToBreakSuction,
   usableStorage,
 } from '../../../src/model/formulas/wellStorage.ts';
-import { feet, gallons, gpm, inches, poundsMass, psi, toFeet, toGallons, toGpm } from '../../../src/model/units.ts';
+import { feet, gallons, gpm, inches, poundsMass, toFeet, toGallons, toGpm } from '../../../src/model/units.ts';
 import reference from '../wells.json' with { type: 'json' };
 
 const perDay = (n: number) => n / 86400;
@@ -43,8 +42,6 @@ const gallonPerDayPerFoot = gallons(1) / 86400 / feet(1);
 const fluidOunces = (n: number) => gallons(n / 128);
 const toFluidOunces = (volume: number) => toGallons(volume) * 128;
 const milligramsPerLitre = (n: number) => n / 1000;
-/** Water of 65 degF stands 2.31 ft high per psi. */
-const usualWater = waterDensity((65 - 32) / 1.8);
 
 export type WellInputs = Record<string, number> & { readonly [list: string]: unknown };
 
@@ -203,12 +200,6 @@ export const wells: Readonly<Record<string, (inputs: WellInputs) => Record<strin
     const run = timeToBreakSuction({ storage, pumpFlow: gpm(inputs.pump_rate_gpm!), wellYield }) ?? NaN;
     return { usable_gal: toGallons(storage), run_min: run / 60, refill_min: refillTime(storage, wellYield) / 60 };
   },
-  air_line: ({ line_length_ft, static_psi, pumping_psi }) => {
-    const depth = (pressure: number) => toFeet(airLineDepth(feet(line_length_ft!), psi(pressure), usualWater));
-    const [still, pumping] = [depth(static_psi!), depth(pumping_psi!)];
-    return { static_depth_ft: still, pumping_depth_ft: pumping, drawdown_ft: pumping - still };
-  },
-  flowing_head: ({ shut_in_psi }) => ({ head_above_gauge_ft: toFeet(shutInHead(psi(shut_in_psi!), usualWater)) }),
   bleach: (inputs) => ({ bleach_fl_oz: toFluidOunces(bleachFor(gallons(inputs.water_gal!), inputs)) }),
   granules: ({ water_gal, target_mg_per_L, available_chlorine_fraction }) => ({
     granules_oz:
