@@ -9,6 +9,8 @@ import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
 import { feet, inches, parseQuantity } from './units.ts';
 import { dischargeDepth, motorBottomDepth, settingForDischarge, settingForMotorBottom } from './string/pumpDepths.ts';
+import { ROOM_OVER_PUMP } from './string/lengths.ts';
+import { suspensionDepth } from './string/topDepths.ts';
 
 export type { Block, HandleName, HandleNames } from './handleNames.ts';
 
@@ -36,8 +38,6 @@ export interface Handle {
 
 /** Least room between two things that must not touch while they are dragged. */
 const ROOM = inches(1);
-/** A pump's joint at the top takes about this much between outlet and discharge. */
-const TOP_JOINT = feet(1.5);
 const DEEPEST_WELL = feet(2000);
 /** An adapter is fitted from a hole dug beside the casing. */
 const DEEPEST_DIG = feet(20);
@@ -132,8 +132,8 @@ function topHandles({ plan, facts, values }: Solution): Placed[] {
       locked: null,
       min: inches(2),
       minWhy: 'adapterBelowGround',
-      max: Math.max(Math.min(discharge - TOP_JOINT, Math.max(DEEPEST_DIG, top.depth)), inches(2)),
-      maxWhy: discharge - TOP_JOINT < DEEPEST_DIG ? 'pumpHangsBelow' : 'nobodyDigsThere',
+      max: Math.max(Math.min(discharge - ROOM_OVER_PUMP, Math.max(DEEPEST_DIG, top.depth)), inches(2)),
+      maxWhy: discharge - ROOM_OVER_PUMP < DEEPEST_DIG ? 'pumpHangsBelow' : 'nobodyDigsThere',
       ink: 'pitless',
     });
   }
@@ -220,7 +220,7 @@ function stringHandles({ plan, facts, parts }: Solution): Placed[] {
       depth: pump.setting,
       known: true,
       locked: null,
-      min: Math.min(settingForDischarge(pipeTop + TOP_JOINT, pump), well.bottom),
+      min: Math.min(settingForDischarge(suspensionDepth(facts) + ROOM_OVER_PUMP, pump), well.bottom),
       minWhy: 'pumpMeetsTopWorks',
       max: settingForMotorBottom(well.bottom, pump),
       maxWhy: 'motorOnBottom',

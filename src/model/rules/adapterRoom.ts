@@ -3,10 +3,11 @@ import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import { feet } from '../units.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
+import { ROOM_OVER_PUMP } from '../string/lengths.ts';
 
 /** A trench beside the casing is dug no deeper for an adapter. Common practice, no source. */
 export const DEEPEST_DIG: Metres = feet(12);
-/** Left between an adapter and what stands below it in the casing: a liner's top, a pump's discharge. Common practice, no source. */
+/** Left between an adapter and the top of a liner below it. Common practice, no source. */
 export const LEAST_BELOW_ADAPTER: Metres = feet(1);
 
 export interface AdapterRoom {
@@ -30,6 +31,6 @@ export function adapterRoom({ well, pump }: Pick<Facts, 'well' | 'pump'>): Adapt
   };
   endsAt(outer?.bottom ?? well.bottom, 'casing');
   for (const { top } of liners) endsAt(top - LEAST_BELOW_ADAPTER, 'liner');
-  endsAt(dischargeDepth(pump) - LEAST_BELOW_ADAPTER, 'pump');
+  endsAt(dischargeDepth(pump) - ROOM_OVER_PUMP, 'pump');
   return room;
 }

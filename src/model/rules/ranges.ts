@@ -11,6 +11,7 @@ import { ceilTo, floorTo } from './rounding.ts';
 import type { End, Limit, Range, Ranges, Rule } from './rule.ts';
 import { settingForDischarge, settingForMotorBottom } from '../string/pumpDepths.ts';
 import { suspensionDepth } from '../string/topDepths.ts';
+import { ROOM_OVER_PUMP } from '../string/lengths.ts';
 
 export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
   const limits: RuleLimit[] = [];
@@ -56,13 +57,10 @@ interface Room {
   readonly known: boolean;
 }
 
-/** Between the top works and the pump some pipe is left for the fittings. */
-const LEAST_PIPE = feet(1);
-
 /** The pump hangs under the top works and the standing water, and its motor above the bottom. */
 function pumpRoom({ facts, levels, lowest }: Solved): Room {
   const { pump, water, well } = facts;
-  const underTop = settingForDischarge(suspensionDepth(facts) + LEAST_PIPE, pump);
+  const underTop = settingForDischarge(suspensionDepth(facts) + ROOM_OVER_PUMP, pump);
   const to = settingForMotorBottom(well.bottom, pump);
   const rest = lowestStatic(facts);
   // However little the water falls, so much of it has to stand over the intake; a well too shallow for that gives way.

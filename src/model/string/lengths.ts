@@ -45,3 +45,8 @@ export const RIGID_SECTION = feet(20);
 export const INSERT_BORE_RATIO = 0.8;
 /** How far a buried conduit goes down where nobody said. Maryland COMAR 26.04.04.22 D asks for 18 in. */
 export const CONDUIT_DEPTH = inches(18);
+/**
+ * Least from where the string hangs down to the pump's discharge. What stands there with PE and a valve, under a seal, is
+ * 18 in: 2 in of the seal, nipple, fitting, two barbs, fitting, valve and nipple.
+ */
+export const ROOM_OVER_PUMP = feet(1.5);

@@ -11,6 +11,7 @@ import { read } from '../take.ts';
 import type { Take } from '../take.ts';
 import { settingForDischarge } from '../../string/pumpDepths.ts';
 import { suspensionDepth } from '../../string/topDepths.ts';
+import { ROOM_OVER_PUMP } from '../../string/lengths.ts';
 
 const CLEARANCES = {
   us: { unit: 'ft', step: feet(1), offBottom: feet(20), aboveScreen: feet(10), underWater: feet(10) },
@@ -20,8 +21,9 @@ const CLEARANCES = {
 /** As near to the bottom as no rule warns. */
 const LEAST_OFF_BOTTOM = feet(10);
 
-/** Least drop pipe between outlet and pump, so that there is one. */
-const SHORTEST_PIPE = feet(2);
+/** Of drop pipe besides what its joints take, so that there is some; and of water where there is hardly any. */
+const SHORTEST_PIPE = feet(0.5);
+const LEAST_WATER = feet(2);
 
 interface Hole {
   readonly well: WellFacts;
@@ -59,7 +61,7 @@ function depthOf(hole: Hole): Metres {
     const wet = places.find((place) => place >= level + underWater);
     if (wet !== undefined) return wet;
   }
-  return Math.min(shallow(well.bottom, low - body), Math.max(screenTop - body, still + SHORTEST_PIPE));
+  return Math.min(shallow(well.bottom, low - body), Math.max(screenTop - body, still + LEAST_WATER));
 }
 
 /** Where the room is short the pump hangs low rather than dry. */
@@ -74,5 +76,5 @@ function pumpedDownTo({ pumping, staticLevel }: WaterFacts): Metres | null {
 }
 
 function leastSetting({ top, well, pump }: Hole): Metres {
-  return settingForDischarge(suspensionDepth({ top, well }), pump) + SHORTEST_PIPE;
+  return settingForDischarge(suspensionDepth({ top, well }), pump) + ROOM_OVER_PUMP + SHORTEST_PIPE;
 }

@@ -2,10 +2,11 @@
 import type { SiteFacts, TopFacts } from '../../facts.ts';
 import { siteFrostEstimate } from '../../formulas/frost.ts';
 import type { Metres } from '../../si.ts';
-import { feet, inches, writeQuantity } from '../../units.ts';
+import { inches, writeQuantity } from '../../units.ts';
 import type { Plan } from '../schema.ts';
 import { read } from '../take.ts';
 import type { Take } from '../take.ts';
+import { ROOM_OVER_PUMP } from '../../string/lengths.ts';
 
 type TopPlan = NonNullable<Plan['top']>;
 
@@ -14,9 +15,6 @@ const LEAST_COVER = inches(12);
 /** Where nobody knows the frost. Common practice, no source: nothing that a person should dig by. */
 const WITHOUT_FROST_DEPTH = { us: '48 in', metric: '120 cm' } as const;
 const STEP = { us: { unit: 'in', size: inches(6) }, metric: { unit: 'cm', size: 0.1 } } as const;
-
-/** Least drop pipe under an adapter that nobody set. */
-const SHORTEST_PIPE = feet(1);
 
 interface Place {
   readonly site: SiteFacts;
@@ -27,7 +25,7 @@ interface Place {
 
 export function topFacts(top: TopPlan | undefined, place: Place, take: Take): TopFacts {
   const { site, hangsAt } = place;
-  const hasRoom = hangsAt === null || hangsAt >= LEAST_COVER + SHORTEST_PIPE;
+  const hasRoom = hangsAt === null || hangsAt >= LEAST_COVER + ROOM_OVER_PUMP;
   // Only where frost is said to reach nowhere, or the pump hangs at the surface, does the pipe stand above the ground.
   const usualKind = site.frostDepth === 0 || !hasRoom ? 'seal' : 'pitless';
   if (top === undefined) take.assume('top.kind', usualKind);
@@ -53,7 +51,7 @@ function usualDepth(place: Place): string {
   const { units, hangsAt } = place;
   const wanted = frostFree(place);
   const parsed = read(wanted, 'length');
-  const most = hangsAt === null ? Infinity : Math.max(hangsAt - SHORTEST_PIPE, hangsAt / 2);
+  const most = hangsAt === null ? Infinity : Math.max(hangsAt - ROOM_OVER_PUMP, hangsAt / 2);
   return parsed <= most ? wanted : writeQuantity(most, 'length', STEP[units].unit);
 }
 
