@@ -25,18 +25,22 @@ export function drawConduit(part: PlacedPart, pen: Pen, place: ConduitPlace): Sh
   const wide = conduitWidth(part, pen);
   const d = course(place, wide);
   const along = (key: string, ink: string, width: number): Shape =>
-    path(key, d, { fill: 'none', stroke: ink, 'stroke-width': tenth(width) });
+    path(key, d, { stroke: ink, 'stroke-width': tenth(width) });
   const [x, y] = place.from;
   const reach = wide * 0.62;
   const nut = place.up ? block(x - reach, y - 4, x + reach, y + 1) : block(x - 1, y - reach, x + 4, y + reach);
-  return group(part.key, [
-    along('edge', conduit.edge, wide),
-    along('shade', conduit.shade, wide - 2),
-    along('base', conduit.light, Math.max(1.5, wide * 0.55)),
-    along('shine', conduit.shine, Math.max(0.8, wide * 0.2)),
-    // The locknut where it leaves the cap or stands on the seal.
-    path('nut', nut, { fill: conduit.base, stroke: conduit.edge }),
-  ]);
+  return group(
+    part.key,
+    [
+      along('edge', conduit.edge, wide),
+      along('shade', conduit.shade, wide - 2),
+      along('base', conduit.light, Math.max(1.5, wide * 0.55)),
+      along('shine', conduit.shine, Math.max(0.8, wide * 0.2)),
+      // The locknut where it leaves the cap or stands on the seal.
+      path('nut', nut, { fill: conduit.base, stroke: conduit.edge }),
+    ],
+    { fill: 'none' },
+  );
 }
 
 /** Its middle: out of the cap or up from the seal, over to the plumb run, down, and away to the house. */

@@ -64,6 +64,5 @@ function drawPlug(part: PlacedPart, pen: Pen): Shape {
   return path('plug', block(x - wide, y - tall, x + wide, y + tall), {
     fill: rubber.base,
     stroke: rubber.edge,
-    'stroke-width': 0.8,
   });
 }

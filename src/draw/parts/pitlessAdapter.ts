@@ -48,7 +48,9 @@ export function pitlessBox(
 
 export function drawPitlessAdapter(part: PlacedPart, pen: Pen, place: PitlessPlace): Shape {
   const m = measuresOf(part, pen, place);
-  return group(part.key, [...drawPitlessBody(m, pen), ...drawSlidingHalf(m, pen), ...drawPitlessNut(m, pen)]);
+  // One edge for all its metal, written once.
+  const edge = { stroke: pen.tones.brass.edge, 'stroke-width': 0.9 };
+  return group(part.key, [...drawPitlessBody(m, pen), ...drawSlidingHalf(m, pen), ...drawPitlessNut(m, pen)], edge);
 }
 
 /** From afar, how far its sliding half reaches into the casing [px]. */

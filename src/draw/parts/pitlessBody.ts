@@ -40,15 +40,15 @@ export function drawPitlessBody(m: PitlessMeasures, pen: Pen): Shape[] {
     .map((x) => block(x, up(15), x + m.gasket, holeTop) + block(x, holeBottom, x + m.gasket, up(-15)))
     .join('');
   return [
-    path('hole', block(m.wallIn - 0.6, holeTop, m.wallOut + 0.6, holeBottom), { fill: bore }),
+    path('hole', block(m.wallIn - 0.6, holeTop, m.wallOut + 0.6, holeBottom), { fill: bore, stroke: 'none' }),
     path(
       'holeEdges',
       stroke(m.wallIn, holeTop, m.wallOut, holeTop) + stroke(m.wallIn, holeBottom, m.wallOut, holeBottom),
-      { stroke: ink, 'stroke-width': 1.2 },
+      { stroke: ink },
     ),
-    path('body', upper + lower, { fill: brass.shadow, stroke: brass.edge, 'stroke-width': 1 }),
-    path('bodyHatch', bodyHatch(m), { stroke: brass.edge, 'stroke-width': 0.7, fill: 'none' }),
-    path('gaskets', gaskets, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.6 }),
+    path('body', upper + lower, { fill: brass.shadow }),
+    path('bodyHatch', bodyHatch(m), {}),
+    path('gaskets', gaskets, { fill: rubber.base, stroke: rubber.edge }),
   ];
 }
 
@@ -72,20 +72,14 @@ export function drawPitlessNut(
   const { brass } = pen.tones;
   const turns = [0.3, 0.6].map((share) => nutRight + (end - nutRight) * share);
   return [
-    path('nut', block(nutLeft, up(13), nutRight, up(-13)), {
-      fill: brass.base,
-      stroke: brass.edge,
-      'stroke-width': 1.1,
-    }),
-    path('nutFaces', block(nutLeft, up(7), nutRight, up(2)), { fill: brass.shine }),
-    path('nutEdges', stroke(nutLeft, up(7), nutRight, up(7)) + stroke(nutLeft, up(-6), nutRight, up(-6)), {
-      stroke: brass.edge,
-      'stroke-width': 0.8,
-    }),
+    path('nut', block(nutLeft, up(13), nutRight, up(-13)), { fill: brass.base }),
+    path('nutFaces', block(nutLeft, up(7), nutRight, up(2)), { fill: brass.shine, stroke: 'none' }),
     path(
-      'outletThread',
-      turns.map((x) => stroke(x, neckTop, x, m.waterTop) + stroke(x, m.waterBottom, x, neckBottom)).join(''),
-      { stroke: brass.edge, 'stroke-width': 0.7 },
+      'edges',
+      turns.map((x) => stroke(x, neckTop, x, m.waterTop) + stroke(x, m.waterBottom, x, neckBottom)).join('') +
+        stroke(nutLeft, up(7), nutRight, up(7)) +
+        stroke(nutLeft, up(-6), nutRight, up(-6)),
+      {},
     ),
   ];
 }

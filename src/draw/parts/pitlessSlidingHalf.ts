@@ -44,17 +44,12 @@ export function drawSlidingHalf(m: PitlessMeasures, pen: Pen): Shape[] {
     block(face - tall, waterBottom + 0.4, face + 1.4, waterBottom + tall * 1.1);
   const neck = shoulder + half * 0.2;
   const hatch = hatchIn(left, right, neck, waterTop) + hatchIn(left, centre - way, waterTop, bottom);
-  const edge = { stroke: brassCut.ink, 'stroke-width': 0.8 };
   return [
-    path('slidingHalf', outline, { fill: brassCut.fill, stroke: brassCut.ink }),
-    path('slidingHatch', hatch, {
-      ...edge,
-      'stroke-width': 0.7,
-      fill: 'none',
-    }),
-    path('waterway', elbow, { fill: water, ...edge }),
-    path('ring', ring, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.6 }),
-    path('liftThread', tapped(centre, half * TAPPED, rim, thread * 0.84), { fill: bore, ...edge }),
+    path('slidingHalf', outline, { fill: brassCut.fill }),
+    path('slidingHatch', hatch, {}),
+    path('waterway', elbow, { fill: water }),
+    path('ring', ring, { fill: rubber.base, stroke: rubber.edge }),
+    path('liftThread', tapped(centre, half * TAPPED, rim, thread * 0.84), { fill: bore }),
   ];
 }
 
@@ -82,7 +77,7 @@ function tapped(centre: number, half: number, top: number, tall: number): string
 function hatchIn(left: number, right: number, top: number, bottom: number): string {
   let d = '';
   const wide = right - left;
-  for (let y = top + 4; y < bottom + wide; y += 4.5) {
+  for (let y = top + 4; y < bottom + wide; y += 6) {
     const from = Math.min(y, bottom);
     const to = Math.max(y - wide, top);
     if (from > to) d += stroke(left + (y - from), from, left + (y - to), to);

@@ -5,15 +5,21 @@ import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { onPaper } from './closed.ts';
+import { block, straight, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 
 /** Tube length as part of the whole splice. */
 const TUBE = 0.25;
 
+/** On a slimmer tube neither glint nor tapered end is seen [px]. */
+const GLINT_FROM = 4.5;
+
 export interface SplicePlace {
   /** Middle of the cable there. */
   readonly offset: Metres;
   readonly cableRadius: Metres;
+  /** The cables' own ends are drawn with them. */
+  readonly bare?: boolean;
   /** Power conductors and ground. */
   readonly conductors: number;
 }
@@ -43,27 +49,41 @@ export function drawSplice(
     shapes.push(
       path(
         `lead${['Black', 'Red', 'Yellow', 'Ground'][i] ?? ''}`,
-        `M${pxText(centre)} ${pxText(top)}L${pxText(x)} ${pxText(top + neck)}V${pxText(bottom - neck)}L${pxText(centre)} ${pxText(bottom)}`,
-        {
-          fill: 'none',
-          stroke: lead,
-          'stroke-width': Math.max(1.4, wide * 0.45),
-        },
+        straight(
+          [
+            [centre, top],
+            [x, top + neck],
+            [x, bottom - neck],
+            [centre, bottom],
+          ],
+          false,
+        ),
+        { stroke: lead },
       ),
     );
     const start = top + neck + ((tall - neck * 2 - tall * TUBE) * i) / Math.max(1, count - 1);
+    const end = start + tall * TUBE;
+    if (wide < GLINT_FROM) {
+      tubes += block(x - wide / 2, start, x + wide / 2, end);
+      continue;
+    }
     tubes += `M${pxText(x - wide / 2)} ${pxText(start + 1)}l${pxText(wide / 2)} -1l${pxText(wide / 2)} 1v${pxText(tall * TUBE - 2)}l${pxText(-wide / 2)} 1l${pxText(-wide / 2)} -1z`;
     glints += `M${pxText(x - wide * 0.18)} ${pxText(start + 2.5)}v${pxText(tall * TUBE - 5)}`;
   }
-  return group(part.key, [
-    ...shapes,
-    path('tubes', tubes, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.9, ...dash }),
-    path('glints', glints, { stroke: rubber.shine, 'stroke-width': 0.8 }),
-    path('jackets', `M${pxText(centre)} ${pxText(top - 3)}v5M${pxText(centre)} ${pxText(bottom - 2)}v5`, {
-      stroke: cable,
-      'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across),
-    }),
-  ]);
+  const jackets = path('jackets', `M${pxText(centre)} ${pxText(top - 3)}v5M${pxText(centre)} ${pxText(bottom - 2)}v5`, {
+    stroke: cable,
+    'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across),
+  });
+  return group(
+    part.key,
+    [
+      ...shapes,
+      path('tubes', tubes, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.9, ...dash }),
+      ...(glints === '' ? [] : [path('glints', glints, { stroke: rubber.shine, 'stroke-width': 0.8 })]),
+      ...(place.bare === true ? [] : [jackets]),
+    ],
+    { fill: 'none', 'stroke-width': tenth(Math.max(1.4, wide * 0.45)) },
+  );
 }
 
 /** From afar: a thicker stretch of the cable. */

@@ -125,6 +125,8 @@ function drawRestoredGrout({ solution, pen }: Stage, outside: Metres, top: numbe
   ]);
 }
 
+const LINES = { fill: 'none' } as const;
+
 /** Cable to spare, coiled under the cap, so that the pump can be drawn far enough to work on the top joint. */
 function drawSpareLoop(stage: Stage, radii: Radii, exit: readonly [number, number]): Shape {
   const { solution, pen, axis } = stage;
@@ -143,16 +145,16 @@ function drawSpareLoop(stage: Stage, radii: Radii, exit: readonly [number, numbe
   const out = `M${pxText(x(0.84))} ${pxText(from + 2.4)}V${pxText(from)}C${pxText(x(0.84))} ${pxText(exit[1])} ${pxText(x(0.9))} ${pxText(exit[1])} ${pxText(exit[0])} ${pxText(exit[1])}`;
   const thick = Math.max(2.6, cable.radius * 2 * pen.across);
   const shapes = [
-    path('jacket', down, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
-    path('glint', down, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
+    path('jacket', down, { stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
+    path('glint', down, { stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
   ];
   // From the splice on it is the cable to the house.
-  const toHouse = path('houseCable', out, { fill: 'none', stroke: pen.tones.tape, 'stroke-width': tenth(thick) });
-  if (splice === undefined) return group('spareLoop', [...shapes, toHouse]);
+  const toHouse = path('houseCable', out, { stroke: pen.tones.tape, 'stroke-width': tenth(thick) });
+  if (splice === undefined) return group('spareLoop', [...shapes, toHouse], LINES);
   const offset = (x(0.84) - pen.x(0)) / pen.across;
   const conductors = solution.facts.pump.wires + 1;
   const reach = Math.max(6, cable.radius * 2 * pen.across);
   place(stage, splice, x(0.84) - reach, x(0.84) + reach);
-  const joint = drawSplice(splice, pen, { offset, cableRadius: cable.radius, conductors });
-  return group('spareLoop', [...shapes, joint, toHouse]);
+  const joint = drawSplice(splice, pen, { offset, cableRadius: cable.radius, conductors, bare: true });
+  return group('spareLoop', [...shapes, joint, toHouse], LINES);
 }
