@@ -3,7 +3,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { block, tenth } from './outline.ts';
-import { pxText } from '../tenths.ts';
+import { nextTenths, tenthsText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
 
 export interface ConduitPlace {
@@ -48,9 +48,19 @@ function course({ from: [x, y], up, plumb, trench, to }: ConduitPlace, wide: num
   const over = up ? y - wide * 1.1 : y;
   const bend = Math.min(wide * 1.1, Math.abs(plumb - x) * (up ? 0.5 : 0.9), Math.max(4, trench - over) / 2);
   const sweep = Math.min(wide * 1.6, Math.max(4, trench - over) / 2, 22);
-  const rise = up ? `V${pxText(over + bend)}Q${pxText(x)} ${pxText(over)} ${pxText(x + bend)} ${pxText(over)}` : '';
+  // In steps of a tenth, each from where the last one ended: it is written four times, for its four tones.
+  const [left, right, high, low] = [x, plumb, over, trench].map((at) => Math.round(at * 10)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const [b, s] = [Math.round(bend * 10), Math.round(sweep * 10)];
+  const start = Math.round(y * 10);
+  const rise = up ? `v${tenthsText(high + b - start)}q0${nextTenths(-b)}${nextTenths(b)}${nextTenths(-b)}` : '';
+  const across = right - b - left - (up ? b : 0);
   return (
-    `M${pxText(x)} ${pxText(y)}${rise}H${pxText(plumb - bend)}Q${pxText(plumb)} ${pxText(over)} ${pxText(plumb)} ${pxText(over + bend)}` +
-    `V${pxText(trench - sweep)}Q${pxText(plumb)} ${pxText(trench)} ${pxText(plumb + sweep)} ${pxText(trench)}H${pxText(to)}`
+    `M${tenthsText(left)}${nextTenths(start)}${rise}h${tenthsText(across)}q${tenthsText(b)} 0${nextTenths(b)}${nextTenths(b)}` +
+    `v${tenthsText(low - s - high - b)}q0${nextTenths(s)}${nextTenths(s)}${nextTenths(s)}H${tenthsText(Math.round(to * 10))}`
   );
 }

@@ -60,7 +60,7 @@ function bodyHatch({ plate, back, plateTop, neckTop, neckBottom, up }: PitlessMe
     [plateTop, neckTop],
     [neckBottom, up(-16)],
   ] as const)
-    for (let y = from + 1; y + wide < to; y += 4) d += stroke(plate, y, back, y + wide);
+    for (let y = from + 1; y + wide < to; y += 5) d += stroke(plate, y, back, y + wide);
   return d;
 }
 

@@ -77,7 +77,7 @@ function tapped(centre: number, half: number, top: number, tall: number): string
 function hatchIn(left: number, right: number, top: number, bottom: number): string {
   let d = '';
   const wide = right - left;
-  for (let y = top + 4; y < bottom + wide; y += 6) {
+  for (let y = top + 4; y < bottom + wide; y += 7) {
     const from = Math.min(y, bottom);
     const to = Math.max(y - wide, top);
     if (from > to) d += stroke(left + (y - from), from, left + (y - to), to);

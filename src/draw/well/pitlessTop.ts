@@ -6,7 +6,7 @@ import { inches } from '../../model/units.ts';
 import { lineOnPaper } from '../parts/buriedLine.ts';
 import { drawCap } from '../parts/cap.ts';
 import { tenth } from '../parts/outline.ts';
-import { pxText } from '../tenths.ts';
+import { nextTenths, pxText } from '../tenths.ts';
 import { drawPitlessAdapter, nutFace, outletEnd, pitlessBox, pitlessSpots } from '../parts/pitlessAdapter.ts';
 import type { PitlessPlace } from '../parts/pitlessMeasures.ts';
 import { drawSplice } from '../parts/splice.ts';
@@ -138,11 +138,16 @@ function drawSpareLoop(stage: Stage, radii: Radii, exit: readonly [number, numbe
   const y = (below: number): number => pen.y(radii.top) + below * LOOP * pen.down;
   const x = (share: number): number => left + wide * share;
   const splice = solution.parts.find((part) => part.kind === 'capSplice');
+  // In steps from point to point: the loop is written twice, for its glint.
+  const step = (...steps: readonly number[]): string => steps.map((px) => nextTenths(Math.round(px * 10))).join('');
+  const [near, far] = [x(0.42) - left, x(0.84) - x(0.42)];
+  const low = pen.y(splice?.bottom ?? radii.top + LOOP / 2);
   const down =
-    `M${pxText(left)} ${pxText(y(1.02))}V${pxText(y(0.6))}C${pxText(left)} ${pxText(y(0.02))} ${pxText(x(0.42))} ${pxText(y(0.02))} ${pxText(x(0.42))} ${pxText(y(0.5))}` +
-    `S${pxText(x(0.84))} ${pxText(y(1.15))} ${pxText(x(0.84))} ${pxText(pen.y(splice?.bottom ?? radii.top + LOOP / 2))}`;
+    `M${pxText(left)}${step(y(1.02))}v${pxText(y(0.6) - y(1.02))}c0${step(y(0.02) - y(0.6), near, y(0.02) - y(0.6), near, y(0.5) - y(0.6))}` +
+    `s${pxText(far)}${step(y(1.15) - y(0.5), far, low - y(0.5))}`;
   const from = pen.y(splice?.top ?? radii.top + LOOP / 2);
-  const out = `M${pxText(x(0.84))} ${pxText(from + 2.4)}V${pxText(from)}C${pxText(x(0.84))} ${pxText(exit[1])} ${pxText(x(0.9))} ${pxText(exit[1])} ${pxText(exit[0])} ${pxText(exit[1])}`;
+  const rise = exit[1] - from;
+  const out = `M${pxText(x(0.84))}${step(from + 2.4)}v-2.4c0${step(rise, x(0.9) - x(0.84), rise, exit[0] - x(0.84), rise)}`;
   const thick = Math.max(2.6, cable.radius * 2 * pen.across);
   const shapes = [
     path('jacket', down, { stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
