@@ -6,23 +6,25 @@ import { launchOptions } from './scripts/browser.mjs';
 /** Laws over hundreds of random plans take their time on a busy machine. Projects do not take it over from the whole. */
 const testTimeout = 60_000;
 
-const node = (name: string, include: string[]) => ({
-  test: { name, environment: 'node' as const, include, testTimeout },
+/**
+ * Model, words and drawing are functions of their arguments: their tests share one room, in which everything is loaded
+ * once. What writes files, or to a database that it puts in the browser's place, has a room for each file of tests.
+ */
+const node = (name: string, isolate: boolean, folders: readonly string[]) => ({
+  test: {
+    name,
+    environment: 'node' as const,
+    isolate,
+    include: folders.map((folder) => `tests/${folder}/**/*.test.ts`),
+    testTimeout,
+  },
 });
 
 export default defineConfig({
   test: {
     projects: [
-      node('node', [
-        'tests/model/**/*.test.ts',
-        'tests/words/**/*.test.ts',
-        'tests/reference/**/*.test.ts',
-        'tests/draw/**/*.test.ts',
-        'tests/cli/**/*.test.ts',
-        'tests/house/**/*.test.ts',
-        'tests/wells/**/*.test.ts',
-        'tests/keeping/**/*.test.ts',
-      ]),
+      node('node', false, ['model', 'words', 'reference', 'draw', 'wells']),
+      node('apart', true, ['cli', 'keeping']),
       {
         plugins: [svelte()],
         // Named here so that vite does not find them midway and reload the page under a running test.
