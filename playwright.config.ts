@@ -24,12 +24,17 @@ export default defineConfig({
     locale: 'en-US',
     timezoneId: 'UTC',
   },
+  // A page test runs on the desktop. One that rests on width, layout or touch is tagged `@both`, and one for a finger
+  // alone `@phone`.
   projects: [
-    { name: 'desktop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 1000 } } },
+    {
+      name: 'desktop',
+      grepInvert: /@phone\b/,
+      use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 1000 } },
+    },
     {
       name: 'phone',
-      // Sheets of paper and exported pictures do not know on which device they are made, nor does a browser that is killed.
-      testIgnore: /(renderers|print|killed)\.spec\.ts$/,
+      grep: /@(phone|both)\b/,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
     },
   ],

@@ -1,52 +1,44 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test } from './onePage.ts';
 import { chip, openSample } from './hands.ts';
 
 /** The device's own width, and one between. */
 const WIDTHS = { desktop: [1440, 1024], phone: [390] } as const;
 
-async function faultsOf(page: Page): Promise<unknown> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  return violations.map(({ id, nodes }) => ({
-    id,
-    nodes: nodes.map(({ target, failureSummary }) => `${target.join(' ')} ${failureSummary ?? ''}`),
-  }));
-}
-
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on the empty page, ${colorScheme}`, async ({ page }, { project }) => {
+  test(`axe finds nothing on the empty page, ${colorScheme}`, { tag: '@both' }, async ({ page }, { project }) => {
     await page.emulateMedia({ colorScheme });
     for (const width of WIDTHS[project.name === 'phone' ? 'phone' : 'desktop']) {
       await page.setViewportSize({ width, height: 844 });
       await page.goto('/');
       await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-      expect(await faultsOf(page)).toEqual([]);
+      expect(await axeFinds(page)).toEqual([]);
     }
   });
 
-  test(`axe finds nothing with a well on the desk, its field open, its record and its table, ${colorScheme}`, async ({
-    page,
-  }, { project }) => {
-    test.slow();
-    await page.emulateMedia({ colorScheme });
-    await openSample(page);
-    for (const width of WIDTHS[project.name === 'phone' ? 'phone' : 'desktop']) {
-      await page.setViewportSize({ width, height: 844 });
-      await page.getByRole('tab', { name: 'Findings' }).click();
-      await chip(page, 'Pump intake').focus();
-      expect(await faultsOf(page)).toEqual([]);
-      for (const tab of ['The record', 'Depths']) {
-        await page.getByRole('tab', { name: tab }).click();
-        await page.waitForLoadState('networkidle');
-        expect(await faultsOf(page)).toEqual([]);
+  test(
+    `axe finds nothing with a well on the desk, its field open, its record and its table, ${colorScheme}`,
+    { tag: '@both' },
+    async ({ page }, { project }) => {
+      test.slow();
+      await page.emulateMedia({ colorScheme });
+      await openSample(page);
+      for (const width of WIDTHS[project.name === 'phone' ? 'phone' : 'desktop']) {
+        await page.setViewportSize({ width, height: 844 });
+        await page.getByRole('tab', { name: 'Findings' }).click();
+        await chip(page, 'Pump intake').focus();
+        expect(await axeFinds(page)).toEqual([]);
+        for (const tab of ['The record', 'Depths']) {
+          await page.getByRole('tab', { name: tab }).click();
+          await page.waitForLoadState('networkidle');
+          expect(await axeFinds(page)).toEqual([]);
+        }
       }
-    }
-  });
+    },
+  );
 }
 
-test('nothing reaches over the edge of the page', async ({ page }) => {
+test('nothing reaches over the edge of the page', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   for (const width of [1440, 1024, 760, 390, 320]) {
     await page.setViewportSize({ width, height: 844 });
@@ -76,7 +68,7 @@ test('a strict content policy is never broken', async ({ page }) => {
   expect(broken).toEqual([]);
 });
 
-test('every target is at least 24 px, and 44 px for a finger', async ({ page, hasTouch }) => {
+test('every target is at least 24 px, and 44 px for a finger', { tag: '@both' }, async ({ page, hasTouch }) => {
   await openSample(page);
   const least = hasTouch === true ? 44 : 24;
   const heights = await page

@@ -1,5 +1,5 @@
 /** What was reported, measured or installed is asked for before a hand changes it. */
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 import { chip, drag, feetIn, handOn, heard, openChanged, undo } from './hands.ts';
 
 const FACTS = { status: { 'water.pumping': 'measured', 'well.depth': 'reported', 'pump.setting': 'installed' } };
@@ -21,23 +21,24 @@ async function nothingHappened(page: Page, level: string, before: string): Promi
 
 test.beforeEach(async ({ page }) => openChanged(page, FACTS));
 
-test('a measured level that is dragged stays where it was let go until somebody says that it is changed', async ({
-  page,
-  hasTouch,
-}) => {
-  const before = await heard(page, 'Pumping level');
-  await drag(page, 'Pumping level', 60, hasTouch ?? false);
-  await expect(question(page)).toHaveAccessibleName('The pumping level was measured. Change it?');
-  await expect(answer(page, 'Keep as measured')).toBeFocused();
-  await expect(undo(page)).toHaveAttribute('title', /^Open/);
-  await expect.poll(async () => feetIn(await heard(page, 'Pumping level'))).toBeGreaterThan(feetIn(before) + 10);
-  await answer(page, 'Change').click();
-  await expect(question(page)).toBeHidden();
-  await expect(undo(page)).toHaveAttribute('title', /^Move pumping level/);
-  await expect.poll(async () => feetIn(await heard(page, 'Pumping level'))).toBeGreaterThan(feetIn(before) + 10);
-  await undo(page).click();
-  await expect.poll(() => heard(page, 'Pumping level')).toBe(before);
-});
+test(
+  'a measured level that is dragged stays where it was let go until somebody says that it is changed',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const before = await heard(page, 'Pumping level');
+    await drag(page, 'Pumping level', 60, hasTouch ?? false);
+    await expect(question(page)).toHaveAccessibleName('The pumping level was measured. Change it?');
+    await expect(answer(page, 'Keep as measured')).toBeFocused();
+    await expect(undo(page)).toHaveAttribute('title', /^Open/);
+    await expect.poll(async () => feetIn(await heard(page, 'Pumping level'))).toBeGreaterThan(feetIn(before) + 10);
+    await answer(page, 'Change').click();
+    await expect(question(page)).toBeHidden();
+    await expect(undo(page)).toHaveAttribute('title', /^Move pumping level/);
+    await expect.poll(async () => feetIn(await heard(page, 'Pumping level'))).toBeGreaterThan(feetIn(before) + 10);
+    await undo(page).click();
+    await expect.poll(() => heard(page, 'Pumping level')).toBe(before);
+  },
+);
 
 for (const [how, keep] of Object.entries({
   'the other button': (page: Page) => answer(page, 'Keep as reported').click(),
@@ -98,7 +99,7 @@ test('a stepper asks, a typed depth does not', async ({ page }) => {
   await expect(question(page)).toBeHidden();
 });
 
-test('a page that ends before the answer has changed nothing', async ({ page, hasTouch }) => {
+test('a page that ends before the answer has changed nothing', { tag: '@both' }, async ({ page, hasTouch }) => {
   const before = await heard(page, 'Pumping level');
   const hand = await handOn(page, chip(page, 'Pumping level'), hasTouch ?? false);
   await hand.press();

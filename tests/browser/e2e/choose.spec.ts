@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test, type Page } from './onePage.ts';
 import { chip, heard, openChanged, openSample, undo } from './hands.ts';
 
 /** The sample with the weaker of two pumps: the stronger one does the job. */
@@ -31,35 +31,39 @@ test('one click chooses pump, pipe and wire, and one Undo takes them back', asyn
   await expect(page.getByRole('button', { name: /^No 10 gpm, 1\/2 hp now in the plan/ })).toBeVisible();
 });
 
-test('a pump pasted as two columns is judged with the others, chosen, and kept for the next well', async ({ page }) => {
-  await openSample(page);
-  await page.getByRole('tab', { name: 'Pump' }).click();
-  await page.getByText('Add a pump by its curve').click();
-  const form = page.getByRole('form', { name: 'Add a pump by its curve' });
-  await form.getByLabel('Name').fill('Shed pump');
-  await form.getByLabel(/^Power/).fill('1 hp');
-  await form.getByLabel(/^Flow and head/).fill('flow gpm\thead ft\n0\t330\n5\t310\n10\t250\n10\t240');
-  await form.getByRole('button', { name: 'Keep this pump' }).click();
-  await expect(form.getByRole('alert')).toHaveText('Lines 4 and 5 have the same flow, 10 gpm: keep one of them.');
-  await form.getByLabel(/^Flow and head/).fill('flow gpm\thead ft\n0\t330\n5\t310\n10\t250\n14\t170');
-  await form.getByRole('button', { name: 'Keep this pump' }).click();
-  await expect(form.getByRole('status')).toHaveText(
-    'Shed pump is kept with the plan, with 4 points, and in this browser.',
-  );
-  await row(page, /^(?:Yes|Works, but|No|Depends) Shed pump$/).click();
-  await page.getByRole('button', { name: 'Choose Shed pump' }).click();
-  await expect(page.getByRole('button', { name: /Shed pump now in the plan/ })).toBeVisible();
-  await undo(page).click();
-  await expect(row(page, /10 gpm, 1 hp now in the plan/)).toBeVisible();
-  // Another well on this device finds it as well.
-  await page.getByRole('button', { name: /^Wells/ }).click();
-  await page
-    .getByRole('button', { name: /Slate Hollow/ })
-    .first()
-    .click();
-  await page.getByRole('tab', { name: 'Pump' }).click();
-  await expect(page.getByRole('button', { name: /^(?:Yes|Works, but|No|Depends) Shed pump$/ })).toBeVisible();
-});
+test(
+  'a pump pasted as two columns is judged with the others, chosen, and kept for the next well',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openSample(page);
+    await page.getByRole('tab', { name: 'Pump' }).click();
+    await page.getByText('Add a pump by its curve').click();
+    const form = page.getByRole('form', { name: 'Add a pump by its curve' });
+    await form.getByLabel('Name').fill('Shed pump');
+    await form.getByLabel(/^Power/).fill('1 hp');
+    await form.getByLabel(/^Flow and head/).fill('flow gpm\thead ft\n0\t330\n5\t310\n10\t250\n10\t240');
+    await form.getByRole('button', { name: 'Keep this pump' }).click();
+    await expect(form.getByRole('alert')).toHaveText('Lines 4 and 5 have the same flow, 10 gpm: keep one of them.');
+    await form.getByLabel(/^Flow and head/).fill('flow gpm\thead ft\n0\t330\n5\t310\n10\t250\n14\t170');
+    await form.getByRole('button', { name: 'Keep this pump' }).click();
+    await expect(form.getByRole('status')).toHaveText(
+      'Shed pump is kept with the plan, with 4 points, and in this browser.',
+    );
+    await row(page, /^(?:Yes|Works, but|No|Depends) Shed pump$/).click();
+    await page.getByRole('button', { name: 'Choose Shed pump' }).click();
+    await expect(page.getByRole('button', { name: /Shed pump now in the plan/ })).toBeVisible();
+    await undo(page).click();
+    await expect(row(page, /10 gpm, 1 hp now in the plan/)).toBeVisible();
+    // Another well on this device finds it as well.
+    await page.getByRole('button', { name: /^Wells/ }).click();
+    await page
+      .getByRole('button', { name: /Slate Hollow/ })
+      .first()
+      .click();
+    await page.getByRole('tab', { name: 'Pump' }).click();
+    await expect(page.getByRole('button', { name: /^(?:Yes|Works, but|No|Depends) Shed pump$/ })).toBeVisible();
+  },
+);
 
 test('a tank is chosen by itself, and a flowing well is refused with the reason', async ({ page }) => {
   await openChanged(page, {
@@ -81,7 +85,7 @@ test('a tank is chosen by itself, and a flowing well is refused with the reason'
   await expect(page.getByText(/The well flows by itself\. Stop/)).toBeVisible();
 });
 
-test('every column of every pump is read in one table, by key and on paper', async ({ page }) => {
+test('every column of every pump is read in one table, by key and on paper', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   await page.getByRole('tab', { name: 'Pump' }).click();
   const door = page.getByRole('button', { name: 'Compare every column' });
@@ -110,8 +114,7 @@ test('every column of every pump is read in one table, by key and on paper', asy
   const region = dialog.getByRole('region', { name: 'Which pump' });
   await region.focus();
   await expect(region).toBeFocused();
-  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(await axeFinds(page, { within: 'dialog' })).toEqual([]);
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('main')).toBeHidden();
   await expect(dialog.getByRole('button', { name: 'Close' })).toBeHidden();
@@ -134,22 +137,25 @@ test('while a level is dragged no pump is tried; what is said follows the hand',
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing among the pumps and tanks, ${colorScheme}`, async ({ page }, { project }) => {
-    await page.emulateMedia({ colorScheme });
-    await openSample(page);
-    for (const width of project.name === 'phone' ? [390] : [1440, 1024]) {
-      await page.setViewportSize({ width, height: 844 });
-      await page.getByRole('tab', { name: 'Pump' }).click();
-      const best = page.getByRole('button', { name: /^Yes 10 gpm, 1 hp/ });
-      if ((await best.getAttribute('aria-expanded')) === 'false') await best.click();
-      await page.getByText('Add a pump by its curve').click();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
-        0,
-      );
-    }
-  });
+  test(
+    `axe finds nothing among the pumps and tanks, ${colorScheme}`,
+    { tag: '@both' },
+    async ({ page }, { project }) => {
+      await page.emulateMedia({ colorScheme });
+      await openSample(page);
+      for (const width of project.name === 'phone' ? [390] : [1440, 1024]) {
+        await page.setViewportSize({ width, height: 844 });
+        await page.getByRole('tab', { name: 'Pump' }).click();
+        const best = page.getByRole('button', { name: /^Yes 10 gpm, 1 hp/ });
+        if ((await best.getAttribute('aria-expanded')) === 'false') await best.click();
+        await page.getByText('Add a pump by its curve').click();
+        expect(await axeFinds(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
+          0,
+        );
+      }
+    },
+  );
 }
 
 test('what the pumps wait for leads to its field, and the tanks lead up to the pumps', async ({ page }) => {

@@ -1,6 +1,6 @@
 /** Those who need strong contrast get it from their system's wish, from its forced colours, or by hand. */
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test, type Page } from './onePage.ts';
 import { openSample } from './hands.ts';
 
 async function inksOf(page: Page): Promise<string[]> {
@@ -27,20 +27,23 @@ for (const colorScheme of ['light', 'dark'] as const) {
   }
 
   // W3C, Web Content Accessibility Guidelines 2.2, criterion 1.4.6: 7:1.
-  test(`high contrast chosen by hand is kept, and axe finds no text under 7:1, ${colorScheme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme });
-    await openSample(page);
-    const theme = page.getByLabel('Theme');
-    if (!(await theme.isVisible())) await page.getByRole('button', { name: 'Wells' }).click();
-    await theme.selectOption('High contrast');
-    await page.reload();
-    await expect(paperOf(page)).toHaveAttribute('fill', paper);
-    const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast-enhanced']).analyze();
-    expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html))).toEqual([]);
-  });
+  test(
+    `high contrast chosen by hand is kept, and axe finds no text under 7:1, ${colorScheme}`,
+    { tag: '@both' },
+    async ({ page }) => {
+      await page.emulateMedia({ colorScheme });
+      await openSample(page);
+      const theme = page.getByLabel('Theme');
+      if (!(await theme.isVisible())) await page.getByRole('button', { name: 'Wells' }).click();
+      await theme.selectOption('High contrast');
+      await page.reload();
+      await expect(paperOf(page)).toHaveAttribute('fill', paper);
+      expect(await axeFinds(page, { rules: ['color-contrast-enhanced'] })).toEqual([]);
+    },
+  );
 }
 
-test('forced colours are the system’s, whatever was chosen here', async ({ page }) => {
+test('forced colours are the system’s, whatever was chosen here', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   const theme = page.getByLabel('Theme');
   if (!(await theme.isVisible())) await page.getByRole('button', { name: 'Wells' }).click();
@@ -55,8 +58,7 @@ test('in forced colours what is switched on, and what has the focus, can be told
   const [on, off] = [page.getByRole('tab', { selected: true }), page.getByRole('tab', { selected: false }).first()];
   const background = (of: typeof on) => of.evaluate((element) => getComputedStyle(element).backgroundColor);
   expect(await background(on)).not.toBe(await background(off));
-  const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
-  expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html))).toEqual([]);
+  expect(await axeFinds(page, { rules: ['color-contrast'] })).toEqual([]);
   await on.focus();
   await page.keyboard.press('ArrowRight');
   const focused = page.getByRole('tab', { selected: true });

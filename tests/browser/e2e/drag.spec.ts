@@ -1,50 +1,56 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './onePage.ts';
 import { chip, drag, feetIn, handOn, heard, openSample, redo, undo } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));
 
-test('a drag moves the pump by what the pointer moved, and is one step back and forth', async ({ page, hasTouch }) => {
-  const before = await heard(page, 'Pump intake');
-  await drag(page, 'Pump intake', -60, hasTouch ?? false);
-  const after = await heard(page, 'Pump intake');
-  expect(feetIn(after)).toBeLessThan(feetIn(before) - 10);
-  await undo(page).click();
-  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
-  await expect(undo(page)).toBeEnabled(); // opening the sample is a step too
-  await redo(page).click();
-  await expect.poll(() => heard(page, 'Pump intake')).toBe(after);
-});
+test(
+  'a drag moves the pump by what the pointer moved, and is one step back and forth',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const before = await heard(page, 'Pump intake');
+    await drag(page, 'Pump intake', -60, hasTouch ?? false);
+    const after = await heard(page, 'Pump intake');
+    expect(feetIn(after)).toBeLessThan(feetIn(before) - 10);
+    await undo(page).click();
+    await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
+    await expect(undo(page)).toBeEnabled(); // opening the sample is a step too
+    await redo(page).click();
+    await expect.poll(() => heard(page, 'Pump intake')).toBe(after);
+  },
+);
 
-test('while the pointer is down the drawing already shows the new depth, both units and the way from the start', async ({
-  page,
-  hasTouch,
-}) => {
-  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
-  await hand.press();
-  await hand.moveBy(-80);
-  const note = page.locator('.sheet > .note');
-  await expect(note).toContainText(' ft');
-  await expect(note).toContainText(' m');
-  await expect(note).toContainText('shallower');
-  await hand.release();
-  await expect(note).toBeHidden();
-});
+test(
+  'while the pointer is down the drawing already shows the new depth, both units and the way from the start',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+    await hand.press();
+    await hand.moveBy(-80);
+    const note = page.locator('.sheet > .note');
+    await expect(note).toContainText(' ft');
+    await expect(note).toContainText(' m');
+    await expect(note).toContainText('shallower');
+    await hand.release();
+    await expect(note).toBeHidden();
+  },
+);
 
-test('what is wrong shows while the pointer is still down, and goes when the level goes back', async ({
-  page,
-  hasTouch,
-}) => {
-  const drawing = page.locator('.sheet svg').first();
-  await expect(drawing).not.toContainText('too high');
-  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
-  await hand.press();
-  await hand.moveBy(-340);
-  await expect(drawing).toContainText('too high');
-  await hand.moveBy(-4);
-  await expect(drawing).not.toContainText('too high');
-  await hand.release();
-  await expect(drawing).not.toContainText('too high');
-});
+test(
+  'what is wrong shows while the pointer is still down, and goes when the level goes back',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const drawing = page.locator('.sheet svg').first();
+    await expect(drawing).not.toContainText('too high');
+    const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+    await hand.press();
+    await hand.moveBy(-340);
+    await expect(drawing).toContainText('too high');
+    await hand.moveBy(-4);
+    await expect(drawing).not.toContainText('too high');
+    await hand.release();
+    await expect(drawing).not.toContainText('too high');
+  },
+);
 
 test('a drag that comes back to its start leaves no step', async ({ page, hasTouch }) => {
   await drag(page, 'Pump intake', -60, hasTouch ?? false);
@@ -59,14 +65,18 @@ test('a drag that comes back to its start leaves no step', async ({ page, hasTou
   await expect(redo(page)).toBeEnabled();
 });
 
-test('a press without a drag changes nothing and shows the field of that level', async ({ page, hasTouch }) => {
-  const before = await heard(page, 'Pump intake');
-  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
-  await hand.press();
-  await hand.release();
-  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
-  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('180 ft');
-});
+test(
+  'a press without a drag changes nothing and shows the field of that level',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const before = await heard(page, 'Pump intake');
+    const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+    await hand.press();
+    await hand.release();
+    await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
+    await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('180 ft');
+  },
+);
 
 test('Escape puts a dragged level back and adds no step', async ({ page, hasTouch }) => {
   const before = await heard(page, 'Static level');
@@ -82,7 +92,7 @@ test('Escape puts a dragged level back and adds no step', async ({ page, hasTouc
   await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
 });
 
-test('a pointer that the system takes away puts the level back', async ({ page, hasTouch }) => {
+test('a pointer that the system takes away puts the level back', { tag: '@both' }, async ({ page, hasTouch }) => {
   const before = await heard(page, 'Pump intake');
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
   await hand.press();
@@ -113,7 +123,7 @@ test('the static level carries the pumping level along, because the drawdown com
   expect(await fall()).toBeCloseTo(before, 0);
 });
 
-test('the scale of depths stands still while the bottom is dragged', async ({ page, hasTouch }) => {
+test('the scale of depths stands still while the bottom is dragged', { tag: '@both' }, async ({ page, hasTouch }) => {
   // The figure at 100 ft on the rail; a chip may stand still for its neighbours' sake.
   const figure = page
     .getByRole('group', { name: 'Levels that can be moved' })
@@ -131,7 +141,7 @@ test('the scale of depths stands still while the bottom is dragged', async ({ pa
   await expect.poll(place).not.toBe(before);
 });
 
-test('away from the labels the page scrolls as any page does', async ({ page, hasTouch }) => {
+test('away from the labels the page scrolls as any page does', { tag: '@both' }, async ({ page, hasTouch }) => {
   await page.setViewportSize({ width: page.viewportSize()?.width ?? 390, height: 600 });
   const top = await page.evaluate(() => window.scrollY);
   const box = await page.getByRole('group', { name: 'Levels that can be moved' }).boundingBox();
@@ -150,21 +160,22 @@ test('away from the labels the page scrolls as any page does', async ({ page, ha
   await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(top + 50);
 });
 
-test('a bottom that meets the pump stops there and offers to raise the pump, both in one step', async ({
-  page,
-  hasTouch,
-}) => {
-  const before = [await heard(page, 'Well bottom'), await heard(page, 'Pump intake')];
-  await drag(page, 'Well bottom', -200, hasTouch ?? false);
-  await expect.poll(async () => feetIn(await heard(page, 'Well bottom'))).toBeCloseTo(181.5, 1);
-  await page.getByRole('button', { name: /^Raise pump to/ }).click();
-  await expect.poll(async () => feetIn(await heard(page, 'Well bottom'))).toBeLessThan(181);
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(170);
-  await undo(page).click();
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBe(180);
-  await undo(page).click();
-  expect([await heard(page, 'Well bottom'), await heard(page, 'Pump intake')]).toEqual(before);
-});
+test(
+  'a bottom that meets the pump stops there and offers to raise the pump, both in one step',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const before = [await heard(page, 'Well bottom'), await heard(page, 'Pump intake')];
+    await drag(page, 'Well bottom', -200, hasTouch ?? false);
+    await expect.poll(async () => feetIn(await heard(page, 'Well bottom'))).toBeCloseTo(181.5, 1);
+    await page.getByRole('button', { name: /^Raise pump to/ }).click();
+    await expect.poll(async () => feetIn(await heard(page, 'Well bottom'))).toBeLessThan(181);
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(170);
+    await undo(page).click();
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBe(180);
+    await undo(page).click();
+    expect([await heard(page, 'Well bottom'), await heard(page, 'Pump intake')]).toEqual(before);
+  },
+);
 
 test('a dragged pump stops at the end of its band and says at what', async ({ page, hasTouch }) => {
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);

@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './onePage.ts';
 import { chip, heard, openChanged, openFaulty, openSample, undo } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));
@@ -25,7 +25,7 @@ test('a pump raised out of the water is a danger on the list at once, and gone a
   await expect(page.getByRole('heading', { name: /^Danger:/ })).toHaveCount(0);
 });
 
-test('every finding is numbered as its mark, and the mark leads to the entry', async ({ page }) => {
+test('every finding is numbered as its mark, and the mark leads to the entry', { tag: '@both' }, async ({ page }) => {
   await openFaulty(page);
   const entries = page.getByRole('article');
   const count = await entries.count();
@@ -100,32 +100,38 @@ test('every depth stands in a table that can be sorted', async ({ page }) => {
   expect(names).toEqual([...names].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0)));
 });
 
-test('a part is explained when it is pointed at or touched, and the close-up opens and closes there', async ({
-  page,
-}) => {
-  await page.getByRole('button', { name: 'Look closer' }).click();
-  const closeUp = page.getByRole('dialog', { name: /^Close-up/ });
-  await expect(closeUp).toBeVisible();
-  await closeUp.getByRole('button', { name: 'Close-up deeper' }).click();
-  await page.keyboard.press('Escape');
-  await expect(closeUp).toBeHidden();
-});
+test(
+  'a part is explained when it is pointed at or touched, and the close-up opens and closes there',
+  { tag: '@both' },
+  async ({ page }) => {
+    await page.getByRole('button', { name: 'Look closer' }).click();
+    const closeUp = page.getByRole('dialog', { name: /^Close-up/ });
+    await expect(closeUp).toBeVisible();
+    await closeUp.getByRole('button', { name: 'Close-up deeper' }).click();
+    await page.keyboard.press('Escape');
+    await expect(closeUp).toBeHidden();
+  },
+);
 
-test('a part that is pointed at or touched is explained in one paragraph', async ({ page, hasTouch }) => {
-  const strip = page.locator('.strip');
-  await expect(strip).toContainText('Point at a part');
-  const drawing = await page.locator('.sheet').first().boundingBox();
-  const level = await chip(page, 'Pumping level').boundingBox();
-  if (drawing === null || level === null) throw new Error('no drawing');
-  // Across the well under the pumping level, from the left: the pipe hangs somewhere on the way.
-  const y = level.y + level.height + 50;
-  for (let x = drawing.x + 60; x < level.x; x += 6) {
-    if (hasTouch === true) await page.touchscreen.tap(x, y);
-    else await page.mouse.move(x, y);
-    if (((await strip.textContent()) ?? '').includes('Drop pipe')) break;
-  }
-  await expect(strip).toContainText('Carries the water up and carries the weight');
-});
+test(
+  'a part that is pointed at or touched is explained in one paragraph',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    const strip = page.locator('.strip');
+    await expect(strip).toContainText('Point at a part');
+    const drawing = await page.locator('.sheet').first().boundingBox();
+    const level = await chip(page, 'Pumping level').boundingBox();
+    if (drawing === null || level === null) throw new Error('no drawing');
+    // Across the well under the pumping level, from the left: the pipe hangs somewhere on the way.
+    const y = level.y + level.height + 50;
+    for (let x = drawing.x + 60; x < level.x; x += 6) {
+      if (hasTouch === true) await page.touchscreen.tap(x, y);
+      else await page.mouse.move(x, y);
+      if (((await strip.textContent()) ?? '').includes('Drop pipe')) break;
+    }
+    await expect(strip).toContainText('Carries the water up and carries the weight');
+  },
+);
 
 test('on paper a fix stands in words, and no button is printed', async ({ page }) => {
   await openFaulty(page);

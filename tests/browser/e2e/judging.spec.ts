@@ -1,17 +1,16 @@
 /** The page on how the program judges: opened from the findings, read in one's own units, closed by key. */
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test } from './onePage.ts';
 import { openSample } from './hands.ts';
 
-test('one reads how a well is judged, and Escape leads back to where one was', async ({ page }) => {
+test('one reads how a well is judged, and Escape leads back to where one was', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   const door = page.getByRole('button', { name: 'How Wellcut judges' });
   await door.click();
   const dialog = page.getByRole('dialog', { name: 'How Wellcut judges' });
   await expect(dialog.getByText('The motor ends 10 ft or more above the bottom.')).toBeVisible();
   await expect(dialog.getByText(/PR-\d/)).toHaveCount(0);
-  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(await axeFinds(page, { within: 'dialog' })).toEqual([]);
   await page.keyboard.press('Escape');
   await expect(dialog).toHaveCount(0);
   await expect(door).toBeFocused();

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import {
   chip,
   eraseKept,
@@ -41,22 +41,26 @@ test('a well survives a closed tab, with the last change', async ({ page, contex
   }).toPass({ timeout: 30_000 });
 });
 
-test('a saved file opens again as it was, and opening it is a step that can be taken back', async ({ page }) => {
-  await openSample(page);
-  const { text, name } = await savedPlan(page);
-  expect(name).toBe('tamarack-ridge-cabin.json');
-  const plan = JSON.parse(text) as { title: string; pump: { setting: string } };
-  expect(plan.pump.setting).toBe('180 ft');
-  const other = JSON.stringify({ ...plan, title: 'Cedar Bend', pump: { ...plan.pump, setting: '140\' 6"' } });
-  await menu(page).click();
-  await page
-    .locator('input[type=file]')
-    .setInputFiles({ name: 'cedar.json', mimeType: 'application/json', buffer: Buffer.from(other) });
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Cedar Bend');
-  expect(await heard(page, 'Pump intake')).toContain('140 ft 6 in');
-  await undo(page).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
-});
+test(
+  'a saved file opens again as it was, and opening it is a step that can be taken back',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openSample(page);
+    const { text, name } = await savedPlan(page);
+    expect(name).toBe('tamarack-ridge-cabin.json');
+    const plan = JSON.parse(text) as { title: string; pump: { setting: string } };
+    expect(plan.pump.setting).toBe('180 ft');
+    const other = JSON.stringify({ ...plan, title: 'Cedar Bend', pump: { ...plan.pump, setting: '140\' 6"' } });
+    await menu(page).click();
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'cedar.json', mimeType: 'application/json', buffer: Buffer.from(other) });
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Cedar Bend');
+    expect(await heard(page, 'Pump intake')).toContain('140 ft 6 in');
+    await undo(page).click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
+  },
+);
 
 test('a step back into the well before stops there, and its own steps are taken back only after a word', async ({
   page,
@@ -106,7 +110,7 @@ test('a file that cannot be read says where and what to write, and the well on t
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
 });
 
-test('twenty switches of units change nothing in the plan', async ({ page }) => {
+test('twenty switches of units change nothing in the plan', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   const before = await savedPlan(page);
   if (!(await page.getByRole('group', { name: 'Units' }).isVisible())) await menu(page).click();
@@ -482,51 +486,59 @@ test('a pump that is half typed in comes back with its well, after a reload and 
   await expect(form(tab)).toBeHidden();
 });
 
-test('half of a report is there after a reload, a narrowed window and Back', async ({ page }, { project }) => {
-  await page.goto('/');
-  const open = page.getByRole('button', { name: 'Type in the report' });
-  if (await open.isVisible()) await open.click();
-  const depth = page.getByLabel('Depth of the well');
-  await depth.fill('260');
-  await page.getByLabel('Below the casing').selectOption('screen');
-  await page.getByLabel('Screen from').fill('2');
-  const there = async (): Promise<void> => {
-    await expect(depth).toHaveValue('260');
-    await expect(page.getByLabel('Below the casing')).toHaveValue('screen');
-    await expect(page.getByLabel('Screen from')).toHaveValue('2');
-  };
-  await page.reload();
-  await there();
-  const wide = project.name === 'desktop';
-  await page.setViewportSize(wide ? { width: 390, height: 844 } : { width: 844, height: 390 });
-  await there();
-  await page.goto('about:blank');
-  await page.goBack();
-  await there();
-  await page.getByRole('main').getByRole('button', { name: 'Tamarack Ridge cabin' }).click();
-  await expect(chip(page, 'Pump intake')).toBeAttached();
-  await undo(page).click();
-  await there();
-});
+test(
+  'half of a report is there after a reload, a narrowed window and Back',
+  { tag: '@both' },
+  async ({ page }, { project }) => {
+    await page.goto('/');
+    const open = page.getByRole('button', { name: 'Type in the report' });
+    if (await open.isVisible()) await open.click();
+    const depth = page.getByLabel('Depth of the well');
+    await depth.fill('260');
+    await page.getByLabel('Below the casing').selectOption('screen');
+    await page.getByLabel('Screen from').fill('2');
+    const there = async (): Promise<void> => {
+      await expect(depth).toHaveValue('260');
+      await expect(page.getByLabel('Below the casing')).toHaveValue('screen');
+      await expect(page.getByLabel('Screen from')).toHaveValue('2');
+    };
+    await page.reload();
+    await there();
+    const wide = project.name === 'desktop';
+    await page.setViewportSize(wide ? { width: 390, height: 844 } : { width: 844, height: 390 });
+    await there();
+    await page.goto('about:blank');
+    await page.goBack();
+    await there();
+    await page.getByRole('main').getByRole('button', { name: 'Tamarack Ridge cabin' }).click();
+    await expect(chip(page, 'Pump intake')).toBeAttached();
+    await undo(page).click();
+    await there();
+  },
+);
 
-test('a report that was drawn is there again by a step back, and not for the next well', async ({ page }) => {
-  await page.goto('/');
-  const open = page.getByRole('button', { name: 'Type in the report' });
-  if (await open.isVisible()) await open.click();
-  await page.getByLabel('Depth of the well').fill('260');
-  await page.getByRole('button', { name: 'Draw the well' }).click();
-  await expect(chip(page, 'Pump intake')).toBeAttached();
-  await undo(page).click();
-  await expect(page.getByLabel('Depth of the well')).toHaveValue('260');
-  await redo(page).click();
-  await expect(chip(page, 'Pump intake')).toBeAttached();
-  await menu(page).click();
-  await page.getByRole('button', { name: 'New well' }).click();
-  if (await open.isVisible()) await open.click();
-  await expect(page.getByLabel('Depth of the well')).toHaveValue('');
-});
+test(
+  'a report that was drawn is there again by a step back, and not for the next well',
+  { tag: '@both' },
+  async ({ page }) => {
+    await page.goto('/');
+    const open = page.getByRole('button', { name: 'Type in the report' });
+    if (await open.isVisible()) await open.click();
+    await page.getByLabel('Depth of the well').fill('260');
+    await page.getByRole('button', { name: 'Draw the well' }).click();
+    await expect(chip(page, 'Pump intake')).toBeAttached();
+    await undo(page).click();
+    await expect(page.getByLabel('Depth of the well')).toHaveValue('260');
+    await redo(page).click();
+    await expect(chip(page, 'Pump intake')).toBeAttached();
+    await menu(page).click();
+    await page.getByRole('button', { name: 'New well' }).click();
+    if (await open.isVisible()) await open.click();
+    await expect(page.getByLabel('Depth of the well')).toHaveValue('');
+  },
+);
 
-test('a level in mid-drag is there in the next page, as a step', async ({ page, hasTouch }) => {
+test('a level in mid-drag is there in the next page, as a step', { tag: '@both' }, async ({ page, hasTouch }) => {
   await openChanged(page, {});
   const before = await heard(page, 'Pump intake');
   const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
@@ -685,35 +697,41 @@ test('a plan file that is dropped on the page opens', async ({ page }) => {
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Dropped well');
 });
 
-test('a copy stands under the first, so that a second tap there copies the first again', async ({ page }) => {
-  await openChanged(page, {});
-  await expect.poll(() => settings(page)).toHaveLength(1);
-  await menu(page).click();
-  const copy = page.getByRole('button', { name: /^Copy / }).first();
-  const before = await copy.boundingBox();
-  await copy.click();
-  await expect(page.getByRole('button', { name: /^Copy / })).toHaveCount(2);
-  expect(await copy.boundingBox()).toEqual(before);
-  await expect(copy).toHaveAccessibleName('Copy Tamarack Ridge cabin');
-});
+test(
+  'a copy stands under the first, so that a second tap there copies the first again',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openChanged(page, {});
+    await expect.poll(() => settings(page)).toHaveLength(1);
+    await menu(page).click();
+    const copy = page.getByRole('button', { name: /^Copy / }).first();
+    const before = await copy.boundingBox();
+    await copy.click();
+    await expect(page.getByRole('button', { name: /^Copy / })).toHaveCount(2);
+    expect(await copy.boundingBox()).toEqual(before);
+    await expect(copy).toHaveAccessibleName('Copy Tamarack Ridge cabin');
+  },
+);
 
-test('a name that turns its letters round turns nothing beside it, and a long one says where it ends', async ({
-  page,
-}) => {
-  await openChanged(page, { title: '\u202Eniwt reviR' });
-  await expect.poll(() => settings(page)).toHaveLength(1);
-  await menu(page).click();
-  const entry = page.locator('.menu [data-well] .entry');
-  await expect(entry).toHaveCount(1);
-  const [name, when] = [await entry.locator('.well').boundingBox(), await entry.locator('.when').boundingBox()];
-  // In a line of its own under the name.
-  expect(when!.y).toBeGreaterThanOrEqual(name!.y + name!.height - 1);
-  expect(await entry.locator('.when').innerText()).toMatch(/^\d/);
-  await page.getByRole('button', { name: /^Rename / }).click();
-  const said = page.getByText('A name has 120 letters at most.');
-  await page.keyboard.type('River');
-  await expect(said).toHaveCount(0);
-  await page.getByRole('textbox', { name: /^Name of / }).fill('a'.repeat(119));
-  await page.keyboard.type('bc');
-  await expect(said).toBeVisible();
-});
+test(
+  'a name that turns its letters round turns nothing beside it, and a long one says where it ends',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openChanged(page, { title: '\u202Eniwt reviR' });
+    await expect.poll(() => settings(page)).toHaveLength(1);
+    await menu(page).click();
+    const entry = page.locator('.menu [data-well] .entry');
+    await expect(entry).toHaveCount(1);
+    const [name, when] = [await entry.locator('.well').boundingBox(), await entry.locator('.when').boundingBox()];
+    // In a line of its own under the name.
+    expect(when!.y).toBeGreaterThanOrEqual(name!.y + name!.height - 1);
+    expect(await entry.locator('.when').innerText()).toMatch(/^\d/);
+    await page.getByRole('button', { name: /^Rename / }).click();
+    const said = page.getByText('A name has 120 letters at most.');
+    await page.keyboard.type('River');
+    await expect(said).toHaveCount(0);
+    await page.getByRole('textbox', { name: /^Name of / }).fill('a'.repeat(119));
+    await page.keyboard.type('bc');
+    await expect(said).toBeVisible();
+  },
+);

@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './onePage.ts';
 import { chip, feetIn, heard, openSample } from './hands.ts';
 
 test.beforeEach(async ({ page }) => openSample(page));

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 import { chip, handOn, openSample, savedPicture, undo } from './hands.ts';
 
 const switchOn = (page: Page): Locator => page.getByRole('button', { name: 'Pump on', exact: true });
@@ -40,37 +40,39 @@ async function drawnLevel(page: Page): Promise<number> {
     .evaluate((line) => line.getBoundingClientRect().top - (line.closest('svg')?.getBoundingClientRect().top ?? 0));
 }
 
-test('nothing moves by itself; with the pump on water flows and falls, with the pump off it rises again', async ({
-  page,
-}) => {
-  await openSample(page);
-  await expect(marks(page)).toHaveCount(0);
-  const undoable = await undo(page).isEnabled();
-  expect(await writes(page, 12)).toBe(0);
+test(
+  'nothing moves by itself; with the pump on water flows and falls, with the pump off it rises again',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openSample(page);
+    await expect(marks(page)).toHaveCount(0);
+    const undoable = await undo(page).isEnabled();
+    expect(await writes(page, 12)).toBe(0);
 
-  await switchOn(page).click();
-  await expect(switchOn(page)).toHaveAttribute('aria-pressed', 'true');
-  await expect(word(page).first()).toHaveText(/^pump( on)?$/);
-  await expect(page.getByText(/^Drawn: water as it stands .* after the start$/)).toBeVisible();
-  const first = await marks(page).last().getAttribute('d');
-  await expect.poll(() => marks(page).last().getAttribute('d')).not.toBe(first);
-  expect(await writes(page, 6)).toBeGreaterThan(5);
-  const early = await drawnLevel(page);
-  await expect.poll(() => drawnLevel(page)).toBeGreaterThan(early + 3);
+    await switchOn(page).click();
+    await expect(switchOn(page)).toHaveAttribute('aria-pressed', 'true');
+    await expect(word(page).first()).toHaveText(/^pump( on)?$/);
+    await expect(page.getByText(/^Drawn: water as it stands .* after the start$/)).toBeVisible();
+    const first = await marks(page).last().getAttribute('d');
+    await expect.poll(() => marks(page).last().getAttribute('d')).not.toBe(first);
+    expect(await writes(page, 6)).toBeGreaterThan(5);
+    const early = await drawnLevel(page);
+    await expect.poll(() => drawnLevel(page)).toBeGreaterThan(early + 3);
 
-  await switchOff(page).click();
-  await expect(switchOff(page)).toHaveAttribute('aria-pressed', 'true');
-  await expect(page.getByText(/^Drawn: water as it stands .* after the stop$/)).toBeVisible();
-  const deep = await drawnLevel(page);
-  await expect.poll(() => drawnLevel(page)).toBeLessThan(deep - 3);
+    await switchOff(page).click();
+    await expect(switchOff(page)).toHaveAttribute('aria-pressed', 'true');
+    await expect(page.getByText(/^Drawn: water as it stands .* after the stop$/)).toBeVisible();
+    const deep = await drawnLevel(page);
+    await expect.poll(() => drawnLevel(page)).toBeLessThan(deep - 3);
 
-  await back(page).click();
-  await expect(marks(page)).toHaveCount(0);
-  await expect(word(page)).toHaveCount(0);
-  // The line under the drawing goes, and the drawing takes its room once more: after that all is still.
-  await expect.poll(() => writes(page, 12)).toBe(0);
-  expect(await undo(page).isEnabled()).toBe(undoable);
-});
+    await back(page).click();
+    await expect(marks(page)).toHaveCount(0);
+    await expect(word(page)).toHaveCount(0);
+    // The line under the drawing goes, and the drawing takes its room once more: after that all is still.
+    await expect.poll(() => writes(page, 12)).toBe(0);
+    expect(await undo(page).isEnabled()).toBe(undoable);
+  },
+);
 
 test('it can be held still, and goes on from there', async ({ page }) => {
   await openSample(page);
@@ -131,8 +133,7 @@ test('neither paper nor a saved drawing knows of it', async ({ page }) => {
   await expect.poll(() => writes(page, 12)).toBe(0);
 });
 
-test('keys alone do all of it, and what is switched is said once', async ({ page, isMobile }) => {
-  test.slow(isMobile);
+test('keys alone do all of it, and what is switched is said once', async ({ page }) => {
   await openSample(page);
   await page.evaluate(() => {
     const said: string[] = [];
@@ -246,17 +247,21 @@ test('a winter is held by its button, goes on from there, and the range takes it
   await expect(season(page)).toHaveValue('0');
 });
 
-test('a finger or a mouse on the range holds the winter before it moves', async ({ page, hasTouch }) => {
-  await openSample(page);
-  await play(page).click();
-  await expect.poll(() => passed(page)).toBeGreaterThan(2);
-  const hand = await handOn(page, season(page), hasTouch === true);
-  await hand.press();
-  await expect(play(page)).toBeVisible();
-  await expect.poll(() => writes(page, 6)).toBe(0);
-  await hand.release();
-  await expect.poll(() => writes(page, 6)).toBe(0);
-});
+test(
+  'a finger or a mouse on the range holds the winter before it moves',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openSample(page);
+    await play(page).click();
+    await expect.poll(() => passed(page)).toBeGreaterThan(2);
+    const hand = await handOn(page, season(page), hasTouch === true);
+    await hand.press();
+    await expect(play(page)).toBeVisible();
+    await expect.poll(() => writes(page, 6)).toBe(0);
+    await hand.release();
+    await expect.poll(() => writes(page, 6)).toBe(0);
+  },
+);
 
 test('no winter passes for one who wants it still: the range alone is there', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
@@ -273,7 +278,7 @@ test('no winter passes for one who wants it still: the range alone is there', as
   expect(await writes(page, 12)).toBe(0);
 });
 
-test('taking hold of a level ends a winter that passes', async ({ page, hasTouch }) => {
+test('taking hold of a level ends a winter that passes', { tag: '@both' }, async ({ page, hasTouch }) => {
   await openSample(page);
   await play(page).click();
   await expect.poll(() => passed(page)).toBeGreaterThan(2);
@@ -295,33 +300,36 @@ test('where the ground does not freeze there is no season', async ({ page }) => 
   await expect(season(page)).toHaveCount(0);
 });
 
-test('taking hold of a level stops it all, and the drawing is as planned', async ({ page, hasTouch }) => {
-  await openSample(page);
-  await season(page).fill('50');
-  await switchOn(page).click();
-  await expect(marks(page)).not.toHaveCount(0);
-  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch === true);
-  await hand.press();
-  await hand.moveBy(20);
-  await expect(marks(page)).toHaveCount(0);
-  await expect(page.getByText(/^Drawn:/)).toBeHidden();
-  await expect.poll(() => writes(page, 6)).toBe(0);
-  await hand.release();
-  await expect(switchOn(page)).toHaveAttribute('aria-pressed', 'false');
-  await expect(marks(page)).toHaveCount(0);
-});
+test(
+  'taking hold of a level stops it all, and the drawing is as planned',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openSample(page);
+    await season(page).fill('50');
+    await switchOn(page).click();
+    await expect(marks(page)).not.toHaveCount(0);
+    const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch === true);
+    await hand.press();
+    await hand.moveBy(20);
+    await expect(marks(page)).toHaveCount(0);
+    await expect(page.getByText(/^Drawn:/)).toBeHidden();
+    await expect.poll(() => writes(page, 6)).toBe(0);
+    await hand.release();
+    await expect(switchOn(page)).toHaveAttribute('aria-pressed', 'false');
+    await expect(marks(page)).toHaveCount(0);
+  },
+);
 
-test('the page stays accessible while the well runs', async ({ page }) => {
+test('the page stays accessible while the well runs', { tag: '@both' }, async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await openSample(page);
   await season(page).fill('40');
   await switchOn(page).click();
   await expect(marks(page)).not.toHaveCount(0);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations).toEqual([]);
+  expect(await axeFinds(page)).toEqual([]);
 });
 
-test('the controls leave the drawing where it is', async ({ page, isMobile }) => {
+test('the controls leave the drawing where it is', { tag: '@both' }, async ({ page, isMobile }) => {
   await openSample(page);
   const top = async () => (await page.locator('.section svg').first().boundingBox())?.y ?? 0;
   const before = await top();

@@ -1,5 +1,5 @@
 /** Where the work goes on after each act, for those who neither see the page nor hold a mouse; and what they hear. */
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import { chip, openFaulty, openSample, redo, undo } from './hands.ts';
 
 const head = (page: Page) => page.getByRole('main').getByRole('heading', { level: 1 });
@@ -28,28 +28,32 @@ test('a report that is drawn leads to the drawing, and what was found is said wi
   await expect(status(page)).toHaveText(/^Well drawn: Birch Hollow\. .+\. \d+ checks could not be made\.$/);
 });
 
-test('all round the drawing that a key led to there is a ring, also where the sheets lie', async ({ page }) => {
-  await typeReport(page);
-  await expect(head(page)).toBeFocused();
-  await expect(chip(page, 'Pump intake')).toBeAttached();
-  const edges = async (): Promise<string[]> => {
-    const { x, y, width } = (await page.locator('.drawing').boundingBox())!;
-    const spots = [
-      { x: x + 200, y },
-      { x, y: y + 200 },
-      { x: x + width - 6, y: y + 200 },
-    ];
-    const shots = spots.map((spot) =>
-      page.screenshot({ clip: { ...spot, width: 6, height: 6 }, animations: 'disabled' }),
-    );
-    return (await Promise.all(shots)).map((shot) => shot.toString('base64'));
-  };
-  const ringed = await edges();
-  await head(page).evaluate((heading: HTMLElement) => heading.blur());
-  await expect.poll(async () => (await edges()).filter((spot, i) => spot === ringed[i])).toEqual([]);
-});
+test(
+  'all round the drawing that a key led to there is a ring, also where the sheets lie',
+  { tag: '@both' },
+  async ({ page }) => {
+    await typeReport(page);
+    await expect(head(page)).toBeFocused();
+    await expect(chip(page, 'Pump intake')).toBeAttached();
+    const edges = async (): Promise<string[]> => {
+      const { x, y, width } = (await page.locator('.drawing').boundingBox())!;
+      const spots = [
+        { x: x + 200, y },
+        { x, y: y + 200 },
+        { x: x + width - 6, y: y + 200 },
+      ];
+      const shots = spots.map((spot) =>
+        page.screenshot({ clip: { ...spot, width: 6, height: 6 }, animations: 'disabled' }),
+      );
+      return (await Promise.all(shots)).map((shot) => shot.toString('base64'));
+    };
+    const ringed = await edges();
+    await head(page).evaluate((heading: HTMLElement) => heading.blur());
+    await expect.poll(async () => (await edges()).filter((spot, i) => spot === ringed[i])).toEqual([]);
+  },
+);
 
-test('a sample leads to its drawing, and to what was found', async ({ page }) => {
+test('a sample leads to its drawing, and to what was found', { tag: '@both' }, async ({ page }) => {
   await page.goto('/');
   await page.getByRole('main').getByRole('button', { name: 'Slate Hollow homestead' }).press('Enter');
   await expect(head(page)).toHaveText('Slate Hollow homestead');
@@ -145,7 +149,7 @@ test('a pump that is chosen says what is found with it, and its row keeps the fo
   expect(await page.evaluate(() => document.activeElement?.closest('aside') !== null)).toBe(true);
 });
 
-test('what was opened gives the focus back when it is closed', async ({ page }) => {
+test('what was opened gives the focus back when it is closed', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   for (const [tab, name] of [
     ['Findings', 'How Wellcut judges'],

@@ -1,6 +1,6 @@
 /** The drawing as a file for a screen or for paper. */
 import { readFile } from 'node:fs/promises';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import { PNG } from 'pngjs';
 import { openSample, savedPicture } from './hands.ts';
 
@@ -36,7 +36,7 @@ test('a PNG has two pixels to a px of the SVG, says so, and is not blank', async
   expect(inked).toBeLessThan(0.5);
 });
 
-test('a picture is named after the well and its paper', async ({ page }) => {
+test('a picture is named after the well and its paper', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   expect((await savedPicture(page, 'PNG')).suggestedFilename()).toBe('tamarack-ridge-cabin.png');
   expect((await savedPicture(page, 'Letter')).suggestedFilename()).toBe('tamarack-ridge-cabin-letter.svg');
@@ -75,7 +75,7 @@ for (const [title, paper, width, height, mmPerUnit] of [
   });
 }
 
-test('keys alone save a picture, and Escape closes what they opened', async ({ page }) => {
+test('keys alone save a picture, and Escape closes what they opened', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   const opener = page.getByRole('button', { name: /^Save picture/ });
   const wells = page.getByRole('button', { name: /^Wells/ });

@@ -1,8 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test } from './onePage.ts';
 import { chip, heard, openSample, undo } from './hands.ts';
 
-test('placing is one step: it says what it set and why, and Undo takes it back', async ({ page }) => {
+test('placing is one step: it says what it set and why, and Undo takes it back', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   await chip(page, 'Pump intake').focus();
   await page.keyboard.press('End');
@@ -14,8 +14,7 @@ test('placing is one step: it says what it set and why, and Undo takes it back',
   // 20 to 40 ft is common practice, no source.
   await expect(told.getByText(/30(?:\.\d)? ft under the lowest water while pumping/)).toBeVisible();
   await expect(page.getByRole('heading', { name: /^Danger:/ })).toHaveCount(0);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(await axeFinds(page)).toEqual([]);
   await undo(page).click();
   expect(await heard(page, 'Pump intake')).toBe(wrong);
   await expect(told).toBeHidden();

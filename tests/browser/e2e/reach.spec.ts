@@ -1,5 +1,5 @@
 /** Everything that can be pressed is large enough to be hit, and whoever goes by Tab sees where they are. */
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import { chip, openFaulty, openSample } from './hands.ts';
 
 /** px that a finger needs. */
@@ -58,9 +58,7 @@ async function smallOnes(page: Page): Promise<Small[]> {
   );
 }
 
-test.describe('for a finger', () => {
-  test.beforeEach(({ hasTouch }) => test.skip(hasTouch !== true, 'a mouse points finer'));
-
+test.describe('for a finger', { tag: '@phone' }, () => {
   test('everything on the empty page can be hit', async ({ page }) => {
     await page.goto('/');
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
@@ -146,8 +144,7 @@ for (const [width, height] of [
   test.describe(`${width} px wide`, () => {
     test.use({ viewport: { width, height } });
     for (const tab of ['Findings', 'Pump', 'The record', 'Depths']) {
-      test(`whoever goes by Tab through the desk sees where they are: ${tab}`, async ({ page }, { project }) => {
-        test.skip(project.name === 'phone', 'a keyboard has no finger');
+      test(`whoever goes by Tab through the desk sees where they are: ${tab}`, async ({ page }) => {
         test.slow();
         await openFaulty(page);
         await page.getByRole('tab', { name: tab }).click();

@@ -1,4 +1,4 @@
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 import { chip, feetIn, heard, openChanged, openSample, undo } from './hands.ts';
 
 test.beforeEach(async ({ page }) => {
@@ -6,7 +6,7 @@ test.beforeEach(async ({ page }) => {
   await page.getByRole('tab', { name: 'The record' }).click();
 });
 
-test('a typed field moves the drawing and is one step back', async ({ page }) => {
+test('a typed field moves the drawing and is one step back', { tag: '@both' }, async ({ page }) => {
   const field = page.getByRole('textbox', { name: 'Static level', exact: true }).last();
   await field.fill('71\' 6"');
   await field.press('Enter');
@@ -82,28 +82,30 @@ test('a new layer is asked for before it is written, goes where its depth belong
   await expect(layers(page).first()).toHaveValue('clay');
 });
 
-test('what cannot be put in keeps what was typed, with the reason beside it, also while another tab shows', async ({
-  page,
-}) => {
-  await page.getByRole('button', { name: 'Add an inflow' }).click();
-  const form = newEntry(page, 'New inflow');
-  const depth = form.getByRole('textbox', { name: 'Depth of the new inflow' });
-  await form.getByRole('button', { name: 'Put in' }).click();
-  await expect(depth).toBeFocused();
-  await expect(depth).toHaveAccessibleDescription(/^Type a value\./);
-  await depth.fill('170');
-  await depth.press('Enter');
-  await expect(depth).toHaveAttribute('aria-invalid', 'true');
-  await expect(depth).toHaveAccessibleDescription(/without a unit\. Write it as "170 ft"/);
-  await page.getByRole('tab', { name: 'Depths' }).click();
-  await page.getByRole('tab', { name: 'The record' }).click();
-  await expect(depth).toHaveValue('170');
-  await form.getByRole('button', { name: 'Leave it' }).click();
-  await expect(page.getByRole('button', { name: 'Add an inflow' })).toBeFocused();
-  await expect(page.getByRole('textbox', { name: /^Depth of inflow/ })).toHaveCount(2);
-  await page.getByRole('button', { name: 'Add an inflow' }).click();
-  await expect(depth).toHaveValue('');
-});
+test(
+  'what cannot be put in keeps what was typed, with the reason beside it, also while another tab shows',
+  { tag: '@both' },
+  async ({ page }) => {
+    await page.getByRole('button', { name: 'Add an inflow' }).click();
+    const form = newEntry(page, 'New inflow');
+    const depth = form.getByRole('textbox', { name: 'Depth of the new inflow' });
+    await form.getByRole('button', { name: 'Put in' }).click();
+    await expect(depth).toBeFocused();
+    await expect(depth).toHaveAccessibleDescription(/^Type a value\./);
+    await depth.fill('170');
+    await depth.press('Enter');
+    await expect(depth).toHaveAttribute('aria-invalid', 'true');
+    await expect(depth).toHaveAccessibleDescription(/without a unit\. Write it as "170 ft"/);
+    await page.getByRole('tab', { name: 'Depths' }).click();
+    await page.getByRole('tab', { name: 'The record' }).click();
+    await expect(depth).toHaveValue('170');
+    await form.getByRole('button', { name: 'Leave it' }).click();
+    await expect(page.getByRole('button', { name: 'Add an inflow' })).toBeFocused();
+    await expect(page.getByRole('textbox', { name: /^Depth of inflow/ })).toHaveCount(2);
+    await page.getByRole('button', { name: 'Add an inflow' }).click();
+    await expect(depth).toHaveValue('');
+  },
+);
 
 test('points of the pump are typed, not shown ready made', async ({ page }) => {
   await page.locator('summary').getByText('Pump', { exact: true }).click();
@@ -181,25 +183,27 @@ test('each value says how it came to stand there, and that is one step back', as
   await expect(page.getByRole('combobox', { name: 'Status of Pump intake' })).toHaveValue('installed');
 });
 
-test('a number whose unit nobody can tell is told as it is left, with the unit to add, and all of it is seen', async ({
-  page,
-}) => {
-  await openChanged(page, { house: { people: 4 } });
-  await page.getByRole('tab', { name: 'The record' }).click();
-  await page.locator('aside details').evaluateAll((all) => all.forEach((each) => each.setAttribute('open', '')));
-  const distance = page.getByRole('textbox', { name: 'Well to house' });
-  await distance.fill('60');
-  // At the lower edge of the window its words lie beyond.
-  await distance.evaluate((field) => {
-    const { bottom } = field.getBoundingClientRect();
-    window.scrollBy(0, bottom - window.innerHeight + 1);
-  });
-  await page.keyboard.press('Enter');
-  const refused = page.getByText(
-    'Not applied. Well to house cannot be "60": it is without a unit. Write it as "60 ft"',
-  );
-  await expect(refused.first()).toBeInViewport({ ratio: 1 });
-  await expect(page.getByRole('status').first()).toContainText('Write it as "60 ft"');
-  await page.keyboard.press('Tab');
-  await expect(page.getByRole('status').first()).toContainText('Write it as "60 ft"');
-});
+test(
+  'a number whose unit nobody can tell is told as it is left, with the unit to add, and all of it is seen',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openChanged(page, { house: { people: 4 } });
+    await page.getByRole('tab', { name: 'The record' }).click();
+    await page.locator('aside details').evaluateAll((all) => all.forEach((each) => each.setAttribute('open', '')));
+    const distance = page.getByRole('textbox', { name: 'Well to house' });
+    await distance.fill('60');
+    // At the lower edge of the window its words lie beyond.
+    await distance.evaluate((field) => {
+      const { bottom } = field.getBoundingClientRect();
+      window.scrollBy(0, bottom - window.innerHeight + 1);
+    });
+    await page.keyboard.press('Enter');
+    const refused = page.getByText(
+      'Not applied. Well to house cannot be "60": it is without a unit. Write it as "60 ft"',
+    );
+    await expect(refused.first()).toBeInViewport({ ratio: 1 });
+    await expect(page.getByRole('status').first()).toContainText('Write it as "60 ft"');
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('status').first()).toContainText('Write it as "60 ft"');
+  },
+);

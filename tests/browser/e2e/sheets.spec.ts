@@ -1,5 +1,5 @@
 /** The sheets beside the drawing, or under it: one after the other under the same tabs. */
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import { openSample } from './hands.ts';
 
 const beginsAt = (page: Page): Promise<number> =>
@@ -9,7 +9,7 @@ const tabsEndAt = (page: Page): Promise<number> =>
     .getByRole('tablist', { name: 'What to see beside the drawing' })
     .evaluate((tabs) => Math.round(tabs.getBoundingClientRect().bottom));
 
-test('a sheet begins under the tabs, however far down the one before was read', async ({ page }) => {
+test('a sheet begins under the tabs, however far down the one before was read', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   await page.getByRole('tab', { name: 'The record' }).click();
   await expect(page.getByRole('heading', { name: 'The record' })).toBeVisible();
@@ -26,7 +26,7 @@ test('a sheet begins under the tabs, however far down the one before was read', 
   await expect.poll(() => beginsAt(page)).toBe(await tabsEndAt(page));
 });
 
-test('where the tabs stand free of the top, another sheet moves nothing', async ({ page }) => {
+test('where the tabs stand free of the top, another sheet moves nothing', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   await page.getByRole('tab', { name: 'Pump' }).scrollIntoViewIfNeeded();
   const before = await beginsAt(page);

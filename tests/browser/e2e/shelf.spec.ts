@@ -1,6 +1,6 @@
 /** The list of kept wells: picture, name, place and when, and nothing of it holds up the page. */
 import { readFileSync } from 'node:fs';
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 import { chip, openSample, undo } from './hands.ts';
 
 type Json = Record<string, unknown>;
@@ -57,29 +57,33 @@ async function spoil(page: Page, title: string): Promise<void> {
   );
 }
 
-test('shows picture, name, place and when of each well, in the order they were kept', async ({ page }) => {
-  await fill(page, [{ ...ROCK, place: PLACE }, SAND]);
-  await menu(page).click();
-  await expect(rows(page)).toHaveCount(2);
-  const entry = rows(page).first().getByRole('button').first();
-  // The picture is for those who see it: the name is the name.
-  await expect(entry).toHaveAccessibleName(/^Tamarack Ridge cabin Old Mill Lane, lot 7 Apr 20, 2026, 12:00$/);
-  await expect(rows(page).nth(1).getByRole('button').first()).toHaveAccessibleName(
-    /^Heron Flats farmhouse Apr 20, 2026, 11:00$/,
-  );
-  for (const row of await rows(page).all()) {
-    await row.scrollIntoViewIfNeeded();
-    await expect(drawn(row)).not.toHaveCount(0);
-    expect(await row.locator('svg text').count()).toBe(0);
-    await expect(row.locator('.picture')).toHaveAttribute('aria-hidden', 'true');
-    const box = await row.locator('svg').boundingBox();
-    expect([Math.round(box?.width ?? 0), Math.round(box?.height ?? 0)]).toEqual([54, 70]);
-  }
-  const [first, second] = await Promise.all([0, 1].map((i) => rows(page).nth(i).locator('svg').innerHTML()));
-  expect(first).not.toBe(second);
-});
+test(
+  'shows picture, name, place and when of each well, in the order they were kept',
+  { tag: '@both' },
+  async ({ page }) => {
+    await fill(page, [{ ...ROCK, place: PLACE }, SAND]);
+    await menu(page).click();
+    await expect(rows(page)).toHaveCount(2);
+    const entry = rows(page).first().getByRole('button').first();
+    // The picture is for those who see it: the name is the name.
+    await expect(entry).toHaveAccessibleName(/^Tamarack Ridge cabin Old Mill Lane, lot 7 Apr 20, 2026, 12:00$/);
+    await expect(rows(page).nth(1).getByRole('button').first()).toHaveAccessibleName(
+      /^Heron Flats farmhouse Apr 20, 2026, 11:00$/,
+    );
+    for (const row of await rows(page).all()) {
+      await row.scrollIntoViewIfNeeded();
+      await expect(drawn(row)).not.toHaveCount(0);
+      expect(await row.locator('svg text').count()).toBe(0);
+      await expect(row.locator('.picture')).toHaveAttribute('aria-hidden', 'true');
+      const box = await row.locator('svg').boundingBox();
+      expect([Math.round(box?.width ?? 0), Math.round(box?.height ?? 0)]).toEqual([54, 70]);
+    }
+    const [first, second] = await Promise.all([0, 1].map((i) => rows(page).nth(i).locator('svg').innerHTML()));
+    expect(first).not.toBe(second);
+  },
+);
 
-test('a press on the picture opens the well', async ({ page }) => {
+test('a press on the picture opens the well', { tag: '@both' }, async ({ page }) => {
   await fill(page, [{ ...ROCK, place: PLACE }, SAND]);
   await menu(page).click();
   const row = rows(page).nth(1);
@@ -106,28 +110,32 @@ test('a place is typed in the record, stands in the list, and goes with a step b
   await expect(rows(page).first().getByText(PLACE)).toHaveCount(0);
 });
 
-test('a hostile name and place turn no line round, run nothing and leave the row its size', async ({ page }) => {
-  const dialogs: string[] = [];
-  page.on('dialog', (dialog) => {
-    dialogs.push(dialog.message());
-    void dialog.dismiss();
-  });
-  await fill(page, [{ ...ROCK, title: HOSTILE, place: HOSTILE }]);
-  await menu(page).click();
-  const row = rows(page).first();
-  await row.scrollIntoViewIfNeeded();
-  await expect(drawn(row)).not.toHaveCount(0);
-  expect(await row.locator('img').count()).toBe(0);
-  expect(dialogs).toEqual([]);
-  const box = await row.boundingBox();
-  expect(box?.height).toBeLessThan(220);
-  const when = row.getByText('Apr 20, 2026, 12:00', { exact: true });
-  await expect(when).toBeVisible();
-  // Left of where the turned words would have put it.
-  const [whenBox, nameBox] = await Promise.all([when.boundingBox(), row.locator('.well').boundingBox()]);
-  expect(whenBox?.x).toBe(nameBox?.x);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
-});
+test(
+  'a hostile name and place turn no line round, run nothing and leave the row its size',
+  { tag: '@both' },
+  async ({ page }) => {
+    const dialogs: string[] = [];
+    page.on('dialog', (dialog) => {
+      dialogs.push(dialog.message());
+      void dialog.dismiss();
+    });
+    await fill(page, [{ ...ROCK, title: HOSTILE, place: HOSTILE }]);
+    await menu(page).click();
+    const row = rows(page).first();
+    await row.scrollIntoViewIfNeeded();
+    await expect(drawn(row)).not.toHaveCount(0);
+    expect(await row.locator('img').count()).toBe(0);
+    expect(dialogs).toEqual([]);
+    const box = await row.boundingBox();
+    expect(box?.height).toBeLessThan(220);
+    const when = row.getByText('Apr 20, 2026, 12:00', { exact: true });
+    await expect(when).toBeVisible();
+    // Left of where the turned words would have put it.
+    const [whenBox, nameBox] = await Promise.all([when.boundingBox(), row.locator('.well').boundingBox()]);
+    expect(whenBox?.x).toBe(nameBox?.x);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  },
+);
 
 test('a well that cannot be read has an empty frame, and the others their pictures', async ({ page }) => {
   await fill(page, [ROCK, SAND]);
@@ -189,31 +197,33 @@ test('nothing of the list breaks the page’s policy', async ({ page }) => {
   expect(violations).toEqual([]);
 });
 
-test('of thirty wells only those in view are drawn, the others as they come, and all at once when opened again', async ({
-  page,
-}) => {
-  const plans = Array.from({ length: 30 }, (_, i) => ({ ...(i % 2 === 0 ? ROCK : SAND), title: `Well ${i + 1}` }));
-  await fill(page, plans);
-  // Where the menu lies, nothing of the page's own list is in view.
-  await page.evaluate(() => window.scrollTo(0, 0));
-  await menu(page).click();
-  await expect(rows(page)).toHaveCount(30);
-  await rows(page).first().scrollIntoViewIfNeeded();
-  await expect(drawn(rows(page).first())).not.toHaveCount(0);
-  await expect(rows(page).nth(29).locator('svg')).toHaveCount(0);
-  // What is asked for meanwhile is done: a well opens though its list is still being drawn.
-  await rows(page).nth(29).scrollIntoViewIfNeeded();
-  await expect(drawn(rows(page).nth(29))).not.toHaveCount(0);
-  await page.keyboard.press('Escape');
-  await menu(page).focus();
-  // Looked at in the very task in which it opens, before any other could have run.
-  const atOnce = await page.evaluate(async () => {
-    document.querySelector<HTMLElement>('header button[aria-expanded]')?.click();
-    await new Promise((done) => requestAnimationFrame(() => done(null)));
-    return document.querySelectorAll('header [data-well] svg > *').length;
-  });
-  expect(atOnce).toBeGreaterThan(0);
-});
+test(
+  'of thirty wells only those in view are drawn, the others as they come, and all at once when opened again',
+  { tag: '@both' },
+  async ({ page }) => {
+    const plans = Array.from({ length: 30 }, (_, i) => ({ ...(i % 2 === 0 ? ROCK : SAND), title: `Well ${i + 1}` }));
+    await fill(page, plans);
+    // Where the menu lies, nothing of the page's own list is in view.
+    await page.evaluate(() => window.scrollTo(0, 0));
+    await menu(page).click();
+    await expect(rows(page)).toHaveCount(30);
+    await rows(page).first().scrollIntoViewIfNeeded();
+    await expect(drawn(rows(page).first())).not.toHaveCount(0);
+    await expect(rows(page).nth(29).locator('svg')).toHaveCount(0);
+    // What is asked for meanwhile is done: a well opens though its list is still being drawn.
+    await rows(page).nth(29).scrollIntoViewIfNeeded();
+    await expect(drawn(rows(page).nth(29))).not.toHaveCount(0);
+    await page.keyboard.press('Escape');
+    await menu(page).focus();
+    // Looked at in the very task in which it opens, before any other could have run.
+    const atOnce = await page.evaluate(async () => {
+      document.querySelector<HTMLElement>('header button[aria-expanded]')?.click();
+      await new Promise((done) => requestAnimationFrame(() => done(null)));
+      return document.querySelectorAll('header [data-well] svg > *').length;
+    });
+    expect(atOnce).toBeGreaterThan(0);
+  },
+);
 
 test('pictures wait until the page has nothing else to do, and come one at a time', async ({ page }) => {
   // A page that is idle only when it is told so.

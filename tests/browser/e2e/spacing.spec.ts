@@ -1,5 +1,5 @@
 /** Text set further apart, pages that run from right to left and names without a gap break nothing. */
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import { chip, openChanged } from './hands.ts';
 import { unreachable } from './reach.ts';
 
@@ -68,25 +68,29 @@ function cut(page: Page): Promise<string[]> {
 }
 
 for (const [reader, wears] of Object.entries(READERS)) {
-  test(`${reader}: no words run into each other, none are cut, nothing scrolls sideways`, async ({ page }) => {
-    await openChanged(page, {});
-    await wears(page);
-    await expect.poll(() => collisions(page)).toEqual([]);
-    expect(await cut(page)).toEqual([]);
-    await chip(page, 'Pump intake').focus();
-    await expect(page.getByRole('textbox', { name: /Pump intake/ })).toBeVisible();
-    expect(await unreachable(page, '.sheet > .beside', 3)).toEqual([]);
-    await page.getByRole('tab', { name: 'The record' }).click();
-    await expect(page.getByRole('textbox').first()).toBeVisible();
-    expect(await cut(page)).toEqual([]);
-    expect(await unreachable(page)).toEqual([]);
-    await page.evaluate(() => window.scrollTo(0, 0));
-    await page.getByRole('button', { name: /^Wells/ }).click();
-    expect(await unreachable(page, 'header', 10)).toEqual([]);
-  });
+  test(
+    `${reader}: no words run into each other, none are cut, nothing scrolls sideways`,
+    { tag: '@both' },
+    async ({ page }) => {
+      await openChanged(page, {});
+      await wears(page);
+      await expect.poll(() => collisions(page)).toEqual([]);
+      expect(await cut(page)).toEqual([]);
+      await chip(page, 'Pump intake').focus();
+      await expect(page.getByRole('textbox', { name: /Pump intake/ })).toBeVisible();
+      expect(await unreachable(page, '.sheet > .beside', 3)).toEqual([]);
+      await page.getByRole('tab', { name: 'The record' }).click();
+      await expect(page.getByRole('textbox').first()).toBeVisible();
+      expect(await cut(page)).toEqual([]);
+      expect(await unreachable(page)).toEqual([]);
+      await page.evaluate(() => window.scrollTo(0, 0));
+      await page.getByRole('button', { name: /^Wells/ }).click();
+      expect(await unreachable(page, 'header', 10)).toEqual([]);
+    },
+  );
 }
 
-test('long names without a gap break nothing', async ({ page }) => {
+test('long names without a gap break nothing', { tag: '@both' }, async ({ page }) => {
   await openChanged(page, {
     title: LONG,
     well: {

@@ -1,7 +1,7 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './onePage.ts';
 import { chip, drag, feetIn, heard, openSample, undo } from './hands.ts';
 
-test('from a driller’s report to a dragged pump', async ({ page, hasTouch }) => {
+test('from a driller’s report to a dragged pump', { tag: '@both' }, async ({ page, hasTouch }) => {
   await page.goto('/');
   const open = page.getByRole('button', { name: 'Type in the report' });
   if (await open.isVisible()) await open.click();
@@ -43,7 +43,7 @@ test('a report that knows the depth alone still draws, and says what could not b
   ).toHaveText('not known');
 });
 
-test('what is missing or cannot be read is said beside its line, all at once', async ({ page }) => {
+test('what is missing or cannot be read is said beside its line, all at once', { tag: '@both' }, async ({ page }) => {
   await page.goto('/');
   const open = page.getByRole('button', { name: 'Type in the report' });
   if (await open.isVisible()) await open.click();

@@ -1,8 +1,6 @@
 /** A thumb on the drawing: it scrolls, and moves a level only after that was chosen or held. */
-import { expect, test, type CDPSession, type Page } from '@playwright/test';
+import { expect, test, type CDPSession, type Page } from './onePage.ts';
 import { chip, feetIn, heard, openSample, redo, undo } from './hands.ts';
-
-test.skip(({ hasTouch }) => hasTouch !== true, 'for those who touch');
 
 type Point = readonly [x: number, y: number];
 
@@ -53,7 +51,7 @@ test.beforeEach(async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 700 });
 });
 
-test('a flick that begins on a level scrolls the page and edits nothing', async ({ page }) => {
+test('a flick that begins on a level scrolls the page and edits nothing', { tag: '@phone' }, async ({ page }) => {
   const before = await allHeard(page);
   for (const name of LEVELS) {
     await page.evaluate(() => window.scrollTo(0, 0));
@@ -66,7 +64,7 @@ test('a flick that begins on a level scrolls the page and edits nothing', async 
   await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
 });
 
-test('a flick to the side on a level edits nothing either', async ({ page }) => {
+test('a flick to the side on a level edits nothing either', { tag: '@phone' }, async ({ page }) => {
   const before = await allHeard(page);
   const [x, y] = await middleOf(page, 'Pumping level');
   const fingers = await fingersOf(page);
@@ -77,27 +75,29 @@ test('a flick to the side on a level edits nothing either', async ({ page }) => 
   await expect(undo(page)).toHaveAttribute('title', /Open the sample/);
 });
 
-test('a tap chooses a level and shows it; a finger on the chosen one moves it, and the page stands still', async ({
-  page,
-}) => {
-  const before = await heard(page, 'Pump intake');
-  const at = await middleOf(page, 'Pump intake');
-  await page.touchscreen.tap(...at);
-  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('180 ft');
-  await expect(chip(page, 'Pump intake')).toBeFocused();
-  await expect(page.locator('[data-handle=pumpSetting]')).toHaveClass(/chosen/);
-  const top = await scrolled(page);
-  await swipe(await fingersOf(page), await middleOf(page, 'Pump intake'), -60);
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(feetIn(before) - 10);
-  expect(await scrolled(page)).toBe(top);
-  // It was chosen for this once: the next flick over it scrolls.
-  const moved = await heard(page, 'Pump intake');
-  await swipe(await fingersOf(page), await middleOf(page, 'Pump intake'), -60);
-  await expect.poll(() => scrolled(page)).not.toBe(top);
-  expect(await heard(page, 'Pump intake')).toBe(moved);
-});
+test(
+  'a tap chooses a level and shows it; a finger on the chosen one moves it, and the page stands still',
+  { tag: '@phone' },
+  async ({ page }) => {
+    const before = await heard(page, 'Pump intake');
+    const at = await middleOf(page, 'Pump intake');
+    await page.touchscreen.tap(...at);
+    await expect(page.getByRole('textbox', { name: /Pump intake/ })).toHaveValue('180 ft');
+    await expect(chip(page, 'Pump intake')).toBeFocused();
+    await expect(page.locator('[data-handle=pumpSetting]')).toHaveClass(/chosen/);
+    const top = await scrolled(page);
+    await swipe(await fingersOf(page), await middleOf(page, 'Pump intake'), -60);
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(feetIn(before) - 10);
+    expect(await scrolled(page)).toBe(top);
+    // It was chosen for this once: the next flick over it scrolls.
+    const moved = await heard(page, 'Pump intake');
+    await swipe(await fingersOf(page), await middleOf(page, 'Pump intake'), -60);
+    await expect.poll(() => scrolled(page)).not.toBe(top);
+    expect(await heard(page, 'Pump intake')).toBe(moved);
+  },
+);
 
-test('another level than the chosen one is not moved', async ({ page }) => {
+test('another level than the chosen one is not moved', { tag: '@phone' }, async ({ page }) => {
   await page.touchscreen.tap(...(await middleOf(page, 'Pump intake')));
   await expect(page.locator('[data-handle=pumpSetting]')).toHaveClass(/chosen/);
   const before = await allHeard(page);
@@ -105,23 +105,27 @@ test('another level than the chosen one is not moved', async ({ page }) => {
   expect(await allHeard(page)).toEqual(before);
 });
 
-test('a level that a finger rests on is taken, and follows it while the page stands still', async ({ page }) => {
-  const before = await heard(page, 'Pump intake');
-  const [x, y] = await middleOf(page, 'Pump intake');
-  const top = await scrolled(page);
-  const fingers = await fingersOf(page);
-  await fingers('touchStart', [[x, y]]);
-  await expect(page.locator('.sheet > .note')).toContainText('where it was');
-  for (let step = 1; step <= 8; step++) await fingers('touchMove', [[x, y - 8 * step]]);
-  await expect(page.locator('.sheet > .note')).toContainText('shallower');
-  await fingers('touchEnd', []);
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(feetIn(before) - 10);
-  expect(await scrolled(page)).toBe(top);
-  await undo(page).click();
-  await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
-});
+test(
+  'a level that a finger rests on is taken, and follows it while the page stands still',
+  { tag: '@phone' },
+  async ({ page }) => {
+    const before = await heard(page, 'Pump intake');
+    const [x, y] = await middleOf(page, 'Pump intake');
+    const top = await scrolled(page);
+    const fingers = await fingersOf(page);
+    await fingers('touchStart', [[x, y]]);
+    await expect(page.locator('.sheet > .note')).toContainText('where it was');
+    for (let step = 1; step <= 8; step++) await fingers('touchMove', [[x, y - 8 * step]]);
+    await expect(page.locator('.sheet > .note')).toContainText('shallower');
+    await fingers('touchEnd', []);
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(feetIn(before) - 10);
+    expect(await scrolled(page)).toBe(top);
+    await undo(page).click();
+    await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
+  },
+);
 
-test('a finger that rested on a level and did not move it has chosen it', async ({ page }) => {
+test('a finger that rested on a level and did not move it has chosen it', { tag: '@phone' }, async ({ page }) => {
   const fingers = await fingersOf(page);
   await fingers('touchStart', [await middleOf(page, 'Pump intake')]);
   await expect(page.locator('.sheet > .note')).toContainText('where it was');
@@ -146,7 +150,7 @@ const ENDS: Readonly<Record<string, (page: Page, fingers: Fingers, at: Point) =>
 };
 
 for (const [what, end] of Object.entries(ENDS)) {
-  test(`${what} ends the drag, with the level back where it was`, async ({ page }) => {
+  test(`${what} ends the drag, with the level back where it was`, { tag: '@phone' }, async ({ page }) => {
     const before = await allHeard(page);
     await page.touchscreen.tap(...(await middleOf(page, 'Pump intake')));
     await expect(page.locator('[data-handle=pumpSetting]')).toHaveClass(/chosen/);

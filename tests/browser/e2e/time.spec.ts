@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 import {
   chip,
   feetIn,
@@ -106,7 +106,7 @@ test('nothing moves by itself for one who wants it still', async ({ page }) => {
   await expect(range(page)).toHaveAttribute('aria-valuetext', /^10 min/);
 });
 
-test('taking hold of a level ends it', async ({ page, hasTouch }) => {
+test('taking hold of a level ends it', { tag: '@both' }, async ({ page, hasTouch }) => {
   await openSample(page);
   await opener(page).click();
   await expect(sentence(page)).toBeVisible();
@@ -238,7 +238,7 @@ test('readings that cannot be fitted are refused in words', async ({ page }) => 
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in time strip and test, ${colorScheme}`, async ({ page }, { project }) => {
+  test(`axe finds nothing in time strip and test, ${colorScheme}`, { tag: '@both' }, async ({ page }, { project }) => {
     await page.emulateMedia({ colorScheme });
     await openTest(page);
     await typeTest(page);
@@ -246,10 +246,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await expect(sentence(page)).toBeVisible();
     for (const width of project.name === 'phone' ? [390] : [1440, 1024]) {
       await page.setViewportSize({ width, height: 844 });
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join(' '))])).toEqual([]);
+      expect(await axeFinds(page)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
         0,
       );

@@ -1,6 +1,6 @@
 /** Levels moved elsewhere than at their label: by their line in a detail, by the rail of depths, two at a time. */
 import { readFileSync } from 'node:fs';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test, type Page } from './onePage.ts';
 import { draw, type FramePlace } from '../../../src/draw/index.ts';
 import { readPlan, solve } from '../../../src/model/index.ts';
 import { feet } from '../../../src/model/units.ts';
@@ -43,49 +43,54 @@ async function fingerDrag(page: Page, x: number, from: number, to: number): Prom
   await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }
 
-test('a line is taken by the mouse, in a detail at its own scale; a finger on it scrolls', async ({
-  page,
-  hasTouch,
-}) => {
-  await openSample(page);
-  const before = await heard(page, 'Frost line');
-  const frame = await frameOnPage(page, hasTouch === true ? 'O' : 'A');
-  const x = frame.x + 24;
-  const y = yOf(frame, feet(depthIn(before)));
-  if (hasTouch === true) {
-    await fingerDrag(page, x, y, y - 60);
+test(
+  'a line is taken by the mouse, in a detail at its own scale; a finger on it scrolls',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openSample(page);
+    const before = await heard(page, 'Frost line');
+    const frame = await frameOnPage(page, hasTouch === true ? 'O' : 'A');
+    const x = frame.x + 24;
+    const y = yOf(frame, feet(depthIn(before)));
+    if (hasTouch === true) {
+      await fingerDrag(page, x, y, y - 60);
+      expect(await heard(page, 'Frost line')).toBe(before);
+      return;
+    }
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x, y - 40, { steps: 8 });
+    await page.mouse.up();
+    const moved = depthIn(before) - depthIn(await heard(page, 'Frost line'));
+    const worth = (40 / frame.height) * (frame.bottomDepth - frame.topDepth) * FEET_PER_METRE;
+    expect(worth).toBeLessThan(2);
+    expect(Math.abs(moved - worth)).toBeLessThan(0.25);
+    await undo(page).click();
     expect(await heard(page, 'Frost line')).toBe(before);
-    return;
-  }
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x, y - 40, { steps: 8 });
-  await page.mouse.up();
-  const moved = depthIn(before) - depthIn(await heard(page, 'Frost line'));
-  const worth = (40 / frame.height) * (frame.bottomDepth - frame.topDepth) * FEET_PER_METRE;
-  expect(worth).toBeLessThan(2);
-  expect(Math.abs(moved - worth)).toBeLessThan(0.25);
-  await undo(page).click();
-  expect(await heard(page, 'Frost line')).toBe(before);
-});
+  },
+);
 
-test('a chosen level is placed by touching the rail of depths, in one step', async ({ page, hasTouch }) => {
-  await openSample(page);
-  const before = await heard(page, 'Pump intake');
-  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
-  await hand.press();
-  await hand.release();
-  await expect(page.getByRole('textbox', { name: /Pump intake/ })).toBeVisible();
-  const frame = await frameOnPage(page, 'O');
-  const y = yOf(frame, feet(120));
-  if (hasTouch === true) await page.touchscreen.tap(frame.x - 14, y);
-  else await page.mouse.click(frame.x - 14, y);
-  // Within the pixel that the finger can tell.
-  const pixel = ((frame.bottomDepth - frame.topDepth) / frame.height) * FEET_PER_METRE;
-  expect(Math.abs(feetIn(await heard(page, 'Pump intake')) - 120)).toBeLessThanOrEqual(pixel + 0.6);
-  await undo(page).click();
-  expect(await heard(page, 'Pump intake')).toBe(before);
-});
+test(
+  'a chosen level is placed by touching the rail of depths, in one step',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openSample(page);
+    const before = await heard(page, 'Pump intake');
+    const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+    await hand.press();
+    await hand.release();
+    await expect(page.getByRole('textbox', { name: /Pump intake/ })).toBeVisible();
+    const frame = await frameOnPage(page, 'O');
+    const y = yOf(frame, feet(120));
+    if (hasTouch === true) await page.touchscreen.tap(frame.x - 14, y);
+    else await page.mouse.click(frame.x - 14, y);
+    // Within the pixel that the finger can tell.
+    const pixel = ((frame.bottomDepth - frame.topDepth) / frame.height) * FEET_PER_METRE;
+    expect(Math.abs(feetIn(await heard(page, 'Pump intake')) - 120)).toBeLessThanOrEqual(pixel + 0.6);
+    await undo(page).click();
+    expect(await heard(page, 'Pump intake')).toBe(before);
+  },
+);
 
 test('with the drawdown kept, both levels of a measured pair move; without, the static one alone', async ({ page }) => {
   await openSample(page, 'Heron Flats farmhouse');

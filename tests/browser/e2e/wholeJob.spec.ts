@@ -1,7 +1,7 @@
 /** The whole job, from a driller's report to a saved file: by keys alone, and by what a screen reader is given alone. */
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 
 interface Saved {
   readonly title: string;
@@ -10,8 +10,6 @@ interface Saved {
 }
 
 test.describe('by keys alone', () => {
-  test.skip(({ isMobile }) => isMobile, 'a phone has no keys');
-
   /** Presses Tab until this has the focus, as whoever has no mouse does. */
   async function tabTo(page: Page, wanted: Locator, way: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
     for (let i = 0; i < 300; i++) {
@@ -101,74 +99,70 @@ test.describe('by keys alone', () => {
 });
 
 /** Of the tree that a screen reader is given, in which the drawing itself has no part. */
-async function axeFinds(page: Page): Promise<unknown> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  return violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target.join(' '))]);
-}
+test(
+  'by names and roles alone a report is drawn, read from top to bottom, mended and saved',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await page.goto('/');
+    const asked = page.getByRole('button', { name: 'Type in the report' });
+    if (hasTouch === true) await asked.click();
+    await page.getByRole('textbox', { name: 'Name of the well' }).fill('Birch Hollow');
+    await page.getByRole('textbox', { name: 'Depth of the well' }).fill('260 ft');
+    await page.getByRole('textbox', { name: 'Casing goes down to' }).fill('60 ft');
+    await page.getByRole('textbox', { name: 'Static level' }).fill('41 ft 6 in');
+    await page.getByRole('combobox', { name: 'How it was tested' }).selectOption({ label: 'pumped, with a drawdown' });
+    await page.getByRole('textbox', { name: 'Test flow' }).fill('12');
+    await page.getByRole('textbox', { name: 'Drawdown', exact: true }).fill('55');
+    await page.getByRole('textbox', { name: 'Peak flow needed' }).fill('8');
+    await page.getByRole('textbox', { name: 'Well to the house' }).fill('90 ft');
+    await page.getByRole('combobox', { name: 'Pipe to the house' }).selectOption('1 in');
+    await page.getByRole('textbox', { name: 'Tank above the well' }).fill('6 ft');
+    await page.getByRole('combobox', { name: 'Power of the pump' }).selectOption('1 hp');
+    await page.getByRole('button', { name: 'Draw the well' }).click();
+    await expect(page.getByRole('main').getByRole('heading', { level: 1, name: 'Birch Hollow' })).toBeFocused();
 
-test('by names and roles alone a report is drawn, read from top to bottom, mended and saved', async ({
-  page,
-  hasTouch,
-}) => {
-  await page.goto('/');
-  const asked = page.getByRole('button', { name: 'Type in the report' });
-  if (hasTouch === true) await asked.click();
-  await page.getByRole('textbox', { name: 'Name of the well' }).fill('Birch Hollow');
-  await page.getByRole('textbox', { name: 'Depth of the well' }).fill('260 ft');
-  await page.getByRole('textbox', { name: 'Casing goes down to' }).fill('60 ft');
-  await page.getByRole('textbox', { name: 'Static level' }).fill('41 ft 6 in');
-  await page.getByRole('combobox', { name: 'How it was tested' }).selectOption({ label: 'pumped, with a drawdown' });
-  await page.getByRole('textbox', { name: 'Test flow' }).fill('12');
-  await page.getByRole('textbox', { name: 'Drawdown', exact: true }).fill('55');
-  await page.getByRole('textbox', { name: 'Peak flow needed' }).fill('8');
-  await page.getByRole('textbox', { name: 'Well to the house' }).fill('90 ft');
-  await page.getByRole('combobox', { name: 'Pipe to the house' }).selectOption('1 in');
-  await page.getByRole('textbox', { name: 'Tank above the well' }).fill('6 ft');
-  await page.getByRole('combobox', { name: 'Power of the pump' }).selectOption('1 hp');
-  await page.getByRole('button', { name: 'Draw the well' }).click();
-  await expect(page.getByRole('main').getByRole('heading', { level: 1, name: 'Birch Hollow' })).toBeFocused();
+    // The levels, as a group of ranges with what they say.
+    const intake = page.getByRole('slider', { name: 'Pump intake', exact: true });
+    await expect(intake).toHaveAttribute('aria-valuetext', /^Pump intake, .+, assumed\. Motor .+ above the bottom\./);
+    await expect(intake).toHaveAccessibleDescription(/The rules for depth hold from .+ to /);
+    await intake.press('End');
+    await expect(page.getByRole('status').first()).toHaveText(/New danger/);
 
-  // The levels, as a group of ranges with what they say.
-  const intake = page.getByRole('slider', { name: 'Pump intake', exact: true });
-  await expect(intake).toHaveAttribute('aria-valuetext', /^Pump intake, .+, assumed\. Motor .+ above the bottom\./);
-  await expect(intake).toHaveAccessibleDescription(/The rules for depth hold from .+ to /);
-  await intake.press('End');
-  await expect(page.getByRole('status').first()).toHaveText(/New danger/);
+    // What is wrong, each with its place in the list and what mends it.
+    await page.getByRole('tab', { name: 'Findings' }).click();
+    const danger = page.getByRole('article', { name: /Danger/ }).first();
+    await expect(danger).toBeVisible();
+    await danger.getByRole('button').first().click();
+    await expect(page.getByRole('status').first()).toHaveText(/(Danger|Warning|Note) gone: /);
 
-  // What is wrong, each with its place in the list and what mends it.
-  await page.getByRole('tab', { name: 'Findings' }).click();
-  const danger = page.getByRole('article', { name: /Danger/ }).first();
-  await expect(danger).toBeVisible();
-  await danger.getByRole('button').first().click();
-  await expect(page.getByRole('status').first()).toHaveText(/(Danger|Warning|Note) gone: /);
+    // The section as a list, and where the pump may hang.
+    await page.getByRole('tab', { name: 'Depths' }).click();
+    await expect(page.getByRole('region', { name: 'Where the pump may hang' })).toContainText(
+      /The rules for depth hold/,
+    );
+    const list = page.getByRole('region', { name: 'From top to bottom' }).getByRole('list');
+    await expect(list.getByRole('listitem').filter({ hasText: /^\s*Pitless adapter/ })).toContainText(
+      /Below it: the drop pipe, on a stainless steel insert fitting with 2\sclamps\./,
+    );
+    await expect(list.getByRole('listitem').filter({ hasText: /^\s*Casing bottom/ })).toContainText(/60\sft/);
+    await expect(list.getByRole('listitem').filter({ hasText: /^\s*Well bottom/ })).toContainText(/260\sft/);
+    expect(await axeFinds(page)).toEqual([]);
 
-  // The section as a list, and where the pump may hang.
-  await page.getByRole('tab', { name: 'Depths' }).click();
-  await expect(page.getByRole('region', { name: 'Where the pump may hang' })).toContainText(/The rules for depth hold/);
-  const list = page.getByRole('region', { name: 'From top to bottom' }).getByRole('list');
-  await expect(list.getByRole('listitem').filter({ hasText: /^\s*Pitless adapter/ })).toContainText(
-    /Below it: the drop pipe, on a stainless steel insert fitting with 2\sclamps\./,
-  );
-  await expect(list.getByRole('listitem').filter({ hasText: /^\s*Casing bottom/ })).toContainText(/60\sft/);
-  await expect(list.getByRole('listitem').filter({ hasText: /^\s*Well bottom/ })).toContainText(/260\sft/);
-  expect(await axeFinds(page)).toEqual([]);
+    await page.getByRole('tab', { name: 'Pump' }).click();
+    await page
+      .getByRole('button', { name: /^(?:Yes|Works, but|Depends|No) (?!.*now in the plan)/, expanded: false })
+      .first()
+      .click();
+    const choose = page.getByRole('button', { name: /^Choose \d/ }).first();
+    await choose.click();
+    await expect(page.getByRole('status').first()).toHaveText(/^Chosen: /);
+    expect(await axeFinds(page)).toEqual([]);
 
-  await page.getByRole('tab', { name: 'Pump' }).click();
-  await page
-    .getByRole('button', { name: /^(?:Yes|Works, but|Depends|No) (?!.*now in the plan)/, expanded: false })
-    .first()
-    .click();
-  const choose = page.getByRole('button', { name: /^Choose \d/ }).first();
-  await choose.click();
-  await expect(page.getByRole('status').first()).toHaveText(/^Chosen: /);
-  expect(await axeFinds(page)).toEqual([]);
-
-  if (hasTouch === true) await page.getByRole('button', { name: /^Wells/ }).click();
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save file' }).click(),
-  ]);
-  expect((JSON.parse(readFileSync(await download.path(), 'utf8')) as Saved).title).toBe('Birch Hollow');
-});
+    if (hasTouch === true) await page.getByRole('button', { name: /^Wells/ }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save file' }).click(),
+    ]);
+    expect((JSON.parse(readFileSync(await download.path(), 'utf8')) as Saved).title).toBe('Birch Hollow');
+  },
+);

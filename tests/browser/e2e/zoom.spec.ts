@@ -1,7 +1,7 @@
 /** The section zoomed and panned: by buttons, keys, wheel, double-click and two fingers; and what is dragged in it. */
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Locator, type Page } from '@playwright/test';
+import { axeFinds } from './axe.ts';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 import { chip, feetIn, handOn, heard, openSample, savedPicture, undo } from './hands.ts';
 
 const drawing = (page: Page): Locator =>
@@ -61,24 +61,26 @@ async function inView(page: Page): Promise<Seen> {
   return seen(page);
 }
 
-test('buttons zoom in and out by steps and show the whole well again; a live region tells what is shown', async ({
-  page,
-}) => {
-  await openSample(page);
-  const whole = await inView(page);
-  await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'true');
-  await button(page, 'Zoom in').click();
-  await button(page, 'Zoom in').click();
-  await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(lengthOf(whole) / 4, 0);
-  await expect(says(page)).toHaveText(/Section shows \d+(\.\d)? to \d+(\.\d)? ft\./);
-  await button(page, 'Zoom out').click();
-  await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(lengthOf(whole) / 2, 0);
-  await button(page, 'Whole well').click();
-  await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(lengthOf(whole), 0);
-  await expect(says(page)).toHaveText(/Section shows the whole well\./);
-});
+test(
+  'buttons zoom in and out by steps and show the whole well again; a live region tells what is shown',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openSample(page);
+    const whole = await inView(page);
+    await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'true');
+    await button(page, 'Zoom in').click();
+    await button(page, 'Zoom in').click();
+    await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(lengthOf(whole) / 4, 0);
+    await expect(says(page)).toHaveText(/Section shows \d+(\.\d)? to \d+(\.\d)? ft\./);
+    await button(page, 'Zoom out').click();
+    await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(lengthOf(whole) / 2, 0);
+    await button(page, 'Whole well').click();
+    await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(lengthOf(whole), 0);
+    await expect(says(page)).toHaveText(/Section shows the whole well\./);
+  },
+);
 
-test('the buttons are large enough to hit', async ({ page, hasTouch }) => {
+test('the buttons are large enough to hit', { tag: '@both' }, async ({ page, hasTouch }) => {
   await openSample(page);
   for (const each of await bar(page).getByRole('button').all()) {
     const box = (await each.boundingBox())!;
@@ -173,7 +175,7 @@ test('a double-click zooms in about its place, and a drag of the ground pans', a
   await expect(undo(page)).toHaveAttribute('title', step);
 });
 
-test('two fingers zoom and pan, one finger does neither', async ({ page }) => {
+test('two fingers zoom and pan, one finger does neither', { tag: '@both' }, async ({ page }) => {
   const session = await page.context().newCDPSession(page);
   // A desktop may have a touch screen as well.
   await session.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 5 });
@@ -207,90 +209,96 @@ test('two fingers zoom and pan, one finger does neither', async ({ page }) => {
   expect(lengthOf(await seen(page))).toBeCloseTo(length, 3);
 });
 
-test('a level dragged while zoomed moves by the zoomed scale, stops at the window’s edge, and is one step', async ({
-  page,
-  hasTouch,
-}) => {
-  await openSample(page);
-  await inView(page);
-  const before = feetIn(await heard(page, 'Pump intake'));
-  await chip(page, 'Pump intake').focus();
-  await page.keyboard.press('+');
-  await page.keyboard.press('+');
-  await page.keyboard.press('+');
-  await expect.poll(async () => lengthOf(await seen(page))).toBeLessThan(32);
-  const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
-  const scale = (await seen(page)).feetPerPixel;
-  await hand.press();
-  await hand.moveBy(-48);
-  await hand.release();
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before - 0.5);
-  const moved = before - feetIn(await heard(page, 'Pump intake'));
-  // Rounded to the step that a pixel is worth: an inch here.
-  expect(Math.abs(moved - 48 * scale)).toBeLessThan(0.1);
-  expect(await lengthOf(await seen(page))).toBeLessThan(32);
-  await undo(page).click();
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBe(before);
+test(
+  'a level dragged while zoomed moves by the zoomed scale, stops at the window’s edge, and is one step',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openSample(page);
+    await inView(page);
+    const before = feetIn(await heard(page, 'Pump intake'));
+    await chip(page, 'Pump intake').focus();
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    await expect.poll(async () => lengthOf(await seen(page))).toBeLessThan(32);
+    const hand = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+    const scale = (await seen(page)).feetPerPixel;
+    await hand.press();
+    await hand.moveBy(-48);
+    await hand.release();
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before - 0.5);
+    const moved = before - feetIn(await heard(page, 'Pump intake'));
+    // Rounded to the step that a pixel is worth: an inch here.
+    expect(Math.abs(moved - 48 * scale)).toBeLessThan(0.1);
+    expect(await lengthOf(await seen(page))).toBeLessThan(32);
+    await undo(page).click();
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBe(before);
 
-  const again = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
-  const window = await seen(page);
-  await again.press();
-  await again.moveBy(-Math.min(500, window.bottom - window.top));
-  await again.release();
-  const edge = window.depthAt(window.top);
-  await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before - 3);
-  expect(feetIn(await heard(page, 'Pump intake'))).toBeGreaterThanOrEqual(edge - 0.1);
-});
+    const again = await handOn(page, chip(page, 'Pump intake'), hasTouch ?? false);
+    const window = await seen(page);
+    await again.press();
+    await again.moveBy(-Math.min(500, window.bottom - window.top));
+    await again.release();
+    const edge = window.depthAt(window.top);
+    await expect.poll(async () => feetIn(await heard(page, 'Pump intake'))).toBeLessThan(before - 3);
+    expect(feetIn(await heard(page, 'Pump intake'))).toBeGreaterThanOrEqual(edge - 0.1);
+  },
+);
 
-test('a level beyond the window is chosen at its chip, which brings it into view; it is not dragged there', async ({
-  page,
-  hasTouch,
-}) => {
-  await openSample(page);
-  await inView(page);
-  await chip(page, 'Pump intake').focus();
-  for (let i = 0; i < 3; i++) await page.keyboard.press('+');
-  await expect.poll(async () => lengthOf(await seen(page))).toBeLessThan(32);
-  const deep = await heard(page, 'Static level');
-  const length = lengthOf(await seen(page));
-  const hand = await handOn(page, chip(page, 'Static level'), hasTouch ?? false);
-  await hand.press();
-  // A finger that moves on scrolls the page, and has chosen nothing.
-  if (hasTouch !== true) await hand.moveBy(30);
-  await hand.release();
-  await expect
-    .poll(async () => {
-      const now = await seen(page);
-      return Math.abs(now.depthAt((now.top + now.bottom) / 2) - feetIn(deep));
-    })
-    .toBeLessThan(1);
-  expect(await heard(page, 'Static level')).toBe(deep);
-  expect(lengthOf(await seen(page))).toBeCloseTo(length, 1);
-  await expect(page.getByRole('textbox', { name: /Static level/ })).toBeVisible();
-});
+test(
+  'a level beyond the window is chosen at its chip, which brings it into view; it is not dragged there',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openSample(page);
+    await inView(page);
+    await chip(page, 'Pump intake').focus();
+    for (let i = 0; i < 3; i++) await page.keyboard.press('+');
+    await expect.poll(async () => lengthOf(await seen(page))).toBeLessThan(32);
+    const deep = await heard(page, 'Static level');
+    const length = lengthOf(await seen(page));
+    const hand = await handOn(page, chip(page, 'Static level'), hasTouch ?? false);
+    await hand.press();
+    // A finger that moves on scrolls the page, and has chosen nothing.
+    if (hasTouch !== true) await hand.moveBy(30);
+    await hand.release();
+    await expect
+      .poll(async () => {
+        const now = await seen(page);
+        return Math.abs(now.depthAt((now.top + now.bottom) / 2) - feetIn(deep));
+      })
+      .toBeLessThan(1);
+    expect(await heard(page, 'Static level')).toBe(deep);
+    expect(lengthOf(await seen(page))).toBeCloseTo(length, 1);
+    await expect(page.getByRole('textbox', { name: /Static level/ })).toBeVisible();
+  },
+);
 
-test('the window outlives edits and a switch of units, and another well begins whole', async ({ page }) => {
-  await openSample(page);
-  await inView(page);
-  await chip(page, 'Pump intake').focus();
-  await page.keyboard.press('+');
-  await page.keyboard.press('+');
-  await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'false');
-  const length = lengthOf(await seen(page));
-  await page.keyboard.press('ArrowUp');
-  await expect(undo(page)).toBeEnabled();
-  expect(lengthOf(await seen(page))).toBeCloseTo(length, 1);
-  const metric = page.getByRole('button', { name: 'metres, litres a minute, bar' });
-  if (!(await metric.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
-  await metric.click();
-  // The rail now counts in metres.
-  await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(length * 0.3048, 0);
-  const another = page.getByRole('button', { name: 'Palo Amargo guest house' });
-  if (!(await another.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
-  await another.click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Palo Amargo guest house');
-  await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'true');
-});
+test(
+  'the window outlives edits and a switch of units, and another well begins whole',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openSample(page);
+    await inView(page);
+    await chip(page, 'Pump intake').focus();
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'false');
+    const length = lengthOf(await seen(page));
+    await page.keyboard.press('ArrowUp');
+    await expect(undo(page)).toBeEnabled();
+    expect(lengthOf(await seen(page))).toBeCloseTo(length, 1);
+    const metric = page.getByRole('button', { name: 'metres, litres a minute, bar' });
+    if (!(await metric.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
+    await metric.click();
+    // The rail now counts in metres.
+    await expect.poll(async () => lengthOf(await seen(page))).toBeCloseTo(length * 0.3048, 0);
+    const another = page.getByRole('button', { name: 'Palo Amargo guest house' });
+    if (!(await another.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
+    await another.click();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Palo Amargo guest house');
+    await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'true');
+  },
+);
 
 test('an exported picture shows the whole well', async ({ page }) => {
   await openSample(page);
@@ -321,41 +329,38 @@ test('paper shows the whole well', async ({ page }) => {
   await expect.poll(async () => lengthOf(await seen(page))).toBeLessThan(lengthOf(seenWhole) * 0.6);
 });
 
-test('axe finds nothing while zoomed', async ({ page }) => {
+test('axe finds nothing while zoomed', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   await button(page, 'Zoom in').click();
   await button(page, 'Zoom in').click();
   await expect(button(page, 'Whole well')).toHaveAttribute('aria-disabled', 'false');
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual(
-    [],
-  );
+  expect(await axeFinds(page)).toEqual([]);
 });
 
-test('beside the rail stands what the close-up shows, or an arrow to it when the section no longer shows that', async ({
-  page,
-}) => {
-  await openSample(page);
-  await page.getByRole('button', { name: 'Look closer' }).click();
-  await expect(page.getByRole('dialog', { name: /^Close-up/ })).toBeVisible();
-  const letter = (name: string): Locator =>
-    drawing(page)
-      .locator('text')
-      .filter({ hasText: new RegExp(`^${name}$`) });
-  // A section without brackets for the details has none for the close-up.
-  const details = await letter('A').count();
-  await expect(letter('C')).toHaveCount(details === 0 ? 0 : 1);
-  if (details === 0) return;
-  const overTop = async (): Promise<number> => {
-    const [box, { top }] = [await letter('C').boundingBox(), await seen(page)];
-    return top - ((box?.y ?? NaN) + (box?.height ?? NaN) / 2);
-  };
-  expect(await overTop()).toBeLessThan(0);
-  await chip(page, 'Pump intake').focus();
-  for (let i = 0; i < 3; i++) await page.keyboard.press('+');
-  await expect.poll(overTop).toBeGreaterThan(0);
-  await page.keyboard.press('0');
-  await expect.poll(overTop).toBeLessThan(0);
-});
+test(
+  'beside the rail stands what the close-up shows, or an arrow to it when the section no longer shows that',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openSample(page);
+    await page.getByRole('button', { name: 'Look closer' }).click();
+    await expect(page.getByRole('dialog', { name: /^Close-up/ })).toBeVisible();
+    const letter = (name: string): Locator =>
+      drawing(page)
+        .locator('text')
+        .filter({ hasText: new RegExp(`^${name}$`) });
+    // A section without brackets for the details has none for the close-up.
+    const details = await letter('A').count();
+    await expect(letter('C')).toHaveCount(details === 0 ? 0 : 1);
+    if (details === 0) return;
+    const overTop = async (): Promise<number> => {
+      const [box, { top }] = [await letter('C').boundingBox(), await seen(page)];
+      return top - ((box?.y ?? NaN) + (box?.height ?? NaN) / 2);
+    };
+    expect(await overTop()).toBeLessThan(0);
+    await chip(page, 'Pump intake').focus();
+    for (let i = 0; i < 3; i++) await page.keyboard.press('+');
+    await expect.poll(overTop).toBeGreaterThan(0);
+    await page.keyboard.press('0');
+    await expect.poll(overTop).toBeLessThan(0);
+  },
+);
