@@ -119,7 +119,9 @@ test('the static level carries the pumping level along, because the drawdown com
   const fall = async (): Promise<number> =>
     feetIn(await heard(page, 'Pumping level')) - feetIn(await heard(page, 'Static level'));
   const before = await fall();
+  const start = feetIn(await heard(page, 'Static level'));
   await drag(page, 'Static level', 40, hasTouch ?? false);
+  await expect.poll(async () => feetIn(await heard(page, 'Static level'))).toBeGreaterThan(start + 5);
   expect(await fall()).toBeCloseTo(before, 0);
 });
 

@@ -53,7 +53,9 @@ test(
     const x = frame.x + 24;
     const y = yOf(frame, feet(depthIn(before)));
     if (hasTouch === true) {
+      const top = await page.evaluate(() => window.scrollY);
       await fingerDrag(page, x, y, y - 60);
+      await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(top + 20);
       expect(await heard(page, 'Frost line')).toBe(before);
       return;
     }
