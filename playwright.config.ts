@@ -39,7 +39,8 @@ export default defineConfig({
     },
   ],
   webServer: {
-    command: `npm run build:app && npx vite preview --outDir dist/app --port ${PORT} --strictPort`,
+    // `npm test` has built it just before.
+    command: `${process.env['PAGE_IS_BUILT'] ? '' : 'npm run build:app && '}npx vite preview --outDir dist/app --port ${PORT} --strictPort`,
     url: `http://localhost:${PORT}`,
     reuseExistingServer: !process.env['CI'],
     timeout: 120_000,

@@ -1,8 +1,8 @@
 /**
  * `npm test`: installs what is missing, browser included, and runs everything in the order in which a fault is cheapest
- * to find. Stops at the first step that fails and says which.
+ * to find. Stops at the first step that fails and says which: what runs beside it comes to its end, and nothing more begins.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import './ensure-packages.mjs';
 
@@ -13,36 +13,69 @@ const root = new URL('..', import.meta.url);
 rmSync(new URL('reports', root), { recursive: true, force: true });
 mkdirSync(new URL('reports', root), { recursive: true });
 
-const steps = [
-  ['lint', 'npx', ['--no', '--', 'eslint', '.']],
-  ['format', 'npx', ['--no', '--', 'prettier', '--check', '.']],
-  ['direction of imports', 'npx', ['--no', '--', 'depcruise', 'src']],
-  ['types', 'npm', ['run', '-s', 'check']],
-  ['build', 'npm', ['run', '-s', 'build']],
-  ['size', 'npx', ['--no', '--', 'size-limit']],
+const npx = (...words) => ['npx', ['--no', '--', ...words]];
+const npm = (script) => ['npm', ['run', '-s', script]];
+
+/** One after the other; of the first, which use a processor each, two rows side by side. */
+const stages = [
   [
-    'model, drawing and page',
-    'npx',
-    ['--no', '--', 'vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'],
+    [
+      ['lint', ...npx('eslint', '.')],
+      ['types', ...npm('check')],
+    ],
+    [
+      ['format', ...npx('prettier', '--check', '.')],
+      ['direction of imports', ...npx('depcruise', 'src')],
+      ['build', ...npm('build')],
+      ['size', ...npx('size-limit')],
+    ],
   ],
-  ['page in the browser', 'npx', ['--no', '--', 'playwright', 'test']],
+  [
+    [
+      [
+        'model, drawing and page',
+        ...npx('vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'),
+      ],
+      ['page in the browser', ...npx('playwright', 'test')],
+    ],
+  ],
 ];
 
-let failed = null;
-for (const [name, command, args] of steps) {
+/** Runs a step and says how it went. What it writes comes as it is written, or in one piece where another runs beside it. */
+function run([name, command, args], apart) {
   const begun = Date.now();
-  console.log(`\n== ${name}`);
-  const { status } = spawnSync(command, args, {
-    cwd: root,
-    stdio: 'inherit',
-    env: { ...process.env, FORCE_COLOR: '0' },
-    shell: process.platform === 'win32',
+  if (!apart) console.log(`\n== ${name}`);
+  return new Promise((done) => {
+    const step = spawn(command, args, {
+      cwd: root,
+      stdio: ['inherit', apart ? 'pipe' : 'inherit', apart ? 'pipe' : 'inherit'],
+      // The page that was built is the page that is tried.
+      env: { ...process.env, FORCE_COLOR: '0', PAGE_IS_BUILT: '1' },
+      shell: process.platform === 'win32',
+    });
+    const written = [];
+    step.stdout?.on('data', (part) => written.push(part));
+    step.stderr?.on('data', (part) => written.push(part));
+    step.on('error', (fault) => written.push(Buffer.from(`${fault.message}\n`)));
+    step.on('close', (status) => {
+      if (apart) process.stdout.write(`\n== ${name}\n${Buffer.concat(written).toString()}`);
+      console.log(`== ${name}: ${status === 0 ? 'good' : 'FAILED'}, ${Math.round((Date.now() - begun) / 1000)} s`);
+      done(status === 0);
+    });
   });
-  console.log(`== ${name}: ${status === 0 ? 'good' : 'FAILED'}, ${Math.round((Date.now() - begun) / 1000)} s`);
-  if (status !== 0) {
-    failed = name;
-    break;
-  }
+}
+
+let failed = null;
+for (const rows of stages) {
+  await Promise.all(
+    rows.map(async (steps) => {
+      for (const step of steps) {
+        if (failed !== null) return;
+        if (!(await run(step, rows.length > 1))) failed ??= step[0];
+      }
+    }),
+  );
+  if (failed !== null) break;
 }
 
 const report = (file) => {
