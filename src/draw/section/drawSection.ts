@@ -77,7 +77,7 @@ export function drawSection(
   const atRest = view.moment?.pumping === false && view.moment.water === undefined;
   const layers = recall('layers', [facts.well, past], () => groundLayers(solution, past));
   const layersSeen = isCut ? recall('layersSeen', [facts.well, frame], () => groundLayers(solution, frame)) : layers;
-  const bands = recall('bands', [solution.bands, facts.pump.setting, facts.top, frame], () =>
+  const bands = recall('bands', [solution.bands, solution.assumed, facts.pump.setting, facts.top, frame], () =>
     drawBands(solution, frame, memory),
   );
   const bandBoxes = same('bandBoxes', bands.boxes);
