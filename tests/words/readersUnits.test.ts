@@ -152,7 +152,7 @@ describe.each(['us', 'metric'] as const)('in %s', (units) => {
       fc.property(anyPlan, (plan) => {
         expect(faults(saidOf(solvedIn(plan, units)))).toEqual([]);
       }),
-      { seed: 47, numRuns: 400 },
+      { seed: 47, numRuns: 150 },
     );
   });
 

@@ -1,6 +1,6 @@
 /**
  * Thirty-odd invented wells of every kind that a driller meets, with where the trade would hang the pump and set the
- * adapter: common practice, no source, from memory. And what is never done to any well, in thousands of random ones.
+ * adapter: common practice, no source, from memory. And what is never done to any well, in a thousand random ones.
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -518,7 +518,7 @@ test.each(WELLS)('$name', ({ plan, pump, adapter = 'stays', left, guarded }) => 
 });
 
 /** As a placed plan stands: what is never done to any well. */
-describe('in thousands of random plans', () => {
+describe('in a thousand random plans', () => {
   const HOW_BAD = { ok: 0, 'not judged': 0, note: 1, warning: 2, danger: 3 } as const;
   /** What turns on an unknown fact stands as the finding that tells it. */
   function badness({ verdicts, findings }: Solution, rule: string): number {
@@ -532,7 +532,7 @@ describe('in thousands of random plans', () => {
   const LATE = 'PR-46';
   const EACH = 250;
 
-  test.each([11, 12, 13, 14, 15, 16, 17, 18])(
+  test.each([11, 12, 13, 14])(
     'no verdict is worse than a warning that was not before, and none of the rest either (%i)',
     (seed) => {
       fc.assert(fc.property(anyBuild, holdsTo), { seed, numRuns: EACH });
