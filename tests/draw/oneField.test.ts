@@ -269,7 +269,7 @@ const DRAWN: readonly Drawn[] = BASES.flatMap((plan, i) =>
 );
 
 /** How often each field is changed. */
-const TRIED = 3;
+const TRIED = 4;
 
 describe('what is drawn is as if drawn anew', () => {
   test('whichever one field of a plan changes', () => {
