@@ -3,7 +3,7 @@ import { fixesOf } from '../../../src/model/fixes/fixesOf.ts';
 import { valveAboveWaterLimit } from '../../../src/model/rules/checkValve.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { toFeet } from '../../../src/model/units.ts';
-import { changed, findingOf, fixOf, judged, saidOf, solvedPlan, verdictOf } from './fixture.ts';
+import { changed, findingOf, fixOf, judged, saidOf, solvedPlan, verdictOf, type Changes } from './fixture.ts';
 
 /** No more is pumped than at the measured level of 82 ft, which is then the lowest. The discharge is at 138.5 ft. */
 const held = { 'pump.flowLimiter': '10 gpm' };
@@ -73,6 +73,55 @@ describe('an upper valve out of reach', () => {
     expect([toFeet(band.from!), band.fromEnd.rule]).toEqual([expect.closeTo(159, 6), 'PR-09']);
     expect(verdictOf('PR-09', { ...plan, 'pump.setting': '158.5 ft' })).toBe('ok');
     expect(verdictOf('PR-09', { ...plan, 'pump.setting': '158.4 ft' })).toBe('warning');
+  });
+});
+
+describe('the band of the pump', () => {
+  const endedBy = (changes: Changes) =>
+    judged({ ...held, ...changes }).bands.find(({ setting }) => setting === 'pump.setting')?.fromEnd.rule;
+
+  test('is not ended by a valve that stands alone: the column above it hangs on it, however high the water', () => {
+    expect(endedBy({ 'string.checkValves': ['20 ft'] })).not.toBe('PR-09');
+    expect(endedBy({ 'string.checkValves': ['0 ft', '100 ft'] })).toBe('PR-09');
+    // The one built into the pump counts with the one above it.
+    expect(endedBy({ 'pump.checkValveInside': true, 'string.checkValves': ['100 ft'] })).toBe('PR-09');
+  });
+
+  test('nor in a well that is drawn down to the intake: the valve goes where the pump goes', () => {
+    const emptied = { 'string.checkValves': ['0 ft', '100 ft'], 'pump.lowLevelCutOff': undefined };
+    const dry = { ...emptied, 'pump.flowLimiter': undefined, 'well.yield': '1 gpm', 'water.pumping': undefined };
+    expect(solve(changed(dry)).lowest?.by).toBe('intake');
+    expect(endedBy(dry)).not.toBe('PR-09');
+  });
+});
+
+test('of a pump with a valve of its own every valve too high is left out, and none is put at the pump', () => {
+  const inside = { ...held, 'pump.checkValveInside': true, 'string.checkValves': ['100 ft', '110 ft'] };
+  expect(fixOf('PR-09', inside)).toEqual({
+    changes: [{ path: 'string.checkValves', to: [] }],
+    words: 'Leave the upper 2 valves out',
+  });
+});
+
+describe('how much pipe one valve holds full', () => {
+  const long = { ...held, 'well.depth': '700 ft', 'well.inflows': undefined, 'pump.power': '3 hp' };
+
+  test('runs up to the next valve, or to the top', () => {
+    // The sound well's discharge is at 138.5 ft and its adapter at 5 ft.
+    const measured = (changes: Changes) => findingOf('PR-09', { ...long, ...changes }).measured!;
+    const alone = measured({ 'pump.setting': '400 ft', 'string.checkValves': ['0 ft'] });
+    expect(Math.abs(toFeet(alone) - (400 - 1.5 - 5))).toBeLessThan(2);
+    const halved = { ...long, 'pump.setting': '400 ft', 'string.checkValves': ['0 ft', '200 ft'] };
+    expect(judged({ ...halved, 'water.pumping.level': '190 ft' }).findings.map(({ rule }) => rule)).not.toContain(
+      'PR-09',
+    );
+    // The stretch under the upper valve is the longest one there.
+    const upper = {
+      'pump.setting': '600 ft',
+      'string.checkValves': ['0 ft', '310 ft'],
+      'water.pumping.level': '300 ft',
+    };
+    expect(toFeet(measured(upper))).toBeCloseTo(310, 6);
   });
 });
 

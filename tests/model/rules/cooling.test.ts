@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { fixesOf } from '../../../src/model/fixes/fixesOf.ts';
 import { solve } from '../../../src/model/solve.ts';
-import { show, toFeet } from '../../../src/model/units.ts';
+import { feet, show, toFeet } from '../../../src/model/units.ts';
 import { en } from '../../../src/words/en/index.ts';
 import { sayHolding } from '../../../src/words/sayJudgement.ts';
 import type { Changes } from './fixture.ts';
-import { changed, fixOf, judged, saidOf, verdictOf } from './fixture.ts';
+import { changed, findingOf, fixOf, judged, saidOf, verdictOf } from './fixture.ts';
 
 /** 3 hp without a sleeve, over inflows at 130 and 175 ft; its motor ends 2.5 ft under the intake. */
 const large = { 'pump.shroudDiameter': undefined, 'pump.power': '3 hp', 'wire.size': '6 AWG' };
@@ -38,6 +38,27 @@ describe('water from above the motor', () => {
     expect([toFeet(band.to!), band.toEnd.rule]).toEqual([expect.closeTo(172, 6), 'PR-05']);
     expect(verdictOf('PR-05', { ...large, 'pump.setting': '172.5 ft' })).toBe('ok');
     expect(verdictOf('PR-05', { ...large, 'pump.setting': '172.6 ft' })).toBe('warning');
+  });
+
+  test('ends no band of a motor that does without a sleeve, or has one', () => {
+    const endedBy = (changes: Changes) =>
+      judged({ ...large, 'pump.setting': '160 ft', ...changes }).bands.find(({ setting }) => setting === 'pump.setting')
+        ?.toEnd.rule;
+    expect(endedBy({})).toBe('PR-05');
+    expect(endedBy({ 'pump.power': '2 hp' })).not.toBe('PR-05');
+    expect(endedBy({ 'pump.shroudDiameter': '4 in' })).not.toBe('PR-05');
+    expect(endedBy({ 'well.inflows': undefined })).not.toBe('PR-05');
+  });
+
+  test('counts from the lowest of the inflows, in whatever order they are listed', () => {
+    const inflows = [
+      { depth: '175 ft', share: '70 %' },
+      { depth: '130 ft', share: '30 %' },
+    ];
+    expect(findingOf('PR-05', { ...large, 'pump.setting': '180 ft', 'well.inflows': inflows }).limit).toBeCloseTo(
+      feet(175),
+      9,
+    );
   });
 
   test('is mended past the inflow, also by a pump that hangs too near the bottom', () => {

@@ -30,6 +30,18 @@ describe('pipe for the barbs', () => {
   });
 });
 
+describe('fittings of galvanized steel', () => {
+  const tubing = { dropPipe: { material: 'PE', size: '1 in', standard: 'ASTM D2737', rating: '200 psi' } };
+  const fittingsAfter = (fittings: string) =>
+    fixOf('PR-52', { ...tubing, 'string.fittings': fittings }).changes?.find(({ path }) => path === 'string.fittings');
+
+  test('would break the rule again beside the pipe that fits: they are changed with it, and no others', () => {
+    expect(fittingsAfter('galvanized steel')?.to).toBe('stainless steel');
+    expect(fittingsAfter('stainless steel')).toBeUndefined();
+    expect(fittingsAfter('brass')).toBeUndefined();
+  });
+});
+
 test('a default of the fittings was held against the pipe: nobody chose them', () => {
   const steel = { dropPipe: { material: 'galvanized steel', size: '1 in' }, 'water.pH': '6.5' };
   expect(judged(steel).findings.map(({ rule }) => rule)).not.toContain('PR-52');
