@@ -33,26 +33,23 @@ export function rulesShown({ findings }: Solution): ReadonlySet<string> {
   return new Set(findings.flatMap(({ rule, together }) => [rule, ...together.map((each) => each.rule)]));
 }
 
-export function judgedSound(): readonly JudgedWell[] {
-  return SOUND.map(({ name, plan }) => {
-    const solution = solutionOf(plan);
-    const findings = solution?.findings ?? [];
-    return {
-      name,
-      fault: 'sound',
-      wanted: 'no warning, one note at most',
-      shown: solution === null ? 'not read' : shownBy(solution).join(', ') || 'nothing',
-      agrees: solution !== null && findings.length <= 1 && findings.every(({ severity }) => severity === 'note'),
-    };
-  });
+export function judgedSoundWell({ name, plan }: (typeof SOUND)[number]): JudgedWell {
+  const solution = solutionOf(plan);
+  const findings = solution?.findings ?? [];
+  return {
+    name,
+    fault: 'sound',
+    wanted: 'no warning, one note at most',
+    shown: solution === null ? 'not read' : shownBy(solution).join(', ') || 'nothing',
+    agrees: solution !== null && findings.length <= 1 && findings.every(({ severity }) => severity === 'note'),
+  };
 }
 
-export function judgedBad(): readonly JudgedWell[] {
-  const sound = new Map(SOUND.map(({ name, plan }) => [name, solutionOf(plan)]));
-  return BAD.map((well) => judgedBadWell(well, sound.get(well.on) ?? null));
-}
+export const judgedSound = (): readonly JudgedWell[] => SOUND.map(judgedSoundWell);
+export const judgedBad = (): readonly JudgedWell[] => BAD.map(judgedBadWell);
 
-function judgedBadWell({ name, fault, plan, breaks, severity }: BadWell, base: Solution | null): JudgedWell {
+export function judgedBadWell({ name, fault, plan, breaks, severity, on }: BadWell): JudgedWell {
+  const base = solutionOf(SOUND.find((sound) => sound.name === on)?.plan);
   const solution = solutionOf(plan);
   const wanted = `${severity} ${breaks.join(' ')}`;
   if (solution === null) return { name, fault, wanted, shown: 'not read', agrees: false };
