@@ -1,0 +1,79 @@
+/** docs/mutants.md: the score of every file, the survivors that are harmless and why, and those that are still to be killed. */
+import { HARMLESS } from './harmless.mjs';
+import { FAMILIES, filesOf } from './parts.mjs';
+
+const NAMES = { formulas: 'Formulas', rules: 'Rules', draw: 'Drawing' };
+
+const cell = (text) => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
+const code = (text) => (text === '' ? 'nothing' : `\`${cell(text).replaceAll('`', '´')}\``);
+const row = (texts) => `| ${texts.join(' | ')} |`;
+const table = (head, rows) => [row(head), row(head.map(() => '---')), ...rows.map(row), ''];
+
+const whyHarmless = (file, { line, to }) =>
+  HARMLESS[file]?.find((each) => line.includes(each.line) && (each.to === undefined || each.to === to))?.why;
+
+function sums(scores) {
+  const add = (of) => scores.reduce((sum, [file, score]) => sum + of(score, file), 0);
+  const noticed = add(({ killed, timedOut }) => killed + timedOut);
+  const alive = add((score) => score.alive.length);
+  const noTest = add((score) => score.alive.filter((each) => each.noTest).length);
+  const harmless = add((score, file) => score.alive.filter((each) => whyHarmless(file, each)).length);
+  return { noticed, alive, noTest, harmless, all: noticed + alive };
+}
+
+const percent = (part, whole) => (whole === 0 ? '-' : `${Math.floor((100 * part) / whole)} %`);
+
+function scoreRow(name, scores) {
+  const { noticed, alive, noTest, harmless, all } = sums(scores);
+  return [name, percent(noticed, all), noticed, alive - noTest, noTest, harmless].map(String);
+}
+
+function chapter(family, kept) {
+  const files = filesOf(family);
+  const scores = files.flatMap((file) => (kept[file] ? [[file, kept[file]]] : []));
+  const short = (file) =>
+    file
+      .replace(/^src\/(model\/)?/, '')
+      .replace(/^(formulas|rules|draw)\//, '')
+      .replace(/\.ts$/, '');
+  const untried = files.filter((file) => !kept[file]).map(short);
+  return [
+    `## ${NAMES[family]}`,
+    '',
+    ...(scores.length === 0
+      ? []
+      : table(
+          ['file', 'noticed', 'killed', 'survived', 'no test reached it', 'of these harmless'],
+          [scoreRow('**all of these**', scores), ...scores.map((each) => scoreRow(short(each[0]), [each]))],
+        )),
+    ...(untried.length === 0 ? [] : [`Not tried yet: ${untried.join(', ')}.`, '']),
+    ...survivors('Harmless survivors', scores, short, true),
+    ...survivors('Survivors still to be killed', scores, short, false),
+  ];
+}
+
+function survivors(title, scores, short, harmless) {
+  const rows = scores.flatMap(([file, { alive }]) =>
+    alive
+      .filter((each) => (whyHarmless(file, each) !== undefined) === harmless)
+      .map((each) => [short(file), code(each.from), code(each.to), ...(harmless ? [whyHarmless(file, each)] : [])]),
+  );
+  if (rows.length === 0) return [];
+  return [`### ${title}`, '', ...table(['file', 'is', 'was made', ...(harmless ? ['why nobody can tell'] : [])], rows)];
+}
+
+export function mutantsPage(kept) {
+  return [
+    '# What the tests notice',
+    '',
+    'Made by `npm run mutants -- formulas` (or `rules`, `draw`, or a file of one: `rules/tank`); do not edit. A part is changed in',
+    'a thousand small ways, one at a time: a sign, a limit, a branch, the side on which an edge counts. A change that makes a unit',
+    'test fail is killed. One that survives is either a test that is missing or a change that nobody can tell.',
+    '',
+    'Tried against the unit tests of the part alone: those of the folder and the published figures, and for rules both sides of',
+    'every limit and the sound and the bad wells; laws over plans made at random with their first twenty plans. Texts are left as',
+    'they are. A change that makes the program run without end counts as killed.',
+    '',
+    ...FAMILIES.flatMap((family) => chapter(family, kept)),
+  ].join('\n');
+}

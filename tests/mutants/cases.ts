@@ -1,0 +1,14 @@
+/** The cases of the rules that the tried file holds, of all rules where it holds none: their verdicts, as the unit tests ask them. */
+import { expect, test } from 'vitest';
+import * as family from 'own-family';
+import { RULES } from '../../src/model/rules/list.ts';
+import { CASES } from '../model/rules/cases.ts';
+import { verdictOf } from '../model/rules/fixture.ts';
+
+const held = new Set<unknown>(Object.values(family as Record<string, unknown>));
+const own = RULES.filter((rule) => held.has(rule)).map(({ number }) => number);
+const tried = own.length === 0 ? CASES : CASES.filter(({ rule }) => own.includes(rule));
+
+test.each(tried)('$rule, $says: $verdict', ({ rule, changes, values, verdict }) => {
+  expect(verdictOf(rule, changes, values)).toBe(verdict);
+});

@@ -1,0 +1,2 @@
+/** Where no one file of rules is tried: every case is. */
+export {};
