@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fitTheis, transmissivityFromSpecificCapacity } from '../../../src/model/formulas/aquiferTest.ts';
+import {
+  fitStraightLine,
+  fitTheis,
+  transmissivityFromSpecificCapacity,
+} from '../../../src/model/formulas/aquiferTest.ts';
 import { theisArgument, theisDrawdown } from '../../../src/model/formulas/theis.ts';
 import { between, SEED } from '../laws.ts';
 
@@ -43,4 +47,14 @@ test('no transmissivity fits a wide dug well that hardly drew down in its first 
   expect(
     transmissivityFromSpecificCapacity({ flow: 5e-5, drawdown: 5, time: 10, radius: 1, storativity: 0.2 }),
   ).toBeNull();
+});
+
+test('a straight line on a logarithmic time axis gives its own slope and start back', () => {
+  // s = 0.5 log10(t/30) at 30 s, 300 s and an hour: 0.5 m for each tenfold of time, and none at 30 s.
+  const readings = [30, 300, 3600].map((time) => ({ time, drawdown: 0.5 * Math.log10(time / 30) }));
+  const line = fitStraightLine({ flow: 1e-3, radius: 10, readings });
+  expect([line.slopePerCycle, line.zeroTime]).toEqual([expect.closeTo(0.5, 9), expect.closeTo(30, 6)]);
+  // Cooper & Jacob (1946): T = 2.3026 Q/(4 pi ds), S = 2.25 T t0/r2.
+  expect(line.transmissivity).toBeCloseTo((2.302585 * 1e-3) / (4 * Math.PI * 0.5), 9);
+  expect(line.storativity).toBeCloseTo((2.25 * line.transmissivity * 30) / 100, 9);
 });

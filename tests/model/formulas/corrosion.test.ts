@@ -32,6 +32,9 @@ test.each<[string, Metal, Metal, AreaSituation, PairVerdict, PairVerdict]>([
   ['brass with bronze', 'brass', 'bronze', 'similar', 'ok', 'ok'],
   ['galvanized nipple in black steel', 'zinc', 'carbon steel', 'similar', 'caution', 'caution'],
   ['steel casing bonded to copper grounding', 'carbon steel', 'copper', 'large noble field', 'caution', 'caution'],
+  ['galvanized nipple in cast iron', 'zinc', 'cast iron', 'similar', 'caution', 'caution'],
+  ['steel screw in a copper part', 'carbon steel', 'copper', 'small active part', 'caution', 'avoid'],
+  ['aluminium on aluminium', 'aluminium', 'aluminium', 'similar', 'ok', 'ok'],
   ['aluminium on anything', 'aluminium', steel304, 'similar', 'avoid', 'avoid'],
 ])('%s', (_name, first, second, areas, mild, aggressive) => {
   expect(pairVerdict({ first, second, areas, water: 'mild' })).toBe(mild);
