@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { PumpingFacts } from '../../../src/model/facts.ts';
 import {
   coneDepths,
@@ -8,6 +8,7 @@ import {
   drawdownWithLoss,
   fitWellLoss,
 } from '../../../src/model/formulas/drawdown.ts';
+import { theisDrawdown } from '../../../src/model/formulas/theis.ts';
 import { feet, gpm, toFeet } from '../../../src/model/units.ts';
 import { between, SEED } from '../laws.ts';
 
@@ -112,4 +113,78 @@ test('there is no cone where no drawdown is known, and a flat one without flow',
   expect(coneDepths({ ...well, drawdown: null, flow: gpm(7), pumping: { kind: 'yield only' } })).toBeNull();
   const flat = coneDepths({ ...well, drawdown: 0, flow: 0, pumping: test10 })!;
   expect(flat.every(({ depth }) => depth === feet(40))).toBe(true);
+});
+
+// Jacob (1947): s = B Q + C Q2, neither below zero. Drawdowns are exact, so the fit gives both back.
+test('a step test whose drawdown bends the other way has no well loss, one that begins below the line has nothing but', () => {
+  const fit = (drawdowns: readonly number[]) =>
+    fitWellLoss(drawdowns.map((drawdown, index) => ({ flow: gpm(5 * (index + 1)), drawdown: feet(drawdown) })));
+  const bent = fit([10, 18, 24]);
+  expect(bent.wellLoss).toBe(0);
+  // Least squares through the origin: (5 × 10 + 10 × 18 + 15 × 24) / (25 + 100 + 225).
+  expect(bent.aquiferLoss / (feet(1) / gpm(1))).toBeCloseTo(590 / 350, 9);
+  const steep = fit([1, 8, 27]);
+  expect(steep.aquiferLoss).toBe(0);
+  // The same in squares: (25 × 1 + 100 × 8 + 225 × 27) / (25² + 100² + 225²).
+  expect(steep.wellLoss / (feet(1) / gpm(1) ** 2)).toBeCloseTo(6900 / 61250, 9);
+});
+
+test('steps of one flow tell no well loss', () => {
+  const same = [feet(10), feet(12)].map((drawdown) => ({ flow: gpm(5), drawdown }));
+  const fit = fitWellLoss(same);
+  expect([fit.aquiferLoss / (feet(1) / gpm(1)), fit.wellLoss]).toEqual([expect.closeTo(2.2, 9), 0]);
+});
+
+test('a level that pumping does not lower is a drawdown of none', () => {
+  expect(drawdownAt(level, gpm(5), feet(100))).toBe(0);
+});
+
+describe('the water beside the well', () => {
+  const well = { staticLevel: feet(40), wellRadius: 0.0762, flow: gpm(10), drawdown: feet(60) };
+  const depthAt = (pumping: PumpingFacts, distance: number, change: Partial<{ flow: number; drawdown: number }> = {}) =>
+    coneDepths({ ...well, ...change, pumping, distances: [distance] })![0]!.depth;
+
+  test('of a known aquifer is as Theis has it, whatever drawdown the well itself shows', () => {
+    const alone = theisDrawdown({ ...aquifer, flow: gpm(10), time: 86400, radius: 30 });
+    expect(depthAt(aquifer, 30)).toBeCloseTo(feet(40) + alone, 9);
+    expect(depthAt(aquifer, 30, { drawdown: feet(90) })).toBeCloseTo(feet(40) + alone, 9);
+  });
+
+  test('falls farther out the longer it was pumped, and a test of unknown time counts as a day', () => {
+    const after = (seconds: number | null) => depthAt({ ...test10, after: seconds } as PumpingFacts, 30);
+    expect(after(3600)).toBeLessThan(after(4 * 3600));
+    expect(after(4 * 3600)).toBeLessThan(after(86400));
+    expect(after(null)).toBe(after(86400));
+    expect(after(0)).toBe(after(86400));
+    expect(depthAt(level, 30)).toBe(after(86400));
+  });
+
+  test('of a step test goes by the time of its last step', () => {
+    const stepped = (times: readonly (number | null)[]): PumpingFacts =>
+      ({
+        kind: 'steps',
+        steps: times.map((time) => ({ flow: gpm(5), drawdown: feet(20), after: time })),
+      }) as PumpingFacts;
+    const byTest = (after: number) => depthAt({ ...test10, after } as PumpingFacts, 30);
+    expect(depthAt(stepped([3600, 7200]), 30)).toBe(byTest(7200));
+    expect(depthAt(stepped([3600, null]), 30)).toBe(byTest(86400));
+    expect(depthAt(stepped([]), 30)).toBe(byTest(86400));
+  });
+
+  test('stands at rest where nothing is pumped or nothing falls', () => {
+    for (const still of [{ flow: 0 }, { drawdown: 0 }]) {
+      expect(depthAt(test10, 30, still)).toBe(feet(40));
+      expect(depthAt(aquifer, 30, still)).toBe(feet(40));
+    }
+  });
+
+  test('is not told where no aquifer gives so little so soon', () => {
+    const tiny = { ...test10, after: 1 } as PumpingFacts;
+    const wide = { ...well, wellRadius: 20, drawdown: 50, flow: 1e-6 };
+    expect(coneDepths({ ...wide, pumping: tiny, distances: [30] })).toBeNull();
+  });
+});
+
+test('distances from the wall outward keep one ratio, and end at both ends', () => {
+  expect(coneDistances(0.1, 10, 3)).toEqual([0.1, expect.closeTo(1, 12), expect.closeTo(10, 12)]);
 });

@@ -31,3 +31,11 @@ test('pipes made to the inside, to iron pipe and to copper tube sizes do not sha
 test('a pipe without a bore is refused', () => {
   expect(() => fittingGap({ pipeBore: 0, madeFor: 1 })).toThrow(RangeError);
 });
+
+test('at each limit it still sits as inside it, a hair beyond no more', () => {
+  // A choice, no source: 0.010 in to either side, and 0.050 in too thick.
+  const sits = (play: number) => fittingMatch({ pipeBore: inches(1 + play), madeFor: inches(1) });
+  expect([sits(0.00999), sits(0.01001)]).toEqual(['match', 'loose']);
+  expect([sits(-0.00999), sits(-0.01001)]).toEqual(['match', 'forced']);
+  expect([sits(-0.04999), sits(-0.05001)]).toEqual(['forced', 'does not enter']);
+});

@@ -103,3 +103,39 @@ test('figures without a meaning are refused', () => {
   expect(() => frostDepthEstimate({ ...bare, index: 100, season: 0 })).toThrow(RangeError);
   expect(() => empiricalFrostDepth(-1)).toThrow(RangeError);
 });
+
+test('the band of an estimate runs from four fifths to five fourths of its depth', () => {
+  const estimate = frostDepthEstimate({ ...bare, soil: 'silt loam', index: 600 });
+  const depth = depthOf(estimate);
+  expect(depth).toBeGreaterThan(0.5);
+  expect(estimate).toEqual({ depth, low: expect.closeTo(0.8 * depth, 12), high: expect.closeTo(1.25 * depth, 12) });
+});
+
+test('a place whose year is at freezing or colder may never thaw: no depth is told', () => {
+  for (const meanAnnual of [0, -1])
+    expect(frostDepthEstimate({ ...bare, index: 600, meanAnnual })).toEqual({ reason: 'permafrost possible' });
+});
+
+test('each winter of a station has its own figures, and a usual one is the mildest', () => {
+  for (const station of FREEZING_STATIONS) {
+    const index = (winter: 'normal' | 'cold 10' | 'cold 100') => stationClimate(station, winter);
+    expect(index('normal')).toMatchObject({
+      index: expect.closeTo(station.normalIndex / 1.8, 9),
+      season: station.normalSeasonDays,
+    });
+    expect(index('cold 10')).toMatchObject({
+      index: expect.closeTo(station.coldTenIndex / 1.8, 9),
+      season: station.coldTenSeasonDays,
+    });
+    expect(index('cold 100').season).toBe(station.coldHundredSeasonDays);
+  }
+});
+
+test('an estimate at the very depth entered is not deeper', () => {
+  const judged = (estimate: number | null) => judgeFrost({ pipeTop: 2, entered: 1, estimate, margin: 0.15 });
+  expect([judged(1).estimateDeeper, judged(1.001).estimateDeeper, judged(null).estimateDeeper]).toEqual([
+    false,
+    true,
+    false,
+  ]);
+});

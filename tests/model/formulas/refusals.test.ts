@@ -17,6 +17,15 @@ import {
   resistanceRatio,
 } from '../../../src/model/formulas/copper.ts';
 import { leadAverage, waterClass } from '../../../src/model/formulas/corrosion.ts';
+import { chlorineGranules } from '../../../src/model/formulas/disinfection.ts';
+import { coneDistances, fitWellLoss } from '../../../src/model/formulas/drawdown.ts';
+import { erf } from '../../../src/model/formulas/errorFunction.ts';
+import { fittingGap } from '../../../src/model/formulas/fittingMatch.ts';
+import { screenEntranceVelocity, velocityPastMotor } from '../../../src/model/formulas/flowPast.ts';
+import { sineAmplitude, sineFreezingIndex } from '../../../src/model/formulas/freezingIndex.ts';
+import { empiricalFrostDepth, frostDepthEstimate } from '../../../src/model/formulas/frost.ts';
+import { insulationWidth, layeredFrostDepth } from '../../../src/model/formulas/frostLayers.ts';
+import { amplitudeAt, dampingDepth, depthOfFreezing } from '../../../src/model/formulas/frostWave.ts';
 import { darcyFactor, haaland, insertFittingLoss, swameeJain } from '../../../src/model/formulas/friction.ts';
 
 const thiem = (near: number, nearDrawdown: number) => () =>
@@ -42,6 +51,18 @@ const lead = (area: number, share: number) => () =>
     { area: 10, lead: 0.001 },
     { area, lead: share },
   ]);
+
+const granules = (strength: number) => () => chlorineGranules({ waterVolume: 1, target: 0.1, strength });
+const screen = (openArea: number) => () => screenEntranceVelocity({ flow: 1e-3, diameter: 0.1, length: 3, openArea });
+const casing = (insideDiameter: number) => () => velocityPastMotor({ flow: 1e-3, insideDiameter, motorDiameter: 0.1 });
+const estimate = (change: { index?: number; meanAnnual?: number; surfaceFactor?: number }) => () =>
+  frostDepthEstimate({ index: 500, meanAnnual: 5, season: 100, soil: 'sandy loam', surfaceFactor: 0.7, ...change });
+const sheet = (pipeOutsideDiameter: number, sheetDepth: number, frostDepth: number) => () =>
+  insulationWidth({ pipeOutsideDiameter, sheetDepth, frostDepth });
+const swing = (surfaceAmplitude: number, depth: number, damping: number) => () =>
+  amplitudeAt({ surfaceAmplitude, depth, dampingDepth: damping });
+const freezing = (meanGround: number, surfaceAmplitude: number, damping: number) => () =>
+  depthOfFreezing({ meanGround, surfaceAmplitude, dampingDepth: damping });
 
 type Bound = readonly [what: string, compute: () => unknown, refusal: string | null];
 
@@ -129,6 +150,80 @@ const BOUNDS: Readonly<Record<string, readonly Bound[]>> = {
     ['a part without surface, of no lead', lead(0, 0), null],
     ['a surface below none', lead(-1, 0.001), 'area -1 m2'],
     ['lead below none', lead(1, -0.001), 'lead -0.001'],
+  ],
+  disinfection: [
+    ['chlorine and nothing else', granules(1), null],
+    ['more chlorine than all', granules(1.01), 'strength is 1.01'],
+  ],
+  drawdown: [
+    ['a step test without a step', () => fitWellLoss([]), 'needs one step or more'],
+    ['two places round a well', () => coneDistances(0.1, 10, 2), null],
+    ['one place round a well', () => coneDistances(0.1, 10, 1), 'two points are the least'],
+    ['places no farther than the wall', () => coneDistances(0.1, 0.1, 2), 'must lie outside the well'],
+    ['places inside the well', () => coneDistances(0.1, 0.05, 2), 'must lie outside the well'],
+  ],
+  'error function': [['an endless argument', () => erf(Infinity), 'x is Infinity']],
+  fittings: [
+    ['a barb made for no pipe', () => fittingGap({ pipeBore: 0.02, madeFor: 0 }), 'barb for 0 m'],
+    ['a barb made for less', () => fittingGap({ pipeBore: 0.02, madeFor: -0.01 }), 'barb for -0.01 m'],
+    ['a pipe endlessly wide', () => fittingGap({ pipeBore: Infinity, madeFor: 0.02 }), 'pipe Infinity m'],
+    ['a barb endlessly thick', () => fittingGap({ pipeBore: 0.02, madeFor: Infinity }), 'barb for Infinity m'],
+  ],
+  'flow past the motor': [
+    ['a screen that is all opening', screen(1), null],
+    ['a screen that is more than opening', screen(1.01), 'open area is 1.01'],
+    ['a screen without an opening', screen(0), 'open area is 0'],
+    ['a screen with less', screen(-0.1), 'open area is -0.1'],
+    ['a casing as wide as the motor', casing(0.1), 'does not fit'],
+    ['a casing endlessly wide', casing(Infinity), 'does not fit'],
+  ],
+  'freezing index': [
+    [
+      'a year that swings endlessly',
+      () => sineFreezingIndex({ meanAnnual: 5, amplitude: Infinity }),
+      'amplitude Infinity',
+    ],
+    ['an endless winter', () => sineAmplitude({ index: Infinity, meanAnnual: 5 }), 'index Infinity'],
+    ['a year that stays frozen', () => sineAmplitude({ index: 500, meanAnnual: 0 }), 'mean 0 degC'],
+    ['a year colder than that', () => sineAmplitude({ index: 500, meanAnnual: -5 }), 'mean -5 degC'],
+    ['a year endlessly warm', () => sineAmplitude({ index: 500, meanAnnual: Infinity }), 'mean Infinity'],
+  ],
+  'frost of a place': [
+    ['a winter without frost', estimate({ index: 0 }), null],
+    ['a surface that lets none in', estimate({ surfaceFactor: 0 }), null],
+    ['a frost below none', estimate({ index: -1 }), 'index -1 K day'],
+    ['a surface that lets in less', estimate({ surfaceFactor: -0.1 }), 'surface factor -0.1'],
+    ['both, whose product is a frost', estimate({ index: -500, surfaceFactor: -0.7 }), 'must not be negative'],
+    ['an endless winter', estimate({ index: Infinity }), 'index Infinity'],
+    ['a year of no known mean', estimate({ meanAnnual: NaN }), 'mean NaN'],
+    ['a frost of none, by the rule of thumb', () => empiricalFrostDepth(0), null],
+    ['an endless winter, by the rule of thumb', () => empiricalFrostDepth(Infinity), 'index is Infinity'],
+  ],
+  'frost through layers': [
+    [
+      'no layer',
+      () => layeredFrostDepth({ layers: [], surfaceIndex: 500, meanAnnual: 5, season: 100 }),
+      'the last layer must be soil',
+    ],
+    ['a sheet on the ground', sheet(0.03, 0, 1), null],
+    ['a sheet above the ground', sheet(0.03, -0.1, 1), 'sheet at -0.1 m'],
+    ['a pipe without width', sheet(0, 0.3, 1), 'pipe 0 m'],
+    ['a pipe thinner than that', sheet(-0.01, 0.3, 1), 'pipe -0.01 m'],
+    ['a pipe and a sheet that are nothing', sheet(-0.01, -0.1, 1), 'pipe -0.01 m'],
+    ['a sheet as deep as the frost', sheet(0.03, 1, 1), 'by enough to have a width'],
+  ],
+  'frost as a wave': [
+    ['a swing of no time', () => dampingDepth({ diffusivity: 1e-6, period: 0 }), 'period 0 s'],
+    ['a swing of less', () => dampingDepth({ diffusivity: 1e-6, period: -1 }), 'period -1 s'],
+    ['no swing, at the surface', swing(0, 0, 2), null],
+    ['a swing below none', swing(-1, 0, 2), 'amplitude -1 K'],
+    ['ground that damps at once', swing(10, 1, 0), 'damping depth 0 m'],
+    ['ground that damps at less', swing(10, 1, -1), 'damping depth -1 m'],
+    ['ground that never swings', freezing(5, 0, 2), null],
+    ['a swing less than none', freezing(5, -1, 2), 'amplitude -1 K'],
+    ['ground at freezing', freezing(0, 10, 2), 'mean 0 degC'],
+    ['a frost damped at once', freezing(5, 10, 0), 'damping depth 0 m'],
+    ['a frost damped at less', freezing(5, 10, -1), 'damping depth -1 m'],
   ],
   friction: [
     ['a fitting as wide as its pipe', () => insertFittingLoss(1), null],
