@@ -245,6 +245,8 @@ const OTHERWISE: {
     { handle: 'wellBottom', start: facts.well.bottom - 2 },
   ],
   lit: () => ['pump', 'dropPipe', '1'],
+  pieces: () => [{ rope: 'absent' }, { cable: 'ghosted' }, { pump: 'lit' }],
+  marks: () => [true, false],
   moment: (_view, { levels }) => [
     { pumping: true, flow: 0.3 },
     { pumping: true, flow: 0.31 },

@@ -46,9 +46,6 @@ export interface MineralSoil {
   readonly water: Ratio;
 }
 
-/** Least water content Kersten's equations cover, by dry weight. From memory. */
-export const KERSTEN_LEAST_WATER: Readonly<Record<MineralSoil['grain'], Ratio>> = { fine: 0.07, coarse: 0.01 };
-
 /**
  * Conductivity of unfrozen soil.
  *

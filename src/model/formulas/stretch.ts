@@ -9,9 +9,6 @@ import { PIPE_MATERIALS, isPipeMaterial } from '../tables/pipeMaterials.ts';
 
 const HOUR: Seconds = 3600;
 
-/** Load times the creep table covers. Beyond them `apparentModulus` carries its last slope on. */
-export const CREEP_RANGE: { readonly from: Seconds; readonly to: Seconds } = { from: 0.5 * HOUR, to: 438_000 * HOUR };
-
 /** Fifty years under load: what the clearance above the bottom, the cable and the rope must allow for. */
 export const FIFTY_YEARS: Seconds = 438_000 * HOUR;
 
@@ -24,6 +21,7 @@ export const FIFTY_YEARS: Seconds = 438_000 * HOUR;
  * @param material  a designation code ("PE4710", "PE3608"; "PE 100" as PE4xxx, "PE 80" as PE3xxx, from memory), "PE" for a grade nobody knows (then as PE3xxx),
  *                  "PVC", "galvanized steel" or "stainless steel", which do not creep here
  * @returns         pascals
+ * Range            half an hour to fifty years; beyond them the last slope goes on
  * Throws           RangeError for another material, for a time that is not positive, and for one so long that the
  *                  slope would lead to nothing
  * Source           PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1

@@ -2,8 +2,6 @@ import type { Metres } from '../si.ts';
 import { pipeThread } from '../tables/pipeThreads.ts';
 import { inches } from '../units.ts';
 
-/** Taper of NPT: the diameter grows by one in sixteen of the length. Source: ASME B1.20.1. */
-export const THREAD_TAPER = 1 / 16;
 /** Turns with the wrench past hand-tight that the standard's make-up counts. Source: ASME B1.20.1. */
 export const WRENCH_TURNS = 3;
 

@@ -48,3 +48,7 @@ test('figures without a meaning are refused', () => {
   expect(() => recommendedWeightLimitCustomary({ ...best, turn: 140 })).toThrow(RangeError);
   expect(() => tackleLift({ parts: 0, pull: 1, efficiency: 1 })).toThrow(RangeError);
 });
+
+test('a tackle gives what its friction leaves', () => {
+  expect(tackleLift({ parts: 3, pull: 100, efficiency: 0.8 })).toBeCloseTo(240, 9);
+});

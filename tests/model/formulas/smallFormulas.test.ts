@@ -11,14 +11,15 @@ import {
 } from '../../../src/model/formulas/flowPast.ts';
 import {
   deratingFactor,
+  isoDeratingFactor,
   pvcRating,
   ratingFromDimensionRatio,
   ratingFromSidr,
 } from '../../../src/model/formulas/pipeStrength.ts';
 import { atSpeed, shaftPower, stagesFor } from '../../../src/model/formulas/pumpPower.ts';
-import { columnHeldByAir } from '../../../src/model/formulas/suction.ts';
 import { PIPE_MATERIALS } from '../../../src/model/tables/pipeMaterials.ts';
-import { suddenWithin, surgePressure, waveSpeed } from '../../../src/model/formulas/waterHammer.ts';
+import { columnHeldByAir, netPositiveSuctionHead } from '../../../src/model/formulas/suction.ts';
+import { suddenWithin, surgePressure, WALL_MODULUS, waveSpeed } from '../../../src/model/formulas/waterHammer.ts';
 import { feet, gpm, inches, psi, toFeet, toGpm, toPsi } from '../../../src/model/units.ts';
 import { between, SEED } from '../laws.ts';
 
@@ -145,4 +146,58 @@ test('more fixtures never ask for less, and beyond its table the code has no ans
   for (let units = 0.5; units <= 60; units += 0.5) expect(peakDemand(units)!).toBeGreaterThan(peakDemand(units - 0.5)!);
   expect(peakDemand(60.1)).toBeNull();
   expect(peakDemand(fixtureUnits({}))).toBe(0);
+});
+
+test('what an inlet takes of the head is taken off it, and what stands over it added', () => {
+  const air = { altitude: 0, temperature: 10 };
+  const at = (submergence: number, inletLoss: number) => netPositiveSuctionHead({ ...air, submergence, inletLoss });
+  expect(at(3, 0) - at(0, 0)).toBeCloseTo(3, 12);
+  expect(at(3, 0.5)).toBeCloseTo(columnHeldByAir(air) + 2.5, 12);
+});
+
+test('a closing is sudden while the wave runs there and back', () => {
+  expect(suddenWithin(100, 400)).toBeCloseTo(0.5, 12);
+});
+
+// AWWA M55 (2006), Table 4-6: steps that end at 80, 90 and 100 degF. 80 degF is 26.67 degC.
+test.each([
+  [80, 1],
+  [80.1, 0.9],
+  [90, 0.9],
+  [90.1, 0.8],
+  [100, 0.8],
+  [100.1, null],
+])('polyethylene at %d degF keeps %d of its rating', (fahrenheit, share) => {
+  expect(deratingFactor('PE', (fahrenheit - 32) / 1.8)).toBe(share);
+});
+
+// PPFA User Bulletin 3-96 at 73 and 80 degF; warmer rows from memory. Straight lines between.
+test.each([
+  [40, 1],
+  [73, 1],
+  [76.5, 0.94],
+  [80, 0.88],
+  [85, 0.815],
+  [100, 0.62],
+  [105, 0.56],
+  [120, 0.4],
+])('PVC at %d degF keeps %d of its rating', (fahrenheit, share) => {
+  expect(deratingFactor('PVC', (fahrenheit - 32) / 1.8)).toBeCloseTo(share, 9);
+});
+
+test('PVC has no rating past 120 degF', () => {
+  expect(deratingFactor('PVC', (120.1 - 32) / 1.8)).toBeNull();
+});
+
+// ISO 4427-1, annex A (as ISO 13761), from memory.
+test.each([
+  [5, 1],
+  [20, 1],
+  [30, 0.87],
+  [40, 0.74],
+  [40.1, null],
+])('polyethylene of the ISO standards at %d degC keeps %d of its rating', (temperature, share) => {
+  const kept = isoDeratingFactor(temperature);
+  if (share === null) expect(kept).toBeNull();
+  else expect(kept).toBeCloseTo(share, 12);
 });

@@ -59,3 +59,24 @@ test('figures without a meaning are refused', () => {
   expect(() => pipeStretch({ ...string, modulus: 0 })).toThrow(RangeError);
   expect(() => thermalChange({ material: 'PE', length: -1, change: 1 })).toThrow(RangeError);
 });
+
+// PPI Handbook of Polyethylene Pipe, chapter 3, Table B.1.1: 82,000 psi after half an hour, 29,000 psi after fifty years.
+test.each([
+  ['PE4710', 0.5, 82_000],
+  ['PE4710', 2, 74_000],
+  ['PE 100', 12, 63_000],
+  ['PE3608', 100, 52_000],
+  ['PE 80', 8760, 38_000],
+  ['PE', 438_000, 28_000],
+  ['PE2406', 438_000, 22_000],
+])('%s after %d hours has a modulus of %d psi', (material, hours, modulus) => {
+  expect(toPsi(apparentModulus(material, hours * 3600))).toBeCloseTo(modulus, 6);
+});
+
+test('beyond the table the last slope goes on, before it the first', () => {
+  const at = (hours: number) => toPsi(apparentModulus('PE4710', hours * 3600));
+  // From 40,000 psi at 8,760 h to 29,000 psi at 438,000 h, a factor of 50: as much again at 50 times that.
+  expect(at(438_000 * 50)).toBeCloseTo(29_000 - 11_000, 6);
+  // From 82,000 psi at half an hour to 74,000 psi at two: 4,000 psi for each doubling.
+  expect(at(0.25)).toBeCloseTo(86_000, 6);
+});

@@ -123,3 +123,8 @@ test('values without meaning are refused, with what to check', () => {
     ),
   ).toThrow(RangeError);
 });
+
+test('far from the start the straight line of Cooper and Jacob is Theis', () => {
+  const late = { flow: 1e-3, transmissivity: 3e-4, storativity: 1e-4, radius: 5, time: 86400 };
+  expect(cooperJacobDrawdown(late) / theisDrawdown(late)).toBeCloseTo(1, 4);
+});
