@@ -71,7 +71,7 @@ export function mutantsPage(kept) {
     'test fail is killed. One that survives is either a test that is missing or a change that nobody can tell.',
     '',
     'Tried against the unit tests of the part alone: those of the folder and the published figures, and for rules both sides of',
-    'every limit and the sound and the bad wells; laws over plans made at random with their first twenty plans. Texts are left as',
+    'every limit and the sound and the bad wells; laws over plans made at random with their first ten plans. Texts are left as',
     'they are. A change that makes the program run without end counts as killed.',
     '',
     ...FAMILIES.flatMap((family) => chapter(family, kept)),

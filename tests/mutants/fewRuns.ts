@@ -4,7 +4,7 @@
  */
 import * as fc from '../../node_modules/fast-check/lib/fast-check.js';
 
-const MOST_RUNS = 20;
+const MOST_RUNS = 10;
 
 /** Of the two that it replaces one takes laws that wait for something, the other those that do not. */
 const assert = ((property: fc.IProperty<never>, parameters: fc.Parameters<never> = {}) =>

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   efficiencyAt,
   genericCurve,
@@ -159,4 +159,55 @@ test('a pump too weak for the lift gives no flow at its shut-off head', () => {
 test('a pump with nothing to lift against runs out to the end of its curve', () => {
   const curve = genericCurve({ designFlow: gpm(10), designHead: feet(150) });
   expect(operatingPoint(curve, () => -1)).toEqual({ flow: curve.runOutFlow, head: 0 });
+});
+
+describe('a curve through points at uneven flows', () => {
+  const uneven = [
+    { flow: 1e-4, head: 60 },
+    { flow: 3e-4, head: 55 },
+    { flow: 9e-4, head: 20 },
+  ];
+  const curve = pointsCurve(uneven);
+
+  test('has at an inner point the weighted harmonic mean of the slopes beside it', () => {
+    // Fritsch & Butland (1984): 3 (h1 + h2) / ((2 h2 + h1)/d1 + (h2 + 2 h1)/d2), here h 2e-4 and 6e-4, d -25000 and -58333.
+    const wanted = (3 * 8e-4) / (14e-4 / -25_000 + 10e-4 / (-35 / 6e-4));
+    const step = 1e-9;
+    expect((curve.headAt(3e-4 + step) - curve.headAt(3e-4)) / step / wanted).toBeCloseTo(1, 3);
+    expect((curve.headAt(3e-4) - curve.headAt(3e-4 - step)) / step / wanted).toBeCloseTo(1, 3);
+  });
+
+  test('begins flat at no flow and meets its first point with the slope there', () => {
+    const step = 1e-9;
+    const after = (curve.headAt(1e-4 + step) - curve.headAt(1e-4)) / step;
+    expect((curve.headAt(1e-4) - curve.headAt(1e-4 - step)) / step / after).toBeCloseTo(1, 3);
+    // A parabola from no flow: a quarter of its fall at half the flow.
+    const fall = curve.shutOffHead - curve.headAt(1e-4);
+    expect(curve.shutOffHead - curve.headAt(5e-5)).toBeCloseTo(fall / 4, 9);
+    expect(curve.headAt(0)).toBe(curve.shutOffHead);
+  });
+
+  test('goes on in a straight line past its last point, at no less than the slope of the last two', () => {
+    expect((20 - curve.headAt(1e-3)) / 1e-4).toBeGreaterThanOrEqual(35 / 6e-4 - 1e-6);
+    expect(curve.headAt(curve.runOutFlow)).toBeCloseTo(0, 9);
+  });
+});
+
+describe('a curve that ends before its head is gone', () => {
+  const whole = pointsCurve([
+    { flow: 0, head: 60 },
+    { flow: 1e-3, head: 20 },
+  ]);
+  const ended = { ...whole, endFlow: 8e-4 };
+
+  test('meets a system inside it where the whole curve does', () => {
+    expect(operatingPoint(ended, () => 40).flow).toBeCloseTo(5e-4, 9);
+    expect(operatingPoint(ended, () => 40).head).toBeCloseTo(40, 6);
+  });
+
+  test('stays at its last flow where the system asks for less than the head there', () => {
+    expect(operatingPoint(ended, () => 27).flow).toBe(8e-4);
+    expect(operatingPoint(ended, () => 27).head).toBeCloseTo(28, 9);
+    expect(operatingPoint(ended, () => 29).flow).toBeCloseTo(7.75e-4, 9);
+  });
 });
