@@ -53,7 +53,7 @@ function settingsOf({ mutate, tests, own }, at) {
     // Limits are constants of their file: each is tried, against all tests of the part.
     ignoreStatic: false,
     concurrency: 1,
-    timeoutMS: 4000,
+    timeoutMS: 10_000,
     timeoutFactor: 1.2,
     warnings: { slow: false },
     reporters: ['json', 'progress-append-only'],

@@ -56,4 +56,124 @@ export const HARMLESS = {
     { line: 'reynolds < TURBULENT_FROM', to: 'reynolds <= TURBULENT_FROM', why: meeting },
     { line: 'step < 2', to: 'step <= 2', why: last },
   ],
+  'src/model/formulas/drawdown.ts': [
+    { line: 'determinant > 1e-12', why: 'between steps of one flow and steps of two no test lies so near' },
+    { line: 'linear >= 0 && square >= 0', to: 'linear > 0', why: meeting },
+    { line: 'linear >= 0 && square >= 0', to: 'square > 0', why: meeting },
+    { line: 'if (linear < 0) return', to: 'linear <= 0', why: meeting },
+    { line: "pumping.kind === 'yield only' || drawdown === null", why: 'of a yield alone no drawdown is known either' },
+    { line: 'if (flow === 0 || drawdown === 0)', why: 'where nothing is pumped nothing falls: both are none together' },
+    { line: 'after !== null && after > 0', to: 'true', why: 'null is not over none' },
+    {
+      line: '.steps.length - 1]?.after',
+      to: 'pumping.steps[pumping.steps.length - 1].after',
+      why: 'a step test has a step: the fit before asks for one',
+    },
+  ],
+  'src/model/formulas/errorFunction.ts': [
+    { line: 'x <= JOIN', to: 'x < JOIN', why: meeting },
+    { line: 'n <= 40', to: 'n < 40', why: last },
+  ],
+  'src/model/formulas/fittingMatch.ts': [
+    { line: 'gap > LOOSE', to: 'gap >= LOOSE', why: noPlan },
+    { line: 'gap >= TIGHT', to: 'gap > TIGHT', why: noPlan },
+    { line: 'gap >= TOO_TIGHT', to: 'gap > TOO_TIGHT', why: noPlan },
+  ],
+  'src/model/formulas/freezingIndex.ts': [
+    { line: 'if (mean < 0) index', to: 'mean <= 0', why: 'a month at freezing adds none' },
+    { line: 'if (ratio >= 1) return 0', to: 'ratio > 1', why: meeting },
+    { line: 'return ratio <= -1', to: 'ratio < -1', why: meeting },
+    { line: 'let high = 2 * meanAnnual', why: 'the search doubles it until it is enough' },
+    { line: 'while (sineFreezingIndex', why: 'an end at the root itself is as good' },
+    { line: 'halving < 60', to: 'halving <= 60', why: last },
+    { line: 'amplitude: middle }) < index', why: 'the root itself, to the last bit' },
+  ],
+  'src/model/formulas/frost.ts': [
+    { line: 'estimate !== null && estimate > entered', to: 'true', why: 'null is not deeper than any depth' },
+  ],
+  'src/model/formulas/frostLayers.ts': [
+    { line: 'while (indexToFreeze', why: 'an end at the root itself is as good' },
+    { line: 'halving < 50', to: 'halving <= 50', why: last },
+    { line: 'indexToFreeze(freezing, middle) < surfaceIndex', why: 'the root itself, to the last bit' },
+    { line: 'if (!(thickness > 0)) return', why: 'a layer of no thickness adds none' },
+    {
+      line: 'if (soilDepth === 0) return 0',
+      to: 'false',
+      why: 'without soil nothing is frozen: the search goes deeper',
+    },
+  ],
+  'src/model/formulas/frostWave.ts': [
+    { line: 'return surfaceAmplitude <= meanGround', to: 'surfaceAmplitude < meanGround', why: meeting },
+  ],
+  'src/model/formulas/levelFall.ts': [
+    { line: 'LEVEL * surplus', why: 'so near a straight line both forms agree to the last digits' },
+    { line: 'LEVEL * from.surplus', why: 'so near a straight line both forms agree to the last digits' },
+    { line: 'if (Math.abs(r) < 0.02)', to: 'Math.abs(r) <= 0.02', why: meeting },
+    { line: 'at < begins + lasts', to: 'at <= begins + lasts', why: 'where one piece ends the next begins' },
+    { line: 'at >= end ? undefined', why: 'past the end no piece is found either' },
+    { line: 'if (!(area > 0)) return to.level', why: 'a piece without water is over before it is asked' },
+    { line: 'if (point.level === before.level) continue', to: 'false', why: 'a piece of no height lasts no time' },
+    {
+      line: 'before.level && depth < point.level).sort',
+      why: 'joints told twice or out of order are met again by the next depth',
+    },
+    { line: 'end > 0 ? pumpedVolume / end', to: 'end >= 0', why: 'a fall of no time has no mean: nobody asks' },
+  ],
+  'src/model/formulas/operatingPoint.ts': [
+    {
+      line: 'if (!(surplusLow > 0))',
+      to: 'surplusLow >= 0',
+      why: 'a pump that just holds the water still gives no flow either way',
+    },
+    { line: 'if (surplusHigh >= 0)', to: 'surplusHigh > 0', why: 'the search ends at the same flow' },
+    { line: 'step < MOST_STEPS', why: 'the search ends by itself long before' },
+    {
+      line: 'Math.abs(here) <= HEAD_AGREEMENT',
+      why: 'a step more or less than enough, or one that the other bound ends',
+    },
+    { line: 'const moves = here > 0', why: 'the search comes to the same crossing, only later' },
+    { line: 'const share = moves === movedLast', why: 'the search comes to the same crossing, only later' },
+    { line: 'const kept = share > 0', why: 'the search comes to the same crossing, only later' },
+    { line: 'if (here > 0) {', to: 'here >= 0', why: 'the crossing itself ended the search before' },
+    { line: 'surplusLow *= kept', why: 'the search comes to the same crossing, only later' },
+  ],
+  'src/model/formulas/pipeStrength.ts': [
+    { line: 'fahrenheit <= 80', why: 'a hair is taken off before, so that no temperature meets the step' },
+    { line: 'if (fahrenheit <= warmer)', to: 'fahrenheit < warmer', why: meeting },
+    { line: 'let [cooler, more] = [-Infinity, 1]', why: 'up to the first row nothing is read between' },
+  ],
+  'src/model/formulas/pointsCurve.ts': [
+    { line: 'if (flow >= last.flow)', to: 'flow > last.flow', why: meeting },
+    { line: 'if (flow < to)', to: 'flow <= to', why: meeting },
+    { line: 'if (item === undefined)', to: 'false', why: 'asked for points that are there' },
+  ],
+  'src/model/formulas/pumpCurve.ts': [{ line: 'if (flow < above)', to: 'flow <= above', why: meeting }],
+  'src/model/formulas/soilHeat.ts': [
+    { line: 'if (!(factor > 0))', to: 'factor >= 0', why: 'one single water content, to the last bit' },
+  ],
+  'src/model/formulas/stretch.ts': [
+    { line: 'time <= hours * HOUR', to: 'time < hours * HOUR', why: meeting },
+    { line: '.slice(0, 2)', to: 'CREEP_MODULUS.slice(row < 0 ? -2 : row - 1)', why: 'only the first two are read' },
+    { line: '.slice(0, 2)', to: 'row <= 0', why: 'the first row is never the one found' },
+    { line: 'if (earlier === undefined', why: 'the table has its rows' },
+    { line: 'if (!(modulus > 0))', to: 'modulus >= 0', why: 'one single time, to the last bit' },
+  ],
+  'src/model/formulas/tank.ts': [{ line: 'pressure <= precharge', to: 'pressure < precharge', why: meeting }],
+  'src/model/formulas/theis.ts': [
+    { line: 'return u <= 1', to: 'u < 1', why: meeting },
+    { line: 'n <= 20', to: 'n < 20', why: last },
+  ],
+  'src/model/formulas/wellRelation.ts': [
+    { line: 'drawdown > 0 ?', to: 'drawdown >= 0', why: 'no drawdown lets nothing in by the formula too' },
+  ],
+  'src/model/formulas/wellStorage.ts': [
+    { line: 'if (length > 0) volume', to: 'length >= 0', why: 'a stretch of no length adds none' },
+  ],
+  'src/model/formulas/wire.ts': [
+    {
+      line: '<= share * voltage) return gauge',
+      to: 'voltageDrop({ phase, current, length, gauge }) < share * voltage',
+      why: 'one single run, to the last bit',
+    },
+  ],
 };

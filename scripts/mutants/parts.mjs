@@ -14,11 +14,26 @@ const FOLDERS = { formulas: 'src/model/formulas', rules: 'src/model/rules', draw
 const published = () => testsIn('tests/reference', ['epanet.test.ts', 'networkSolver.test.ts', 'table.test.ts']);
 
 /**
- * The tests of the rules but for those that take minutes for every mutant they let live: laws over every choice of every
- * plan, and the words of every case.
+ * Of the tests of the rules those of the file's own name, those of all rules together, and what else speaks of it: a
+ * mutant that lives meets every one of them.
  */
-const rulesTests = () =>
-  testsIn('tests/model/rules', ['rules.test.ts', 'restsOn.test.ts', 'unknownFacts.test.ts', 'metricWords.test.ts']);
+const ALSO = {
+  adapterCover: ['pitless', 'adapterRoom'],
+  checkValve: ['cutOff'],
+  cutOff: ['pumpDepth'],
+  materials: ['metricFixes'],
+  pipe: ['metricFixes', 'lifting'],
+  pumpDepth: ['cutOff', 'openRock', 'screen'],
+  tank: ['openTank', 'tankCycle'],
+  tankCycle: ['openTank'],
+  yield: ['blownYield', 'yieldTest', 'cutOff'],
+};
+const TOGETHER = ['fixes', 'bands', 'drawnDown', 'pumpedAt', 'standing'];
+
+function rulesTests(file) {
+  const wanted = new Set([file, ...(ALSO[file] ?? []), ...TOGETHER].map((name) => `tests/model/rules/${name}.test.ts`));
+  return testsIn('tests/model/rules').filter((test) => wanted.has(test));
+}
 
 /** First the tests that have the name of the file: the sooner one fails, the sooner the next mutant is tried. */
 const namedFirst = (tests, name) => {
@@ -28,7 +43,7 @@ const namedFirst = (tests, name) => {
 
 const TESTS = {
   formulas: (file) => namedFirst([...testsIn('tests/model/formulas'), ...published()], file),
-  rules: (file) => ['tests/mutants/cases.ts', ...namedFirst(rulesTests(), file), 'tests/wells/judged.test.ts'],
+  rules: (file) => ['tests/mutants/cases.ts', ...namedFirst(rulesTests(file), file), 'tests/wells/judged.test.ts'],
   draw: () =>
     readdirSync(`${root}tests/draw`, { recursive: true })
       .filter((name) => name.endsWith('.test.ts'))

@@ -1,9 +1,11 @@
-/** The cases of the rules that the tried file holds, of all rules where it holds none: their verdicts, as the unit tests ask them. */
+/** The cases of the rules that the tried file holds, of all rules where it holds none: what rules.test.ts and said.test.ts ask of them. */
 import { expect, test } from 'vitest';
 import * as family from 'own-family';
 import { RULES } from '../../src/model/rules/list.ts';
 import { CASES } from '../model/rules/cases.ts';
 import { verdictOf } from '../model/rules/fixture.ts';
+import kept from '../model/rules/said.json' with { type: 'json' };
+import { nameOf, saidOfCase } from '../model/rules/said.ts';
 
 const held = new Set<unknown>(Object.values(family as Record<string, unknown>));
 const own = RULES.filter((rule) => held.has(rule)).map(({ number }) => number);
@@ -11,4 +13,8 @@ const tried = own.length === 0 ? CASES : CASES.filter(({ rule }) => own.includes
 
 test.each(tried)('$rule, $says: $verdict', ({ rule, changes, values, verdict }) => {
   expect(verdictOf(rule, changes, values)).toBe(verdict);
+});
+
+test.each(tried)('$rule, $says: said', (each) => {
+  expect(saidOfCase(each)).toEqual((kept as Readonly<Record<string, readonly string[]>>)[nameOf(each)]);
 });

@@ -312,10 +312,3 @@ export const motorAboveScreen = defineRule({
 });
 
 export const pumpDepthRules = [intakeUnderWater, offTheBottom, motorAboveScreen] as const;
-
-export function lowestPumpingLevel(solved: Solved) {
-  return solved.lowest === null ? null : { depth: solved.lowest.depth, dry: false };
-}
-export function drawdownMissing(): 'pumpingLevel' {
-  return 'pumpingLevel';
-}

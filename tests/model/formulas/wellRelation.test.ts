@@ -42,3 +42,19 @@ test('a yield alone, and a level without its flow or above the water at rest, te
   expect(wellRelation({ kind: 'level', level: feet(82), flow: null }, STILL)).toBeNull();
   expect(wellRelation({ kind: 'level', level: feet(30), flow: gpm(7) }, STILL)).toBeNull();
 });
+
+test('a pumped level is a drawdown from the water at rest alone: without that none, at that one of none', () => {
+  expect(wellRelation({ kind: 'level', level: feet(82), flow: gpm(7) }, null)).toBeNull();
+  expect(wellRelation({ kind: 'level', level: STILL, flow: gpm(7) }, STILL)!.drawdownAt(gpm(20))).toBe(0);
+});
+
+test('water over the level at rest lets none in', () => {
+  for (const pumping of wells) expect(wellRelation(pumping, STILL)!.inflowAt(-1)).toBe(0);
+});
+
+test('a step test that is all well loss lets in what the root of the drawdown says', () => {
+  const steps = [5, 10].map((flow) => ({ flow: gpm(flow), drawdown: feet(flow ** 3 / 25), after: null }));
+  // 5 ft at 5 gpm and 40 ft at 10: least squares in Q² alone, (25 × 5 + 100 × 40) / (25² + 100²) of a foot.
+  const relation = wellRelation({ kind: 'steps', steps }, STILL)!;
+  expect(relation.inflowAt(feet(10)) / gpm(1)).toBeCloseTo(Math.sqrt(10 / (4125 / 10_625)), 9);
+});
