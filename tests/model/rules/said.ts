@@ -12,7 +12,8 @@ import type { RuleCase } from './cases.ts';
 import { changed, fixesFor, solvedPlan } from './fixture.ts';
 
 const us = show('us');
-const round = (value: number) => Number(value.toPrecision(5));
+/** A last bit is no figure. */
+const round = (value: number) => (Math.abs(value) < 1e-12 ? 0 : Number(value.toPrecision(5)));
 const feetAt = (depth: Metres) => `${round(toFeet(depth))} ft`;
 
 export function nameOf({ rule, says, verdict }: RuleCase): string {
