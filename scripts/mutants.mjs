@@ -59,6 +59,6 @@ function settingsOf({ mutate, tests, own }, at) {
     reporters: ['json', 'progress-append-only'],
     jsonReporter: { fileName: `${at}.json` },
     tempDirName: 'reports/mutants/sandbox',
-    ignorePatterns: ['/dist', '/reports', '/docs', '/static/pictures', '/test-results', '/tests/browser'],
+    ignorePatterns: ['/dist', '/reports', '/static/pictures', '/test-results', '/tests/browser'],
   };
 }

@@ -43,7 +43,12 @@ const namedFirst = (tests, name) => {
 
 const TESTS = {
   formulas: (file) => namedFirst([...testsIn('tests/model/formulas'), ...published()], file),
-  rules: (file) => ['tests/mutants/cases.ts', ...namedFirst(rulesTests(file), file), 'tests/wells/judged.test.ts'],
+  rules: (file) => [
+    'tests/mutants/cases.ts',
+    ...namedFirst(rulesTests(file), file),
+    'tests/wells/judged.test.ts',
+    'tests/words/judgingPage.test.ts',
+  ],
   draw: () =>
     readdirSync(`${root}tests/draw`, { recursive: true })
       .filter((name) => name.endsWith('.test.ts'))

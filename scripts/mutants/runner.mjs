@@ -5,10 +5,7 @@
  *
  * `expect` is vitest's own; `test` and `describe` are the few of its forms that the unit tests of the model use.
  */
-import { createRequire } from 'node:module';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { pathToFileURL } from 'node:url';
-import vm from 'node:vm';
+import { readFileSync } from 'node:fs';
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
 import { commonTokens, declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
 import {
@@ -17,12 +14,8 @@ import {
   TestStatus,
   toMutantRunResult,
 } from '@stryker-mutator/api/test-runner';
-import { build } from 'vite';
 import { expect } from 'vitest';
-import { collector } from './collector.mjs';
-
-/** Takes as long as all the others together: every case with every fix that it has. */
-const TOO_LONG = /never changes the well, the water or the site$/;
+import { bundle, evaluated, testsOf } from './bundle.mjs';
 
 class PartRunner {
   static inject = [commonTokens.options];
@@ -39,11 +32,8 @@ class PartRunner {
   }
 
   async init() {
-    const file = await bundle(this.part);
-    const text = readFileSync(file, 'utf8');
-    const script = new vm.Script(`(function (require, exports, module) {${text}\n})`, { filename: file });
-    this.evaluate = script.runInThisContext();
-    this.require = createRequire(file);
+    this.file = await bundle(this.part);
+    this.evaluate = evaluated(readFileSync(this.file, 'utf8'), this.file);
   }
 
   async dryRun() {
@@ -88,10 +78,7 @@ class PartRunner {
   /** The tests, as the file of all of them lists them when it is run. */
   collect() {
     this.state.currentTestId = undefined;
-    const { api, tests } = collector(expect);
-    const module = { exports: {} };
-    this.evaluate((name) => (name === 'vitest' ? api : this.require(name)), module.exports, module);
-    return tests.filter(({ id }) => !TOO_LONG.test(id));
+    return testsOf(this.evaluate, this.file, expect);
   }
 
   /** One after the other, up to the first that fails. */
@@ -125,51 +112,6 @@ function failedAtStart(testFilter, error) {
   const failureMessage = String(error?.message ?? error);
   const failed = { id, name: id, timeSpentMs: 0, status: TestStatus.Failed, failureMessage };
   return { status: DryRunStatus.Complete, tests: [failed] };
-}
-
-/** A test that reads a file beside it still does, read from the one file of all. */
-const ownAddress = {
-  name: 'own-address',
-  transform: (text, id) =>
-    id.includes('node_modules') || !text.includes('import.meta.url')
-      ? null
-      : { code: text.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(id).href)), map: null },
-};
-
-/** All tests of the part and all that they import, as one file beside them. */
-export async function bundle({ tests, own }) {
-  const root = process.cwd();
-  const folder = `${root}/reports/mutants/part`;
-  const file = `${folder}/built/part.cjs`;
-  // A process that took over from one that ran without end finds it made.
-  if (existsSync(file)) return file;
-  mkdirSync(folder, { recursive: true });
-  writeFileSync(`${folder}/entry.ts`, tests.map((test) => `import '../../../${test}';\n`).join(''));
-  await build({
-    configFile: false,
-    root,
-    logLevel: 'error',
-    publicDir: false,
-    plugins: [ownAddress],
-    resolve: {
-      alias: [
-        { find: /^fast-check$/, replacement: `${root}/tests/mutants/fewRuns.ts` },
-        { find: 'own-family', replacement: `${root}/${own ?? 'tests/mutants/noFamily.ts'}` },
-      ],
-    },
-    ssr: { noExternal: true, external: ['vitest', '@resvg/resvg-js', 'epanet-js', 'fontkit', 'pngjs', 'pixelmatch'] },
-    build: {
-      ssr: `${folder}/entry.ts`,
-      outDir: `${folder}/built`,
-      minify: false,
-      rolldownOptions: {
-        // The package says that only some of its files do anything when read; tests do.
-        treeshake: false,
-        output: { format: 'cjs', entryFileNames: 'part.cjs', codeSplitting: false },
-      },
-    },
-  });
-  return file;
 }
 
 export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, 'part', PartRunner)];
