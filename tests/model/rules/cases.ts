@@ -154,6 +154,78 @@ export const CASES: readonly RuleCase[] = [
     'water.pumping': undefined,
   }),
   of('PR-02', 'a dry well', 'danger', { 'water.staticLevel': '240 ft', 'water.pumping': undefined }),
+  of('PR-01', 'under the well’s own bottom', 'danger', { 'pump.setting': '199 ft', ...noFall }),
+  of('PR-01', 'under a screen, in its sump', 'warning', { ...screened, 'pump.setting': '191 ft' }),
+  of('PR-01', 'five feet off, under a screen', 'warning', { ...screened, 'pump.setting': '193.5 ft' }),
+  of('PR-01', 'under five feet off, under a screen', 'danger', { ...screened, 'pump.setting': '194 ft' }),
+  of('PR-02', 'an inch under five feet without a cut-off', 'danger', {
+    ...held,
+    ...noCutOff,
+    'pump.setting': '1043 in',
+  }),
+  of('PR-02', 'a probe far under the water', 'ok', { ...held, 'pump.lowLevelCutOff': '138 ft' }),
+  of('PR-02', 'a probe at the water at rest', 'danger', { 'pump.lowLevelCutOff': '40 ft' }),
+  of('PR-02', 'a probe over the water of the dry season', 'danger', {
+    'pump.lowLevelCutOff': '50 ft',
+    'water.staticLowest': '52 ft',
+  }),
+  of('PR-02', 'an intake over the water of the dry season', 'danger', {
+    'pump.setting': '50 ft',
+    'water.staticLowest': '52 ft',
+  }),
+  of('PR-02', 'a pump short of pressure, over little water', 'warning', {
+    ...held,
+    ...noCutOff,
+    'pump.setting': '88 ft',
+    'house.cutOut': '130 psi',
+    'house.cutIn': '110 psi',
+  }),
+  of('PR-02', 'a well that gives less than the pump takes', 'danger', {
+    ...noCutOff,
+    'well.yield': '2 gpm',
+    'water.pumping': { kind: 'test', flow: '2 gpm', drawdown: '40 ft', after: '4 h' },
+  }),
+  of('PR-02', 'a well that gives less, and a cut-off of which nobody said the depth', 'depends', {
+    'well.yield': '2 gpm',
+    'water.pumping': { kind: 'test', flow: '2 gpm', drawdown: '40 ft', after: '4 h' },
+  }),
+  of('PR-02', 'a well that gives less, and a probe', 'ok', {
+    'well.yield': '2 gpm',
+    'water.pumping': { kind: 'test', flow: '2 gpm', drawdown: '40 ft', after: '4 h' },
+    'pump.lowLevelCutOff': '135 ft',
+  }),
+  of('PR-02', 'a yield alone under what the pump takes, without a cut-off', 'danger', {
+    ...noCutOff,
+    'well.yield': '1 gpm',
+    'water.pumping': undefined,
+  }),
+  of('PR-02', 'nobody knows the level, and the pump hangs just under the water at rest', 'danger', {
+    ...levelUnknown,
+    ...noCutOff,
+    'pump.setting': '46 ft',
+  }),
+  of('PR-02', 'nobody knows the level, and a probe hangs too near the intake', 'depends', {
+    ...levelUnknown,
+    'pump.lowLevelCutOff': '139 ft',
+  }),
+  of('PR-03', 'a screen of which nobody said the ends', 'not judged', {
+    ...screened,
+    'well.intake': { kind: 'screen', diameter: '5 in' },
+  }),
+  of('PR-03', 'nobody said how the water comes in', 'not judged', { 'well.intake': {} }),
+  of('PR-03', 'two screens, under the upper of them', 'danger', {
+    ...screened,
+    ...noShroud,
+    'pump.setting': '149 ft',
+    'well.intake': {
+      kind: 'screen',
+      diameter: '5 in',
+      screens: [
+        { top: '150 ft', bottom: '165 ft', openArea: '10 %' },
+        { top: '175 ft', bottom: '190 ft', openArea: '10 %' },
+      ],
+    },
+  }),
   of('PR-02', 'static level unknown', 'not judged', { 'water.staticLevel': 'unknown' }),
   of('PR-03', 'the motor ends where the screen begins', 'ok', { ...screened, 'pump.setting': '148.5 ft' }),
   of('PR-03', 'an inch deeper, in a shroud', 'warning', { ...screened, 'pump.setting': '1783 in' }),

@@ -92,7 +92,7 @@ export const long: LongWords<typeof pumpDepthRules> = {
       aboveWater: ({ rest, dry, intake }, show) =>
         `${capital(evenAtRest(dry))} the water stands at ${show.depth(rest)}, below the intake at ${show.depth(intake)}.`,
       neverStarts: ({ probe, rest, dry }, show) =>
-        `It stops the pump with the water at ${show.depth(probe)}; ${evenAtRest(dry)} the water stands at ${show.depth(rest)}.`,
+        `It acts at ${show.depth(probe)}; ${evenAtRest(dry)} the water stands at ${show.depth(rest)}.`,
       wellDry: ({ rest, bottom }, show) =>
         `The water stands at ${show.depth(rest)} at rest, and the well ends at ${show.depth(bottom)}.`,
       dependsOnLevel: ({ turn, intake }, show) =>
