@@ -1,5 +1,6 @@
 /**
- * `npm run mutants -- formulas` (or `rules/tank`, `draw/parts`, several at once; `page` alone writes just the page):
+ * `npm run mutants -- formulas` (or `rules/tank`, `draw/parts`, several at once; `limits` beside them
+ * moves just the limits, `page` alone writes just the page):
  * changes the files of a part in a thousand small ways, one at a time, looks whether the part's unit tests notice, and
  * writes docs/mutants.md anew.
  */
@@ -8,6 +9,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import './ensure-packages.mjs';
 import { mutantsPage } from './mutants/page.mjs';
+import { moveLimits } from './mutants/limits.mjs';
 import { FAMILIES, partOf } from './mutants/parts.mjs';
 import { scoresIn } from './mutants/scores.mjs';
 
@@ -15,7 +17,9 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const SCORES = `${root}tests/mutants/scores.json`;
 const readJson = (path) => JSON.parse(readFileSync(path, 'utf8'));
 
-const names = process.argv.slice(2).filter((name) => name !== 'page');
+const WORDS = ['page', 'limits'];
+const names = process.argv.slice(2).filter((name) => !WORDS.includes(name));
+const limitsAlone = process.argv.includes('limits');
 const unknown = names.filter((name) => partOf(name) === null);
 if (process.argv.length < 3 || unknown.length > 0) {
   console.error(
@@ -27,6 +31,10 @@ if (process.argv.length < 3 || unknown.length > 0) {
 mkdirSync(`${root}reports/mutants`, { recursive: true });
 for (const name of names) {
   const part = partOf(name);
+  if (limitsAlone) {
+    keep({}, await moveLimits(part, part.files));
+    continue;
+  }
   const at = `reports/mutants/${name.replace(/[^\w-]+/g, '-')}`;
   writeFileSync(`${root}${at}.settings.json`, JSON.stringify(settingsOf(part, at), null, 2));
   const { status } = spawnSync('npx', ['--no', '--', 'stryker', 'run', `${at}.settings.json`], {
@@ -35,11 +43,20 @@ for (const name of names) {
     shell: process.platform === 'win32',
   });
   if (status !== 0) process.exit(status ?? 1);
-  const scores = { ...readJson(SCORES), ...scoresIn(readJson(`${root}${at}.json`)) };
+  const found = scoresIn(readJson(`${root}${at}.json`));
+  keep(found, await moveLimits(part, Object.keys(found)));
+}
+writeFileSync(`${root}docs/mutants.md`, mutantsPage(readJson(SCORES)));
+process.exit(0);
+
+/** What was tried takes the place of what was known of the same files. */
+function keep(found, limits) {
+  const scores = { ...readJson(SCORES) };
+  for (const [file, score] of Object.entries(found)) scores[file] = { ...scores[file], ...score };
+  for (const [file, score] of Object.entries(limits)) scores[file] = { ...scores[file], limits: score };
   const sorted = Object.fromEntries(Object.entries(scores).sort(([one], [other]) => (one < other ? -1 : 1)));
   writeFileSync(SCORES, `${JSON.stringify(sorted, null, 1)}\n`);
 }
-writeFileSync(`${root}docs/mutants.md`, mutantsPage(readJson(SCORES)));
 
 function settingsOf({ mutate, tests, own }, at) {
   return {

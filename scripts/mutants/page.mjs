@@ -14,18 +14,25 @@ const whyHarmless = (file, { line, to }) =>
 
 function sums(scores) {
   const add = (of) => scores.reduce((sum, [file, score]) => sum + of(score, file), 0);
-  const noticed = add(({ killed, timedOut }) => killed + timedOut);
-  const alive = add((score) => score.alive.length);
-  const noTest = add((score) => score.alive.filter((each) => each.noTest).length);
-  const harmless = add((score, file) => score.alive.filter((each) => whyHarmless(file, each)).length);
+  const noticed = add(({ killed = 0, timedOut = 0 }) => killed + timedOut);
+  const alive = add(({ alive: left = [] }) => left.length);
+  const noTest = add((score) => (score.alive ?? []).filter((each) => each.noTest).length);
+  const harmless = add((score, file) => (score.alive ?? []).filter((each) => whyHarmless(file, each)).length);
   return { noticed, alive, noTest, harmless, all: noticed + alive };
+}
+
+/** "38 of 40" moved limits that a test noticed. */
+function limitsOf(scores) {
+  const moved = scores.reduce((sum, [, { limits }]) => sum + (limits?.moved ?? 0), 0);
+  const alive = scores.reduce((sum, [, { limits }]) => sum + (limits?.alive.length ?? 0), 0);
+  return moved === 0 ? '' : `${moved - alive} of ${moved}`;
 }
 
 const percent = (part, whole) => (whole === 0 ? '-' : `${Math.floor((100 * part) / whole)} %`);
 
 function scoreRow(name, scores) {
   const { noticed, alive, noTest, harmless, all } = sums(scores);
-  return [name, percent(noticed, all), noticed, alive - noTest, noTest, harmless].map(String);
+  return [name, percent(noticed, all), noticed, alive - noTest, noTest, harmless, limitsOf(scores)].map(String);
 }
 
 function chapter(family, kept) {
@@ -43,17 +50,29 @@ function chapter(family, kept) {
     ...(scores.length === 0
       ? []
       : table(
-          ['file', 'noticed', 'killed', 'survived', 'no test reached it', 'of these harmless'],
+          ['file', 'noticed', 'killed', 'survived', 'no test reached it', 'of these harmless', 'moved limits noticed'],
           [scoreRow('**all of these**', scores), ...scores.map((each) => scoreRow(short(each[0]), [each]))],
         )),
     ...(untried.length === 0 ? [] : [`Not tried yet: ${untried.join(', ')}.`, '']),
     ...survivors('Harmless survivors', scores, short, true),
     ...survivors('Survivors still to be killed', scores, short, false),
+    ...limitsLeft(scores, short),
   ];
 }
 
+function limitsLeft(scores, short) {
+  const rows = scores.flatMap(([file, { limits }]) =>
+    (limits?.alive ?? [])
+      .filter(({ line, from, to }) => whyHarmless(file, { line, to, from }) === undefined)
+      .map(({ line, from, to }) => [short(file), code(line), from, to]),
+  );
+  return rows.length === 0
+    ? []
+    : ['### Moved limits that no test noticed', '', ...table(['file', 'limit', 'is', 'was made'], rows)];
+}
+
 function survivors(title, scores, short, harmless) {
-  const rows = scores.flatMap(([file, { alive }]) =>
+  const rows = scores.flatMap(([file, { alive = [] }]) =>
     alive
       .filter((each) => (whyHarmless(file, each) !== undefined) === harmless)
       .map((each) => [short(file), code(each.from), code(each.to), ...(harmless ? [whyHarmless(file, each)] : [])]),
@@ -72,7 +91,8 @@ export function mutantsPage(kept) {
     '',
     'Tried against the unit tests of the part alone: those of the folder and the published figures, and for rules both sides of',
     'every limit and the sound and the bad wells; laws over plans made at random with their first ten plans. Texts are left as',
-    'they are. A change that makes the program run without end counts as killed.',
+    'they are. A change that makes the program run without end counts as killed. And each figure of a constant is made a tenth more',
+    'and a tenth less.',
     '',
     ...FAMILIES.flatMap((family) => chapter(family, kept)),
   ].join('\n');
