@@ -58,6 +58,45 @@ const eightGpm = {
     ],
   },
 };
+/** A pump by its own points that ends at a head of so many feet, and holds half of it at 10 gpm. */
+const reaching = (head: number) => ({
+  'pump.curve': {
+    kind: 'points',
+    points: [
+      ['0 gpm', `${head} ft`],
+      ['10 gpm', `${head / 2} ft`],
+      ['15 gpm', '1 ft'],
+    ],
+  },
+});
+/** 1 gpm at 100 ft of drawdown: every pump draws it down. */
+const drawnDown = {
+  'well.depth': '300 ft',
+  'well.yield': '1 gpm',
+  'water.pumping': { kind: 'test', flow: '1 gpm', drawdown: '100 ft', after: '6 h' },
+  'house.demand': '8 gpm',
+  'pump.curve': {
+    kind: 'points',
+    points: [
+      ['0 gpm', '270 ft'],
+      ['10 gpm', '200 ft'],
+      ['15 gpm', '100 ft'],
+    ],
+  },
+};
+/** 1/2 hp lifts from some 300 ft at the most, and hangs at 640 ft. */
+const belowItsLift = {
+  'well.depth': '700 ft',
+  'well.yield': '0.75 gpm',
+  'well.yieldFrom': 'air lift',
+  'water.staticLevel': '90 ft',
+  'water.pumping': { kind: 'yield only' },
+  'house.demand': '6 gpm',
+  'pump.power': '1/2 hp',
+  'pump.curve': { kind: 'generic', flow: '5 gpm' },
+  'pump.setting': '640 ft',
+  'pump.lowLevelCutOff': '620 ft',
+};
 const noShroud = { 'pump.shroudDiameter': undefined };
 /** No more is pumped than at the measured level, which is then the lowest. */
 const held = { 'pump.flowLimiter': '10 gpm' };
@@ -754,6 +793,42 @@ export const CASES: readonly RuleCase[] = [
     { 'water.pumping': { kind: 'yield only' }, 'pump.setting': '186 ft', 'pump.power': '1/2 hp' },
     { shutOffPressureAtTankLeast: psi(75) },
   ),
+  of('PR-44', 'a pump of which nobody said the strength', 'not judged', {
+    'pump.power': undefined,
+    'pump.curve': undefined,
+  }),
+  of('PR-44', 'the water at rest unknown', 'not judged', { 'water.staticLevel': 'unknown' }),
+  of('PR-44', 'into an open tank', 'not judged', { 'house.kind': 'open tank' }),
+  of('PR-46', 'a pump of which nobody said the strength', 'not judged', {
+    'pump.power': undefined,
+    'pump.curve': undefined,
+  }),
+  of('PR-46', 'the water at rest unknown', 'not judged', { 'water.staticLevel': 'unknown' }),
+  of('PR-46', 'own points that do not reach it', 'danger', { ...noFall, ...reaching(160) }),
+  of('PR-46', 'own points that just reach it', 'warning', { ...noFall, ...reaching(186) }),
+  // 1 gpm at 100 ft of drawdown, and a pump of 270 ft: the cut-off stops it at 165 ft, and it opens from 126.5 ft.
+  of('PR-46', 'drawn down, protected, and long in coming back', 'warning', {
+    ...drawnDown,
+    'pump.setting': '170 ft',
+    'pump.lowLevelCutOff': '165 ft',
+  }),
+  of('PR-46', 'drawn down, protected, and soon back', 'ok', {
+    ...drawnDown,
+    'pump.setting': '155 ft',
+    'pump.lowLevelCutOff': '150 ft',
+  }),
+  of('PR-46', 'drawn down without protection', 'warning', {
+    ...drawnDown,
+    'pump.setting': '170 ft',
+    'pump.lowLevelCutOff': undefined,
+  }),
+  of('PR-46', 'hung, with its probe, deeper than it lifts from', 'danger', belowItsLift),
+  of('PR-46', 'hung deeper than it lifts from', 'danger', { ...belowItsLift, 'pump.lowLevelCutOff': undefined }),
+  of('PR-46', 'hung deeper than it lifts from, by its own points', 'danger', {
+    ...belowItsLift,
+    ...reaching(400),
+    'pump.lowLevelCutOff': undefined,
+  }),
   // 1.049 in bore: 15.08 gpm is 5.6 ft/s.
   of('PR-47', '15 gpm in 1 in', 'ok', { 'house.demand': '15 gpm' }),
   of('PR-47', '15.2 gpm in 1 in', 'warning', { 'house.demand': '15.2 gpm' }),
