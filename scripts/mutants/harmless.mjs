@@ -80,6 +80,7 @@ export const HARMLESS = {
     { line: 'gap >= TOO_TIGHT', to: 'gap > TOO_TIGHT', why: noPlan },
   ],
   'src/model/formulas/freezingIndex.ts': [
+    { line: 'meanAnnual < Infinity)) {', why: 'an endless mean is refused by the season too' },
     { line: 'if (mean < 0) index', to: 'mean <= 0', why: 'a month at freezing adds none' },
     { line: 'if (ratio >= 1) return 0', to: 'ratio > 1', why: meeting },
     { line: 'return ratio <= -1', to: 'ratio < -1', why: meeting },
@@ -106,6 +107,10 @@ export const HARMLESS = {
     { line: 'return surfaceAmplitude <= meanGround', to: 'surfaceAmplitude < meanGround', why: meeting },
   ],
   'src/model/formulas/levelFall.ts': [
+    {
+      line: 'first === undefined || last === undefined',
+      why: 'without a point there is no level to rise: it is refused all the same',
+    },
     { line: 'LEVEL * surplus', why: 'so near a straight line both forms agree to the last digits' },
     { line: 'LEVEL * from.surplus', why: 'so near a straight line both forms agree to the last digits' },
     { line: 'if (Math.abs(r) < 0.02)', to: 'Math.abs(r) <= 0.02', why: meeting },
@@ -126,6 +131,7 @@ export const HARMLESS = {
       why: 'a pump that just holds the water still gives no flow either way',
     },
     { line: 'if (surplusHigh >= 0)', to: 'surplusHigh > 0', why: 'the search ends at the same flow' },
+    { line: 'const headHigh = curve.endFlow', why: 'the search ends at the same flow' },
     { line: 'step < MOST_STEPS', why: 'the search ends by itself long before' },
     {
       line: 'Math.abs(here) <= HEAD_AGREEMENT',
@@ -152,6 +158,14 @@ export const HARMLESS = {
     { line: 'if (!(factor > 0))', to: 'factor >= 0', why: 'one single water content, to the last bit' },
   ],
   'src/model/formulas/stretch.ts': [
+    {
+      line: 'if (!(time > 0 && time < Infinity))',
+      why: 'no modulus is left after an endless time: it is refused all the same',
+    },
+    {
+      line: 'if (perFahrenheit === undefined)',
+      why: 'nothing times a change is no number: it is refused all the same',
+    },
     { line: 'time <= hours * HOUR', to: 'time < hours * HOUR', why: meeting },
     { line: '.slice(0, 2)', to: 'CREEP_MODULUS.slice(row < 0 ? -2 : row - 1)', why: 'only the first two are read' },
     { line: '.slice(0, 2)', to: 'row <= 0', why: 'the first row is never the one found' },

@@ -18,7 +18,8 @@ function sums(scores) {
   const alive = add(({ alive: left = [] }) => left.length);
   const noTest = add((score) => (score.alive ?? []).filter((each) => each.noTest).length);
   const harmless = add((score, file) => (score.alive ?? []).filter((each) => whyHarmless(file, each)).length);
-  return { noticed, alive, noTest, harmless, all: noticed + alive };
+  const endless = add(({ timedOut = 0 }) => timedOut);
+  return { noticed, endless, alive, noTest, harmless, all: noticed + alive };
 }
 
 /** "38 of 40" moved limits that a test noticed. */
@@ -31,8 +32,17 @@ function limitsOf(scores) {
 const percent = (part, whole) => (whole === 0 ? '-' : `${Math.floor((100 * part) / whole)} %`);
 
 function scoreRow(name, scores) {
-  const { noticed, alive, noTest, harmless, all } = sums(scores);
-  return [name, percent(noticed, all), noticed, alive - noTest, noTest, harmless, limitsOf(scores)].map(String);
+  const { noticed, endless, alive, noTest, harmless, all } = sums(scores);
+  return [
+    name,
+    percent(noticed, all),
+    noticed - endless,
+    endless,
+    alive - noTest,
+    noTest,
+    harmless,
+    limitsOf(scores),
+  ].map(String);
 }
 
 function chapter(family, kept) {
@@ -50,7 +60,16 @@ function chapter(family, kept) {
     ...(scores.length === 0
       ? []
       : table(
-          ['file', 'noticed', 'killed', 'survived', 'no test reached it', 'of these harmless', 'moved limits noticed'],
+          [
+            'file',
+            'noticed',
+            'killed',
+            'ran without end',
+            'survived',
+            'no test reached it',
+            'of these harmless',
+            'moved limits noticed',
+          ],
           [scoreRow('**all of these**', scores), ...scores.map((each) => scoreRow(short(each[0]), [each]))],
         )),
     ...(untried.length === 0 ? [] : [`Not tried yet: ${untried.join(', ')}.`, '']),

@@ -211,3 +211,9 @@ describe('a curve that ends before its head is gone', () => {
     expect(operatingPoint(ended, () => 29).flow).toBeCloseTo(7.75e-4, 9);
   });
 });
+
+test('points that go on without end are refused, by flow and by head', () => {
+  const high = { flow: 1e-3, head: 90 };
+  expect(pumpPointsFault([high, { flow: Infinity, head: 50 }])).toMatch(/^a flow/);
+  expect(pumpPointsFault([{ flow: 0, head: Infinity }, high])).toMatch(/^a head/);
+});

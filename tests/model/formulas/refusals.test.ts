@@ -27,6 +27,8 @@ import { empiricalFrostDepth, frostDepthEstimate } from '../../../src/model/form
 import { insulationWidth, layeredFrostDepth } from '../../../src/model/formulas/frostLayers.ts';
 import { amplitudeAt, dampingDepth, depthOfFreezing } from '../../../src/model/formulas/frostWave.ts';
 import { darcyFactor, haaland, insertFittingLoss, swameeJain } from '../../../src/model/formulas/friction.ts';
+import { requireNotNegative, requirePositive } from '../../../src/model/formulas/require.ts';
+import { longestRun } from '../../../src/model/formulas/wire.ts';
 
 const thiem = (near: number, nearDrawdown: number) => () =>
   thiemTransmissivity({
@@ -63,6 +65,9 @@ const swing = (surfaceAmplitude: number, depth: number, damping: number) => () =
   amplitudeAt({ surfaceAmplitude, depth, dampingDepth: damping });
 const freezing = (meanGround: number, surfaceAmplitude: number, damping: number) => () =>
   depthOfFreezing({ meanGround, surfaceAmplitude, dampingDepth: damping });
+
+const run = (change: { voltage?: number; current?: number; share?: number }) => () =>
+  longestRun({ phase: 1, voltage: 230, current: 8, gauge: 10, share: 0.05, ...change });
 
 type Bound = readonly [what: string, compute: () => unknown, refusal: string | null];
 
@@ -224,6 +229,23 @@ const BOUNDS: Readonly<Record<string, readonly Bound[]>> = {
     ['ground at freezing', freezing(0, 10, 2), 'mean 0 degC'],
     ['a frost damped at once', freezing(5, 10, 0), 'damping depth 0 m'],
     ['a frost damped at less', freezing(5, 10, -1), 'damping depth -1 m'],
+  ],
+  'every formula': [
+    ['a positive figure that is endless', () => requirePositive('it', 'flow', Infinity), 'it: flow is Infinity'],
+    [
+      'a figure of none or more that is endless',
+      () => requireNotNegative('it', 'flow', Infinity),
+      'it: flow is Infinity',
+    ],
+    ['none, where none is allowed', () => requireNotNegative('it', 'flow', 0), null],
+  ],
+  'longest run': [
+    ['no voltage', run({ voltage: 0 }), 'longestRun: voltage 0 V'],
+    ['less voltage', run({ voltage: -230 }), 'longestRun: voltage -230 V'],
+    ['no current', run({ current: 0 }), 'longestRun: voltage 230 V, current 0 A'],
+    ['less current', run({ current: -8 }), 'longestRun: voltage 230 V, current -8 A'],
+    ['no share', run({ share: 0 }), 'longestRun: voltage 230 V, current 8 A, share 0'],
+    ['less of a share', run({ share: -0.05 }), 'longestRun: voltage 230 V, current 8 A, share -0.05'],
   ],
   friction: [
     ['a fitting as wide as its pipe', () => insertFittingLoss(1), null],
