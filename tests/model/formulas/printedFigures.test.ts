@@ -5,18 +5,16 @@ import { LEAD_FREE_LIMIT, waterClass } from '../../../src/model/formulas/corrosi
 import { GUESSED_STORATIVITY } from '../../../src/model/formulas/drawdown.ts';
 import { monthlyFreezingIndex } from '../../../src/model/formulas/freezingIndex.ts';
 import { USUAL_FROST_MARGIN, WIDE_FROST_MARGIN } from '../../../src/model/formulas/frost.ts';
-import { USUAL_DIFFUSIVITY } from '../../../src/model/formulas/frostWave.ts';
 import { END_SHARE } from '../../../src/model/formulas/genericBand.ts';
 import { PUMP_BUOYANCY } from '../../../src/model/formulas/hangLoad.ts';
 import { HOIST_LOAD, NO_TEAM_LOAD } from '../../../src/model/formulas/lifting.ts';
 import { SPECIFIC_GRAVITY } from '../../../src/model/formulas/pipeBody.ts';
-import { FREEZING_EXPANSION } from '../../../src/model/formulas/pipeFreezing.ts';
 import { DESIGN_FACTOR } from '../../../src/model/formulas/rope.ts';
 import { LOCKED_ROTOR_POWER_FACTOR } from '../../../src/model/formulas/startingDip.ts';
 import { STARTING_TORQUE_FACTOR, TWO_POLE_SPEED } from '../../../src/model/formulas/twist.ts';
 import { WATER_RANGE } from '../../../src/model/formulas/water.ts';
-import { WALL_MODULUS } from '../../../src/model/formulas/waterHammer.ts';
-import { toInches, toPoundsForce, toPsi } from '../../../src/model/units.ts';
+import { PIPE_MATERIALS } from '../../../src/model/tables/pipeMaterials.ts';
+import { toInches, toPoundsForce } from '../../../src/model/units.ts';
 
 test.each([
   ['cover under the frost line by the International codes (IPC 305.4), in', toInches(USUAL_FROST_MARGIN), 6],
@@ -24,14 +22,12 @@ test.each([
   ['lead in wetted surfaces, Safe Drinking Water Act, section 1417, per cent', 100 * LEAD_FREE_LIMIT, 0.25],
   ['least factor of a rope, Cordage Institute CI 1401-06', DESIGN_FACTOR.least, 5],
   ['most usual factor of a rope, Cordage Institute CI 1401-06', DESIGN_FACTOR.most, 12],
-  ['growth of water as it freezes, from memory, per cent', 100 * FREEZING_EXPANSION, 9],
   ['density of PE to water', SPECIFIC_GRAVITY.PE, 0.955],
-  ['wave in a PVC wall, psi', toPsi(WALL_MODULUS.PVC), 400_000],
-  ['wave in a steel wall, psi', toPsi(WALL_MODULUS.steel), 30_000_000],
+  ['wave in a PVC wall, psi', PIPE_MATERIALS.PVC.suddenModulus, 400_000],
+  ['wave in a steel wall, psi', PIPE_MATERIALS['galvanized steel'].suddenModulus, 30_000_000],
   ['turns a minute of a two-pole motor at 60 Hz', TWO_POLE_SPEED, 3450],
   ['torque at start, assumed', STARTING_TORQUE_FACTOR, 2.5],
   ['power factor of a motor at rest, assumed', LOCKED_ROTOR_POWER_FACTOR, 0.7],
-  ['diffusivity of moist soil, from memory, mm2/s', 1e6 * USUAL_DIFFUSIVITY, 0.5],
   ['storativity of a confined aquifer, common practice', GUESSED_STORATIVITY, 1e-4],
   ['flow that is promised of a pump, of its rated one', END_SHARE, 1.4],
   // A sealed motor of 3.75 in by 12 in displaces 4.8 lb and weighs some 20 lb; 4.8 of 20 with its pump end is a fifth.

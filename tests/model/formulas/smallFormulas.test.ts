@@ -19,7 +19,7 @@ import {
 import { atSpeed, shaftPower, stagesFor } from '../../../src/model/formulas/pumpPower.ts';
 import { PIPE_MATERIALS } from '../../../src/model/tables/pipeMaterials.ts';
 import { columnHeldByAir, netPositiveSuctionHead } from '../../../src/model/formulas/suction.ts';
-import { suddenWithin, surgePressure, WALL_MODULUS, waveSpeed } from '../../../src/model/formulas/waterHammer.ts';
+import { suddenWithin, surgePressure, waveSpeed } from '../../../src/model/formulas/waterHammer.ts';
 import { feet, gpm, inches, psi, toFeet, toGpm, toPsi } from '../../../src/model/units.ts';
 import { between, SEED } from '../laws.ts';
 
