@@ -90,10 +90,19 @@ export type PartKind =
   | 'tap'
   | 'support'
   | 'buriedLine'
+  | 'riser'
+  | 'tankTee'
   | 'reliefValve'
+  | 'reliefPipe'
   | 'gauge'
   | 'switch'
+  | 'drain'
+  | 'shutOff'
   | 'tank'
+  | 'float'
+  | 'disconnect'
+  | 'controlBox'
+  | 'drive'
   | 'casing'
   | 'screen'
   | 'openHole'
@@ -111,10 +120,12 @@ export interface PlacedPart {
   /** Depths of its ends; top < bottom. */
   readonly top: Metres;
   readonly bottom: Metres;
-  /** Outside radius; 0 for what is not round the axis. */
+  /** Outside radius, or half its width; 0 for what is not round the axis. */
   readonly radius: Metres;
   /** Inside radius where it is hollow. */
   readonly insideRadius?: Metres;
+  /** Of what stands in the house: from the middle of the line that comes up there to its own, positive away from the well. */
+  readonly across?: Metres;
 }
 
 /** A stretch of the bore, from the top down, without gaps from the casing top to the bottom. */

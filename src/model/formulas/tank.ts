@@ -30,9 +30,27 @@ export function drawdownFactor({ precharge, cutIn, cutOut, atmosphere }: TankPre
   if (!(cutIn >= 0 && cutOut > cutIn && cutOut < Infinity)) {
     throw new RangeError(`drawdownFactor: cut-in is ${cutIn} and cut-out ${cutOut}, cut-out must be the higher`);
   }
-  const airAt = (pressure: Pascals): Ratio =>
-    pressure <= precharge ? 1 : (precharge + atmosphere) / (pressure + atmosphere);
-  return airAt(cutIn) - airAt(cutOut);
+  return airShare(cutIn, { precharge, atmosphere }) - airShare(cutOut, { precharge, atmosphere });
+}
+
+/**
+ * Share of a tank's volume that its air fills at a pressure; the rest is water.
+ *
+ *     (pc + pa)/(p + pa), and all of it up to the precharge
+ *
+ * @returns  [-]
+ *
+ * Range    slow filling, so that the air keeps its temperature
+ * Throws   RangeError unless precharge and pressure are above vacuum
+ * Source   Boyle's law
+ */
+export function airShare(
+  pressure: Pascals,
+  { precharge, atmosphere }: Pick<TankPressures, 'precharge' | 'atmosphere'>,
+): Ratio {
+  requirePositive('airShare', 'precharge above vacuum', precharge + atmosphere);
+  requirePositive('airShare', 'pressure above vacuum', pressure + atmosphere);
+  return pressure <= precharge ? 1 : (precharge + atmosphere) / (pressure + atmosphere);
 }
 
 /** Water a tank of a total volume [m³] gives between cut-out and cut-in [m³]: volume times `drawdownFactor`. */

@@ -1,13 +1,15 @@
 /** All that stands in the well and along its string, from top to bottom, with what it meets: the section as a list. */
-import type { CasingFacts, Facts, PipeMaterial, RopeFacts, StringFacts } from '../facts.ts';
+import type { CasingFacts, Facts, HouseFacts, PipeMaterial, RopeFacts, StringFacts } from '../facts.ts';
 import { assumedPaths } from '../rules/assumed.ts';
 import { isFlowing } from '../rules/highestStatic.ts';
-import type { CubicMetresPerSecond, Metres, Pascals, Ratio, Watts } from '../si.ts';
+import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio, Watts } from '../si.ts';
 import type { BoreStretch, PartKind, PlacedPart, Solved } from '../solution.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
+import { floorDepth } from './houseEnd.ts';
+import { isInHouse, type HouseKind } from './houseKinds.ts';
 import { RIGID_SECTION } from './lengths.ts';
 import { linksOf, type Link, type Meeting } from './meetings.ts';
-import { assumedEnds, isUnasked, type Ends } from './placedBy.ts';
+import { assumedEnds, isPlaceKnown, isUnasked, type Ends } from './placedBy.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 
 /** One of several, counted from the top; the only one needs no number. */
@@ -73,6 +75,20 @@ export interface Tellings {
   readonly intake: { readonly water: Metres | null };
   readonly motor: { /** Negative under it. */ readonly overBottom: Metres };
   readonly shroud: { readonly diameter: Metres };
+  /** What stands in the house; heights over its floor. */
+  readonly inHouse: {
+    readonly part: HouseKind;
+    readonly from: Metres;
+    readonly to: Metres;
+    readonly house: HouseFacts;
+  };
+  readonly tank: {
+    readonly open: boolean;
+    readonly volume: CubicMetres | null;
+    /** Between cut-out and cut-in; null while unknown, and of an open one. */
+    readonly gives: CubicMetres | null;
+    readonly precharge: Pascals;
+  };
   readonly ground: object;
   readonly frost: { readonly estimated: boolean };
   readonly staticLevel: object;
@@ -173,7 +189,9 @@ function stringOf(solved: Solved): Standing[] {
     if (telling === null) return [];
     const unasked = isUnasked(part);
     const place = unasked ? NOWHERE : assumedEnds(solved, part);
-    return [{ ...standing(solved, part, telling, place), unasked }];
+    const { key } = part;
+    const placing = isPlaceKnown(solved, part) ? part : { key, top: null, bottom: null };
+    return [{ ...standing(solved, placing, telling, place), unasked }];
   });
   return [...linked, ...beside];
 }
@@ -242,10 +260,20 @@ function oneOf({ key, kind }: Pick<Link, 'key' | 'kind'>, links: readonly Link[]
   return { index: all.findIndex((each) => each.key === key), count: all.length };
 }
 
-/** Null for what the links tell already, for small things that come by the dozen, and for what stands in the house. */
+/** Null for what the links tell already, and for small things that come by the dozen. */
 function tellingOfPart(part: PlacedPart, solved: Solved): Telling | null {
   const { facts, parts, bore } = solved;
   const { pump, rope, string, wire, house } = facts;
+  if (part.kind === 'tank') {
+    const { kind, tank: volume, precharge } = house;
+    const gives = solved.values.tankDrawdown;
+    return { variant: 'tank', numbers: { open: kind === 'open tank', volume, gives, precharge } };
+  }
+  if (isInHouse(part.kind)) {
+    const floor = floorDepth(facts);
+    const [from, to] = [floor - part.bottom, floor - part.top];
+    return { variant: 'inHouse', numbers: { part: part.kind, from, to, house } };
+  }
   switch (part.kind) {
     case 'cap':
     case 'seal':

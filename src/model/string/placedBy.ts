@@ -1,6 +1,7 @@
 /** What the place of a part rests on: which ends of it nobody said, and which of them nobody knows. */
 import { assumedPaths } from '../rules/assumed.ts';
 import type { PartKind, PlacedPart, Solution } from '../solution.ts';
+import { HOUSE_KINDS, isInHouse } from './houseKinds.ts';
 
 export interface Ends<Value> {
   readonly top: Value;
@@ -46,22 +47,19 @@ const PLACED_BY: Readonly<Record<string, Ends<readonly string[]> | undefined>> =
   plug: both(SEAL),
 };
 
+/** Those that are drawn only where the plan says that they are there; how high, it does not say either. */
+const ASKED: ReadonlySet<PartKind> = new Set(['reliefValve', 'drive']);
 /** Drawn unasked, at a usual height: no plan says of them where they are. */
-const UNASKED: ReadonlySet<PartKind> = new Set([
+const UNASKED: ReadonlySet<PartKind> = new Set<PartKind>([
   'bond',
   'capSplice',
   'union',
   'tap',
   'support',
-  'tank',
-  'switch',
-  'gauge',
-  'reliefValve',
+  ...HOUSE_KINDS.filter((kind) => !ASKED.has(kind)),
 ]);
 /** Planned, but no plan says where: drawn at a usual place. */
 const PLACE_UNSAID: ReadonlySet<PartKind> = new Set(['flowLimiter']);
-/** At the height of the rise. */
-const AT_THE_HOUSE: ReadonlySet<PartKind> = new Set(['tank', 'switch', 'gauge', 'reliefValve']);
 
 /** Whether no plan says of it whether it is there at all. */
 export function isUnasked({ kind }: Pick<PlacedPart, 'kind'>): boolean {
@@ -72,7 +70,7 @@ export function assumedEnds(
   solution: Pick<Solution, 'assumed'>,
   { key, kind }: Pick<PlacedPart, 'key' | 'kind'>,
 ): Ends<boolean> {
-  if (UNASKED.has(kind) || PLACE_UNSAID.has(kind)) return { top: true, bottom: true };
+  if (UNASKED.has(kind) || PLACE_UNSAID.has(kind) || isInHouse(kind)) return { top: true, bottom: true };
   const by = PLACED_BY[key] ?? PLACED_BY[kind];
   if (by === undefined) return { top: false, bottom: false };
   const assumed = assumedPaths(solution);
@@ -80,7 +78,7 @@ export function assumedEnds(
   return { top: rests(by.top), bottom: rests(by.bottom) };
 }
 
-/** Drawn somewhere, where nobody knows how high the house stands over the well. */
+/** What stands in the house, at the height of the rise, is drawn somewhere where nobody knows how high that is. */
 export function isPlaceKnown({ facts }: Pick<Solution, 'facts'>, { kind }: Pick<PlacedPart, 'kind'>): boolean {
-  return facts.house.rise !== null || !AT_THE_HOUSE.has(kind);
+  return facts.house.rise !== null || !isInHouse(kind);
 }

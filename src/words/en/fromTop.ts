@@ -1,10 +1,13 @@
 /** The section as a list from top to bottom: what each thing is, what it meets, and where the pump may hang. */
+import type { HouseFacts } from '../../model/facts.ts';
 import type { Tellings } from '../../model/string/fromTop.ts';
+import type { HouseKind } from '../../model/string/houseKinds.ts';
 import type { JoinedBy, Neighbour } from '../../model/string/meetings.ts';
 import type { Metres } from '../../model/si.ts';
 import type { BoreStretch } from '../../model/solution.ts';
 import { wireName } from '../../model/units.ts';
 import type { Show } from '../../model/units.ts';
+import { parts } from './parts.ts';
 import { gap } from './phrases.ts';
 
 /** A name, and whole sentences about it. */
@@ -150,6 +153,19 @@ const tellings: { readonly [V in keyof Tellings]: Say<V> } = {
     name: 'Flow sleeve',
     says: [`Round intake and motor, ${show.bore(diameter)} wide outside.`],
   }),
+  inHouse: ({ part, from, to, house }, show) => ({
+    name: parts[part].name,
+    says: [`${overFloor(from, to, show)}.`, ...inHouse(part, house, show)],
+  }),
+  tank: ({ open, volume, gives, precharge }, show) => ({
+    name: `${open ? 'Open tank' : 'Pressure tank'}${volume === null ? '' : `, ${show.volume(volume)}`}`,
+    says: [
+      'On the floor of the house.',
+      ...(volume === null ? ['Nobody said how large.'] : []),
+      ...(gives === null ? [] : [`It gives ${show.volume(gives)} from cut-out to cut-in.`]),
+      ...(open ? [] : [`Its air is set to ${show.pressure(precharge)} while it is empty.`]),
+    ],
+  }),
   ground: () => ({ name: 'The ground', says: [] }),
   frost: ({ estimated }) => ({ name: 'Frost line', says: estimated ? ['Estimated.'] : [] }),
   staticLevel: () => ({ name: 'Static level', says: ['The water at rest.'] }),
@@ -188,6 +204,38 @@ const tellings: { readonly [V in keyof Tellings]: Say<V> } = {
   }),
   wellBottom: () => ({ name: 'Well bottom', says: [] }),
 };
+
+/** "8 in to 15 in over the floor of the house" */
+function overFloor(from: Metres, to: Metres, { small }: Show): string {
+  return from <= 0
+    ? `From the floor of the house to ${small(to)} over it`
+    : `${small(from)} to ${small(to)} over the floor of the house`;
+}
+
+/** What it must do, or what must not be done to it. */
+function inHouse(part: HouseKind, { cutIn, cutOut }: HouseFacts, { pressure }: Show): readonly string[] {
+  switch (part) {
+    case 'riser':
+      return ['Whether it comes up through warm ground or through frost, nobody said.'];
+    case 'tankTee':
+      return ['No valve stands between it and the pump.'];
+    case 'switch':
+      return [`It starts the pump at ${pressure(cutIn)} and stops it at ${pressure(cutOut)}.`];
+    case 'reliefValve':
+      return ['Never plug it or cap it.'];
+    case 'reliefPipe':
+      return ['Its end is open, over the floor or a drain.'];
+    case 'shutOff':
+      return ['It stands after the tank, on the side of the house.'];
+    case 'disconnect':
+      return ['Off and locked before any work on the pump.'];
+    case 'controlBox':
+    case 'drive':
+      return ['An electrician connects it.'];
+    default:
+      return [];
+  }
+}
 
 /** Under the foot of a casing. */
 const under: Readonly<Record<BoreStretch['kind'], string>> = {

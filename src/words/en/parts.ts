@@ -122,9 +122,21 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
     name: 'Line to the house',
     does: 'Takes the water to the house. It has to lie below frost all the way, also under a cleared drive and at the wall of the house.',
   },
+  riser: {
+    name: 'Rise into the house',
+    does: 'The line comes up through the floor. Under a heated house the ground stays warm; in a crawl space or along an outer wall the pipe can freeze.',
+  },
+  tankTee: {
+    name: 'Tank tee',
+    does: 'A fitting with a port for each: the tank, the switch, the gauge, the drain and the relief valve. No valve stands between it and the pump, or the pump could run against a shut pipe.',
+  },
   reliefValve: {
     name: 'Relief valve',
-    does: 'Opens when the pressure climbs too high, because the switch stuck, for example. Without it a strong pump can burst the tank.',
+    does: 'Opens when the pressure climbs too high, because the switch stuck, for example. Without it a strong pump can burst the tank. Never plug it, cap it or close it off.',
+  },
+  reliefPipe: {
+    name: 'Relief valve’s pipe',
+    does: 'Leads what the relief valve lets out down to the floor or a drain. Its end stays open, without a thread or a valve, where you can see it run.',
   },
   gauge: {
     name: 'Pressure gauge',
@@ -134,9 +146,33 @@ export const parts: Readonly<Record<PartKind, PartWords>> = {
     name: 'Pressure switch',
     does: 'Starts the pump at the cut-in pressure and stops it at the cut-out pressure.',
   },
+  drain: {
+    name: 'Drain',
+    does: 'A tap at the lowest point of the tank tee. It empties tank and pipes for work, and takes a sample of the water.',
+  },
+  shutOff: {
+    name: 'Shut-off to the house',
+    does: 'Closes the water off from the house. It stands after the tank tee: before the switch or the relief valve it would shut the pump in.',
+  },
   tank: {
     name: 'Pressure tank',
     does: 'Holds water under an air cushion, so that the pump rests between draws. Much less water comes out of it than its size says.',
+  },
+  float: {
+    name: 'Float switch',
+    does: 'Stops the pump when an open tank is full, and starts it again when the water has fallen.',
+  },
+  disconnect: {
+    name: 'Disconnect',
+    does: 'Takes the power off the pump. Lock it in the off position before anyone opens the well, the switch or the control box. An electrician connects it.',
+  },
+  controlBox: {
+    name: 'Control box',
+    does: 'Holds what a three-wire motor needs to start. It has to match the motor in power. Inside it can hold a charge after the power is off: leave it to an electrician.',
+  },
+  drive: {
+    name: 'Drive',
+    does: 'Turns the motor faster or slower, so that the pressure stays the same. Inside it can hold a charge after the power is off: leave it to an electrician.',
   },
   casing: {
     name: 'Casing',

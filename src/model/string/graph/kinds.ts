@@ -66,6 +66,15 @@ const onTheLine: KindRow = {
   seal: 'thread sealant',
 };
 
+/** In the ports of the tank tee, so that no valve stands between them and the pump. */
+const onTheTee: KindRow = {
+  run: 'house',
+  on: [['tankTee']],
+  by: THREAD,
+  seal: 'thread sealant',
+  thread: 'male',
+};
+
 export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   motor: { run: 'water' },
   intake: { run: 'water' },
@@ -171,10 +180,20 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   union: onTheLine,
   tap: onTheLine,
   support: { run: 'house', on: [['buriedLine']], by: { by: 'rest' } },
-  reliefValve: onTheLine,
-  gauge: onTheLine,
-  switch: onTheLine,
-  tank: onTheLine,
+  riser: { run: 'house', on: [['buriedLine']], by: THREAD, seal: 'thread sealant' },
+  tankTee: { run: 'house', on: [['riser', 'buriedLine']], by: THREAD, seal: 'thread sealant', thread: 'female' },
+  reliefValve: onTheTee,
+  reliefPipe: { run: 'house', on: [['reliefValve']], by: THREAD },
+  gauge: onTheTee,
+  switch: onTheTee,
+  drain: onTheTee,
+  shutOff: { ...onTheTee, on: [['tankTee', 'tank']] },
+  tank: { ...onTheTee, on: [['tankTee', 'riser']] },
+  float: { run: 'power', on: [['tank']], by: CLAMP },
+  // On the wall of the house.
+  disconnect: { run: 'power' },
+  controlBox: { run: 'power' },
+  drive: { run: 'power' },
   casing: {
     run: 'well',
     size: { is: ({ facts }) => facts.well.casings[0]?.nominalSize ?? null, from: [] },
