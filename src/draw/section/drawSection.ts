@@ -106,7 +106,7 @@ export function drawSection(
     body.shape,
     ...recall('ghost', [past], () => drawGhost(past)),
     ...drawTails(seen, housePlace(past.y(0), past).pipeX, past, memory),
-    ...recall('house', [line, facts.house, facts.dropPipe, past], () => drawHouse(solution, past)),
+    ...recall('house', [line, facts.house, facts.site, facts.dropPipe, past], () => drawHouse(solution, past)),
     ...recall('levels', [levels, facts.well, past], () => drawLevels(solution, past, memory)),
     ...bands.shapes,
     ...recall(

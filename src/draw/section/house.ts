@@ -1,10 +1,17 @@
 /** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
-import type { HouseFacts } from '../../model/facts.ts';
+import type { Facts, HouseFacts } from '../../model/facts.ts';
+import { tankWater } from '../../model/figures/tankWater.ts';
 import type { Solution } from '../../model/solution.ts';
-import { block, roundBlock, straight, stroke } from '../parts/outline.ts';
+import type { Box } from '../hatch/clip.ts';
+import { drawGauge } from '../parts/gauge.ts';
+import { drawFloat, drawOpenTank } from '../parts/openTank.ts';
+import { drawPressureSwitch } from '../parts/pressureSwitch.ts';
+import { drawReliefValve } from '../parts/reliefValve.ts';
+import { drawTank } from '../parts/tank.ts';
+import { drawWallBox } from '../parts/wallBox.ts';
 import type { Shape } from '../scene.ts';
-import { circle, digits, group, path, polygon, polyline, roundLine, tenth, type Point } from '../shapes.ts';
-import type { Ink } from '../theme.ts';
+import { group, path, polygon, polyline, roundLine, type Point } from '../shapes.ts';
+import type { Tones } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 /** A narrower house could not hold its tank [px]. */
@@ -64,8 +71,8 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
       path('roof', polyline(gable), { fill: 'none', stroke: ink.ink2, 'stroke-width': 3 }),
       path('riser/wall', riser, roundLine(tones.edge, 4)),
       path('riser/body', riser, roundLine(tones.base, 2.2)),
-      ...(kind === 'open tank' ? openTank(left, width, ground, ink) : pressureTank(left, width, ground, ink)),
-      ...(kind === 'open tank' ? [] : controls(facts.house, left, width, ground, ink)),
+      ...drawTankSign(facts, left, width, ground, ink.tones),
+      ...(kind === 'open tank' ? [] : controls(facts.house, left, width, ground, ink.tones)),
     ]),
   ];
 }
@@ -97,57 +104,19 @@ function tankSides(left: number, width: number): [number, number] {
   return [middle - half, middle + half];
 }
 
-/** A bladder tank on its ring: air above the bladder, water under it. */
-function pressureTank(left: number, width: number, ground: number, ink: Ink): Shape[] {
+/** The tank as it is drawn large, a few pixels tall: air and water at their shares, or open with its float. */
+function drawTankSign(facts: Facts, left: number, width: number, ground: number, tones: Tones): Shape[] {
   const [from, to] = tankSides(left, width);
-  const top = ground - 27;
-  const foot = ground - 3;
-  const bladder = top + 11;
-  const wide = digits(tenth(to - from));
+  const water = tankWater(facts);
+  if (water !== null) {
+    const box = { left: from, top: ground - 27, right: to, bottom: ground - 3 };
+    return [drawTank(water, { box, floor: ground, tones, whole: false })];
+  }
+  const box = { left: from, top: ground - 26, right: to, bottom: ground - 1 };
+  const level = box.top + 8;
   return [
-    path('tank/ring', block(from + 2.5, foot - 1, to - 2.5, ground), { fill: ink.ink2 }),
-    path('tank/body', roundBlock(from, top, to, foot, 6), {
-      fill: ink.tones.bore,
-      stroke: ink.static,
-      'stroke-width': 1.3,
-    }),
-    path(
-      'tank/water',
-      `M${digits(tenth(from))} ${digits(tenth(bladder))}q${digits(tenth((to - from) / 2))}-5 ${wide} 0v${digits(foot - bladder - 6)}q0 6-6 6h-${digits(tenth(to - from - 12))}q-6 0-6-6z`,
-      { fill: ink.tones.water, stroke: ink.static, 'stroke-width': 1 },
-    ),
-  ];
-}
-
-/** A tank open to the air: a lid that breathes, water up to the float that stops the pump. */
-function openTank(left: number, width: number, ground: number, ink: Ink): Shape[] {
-  const [from, to] = tankSides(left, width);
-  const top = ground - 26;
-  const level = top + 8;
-  return [
-    path('tank/water', block(from, level, to, ground - 1), { fill: ink.tones.water }),
-    path(
-      'tank/body',
-      `${straight(
-        [
-          [from, top],
-          [from, ground - 1],
-          [to, ground - 1],
-          [to, top],
-        ],
-        false,
-      )}${stroke(from - 2, top - 2, to + 2, top - 2)}`,
-      {
-        fill: 'none',
-        stroke: ink.static,
-        'stroke-width': 1.4,
-      },
-    ),
-    path('tank/float', `${stroke(from, top + 3, from + 7, level - 1)}${stroke(from, level, to, level)}`, {
-      stroke: ink.ink2,
-      'stroke-width': 1,
-    }),
-    circle('tank/ball', from + 8, level, 2.4, { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 }),
+    drawOpenTank({ box, level, tones, whole: false }),
+    drawFloat([from, box.top + 3], from + 8, level, 2.4, tones),
   ];
 }
 
@@ -155,46 +124,22 @@ function openTank(left: number, width: number, ground: number, ink: Ink): Shape[
 const ROOMY = 60;
 
 /** On the pipe before the tank: gauge, relief valve, and the switch; or on the wall the drive that sets the pump's speed. */
-function controls(house: HouseFacts, left: number, width: number, ground: number, ink: Ink): Shape[] {
-  const gauge = left + width * 0.36;
-  const relief = left + width * 0.45;
+function controls(house: HouseFacts, left: number, width: number, ground: number, tones: Tones): Shape[] {
   const roomy = width >= ROOMY;
-  const box = left + width * (house.control === 'variable speed' ? 0.52 : roomy ? 0.55 : 0.47);
-  const drawn = { fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1.1 };
-  const needle = roomy
-    ? stroke(gauge, ground - 15, gauge + 1.7, ground - 16.7) + stroke(gauge, ground - 12, gauge, ground - 8)
-    : '';
+  const at = (share: number): number => left + width * share;
+  const over = (x: number, half: number, top: number): Box => ({
+    left: x - half,
+    top: ground - top,
+    right: x + half,
+    bottom: ground - 8,
+  });
   return [
-    ...(roomy ? [circle('gauge', gauge, ground - 15, 3.2, drawn)] : []),
-    ...(roomy && house.reliefValve === true ? [reliefValve(relief, ground, ink)] : []),
-    house.control === 'switch'
-      ? path(
-          'switch',
-          `${needle}${stroke(box, ground - 12, box, ground - 8)}${roundBlock(box - 3, ground - 18, box + 3, ground - 12, 1)}${stroke(box - 1, ground - 16, box + 1, ground - 14)}`,
-          drawn,
-        )
-      : path(
-          'drive',
-          `${needle}${stroke(box, ground - 15, box, ground - 8)}${roundBlock(box - 4, ground - 27, box + 4, ground - 15, 1)}M${digits(tenth(box - 2.5))} ${digits(tenth(ground - 20))}q1.2-3 2.5 0t2.5 0`,
-          drawn,
-        ),
+    ...(roomy ? [drawGauge(over(at(0.36), 3.2, 18.2), tones)] : []),
+    ...(roomy && house.reliefValve === true ? [drawReliefValve(over(at(0.45), 1.8, 17), tones, true)] : []),
+    ...(house.control === 'switch'
+      ? [drawPressureSwitch(over(at(roomy ? 0.55 : 0.47), 3, 18), tones)]
+      : [drawWallBox('drive', { ...over(at(0.52), 4, 27), bottom: ground - 15 }, tones)]),
   ];
-}
-
-/** Its body on the pipe, its spring housing above, its outlet turned down to the floor. */
-function reliefValve(x: number, ground: number, ink: Ink): Shape {
-  return path(
-    'reliefValve',
-    `${block(x - 1.6, ground - 14, x + 1.6, ground - 8)}${straight(
-      [
-        [x + 1.6, ground - 11.5],
-        [x + 3, ground - 11.5],
-        [x + 3, ground - 9],
-      ],
-      false,
-    )}${stroke(x - 2.4, ground - 15.4, x + 2.4, ground - 15.4)}`,
-    { fill: ink.tones.brass.base, stroke: ink.tones.brass.edge, 'stroke-width': 0.9 },
-  );
 }
 
 /** Where there is no room for a house: on to it. */

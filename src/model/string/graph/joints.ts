@@ -124,7 +124,8 @@ function hostOf(piece: Bare, kinds: readonly PartKind[], pieces: readonly Bare[]
   for (const kind of kinds) {
     const all = pieces.filter((each) => each.kind === kind && each.key !== SPOOL);
     if (all.length === 0) continue;
-    if (!CUT.has(kind)) return all[0];
+    // What a house's wires lead to is on the cable's upper end.
+    if (!CUT.has(kind) || KINDS[piece.kind]?.by?.by === 'wires') return all[0];
     const middle = (piece.top + piece.bottom) / 2;
     return all.find(({ top, bottom }) => top - SAME <= middle && middle <= bottom + SAME);
   }

@@ -57,6 +57,7 @@ const rigidMaterial: Told<string> = {
 const THREAD: Way = { by: 'thread' };
 const STRAP: Way = { by: 'strap' };
 const CLAMP: Way = { by: 'clamp' };
+const WIRES: Way = { by: 'wires' };
 
 /** On the line; which of them has the outer thread nobody says. */
 const onTheLine: KindRow = {
@@ -191,9 +192,9 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   tank: { ...onTheTee, on: [['tankTee', 'riser']] },
   float: { run: 'power', on: [['tank']], by: CLAMP },
   // On the wall of the house.
-  disconnect: { run: 'power' },
-  controlBox: { run: 'power' },
-  drive: { run: 'power' },
+  controlBox: { run: 'power', on: [['cable']], by: WIRES },
+  drive: { run: 'power', on: [['cable']], by: WIRES },
+  disconnect: { run: 'power', on: [['controlBox', 'drive', 'switch', 'cable']], by: WIRES },
   casing: {
     run: 'well',
     size: { is: ({ facts }) => facts.well.casings[0]?.nominalSize ?? null, from: [] },

@@ -52,6 +52,8 @@ export type Way =
   | { readonly by: 'clamp' }
   | { readonly by: 'strap' }
   | { readonly by: 'splice'; readonly conductors: number }
+  /** At terminals in a box on the wall. */
+  | { readonly by: 'wires' }
   /** A cable into the motor's head. */
   | { readonly by: 'plug' }
   | { readonly by: 'knot' };
