@@ -50,9 +50,11 @@ function paperOf({ paper: name, landscape: turned }: Options): Paper | undefined
 }
 
 function sheetOf(sheet: string): View['sheet'] {
-  if (sheet === 'all' || sheet === 'section' || sheet === 'top' || sheet === 'pump') return sheet;
+  if (sheet === 'all' || sheet === 'section' || sheet === 'top' || sheet === 'pump' || sheet === 'house') return sheet;
   if (!sheet.startsWith('at:'))
-    throw new Unreadable(`--view is "${sheet}"; use all, section, top, pump or at:DEPTH, for example "at:62 ft"`);
+    throw new Unreadable(
+      `--view is "${sheet}"; use all, section, top, pump, house or at:DEPTH, for example "at:62 ft"`,
+    );
   const depth = parseQuantity(sheet.slice(3), 'length');
   if (!depth.ok) throw new Unreadable(`--view is "${sheet}": ${depth.problem}`);
   return { at: depth.si };

@@ -9,7 +9,7 @@ wellcut check PLAN.json [--json] [--choose]
 
 "-" is standard input or output. draw writes to standard output without -o.
 
---view   all (default), section, top, pump or at:DEPTH, for example "at:6 ft"
+--view   all (default), section, top, pump, house or at:DEPTH, for example "at:6 ft"
 --theme  light, dark, print, contrast (black on white) or contrast-dark (white on black);
          print on paper, otherwise light
 --paper  letter, legal, tabloid, a4 or a3: the depths of the section to a standard scale that the title block

@@ -5,7 +5,7 @@ import { show } from '../model/units.ts';
 import { short as english } from '../words/en/short.ts';
 import type { ShortLanguage } from '../words/words.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
-import type { DetailFrame } from './details/contract.ts';
+import type { DetailFrame, DetailScene } from './details/contract.ts';
 import type { Box } from './hatch/clip.ts';
 import { heavier } from './heavier.ts';
 import { joined } from './joined.ts';
@@ -13,6 +13,7 @@ import {
   atScale,
   captionWidth,
   layoutSheet,
+  withHouse,
   type DetailPlace,
   type SectionLayout,
   type SheetLayout,
@@ -35,15 +36,9 @@ import { drawLit } from './sheet/lit.ts';
 import { drawMat } from './sheet/mat.ts';
 import { isContrast, THEMES, type Ink } from './theme.ts';
 import { measureWith, type Measure } from './type/measure.ts';
-import { wholeView, type AskedView } from './wholeView.ts';
 import type { DepthSpan, DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
 
-/** Whatever the view leaves out is as most want it; what cannot be drawn throws a RangeError. */
-export function draw(solution: Solution, view?: AskedView): Scene {
-  return drawSheet(solution, wholeView(solution, view));
-}
-
-/** For a view that is whole: nothing is looked at twice. */
+/** Without the house, unless the view brings its drawer. The view is whole: nothing is looked at twice. */
 export function drawSheet(solution: Solution, view: View): Scene {
   return drawWith(forgetful, solution, view);
 }
@@ -70,7 +65,8 @@ export function drawWith(memory: Memory, judged: Solution, asked: View, kept?: r
     layoutSheet({ view, subtitleLines: lines.length, captionHeight: foot }),
   );
   const scale = paper === null || whole.section === null ? null : scaleFor(solution, whole.section, view.units);
-  const layout = scale === null ? whole : atScale(whole, spanOf(solution), scale);
+  const scaled = scale === null ? whole : atScale(whole, spanOf(solution), scale);
+  const layout = scale === null || view.atHouse === undefined ? scaled : withHouse(scaled, whole);
   const section =
     layout.section === null ? null : drawSection(solution, view, words, layout.section, ink, memoryUnder('O', memory));
   const details =
@@ -164,7 +160,8 @@ function sectionShapes(
   const { frame, place } = section;
   const chips = layout.section?.chips;
   const bracketX = layout.section?.bracketX ?? null;
-  const places = details.map((detail) => detail.place);
+  // What stands in the house is at no depth of the well.
+  const places = details.map((detail) => detail.place).filter((each) => each.view !== 'D');
   const words = scaleCaption(place, scale, frame.words, frame.show, frame.type);
   return [
     ...section.shapes,
@@ -220,16 +217,25 @@ function drawDetail(
     lit: view.lit,
     pieces: view.pieces,
   };
-  const scene =
-    name === 'A'
-      ? drawWellTop(solution, frame, memory)
-      : name === 'B'
-        ? drawPumpEnd(solution, frame, memory)
-        : drawLens(solution, depthOf(view), frame, memory);
+  const scene = drawIn(frame, solution, view, memory);
   const { topDepth, bottomDepth, widthFactor } = scene;
   const { x, y, width, height } = frame;
   const place = memory.same('place', { view: name, x, y, width, height, topDepth, bottomDepth, widthFactor });
   return { scene, place };
+}
+
+function drawIn(frame: DetailFrame, solution: Solution, view: View, memory: Memory): DetailScene {
+  switch (frame.view) {
+    case 'A':
+      return drawWellTop(solution, frame, memory);
+    case 'B':
+      return drawPumpEnd(solution, frame, memory);
+    case 'C':
+      return drawLens(solution, depthOf(view), frame, memory);
+    case 'D':
+      if (view.atHouse === undefined) throw new Error('draw: a drawer without the house needs view.atHouse for it');
+      return view.atHouse(solution, frame, memory);
+  }
 }
 
 function depthOf({ sheet }: View): number {
@@ -268,7 +274,7 @@ function detailShapes(
 }
 
 function looksOf(section: SectionDrawing | null, details: readonly DetailDrawing[]): Looks {
-  const looks: { O?: SectionLooks; A?: DetailLooks; B?: DetailLooks; C?: DetailLooks } = {};
+  const looks: { O?: SectionLooks; A?: DetailLooks; B?: DetailLooks; C?: DetailLooks; D?: DetailLooks } = {};
   if (section !== null) looks.O = section.looks;
   for (const { place, scene } of details) if (place.view !== 'O') looks[place.view] = scene.looks;
   return looks;

@@ -1,5 +1,6 @@
 /** Public face of the drawing: a solved plan becomes a scene, a scene becomes SVG. */
-export { draw, drawSheet } from './draw.ts';
+export { draw } from './drawAll.ts';
+export { drawSheet } from './draw.ts';
 export { drawPortrait, type Portrait, type PortraitView } from './portrait.ts';
 export { createDrawer, type Drawer } from './drawer.ts';
 export { attributeText, FONT_FAMILY, rootAttributes, toSvg, type SvgOptions } from './svg.ts';

@@ -63,7 +63,7 @@ export function layoutSheet({ view, subtitleLines, captionHeight }: LayoutInput)
     return { width, height, heading, section, details, caption };
   }
   const detail: DetailPlace = {
-    view: sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C',
+    view: typeof sheet === 'object' ? 'C' : ALONE[sheet],
     box: { left: EDGE, right: width - EDGE, top: headingFoot(subtitleLines, 20) + 34, bottom: foot - FOOT },
   };
   return {
@@ -75,6 +75,9 @@ export function layoutSheet({ view, subtitleLines, captionHeight }: LayoutInput)
     caption,
   };
 }
+
+/** The details that have a sheet of their own. */
+const ALONE = { top: 'A', pump: 'B', house: 'D' } as const;
 
 type Shared = Pick<SheetLayout, 'heading' | 'section' | 'details'>;
 
@@ -154,4 +157,27 @@ export function atScale(layout: SheetLayout, length: Metres, scale: number): She
   if (section === null) return layout;
   const { box } = section;
   return { ...layout, section: { ...section, box: { ...box, bottom: box.top + length * pxPerMetre(scale) } } };
+}
+
+/** Lower, and its labels would tell of nothing but names [px]. */
+const LEAST_HOUSE = 250;
+/** From the section's foot to the border under it: scale and chips, then its own heading [px]. */
+const OVER_HOUSE = 84;
+/** Left of the section stand its depths and brackets; the house begins with them [px]. */
+const HOUSE_LEFT = 52;
+
+/** Under a section that leaves room on its paper, the house. @param whole  before the section was drawn to its scale */
+export function withHouse(layout: SheetLayout, whole: SheetLayout): SheetLayout {
+  const { section, details } = layout;
+  if (section === null || whole.section === null || details.length === 0) return layout;
+  const { box, chips } = section;
+  const top = box.bottom + OVER_HOUSE;
+  const { bottom } = whole.section.box;
+  if (bottom - top < LEAST_HOUSE) return layout;
+  const left = Math.max(EDGE, box.left - HOUSE_LEFT);
+  return {
+    ...layout,
+    section: { ...section, chips: { ...chips, bottom: Math.min(chips.bottom, top - HEADING - EDGE) } },
+    details: [...details, { view: 'D', box: { left, right: chips.x + chips.width, top, bottom } }],
+  };
 }

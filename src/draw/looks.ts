@@ -46,6 +46,7 @@ export interface Looks {
   readonly A?: DetailLooks;
   readonly B?: DetailLooks;
   readonly C?: DetailLooks;
+  readonly D?: DetailLooks;
 }
 
 /** Share of a threshold by which it must be passed, either way: together 15 %. */

@@ -1,8 +1,10 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
-import type { PartKind } from '../model/solution.ts';
+import type { PartKind, Solution } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
 import type { ShortLanguage } from '../words/words.ts';
+import type { DetailFrame } from './details/contract.ts';
 import type { DetailLooks, Looks } from './looks.ts';
+import type { Memory } from './memory.ts';
 import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
 import type { Pieces } from './pieces.ts';
@@ -14,10 +16,10 @@ export type { Moment } from './moment.ts';
 export type { Pieces, Showing } from './pieces.ts';
 export type { DepthSpan } from './section/window.ts';
 
-/** O is the section, A the well top, B the pump end, C the lens. */
-export type ViewName = 'O' | 'A' | 'B' | 'C';
+/** O is the section, A the well top, B the pump end, C the lens, D what stands in the house. */
+export type ViewName = 'O' | 'A' | 'B' | 'C' | 'D';
 
-export type Sheet = 'all' | 'section' | 'top' | 'pump' | { readonly at: Metres };
+export type Sheet = 'all' | 'section' | 'top' | 'pump' | 'house' | { readonly at: Metres };
 
 export interface View {
   readonly sheet: Sheet;
@@ -61,13 +63,20 @@ export interface View {
    * title block then says that they are left out. Default true.
    */
   readonly marks?: boolean;
+  /**
+   * What draws the house for a drawer that was made without: a page fetches it when it is asked for. `draw` has its own.
+   */
+  readonly atHouse?: HouseDrawer;
   /** Title block and legend, for exports. */
   readonly caption?: boolean;
   /** What the title block says of date and version; the drawing itself knows no clock. */
   readonly imprint?: { readonly date?: string; readonly version?: string };
 }
 
-/** What a view shows: depths in metres, linear in y; widths enlarged by one factor against depths. */
+/**
+ * What a view shows: depths in metres, linear in y; widths enlarged by one factor against depths. In D they count from the
+ * floor of the house, which is at no depth of the well.
+ */
 export interface DepthWindow {
   readonly topDepth: Metres;
   readonly bottomDepth: Metres;
@@ -163,6 +172,9 @@ export interface DetailScene extends DepthWindow {
   readonly k: number;
   readonly looks: DetailLooks;
 }
+
+/** As `drawAtHouse`. */
+export type HouseDrawer = (solution: Solution, frame: DetailFrame, memory: Memory) => DetailScene;
 
 /** One detail, drawn, and where it stands on the sheet. */
 export interface DetailDrawing {

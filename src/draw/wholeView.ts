@@ -17,6 +17,7 @@ const SIZES = {
   section: { width: 640, height: 1000 },
   top: { width: 560, height: 640 },
   pump: { width: 560, height: 640 },
+  house: { width: 600, height: 760 },
   at: { width: 560, height: 640 },
 } as const;
 
@@ -52,12 +53,12 @@ function withoutGaps(asked: AskedView): Partial<View> {
   return Object.fromEntries(Object.entries(asked).filter(([, value]) => value !== undefined));
 }
 
-const NAMED: readonly unknown[] = ['all', 'section', 'top', 'pump'];
+const NAMED: readonly unknown[] = ['all', 'section', 'top', 'pump', 'house'];
 
 function checkedSheet(sheet: unknown, solution: Solution, units: View['units']): keyof typeof SIZES {
   if (NAMED.includes(sheet)) return sheet as Exclude<Sheet, object>;
   if (typeof sheet !== 'object' || sheet === null || !('at' in sheet))
-    refuse('sheet', sheet, 'use "all", "section", "top", "pump", or { at: a depth in metres }');
+    refuse('sheet', sheet, 'use "all", "section", "top", "pump", "house", or { at: a depth in metres }');
   finite('sheet.at', sheet.at, 'a depth in metres below the ground');
   const out = outsideWell(solution, sheet.at);
   if (out === null) return 'at';

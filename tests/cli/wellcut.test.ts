@@ -59,7 +59,7 @@ describe('draw', () => {
     expect([fromFile.status, piped.status]).toEqual([0, 0]);
     expect(piped.stdout).toBe(fromFile.stdout);
   });
-  test.each(['section', 'top', 'pump', 'at:6 ft'])('draws the view %s alone', (view) => {
+  test.each(['section', 'top', 'pump', 'house', 'at:6 ft'])('draws the view %s alone', (view) => {
     const { status, stdout } = wellcut(['draw', samplePath('tamarack-ridge'), '--view', view]);
     expect(status).toBe(0);
     expect(stdout).toMatch(/^<svg /);
@@ -246,7 +246,7 @@ describe('what cannot be read ends with 2 and says what to write', () => {
     [
       'an unknown view',
       ['draw', samplePath('tamarack-ridge'), '--view', 'side'],
-      /all, section, top, pump or at:DEPTH/,
+      /all, section, top, pump, house or at:DEPTH/,
     ],
     ['a depth without a unit', ['draw', samplePath('tamarack-ridge'), '--view', 'at:62'], /62/],
   ])('%s', (_, args, words) => {

@@ -294,6 +294,28 @@ export const GALLERY: readonly Picture[] = [
   }),
   picture('detail-top', 'the well top alone', tamarack(), { sheet: 'top', width: 480, height: 520 }),
   picture('detail-pump', 'the pump end alone', tamarack(), { sheet: 'pump', width: 480, height: 560 }),
+  picture('house', 'what stands in the house, its tank at 60 psi', tamarack(), {
+    sheet: 'house',
+    width: 480,
+    height: 620,
+  }),
+  picture(
+    'house-drive',
+    'a drive, a small tank of a low rating, no relief valve; dark, on a phone',
+    tamarack({
+      'house.control': 'variable speed',
+      'house.tank': '4 gal',
+      'house.tankRating': '60 psi',
+      'house.reliefValve': false,
+    }),
+    { sheet: 'house', width: 390, height: 520, theme: 'dark' },
+  ),
+  picture(
+    'house-open-tank',
+    'the line turns over the rim of a tank open to the air; in print',
+    tamarack({ 'house.kind': 'open tank', 'house.tank': '500 gal', 'house.rise': 'unknown' }),
+    { sheet: 'house', width: 480, height: 620, theme: 'print' },
+  ),
   picture('lens-adapter', 'the adapter at true proportion', tamarack(), {
     sheet: { at: 1.83 },
     width: 480,

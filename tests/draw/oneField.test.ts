@@ -1,6 +1,7 @@
 /** A drawing that follows another, from which one field alone differs: what is remembered of the first must not show. */
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
+import { drawAtHouse } from '../../src/draw/details/house/atHouse.ts';
 import { A4, createDrawer, draw, LETTER, type Drawer, type Scene, type View } from '../../src/draw/index.ts';
 import { solve, type Solution } from '../../src/model/index.ts';
 import { short } from '../../src/words/en/short.ts';
@@ -247,6 +248,8 @@ const OTHERWISE: {
   lit: () => ['pump', 'dropPipe', '1'],
   pieces: () => [{ rope: 'absent' }, { cable: 'ghosted' }, { pump: 'lit' }],
   marks: () => [true, false],
+  // A drawer without it draws no house.
+  atHouse: () => [drawAtHouse],
   moment: (_view, { levels }) => [
     { pumping: true, flow: 0.3 },
     { pumping: true, flow: 0.31 },

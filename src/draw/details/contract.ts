@@ -12,7 +12,7 @@ import type { Measure } from '../type/measure.ts';
 import type { DepthWindow, View } from '../view.ts';
 
 export interface DetailFrame {
-  readonly view: 'A' | 'B' | 'C';
+  readonly view: 'A' | 'B' | 'C' | 'D';
   /** px on the sheet: the window, without heading. */
   readonly x: number;
   readonly y: number;

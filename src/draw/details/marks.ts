@@ -1,5 +1,6 @@
 /** Marks at the faults that a window shows, and the dashed box round what is in danger. */
 import type { PartKind, Severity } from '../../model/solution.ts';
+import { HOUSE_KINDS } from '../../model/string/houseKinds.ts';
 import { drawMark } from '../mark.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
 import type { Memory } from '../memory.ts';
@@ -99,6 +100,7 @@ const BODIES: ReadonlySet<PartKind> = new Set([
   'pitlessAdapter',
   'seal',
   'dropPipe',
+  ...HOUSE_KINDS,
 ]);
 /** Over one of these it is the lesser evil than far from what it speaks of. */
 const LINES: ReadonlySet<PartKind> = new Set(['cable', 'rope']);
@@ -244,4 +246,6 @@ const BOXED: ReadonlySet<PartKind> = new Set([
   'clamp',
   'seal',
   'cap',
+  'tank',
+  'switch',
 ]);

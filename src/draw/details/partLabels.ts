@@ -25,7 +25,7 @@ type Saying = (
   shown: Shown,
 ) => PartLabel;
 
-interface Look {
+export interface Look {
   /** Larger is stiller, and collapses later. */
   readonly weight: number;
   readonly say: Saying;

@@ -23,6 +23,8 @@ export interface RailPlace {
   readonly units: 'us' | 'metric';
   readonly words: ShortLanguage;
   readonly type: Measure;
+  /** Its figures are heights over depth nought, not depths below it. */
+  readonly upward?: boolean;
 }
 
 const SIZE = 11;
@@ -63,7 +65,7 @@ export function tickStep(
 export function drawRail(
   pen: Pen,
   ink: Ink,
-  { x, y, height, units, words: { section }, type }: RailPlace,
+  { x, y, height, units, words: { section }, type, upward = false }: RailPlace,
   step: number,
 ): Shape {
   const unit = unitOf(units);
@@ -82,7 +84,7 @@ export function drawRail(
       if (isShown(minor)) ticks.stroke(x + RAIL_PX - 3, minor, x + RAIL_PX, minor);
     }
     if (n < first || !isShown(at) || at > y + height - 6) continue;
-    const words = decimals(n * step, 1);
+    const words = decimals((upward ? 0 - n : n) * step, 1);
     ticks.stroke(x + RAIL_PX - 5, at, x + RAIL_PX, at);
     texts.push(textWith(`at ${words}`, { x: x + RAIL_PX - 8, y: at + 4 }, words.replace('-', '\u2212')));
   }

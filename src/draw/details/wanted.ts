@@ -9,7 +9,7 @@ import type { AssumedLines, Callout } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { BARB_UP } from '../well/nearParts.ts';
-import { lookOfLabel, type Shown } from './partLabels.ts';
+import { lookOfLabel, type Look, type Shown } from './partLabels.ts';
 import { SLIDING_HALF, type Placed } from '../well/stage.ts';
 
 /** A part that wants a label, and where its leader touches it: shares of its box. */
@@ -17,6 +17,8 @@ export interface Wanted {
   readonly key: string;
   readonly across: number;
   readonly down: number;
+  /** How it is said, where a detail says it in its own way. */
+  readonly look?: Look;
 }
 
 export interface Fault {
@@ -49,7 +51,7 @@ export function calloutFor(
   shown: Shown,
 ): Waiting | null {
   const { key } = want;
-  const look = lookOfLabel(key, kindOfKey(key));
+  const look = want.look ?? lookOfLabel(key, kindOfKey(key));
   if (look === undefined) return null;
   const { words } = frame;
   const { weight } = look;

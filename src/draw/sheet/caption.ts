@@ -102,8 +102,10 @@ const WIDEST: FramePlace = {
 
 function framesOf({ sheet }: View): FramePlace['view'][] {
   if (sheet === 'all') return ['O', 'A', 'B'];
-  return [sheet === 'section' ? 'O' : sheet === 'top' ? 'A' : sheet === 'pump' ? 'B' : 'C'];
+  return [typeof sheet === 'object' ? 'C' : SHOWS[sheet]];
 }
+
+const SHOWS = { section: 'O', top: 'A', pump: 'B', house: 'D' } as const;
 
 /** Narrower than this, the title block stands under the legend and not beside it [px]. */
 const BESIDE_FROM = 480;
@@ -228,9 +230,12 @@ function entriesOf(
     ],
   });
   const symbols = frames.some((frame) => frame.view === 'O');
+  const house = frames.some((frame) => frame.view === 'D');
   /** Nothing is explained that no frame shows. */
   const shown = (top: Metres | null, bottom = top): boolean =>
-    top !== null && bottom !== null && frames.some((frame) => top <= frame.bottomDepth && bottom >= frame.topDepth);
+    top !== null &&
+    bottom !== null &&
+    frames.some((frame) => frame.view !== 'D' && top <= frame.bottomDepth && bottom >= frame.topDepth);
   /** The adapter's own is shown only while the adapter is moved. */
   const hasBand = (kind: Band['kind']): boolean =>
     bands.some((band) => band.setting === 'pump.setting' && band.from !== null && band.kind === kind);
@@ -243,7 +248,7 @@ function entriesOf(
         group('mark', signShapes({ number, severity, x: x + SWATCH / 2, y: y + 7, size: KEY_SIGN, ink }), NUMBERS),
       ],
     })),
-    ...materials(solution, shown).map((material): Entry => ({
+    ...(house && frames.length === 1 ? [] : materials(solution, shown)).map((material): Entry => ({
       key: `material/${material ?? 'unknown'}`,
       words: asNamed(material ?? groundNotReported),
       swatch: (x, y) => materialSwatch(material, x, y, ink, view),
@@ -302,7 +307,7 @@ function entriesOf(
           },
         ]
       : []),
-    ...(drawsUnknown(solution)
+    ...((symbols || !house) && drawsUnknown(solution)
       ? [
           {
             key: 'unknown',
@@ -320,7 +325,7 @@ function entriesOf(
           },
         ]
       : []),
-    ...(marksAssumed(solution)
+    ...(house || marksAssumed(solution)
       ? [
           {
             key: 'assumed',
@@ -474,10 +479,16 @@ function blockLines(
   const count = (severity: Severity): number => findings.filter((finding) => finding.severity === severity).length;
   const said = [
     caption.depths({ date: date ?? facts.date }, show(view.units)),
-    caption.scales({
-      scale: scale === null ? null : sheet.scale({ scale }, show(view.units)).long,
-      factors: frames.map(({ view: name, widthFactor }) => ({ view: name, factor: saidFactor(widthFactor) })),
-    }),
+    ...(frames.every(({ view: name }) => name === 'D')
+      ? []
+      : [
+          caption.scales({
+            scale: scale === null ? null : sheet.scale({ scale }, show(view.units)).long,
+            factors: frames
+              .filter(({ view: name }) => name !== 'D')
+              .map(({ view: name, widthFactor }) => ({ view: name, factor: saidFactor(widthFactor) })),
+          }),
+        ]),
     caption.checks({
       danger: count('danger'),
       warning: count('warning'),

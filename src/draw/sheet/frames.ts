@@ -19,7 +19,8 @@ export function drawFrame(frame: FramePlace, { sheet }: ShortLanguage, ink: Ink,
   const name = view === 'O' ? '' : sheet.details[view];
   const nameX = x + type.width(view, 16, 600) + 10;
   const room = x + width - nameX - type.width(name, 16, 600) - 12;
-  const words = scaleWays(saidFactor(widthFactor), sheet).find((each) => type.width(each, 12) <= room);
+  const ways = view === 'D' ? [sheet.fromFloor, sheet.trueProportion] : scaleWays(saidFactor(widthFactor), sheet);
+  const words = ways.find((each) => type.width(each, 12) <= room);
   return group(`frame/${view}`, [
     rect('border', x, y, width, height, { rx: 3, fill: 'none', stroke: ink.hair, 'stroke-width': 1.2 }),
     text('letter', x, y - 14, view, { size: 16, weight: 600, fill: ink.ink }),

@@ -22,7 +22,12 @@ export interface WellNumbers {
   readonly rock: string | null;
 }
 
-const details: Readonly<Record<'A' | 'B' | 'C', string>> = { A: 'Well top', B: 'Pump and motor', C: 'Close-up' };
+const details: Readonly<Record<'A' | 'B' | 'C' | 'D', string>> = {
+  A: 'Well top',
+  B: 'Pump and motor',
+  C: 'Close-up',
+  D: 'At the house',
+};
 
 /** In a foot. */
 const INCHES = 12;
@@ -38,6 +43,10 @@ export const sheet = {
     capital(`${pipe === null ? '' : `${lining(pipe, show)}, `}${below(intake, rock)} to ${show.depth(bottom)}.`),
   depthsFrom: (show: Show): string => `Depths from the ground, in ${unit[show.units]}.`,
   trueProportion: 'true proportion',
+  /** In the house. */
+  fromFloor: 'heights from the floor, true proportion',
+  /** Over a slim picture of the pump, one word a line: as wide as it is. */
+  trueWidth: ['true', 'width'],
   /** Beside a bar of this length. */
   barAtTrueProportion: (length: string): string => `${length}, true proportion`,
   /** At the head of a detail. */

@@ -22,7 +22,7 @@ export function well(name: Well, changes: Readonly<Record<string, unknown>> = {}
   return solve(plan);
 }
 
-export function frame(view: 'A' | 'B' | 'C', changes: Partial<DetailFrame> = {}): DetailFrame {
+export function frame(view: 'A' | 'B' | 'C' | 'D', changes: Partial<DetailFrame> = {}): DetailFrame {
   return {
     view,
     x: 640,
