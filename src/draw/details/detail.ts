@@ -53,10 +53,10 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const { facts, values, bore } = solution;
   const topDepth = frame.frozen?.topDepth ?? plan.topDepth;
   const bottomDepth = frame.frozen?.bottomDepth ?? plan.bottomDepth;
-  const { roomLeft, roomRight, sparePx, trueProportion } = plan;
+  const { roomLeft, roomRight, sparePx, leftPx = 0, trueProportion } = plan;
   const down = height / (bottomDepth - topDepth);
   const factor = factorIn(frame, down, facts.dropPipe.outsideDiameter, plan);
-  const room = [roomLeft, roomRight, sparePx, trueProportion, factor];
+  const room = [roomLeft, roomRight, sparePx, leftPx, trueProportion, factor];
   const looks = same('looks', partLooks(solution.parts, down, frame.looks));
   const layout = recall('layout', [x, y, width, height, frame.theme, type, topDepth, bottomDepth, looks, ...room], () =>
     layOutFrame(frame, topDepth, bottomDepth, factor, looks, plan),
@@ -93,7 +93,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     solution,
     frame,
     pen,
-    box: { left: box.left, top: box.top, right: track.left - 2, bottom: box.bottom },
+    box: { left: box.left + leftPx, top: box.top, right: track.left - 2, bottom: box.bottom },
     placed,
     severityOf: (key) => faults.get(key)?.finding.severity,
   };

@@ -36,6 +36,8 @@ export interface Room {
   readonly roomRight: Metres;
   /** Fixed room besides, for what does not grow with widths [px]. */
   readonly sparePx: number;
+  /** Kept free between the rail and the well [px]. */
+  readonly leftPx?: number;
   /** One scale both ways. */
   readonly trueProportion: boolean;
 }
@@ -47,8 +49,8 @@ export interface Layout {
 }
 
 /** Between rail and labels, for what grows with widths [px]. */
-function roomIn(frame: DetailFrame, { sparePx }: Room): number {
-  return labelsLeft(frame) - LEADER_PX - (frame.x + RAIL_PX) - sparePx;
+export function roomIn(frame: DetailFrame, { sparePx, leftPx = 0 }: Pick<Room, 'sparePx' | 'leftPx'>): number {
+  return labelsLeft(frame) - LEADER_PX - (frame.x + RAIL_PX) - sparePx - leftPx;
 }
 
 /** What all widths in the frame are enlarged by. */
@@ -76,7 +78,7 @@ export function layOutFrame(
   const across = down * factor;
   // What is left over goes half to either side.
   const slack = Math.max(0, room + plan.sparePx - wide * across);
-  const axis = x + RAIL_PX + plan.roomLeft * across + slack / 2;
+  const axis = x + RAIL_PX + (plan.leftPx ?? 0) + plan.roomLeft * across + slack / 2;
   return {
     pen: makePen({
       axis,

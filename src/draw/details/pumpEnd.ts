@@ -13,6 +13,8 @@ import type { Callout } from './callouts.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
 import type { DetailContext } from './context.ts';
+import { roomIn } from './layout.ts';
+import { drawSlimPump, isWorthIt, stripWidth } from './slimPump.ts';
 import { inflowsOf } from './wanted.ts';
 import type { Wanted } from './wanted.ts';
 import { drawDimension } from './dimension.ts';
@@ -44,23 +46,39 @@ export function drawPumpEnd(solution: Solution, frame: DetailFrame, memory = for
       each.bottom > depths.topDepth && each.top < depths.bottomDepth ? Math.max(most, each.outsideRadius) : most,
     facts.pump.diameter / 2,
   );
+  const { topDepth, bottomDepth } = frame.frozen ?? depths;
+  const down = frame.height / (bottomDepth - topDepth);
+  const roomLeft = widest + inches(0.5);
+  const roomRight = widest + inches(0.3);
+  const strip = stripWidth(frame, 2 * widest, down);
+  const fits = roomIn(frame, { sparePx: SPARE_PX, leftPx: strip }) / (roomLeft + roomRight) / down;
+  const isSlim = isWorthIt(facts.pump.diameter, down) && fits >= LEAST_BESIDE;
   return drawDetail(
     solution,
     frame,
     {
       topDepth: depths.topDepth,
       bottomDepth: depths.bottomDepth,
-      roomLeft: widest + inches(0.5),
-      roomRight: widest + inches(0.3),
-      sparePx: 24,
+      roomLeft,
+      roomRight,
+      sparePx: SPARE_PX,
+      ...(isSlim ? { leftPx: strip } : {}),
       trueProportion: false,
       wanted: [...WANTED, ...inflowsOf(solution)],
       notes: bottomNote,
-      extra: drawClearance,
+      extra: (context, leaders) => [
+        ...(isSlim ? [drawSlimPump(solution, frame, { pen: context.pen, strip, radius: widest })] : []),
+        ...drawClearance(context, leaders),
+      ],
     },
     memory,
   );
 }
+
+/** For what does not grow with widths [px]. */
+const SPARE_PX = 24;
+/** With a slim picture of the pump beside it the well keeps at least this factor: else there is no contrast to show. */
+const LEAST_BESIDE = 2;
 
 /** From the motor to the bottom of the well. */
 interface Clearance {
