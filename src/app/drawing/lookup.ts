@@ -62,7 +62,8 @@ export function lineAt(
   last: string | null,
 ): { handle: Handle; frame: FramePlace } | null {
   const frame = frameAt(scene, x, y);
-  if (frame === null) return null;
+  // What stands in the house is at no depth of the well.
+  if (frame === null || frame.view === 'D') return null;
   const scale = metresPerPixel(frame);
   let best: Handle | null = null;
   let nearest = LINE_REACH;

@@ -4,7 +4,7 @@ import type { Handle } from '../../model/handles.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind } from '../../model/solution.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
-import { depthAt, lineAt, markAt, partAt } from './lookup.ts';
+import { depthAt, frameAt, lineAt, markAt, partAt } from './lookup.ts';
 import { PointerDrag } from './pointerDrag.ts';
 import type { SectionZoom } from './zoom.svelte.ts';
 import { ZoomGestures } from './zoomGestures.ts';
@@ -35,6 +35,8 @@ export interface PointerSurface {
   readonly placeChosen: (y: number) => void;
   readonly onmark: (number: number) => void;
   readonly onpart: (part: PointedPart | null, clicked: boolean) => void;
+  /** The close-up is asked for at a depth. */
+  readonly onlook: (depth: Metres) => void;
 }
 
 export class SheetPointer {
@@ -107,7 +109,9 @@ export class SheetPointer {
       },
       pointercancel: end,
       lostpointercapture: end,
-      dblclick: gestures.doubleClick,
+      dblclick: (event: MouseEvent) => {
+        if (!this.#lookCloser(event)) gestures.doubleClick(event);
+      },
       keydown: gestures.key,
       pointerleave: () => this.#leave(),
       // After a tap the browser presses a mouse that is not there, and would take the focus off the range just chosen.
@@ -176,6 +180,20 @@ export class SheetPointer {
       const part = partAt(scene, x, y, coarse());
       if (part !== null) onpart({ key: part.part, kind: part.kind, depth: this.#depthUnder(x, y) }, true);
     }
+  }
+
+  /** At a part, or anywhere in a detail of the well; twice on the ground zooms. A finger taps one part after another. */
+  #lookCloser(event: MouseEvent): boolean {
+    if (this.#surface.coarse()) return false;
+    if (event.target instanceof Element && event.target.closest('[data-own-pointer], [data-handle]') !== null)
+      return false;
+    const scene = this.#surface.scene();
+    const { x, y } = this.#within(event);
+    const view = frameAt(scene, x, y)?.view;
+    if (view === undefined || view === 'D' || (view === 'O' && partAt(scene, x, y, false) === null)) return false;
+    event.preventDefault();
+    this.#surface.onlook(this.#depthUnder(x, y));
+    return true;
   }
 
   #within(event: MouseEvent): { x: number; y: number } {

@@ -9,7 +9,7 @@ import { drawMotor } from '../parts/motor.ts';
 import { block, stroke } from '../parts/outline.ts';
 import { makePen, type Pen } from '../parts/pen.ts';
 import { drawPump } from '../parts/pump.ts';
-import { tonesOf } from '../parts/tones.ts';
+import { THEMES } from '../theme.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { DetailFrame } from './contract.ts';
@@ -53,7 +53,7 @@ export function drawSlimPump(
     bottom,
     across: down,
     down,
-    tones: tonesOf[theme],
+    tones: THEMES[theme].tones,
     // A shell of a few pixels is not cut open.
     looks: { pumpOpen: false, bands: false },
   });
