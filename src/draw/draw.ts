@@ -253,6 +253,8 @@ function detailShapes(
 ): Shape[] {
   if (details.length === 0) return [];
   const places = details.map(({ place }) => place);
+  // The house, under the section, reaches out of its frame by no more than a pipe's end.
+  const matted = besideSection ? places.filter(({ view }) => view !== 'D') : places;
   return [
     // A detail that was kept is kept with its window.
     ...details.map((detail) => {
@@ -261,8 +263,8 @@ function detailShapes(
     }),
     recall(
       'mat',
-      [...joined(places.map(({ x, y, width, height }) => [x, y, width, height])), sheet.right, sheet.bottom, ink],
-      () => drawMat(places, sheet, besideSection, ink),
+      [...joined(matted.map(({ x, y, width, height }) => [x, y, width, height])), sheet.right, sheet.bottom, ink],
+      () => drawMat(matted, sheet, besideSection, ink),
     ),
     ...places.map((place) => {
       const { view, x, y, width, height, widthFactor } = place;

@@ -269,8 +269,13 @@ describe('as a sheet', () => {
       const section = scene.frames.find((each) => each.view === 'O')!;
       const detail = scene.frames.find((each) => each.view === 'D')!;
       expect(detail.y).toBeGreaterThan(section.y + section.height);
+      // The mat round the other details covers no part of the section.
+      const mat = flat(scene.shapes).find(({ path }) => path === 'mat')!.shape.d!;
+      expect(Math.min(...pathPoints(mat).map(([x]) => x))).toBeGreaterThan(section.x + section.width);
+      for (const chip of scene.chips) expect(chip.y + chip.height).toBeLessThan(detail.y - 30);
       expect(flat(scene.shapes).some(({ path }) => path.includes('bracket/D') || path.includes('link/D'))).toBe(false);
     }
+    expect(withHouse.length).toBeGreaterThan(0);
     expect(withHouse.length).toBeLessThan(wells.length);
   });
 });
