@@ -55,7 +55,7 @@ module.exports = {
       from: { path: '^src/draw' },
       to: {
         path: '^src/words/en/',
-        pathNot: '^src/words/en/short\\.ts$',
+        pathNot: '^src/words/en/(short|atHouse)\\.ts$',
         dependencyTypesNot: ['type-only'],
       },
     },

@@ -5,7 +5,7 @@ import { show } from '../model/units.ts';
 import { short as english } from '../words/en/short.ts';
 import type { ShortLanguage } from '../words/words.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
-import type { DetailFrame, DetailScene } from './details/contract.ts';
+import type { DetailDrawer, DetailFrame, DetailScene } from './details/contract.ts';
 import type { Box } from './hatch/clip.ts';
 import { heavier } from './heavier.ts';
 import { joined } from './joined.ts';
@@ -234,7 +234,7 @@ function drawIn(frame: DetailFrame, solution: Solution, view: View, memory: Memo
       return drawLens(solution, depthOf(view), frame, memory);
     case 'D':
       if (view.atHouse === undefined) throw new Error('draw: a drawer without the house needs view.atHouse for it');
-      return view.atHouse(solution, frame, memory);
+      return (view.atHouse as DetailDrawer)(solution, frame, memory);
   }
 }
 

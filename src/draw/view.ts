@@ -1,10 +1,8 @@
 /** What is asked of a drawing, and what comes back beside its shapes. */
-import type { PartKind, Solution } from '../model/solution.ts';
+import type { PartKind } from '../model/solution.ts';
 import type { Metres } from '../model/si.ts';
 import type { ShortLanguage } from '../words/words.ts';
-import type { DetailFrame } from './details/contract.ts';
 import type { DetailLooks, Looks } from './looks.ts';
-import type { Memory } from './memory.ts';
 import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
 import type { Pieces } from './pieces.ts';
@@ -173,8 +171,8 @@ export interface DetailScene extends DepthWindow {
   readonly looks: DetailLooks;
 }
 
-/** As `drawAtHouse`. */
-export type HouseDrawer = (solution: Solution, frame: DetailFrame, memory: Memory) => DetailScene;
+/** `drawAtHouse`, or one in another language: a view carries it and does not call it. */
+export type HouseDrawer = (...asked: never[]) => DetailScene;
 
 /** One detail, drawn, and where it stands on the sheet. */
 export interface DetailDrawing {

@@ -4,12 +4,14 @@
  * The sheet draws the frame's border and its heading above it ("A  Well top", "depths to scale, widths x5").
  * The detail draws everything inside the window, in sheet coordinates, cropped to it.
  */
+import type { Solution } from '../../model/solution.ts';
 import type { ShortLanguage } from '../../words/words.ts';
+import type { Memory } from '../memory.ts';
 import type { DetailLooks } from '../looks.ts';
 import type { Pieces } from '../pieces.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
-import type { DepthWindow, View } from '../view.ts';
+import type { DepthWindow, DetailScene, View } from '../view.ts';
 
 export interface DetailFrame {
   readonly view: 'A' | 'B' | 'C' | 'D';
@@ -35,3 +37,5 @@ export interface DetailFrame {
 }
 
 export type { DetailScene } from '../view.ts';
+
+export type DetailDrawer = (solution: Solution, frame: DetailFrame, memory: Memory) => DetailScene;

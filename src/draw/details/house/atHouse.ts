@@ -15,10 +15,10 @@ import { makePen } from '../../parts/pen.ts';
 import { THEMES } from '../../theme.ts';
 import type { Shape } from '../../scene.ts';
 import { group, rect } from '../../shapes.ts';
-import type { HitPlace, HouseDrawer } from '../../view.ts';
+import type { HitPlace } from '../../view.ts';
 import { drawCallouts, layOut } from '../callouts.ts';
 import type { DetailContext } from '../context.ts';
-import type { DetailFrame, DetailScene } from '../contract.ts';
+import type { DetailDrawer, DetailFrame, DetailScene } from '../contract.ts';
 import { labelsLeft, LEADER_PX } from '../layout.ts';
 import { leadersOf } from '../leaders.ts';
 import { drawMarks, faultBoxes } from '../marks.ts';
@@ -37,7 +37,7 @@ const BELOW: Metres = UNDER_FLOOR + inches(5);
 const LOOKS = { pumpOpen: true, bands: true };
 
 /** In a language: its words are fetched with it. */
-export function drawAtHouseIn(said: AtHouseLanguage): HouseDrawer {
+export function drawAtHouseIn(said: AtHouseLanguage): DetailDrawer {
   const wanted = wantedIn(said);
   return (solution, frame, memory) => drawHouse(solution, frame, { said, wanted }, memory);
 }
