@@ -190,4 +190,18 @@ export const HARMLESS = {
       why: 'one single run, to the last bit',
     },
   ],
+  'src/model/rules/checkValve.ts': [
+    { line: 'lowest === undefined || highest === undefined', why: 'where there is a lowest valve there is a highest' },
+    {
+      line: "lowest.by === 'intake' || highest === undefined",
+      to: 'false',
+      why: 'without a valve there are fewer than two',
+    },
+    { line: 'Array.isArray(typed)', why: 'the plan’s format lets nothing but a list of lengths through' },
+    { line: 'return texts', why: 'the plan’s format lets nothing but a list of lengths through' },
+    { line: "typeof text === 'string'", why: 'the plan’s format lets nothing but a list of lengths through' },
+    { line: "return highest?.key ?? 'nipple'", why: 'asked only where a valve stands' },
+    { line: 'part.top < highest.top', to: 'part.top <= highest.top', why: 'no two valves stand at one height' },
+    { line: "placed(solved, 'checkValve')?.bottom", why: 'asked only where a valve is drawn' },
+  ],
 };

@@ -487,6 +487,18 @@ export const CASES: readonly RuleCase[] = [
   }),
   of('PR-09', 'three hundred feet on one valve', 'ok', {}, { dropPipeCutLength: feet(300) }),
   of('PR-09', 'more', 'note', {}, { dropPipeCutLength: feet(301) }),
+  of('PR-09', 'level unknown, one valve nearly as high as it may be', 'ok', {
+    ...levelUnknown,
+    'string.checkValves': ['24 ft'],
+  }),
+  of('PR-09', 'level unknown, an upper valve a little over the pump’s own height', 'depends', {
+    ...levelUnknown,
+    'string.checkValves': ['0 ft', '24 ft'],
+  }),
+  of('PR-10', 'a valve at the tank of a well with a seal', 'warning', {
+    ...seal,
+    'string.valveBetweenTopAndTank': true,
+  }),
   of('PR-10', 'no valve beyond the top', 'ok', {}),
   of('PR-10', 'a valve at the tank', 'warning', { 'string.valveBetweenTopAndTank': true }),
   of('PR-11', 'arrow up', 'ok', {}),

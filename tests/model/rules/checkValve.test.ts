@@ -81,7 +81,7 @@ describe('the band of the pump', () => {
     judged({ ...held, ...changes }).bands.find(({ setting }) => setting === 'pump.setting')?.fromEnd.rule;
 
   test('is not ended by a valve that stands alone: the column above it hangs on it, however high the water', () => {
-    expect(endedBy({ 'string.checkValves': ['20 ft'] })).not.toBe('PR-09');
+    expect(endedBy({ 'string.checkValves': ['60 ft'] })).not.toBe('PR-09');
     expect(endedBy({ 'string.checkValves': ['0 ft', '100 ft'] })).toBe('PR-09');
     // The one built into the pump counts with the one above it.
     expect(endedBy({ 'pump.checkValveInside': true, 'string.checkValves': ['100 ft'] })).toBe('PR-09');
@@ -153,6 +153,12 @@ test('a lowest valve too high is put at the pump, and those above it stay', () =
   const solution = solve(typed);
   const at = solution.findings.findIndex(({ rule }) => rule === 'PR-09');
   expect(fixesOf(typed, solution)[at]?.button?.variant).toBe('lowestToPump');
+});
+
+test('valves typed from the top down are put in their order by the change', () => {
+  expect(fixOf('PR-09', { ...held, 'string.checkValves': ['75 ft', '40 ft'] }).changes).toEqual([
+    { path: 'string.checkValves', to: ['0 ft', '75 ft'] },
+  ]);
 });
 
 test('the arrow says nothing where the only valve is built into the pump', () => {
