@@ -8,6 +8,7 @@ const noPlan = 'no figure of the tables lies on that edge';
 
 export const HARMLESS = {
   'src/model/formulas/aquiferTest.ts': [
+    { line: 'const LARGEST_ARGUMENT', why: 'the start of a search from above: wells in question lie far below it' },
     { line: 'tries < 100 && damping', why: 'bounds of a search that ends by itself long before them' },
     { line: 'there.square < square', to: 'there.square <= square', why: 'an equal sum of squares is the same fit' },
     { line: 'there.square < square', to: 'true', why: 'the search comes back from a step too far, only later' },
@@ -44,6 +45,8 @@ export const HARMLESS = {
     { line: '!(ratio > 0 && ratio < Infinity)', to: 'ratio >= 0', why: 'one single temperature, to the last bit' },
   ],
   'src/model/formulas/corrosion.ts': [
+    { line: 'const PRINTED_PRECISION', why: 'a sliver for last bits, not a figure' },
+    { line: 'const CLASS_A_LIMIT', why: 'no two metals of the table lie so near the limit' },
     { line: 'return difference < 0', to: 'difference <= 0', why: 'equal potentials were told before' },
     { line: 'CLASS_A_LIMIT + PRINTED_PRECISION', why: noPlan },
     { line: 'CLASS_B_LIMIT + PRINTED_PRECISION', to: 'difference < CLASS_B_LIMIT + PRINTED_PRECISION', why: noPlan },
@@ -71,6 +74,7 @@ export const HARMLESS = {
     },
   ],
   'src/model/formulas/errorFunction.ts': [
+    { line: 'const JOIN', why: 'both forms are as good on either side' },
     { line: 'x <= JOIN', to: 'x < JOIN', why: meeting },
     { line: 'n <= 40', to: 'n < 40', why: last },
   ],
@@ -107,6 +111,7 @@ export const HARMLESS = {
     { line: 'return surfaceAmplitude <= meanGround', to: 'surfaceAmplitude < meanGround', why: meeting },
   ],
   'src/model/formulas/levelFall.ts': [
+    { line: 'const LEVEL', why: 'a sliver for last bits, not a figure' },
     {
       line: 'first === undefined || last === undefined',
       why: 'without a point there is no level to rise: it is refused all the same',
@@ -125,6 +130,8 @@ export const HARMLESS = {
     { line: 'end > 0 ? pumpedVolume / end', to: 'end >= 0', why: 'a fall of no time has no mean: nobody asks' },
   ],
   'src/model/formulas/operatingPoint.ts': [
+    { line: 'const MOST_STEPS', why: 'the search ends by itself long before' },
+    { line: 'HEAD_AGREEMENT = 1e-9', why: 'a sliver for last bits, not a figure' },
     {
       line: 'if (!(surplusLow > 0))',
       to: 'surplusLow >= 0',

@@ -911,6 +911,25 @@ export const CASES: readonly RuleCase[] = [
     'pump.lowLevelCutOff': undefined,
   }),
   // 1.049 in bore: 15.08 gpm is 5.6 ft/s.
+  of('PR-18', 'a pump of which nobody said the strength', 'not judged', {
+    'pump.power': undefined,
+    'pump.curve': undefined,
+  }),
+  of('PR-48', 'a pump of which nobody said the strength', 'not judged', {
+    'pump.power': undefined,
+    'pump.curve': undefined,
+  }),
+  of('PR-18', 'PE in water warmer than its table', 'not judged', { 'site.waterTemperature': '110 degF' }),
+  of('PR-48', 'PE in water warmer than its table', 'not judged', { 'site.waterTemperature': '110 degF' }),
+  of('PR-47', 'a line narrower than the drop pipe', 'warning', {
+    'house.line.size': '3/4 in',
+    'house.demand': '14 gpm',
+  }),
+  of('PR-47', 'the same line from a well with a seal', 'warning', {
+    ...seal,
+    'house.line.size': '3/4 in',
+    'house.demand': '14 gpm',
+  }),
   of('PR-47', '15 gpm in 1 in', 'ok', { 'house.demand': '15 gpm' }),
   of('PR-47', '15.2 gpm in 1 in', 'warning', { 'house.demand': '15.2 gpm' }),
   of('PR-47', '26.2 gpm in 1-1/4 in throughout', 'warning', {
