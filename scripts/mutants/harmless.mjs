@@ -211,4 +211,22 @@ export const HARMLESS = {
     { line: 'part.top < highest.top', to: 'part.top <= highest.top', why: 'no two valves stand at one height' },
     { line: "placed(solved, 'checkValve')?.bottom", why: 'asked only where a valve is drawn' },
   ],
+  'src/model/rules/pumpDepth.ts': [
+    { line: 'return measured < 0', to: 'measured <= 0', why: noPlan },
+    { line: 'return rest >= bottom', to: 'rest > bottom', why: 'water at the very bottom: the well is as good as dry' },
+    {
+      line: "lowest.by === 'cutOff' && underProbe",
+      to: 'false',
+      why: 'a probe that holds the water up ends the band by the line below too',
+    },
+    {
+      line: "lowest.by === 'cutOff' && underProbe",
+      to: 'true',
+      why: 'a probe holds the water up only where there is one',
+    },
+    { line: 'underProbe < level + least', to: 'underProbe <= level + least', why: meeting },
+    { line: 'flow > most', to: 'flow >= most', why: 'one single flow, to the last bit' },
+    { line: 'measured < LEAST_SUBMERGENCE', to: 'measured <= LEAST_SUBMERGENCE', why: meeting },
+    { line: 'level < probe', to: 'level <= probe', why: 'water at the probe is held by it: told a line above' },
+  ],
 };
