@@ -598,6 +598,31 @@ export const CASES: readonly RuleCase[] = [
   of('PR-13', 'fewer', 'warning', { 'string.ties': '21 ft' }),
   of('PR-13', 'every 5 ft', 'ok', { 'string.ties': '5 ft' }),
   of('PR-13', 'more', 'note', { 'string.ties': '4 ft' }),
+  of('PR-12', 'four feet up, inside the casing', 'ok', {
+    'pump.setting': '58 ft',
+    'string.torqueArrestor': '4 ft',
+    'string.splices': [],
+  }),
+  of('PR-12', 'none on threaded PVC', 'warning', {
+    'string.torqueArrestor': 'none',
+    dropPipe: { material: 'PVC', size: '1 in', ratio: 'schedule 80' },
+  }),
+  of('PR-12', 'none on threaded PVC under a small pump', 'warning', {
+    'string.torqueArrestor': 'none',
+    'pump.power': '1/2 hp',
+    dropPipe: { material: 'PVC', size: '1 in', ratio: 'schedule 80' },
+  }),
+  of('PR-14', 'fewer, in a metric plan', 'note', { units: 'metric', 'string.guards': '51 ft' }),
+  of('PR-64', 'less, where frost and its margin just come to a foot', 'not judged', {
+    'site.frostDepth': '6 in',
+    'site.frostMargin': '6 in',
+    'top.depth': '11 in',
+  }),
+  of('PR-64', 'less, where they come to an inch under it', 'warning', {
+    'site.frostDepth': '5 in',
+    'site.frostMargin': '6 in',
+    'top.depth': '11 in',
+  }),
   of('PR-14', 'a guard every 50 ft', 'ok', { 'string.guards': '50 ft' }),
   of('PR-14', 'fewer', 'note', { 'string.guards': '51 ft' }),
   of('PR-14', 'none down to 300 ft', 'not judged', { 'string.guards': undefined }, { dropPipeCutLength: feet(300) }),
