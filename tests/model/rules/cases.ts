@@ -383,6 +383,26 @@ export const CASES: readonly RuleCase[] = [
     'pump.power': '3 hp',
     'pump.setting': '107.5 ft',
   }),
+  of('PR-05', '3 hp over a screen', 'ok', { ...screened, ...noShroud, 'pump.power': '3 hp' }),
+  of('PR-05', '3 hp over a screen of which nobody said the ends', 'not judged', {
+    ...screened,
+    ...noShroud,
+    'pump.power': '3 hp',
+    'pump.setting': '160 ft',
+    'well.intake': { kind: 'screen', diameter: '5 in' },
+  }),
+  of('PR-05', '3 hp, and nobody said how the water comes in', 'not judged', {
+    ...noShroud,
+    'pump.power': '3 hp',
+    'well.inflows': undefined,
+    'well.intake': {},
+  }),
+  of('PR-06', '3 hp in a hole of unknown width', 'not judged', {
+    ...noShroud,
+    'pump.power': '3 hp',
+    'well.intake.diameter': undefined,
+  }),
+  of('PR-06', 'a small motor in a hole of unknown width', 'ok', { ...noShroud, 'well.intake.diameter': undefined }),
   of('PR-06', 'a quarter foot a second', 'ok', { 'pump.power': '3 hp' }, { velocityPastMotor: feet(0.25) }),
   of('PR-06', 'in the screen, where nobody knows how much passes the motor', 'not judged', {
     ...noShroud,
