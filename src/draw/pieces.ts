@@ -5,7 +5,6 @@
 import type { Solution } from '../model/solution.ts';
 import { kindOfKey } from './keys.ts';
 import type { Shape } from './scene.ts';
-import type { HitPlace } from './view.ts';
 
 /** Ringed; pale, as what is there already; left out. */
 export type Showing = 'lit' | 'ghosted' | 'absent';
@@ -61,6 +60,6 @@ function within(shape: Shape, each: (child: Shape) => Shape[]): Shape {
 }
 
 /** What is not there does not answer to the pointer. */
-export function hitsShown(hits: readonly HitPlace[], pieces: Pieces): HitPlace[] {
+export function hitsShown<Hit extends { readonly part: string }>(hits: readonly Hit[], pieces: Pieces): Hit[] {
   return hits.filter(({ part }) => showingOf(part, pieces) !== 'absent');
 }
