@@ -57,7 +57,7 @@ function chapter(family, kept) {
       .replace(/^src\/(model\/)?/, '')
       .replace(/^(formulas|rules|draw)\//, '')
       .replace(/\.ts$/, '');
-  const untried = files.filter((file) => !kept[file]).map(short);
+  const untried = files.filter((file) => kept[file]?.killed === undefined).map(short);
   return [
     `## ${NAMES[family]}`,
     '',
@@ -76,7 +76,12 @@ function chapter(family, kept) {
           ],
           [scoreRow('**all of these**', scores), ...scores.map((each) => scoreRow(short(each[0]), [each]))],
         )),
-    ...(untried.length === 0 ? [] : [`Not tried yet: ${untried.join(', ')}.`, '']),
+    ...(untried.length === 0
+      ? []
+      : [
+          `Not tried yet${scores.some(([, { killed }]) => killed === undefined) ? ', but for their limits where these are told' : ''}: ${untried.join(', ')}.`,
+          '',
+        ]),
     ...survivors('Harmless survivors', scores, short, true),
     ...survivors('Survivors still to be killed', scores, short, false),
     ...limitsLeft(scores, short),
