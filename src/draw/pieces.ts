@@ -30,7 +30,7 @@ const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Groups of a scene that hold nothing but parts, or groups of them. */
-const OF_PARTS: ReadonlySet<string> = new Set(['well', 'house', 'string', 'topWorks']);
+const OF_PARTS: ReadonlySet<string> = new Set(['well', 'house', 'string', 'topWorks', 'slimPump', 'atHouse']);
 
 /** How much of a ghost is left. */
 const GHOST = 0.22;

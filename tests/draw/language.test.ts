@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { createDrawer, draw, toSvg, type Scene, type View } from '../../src/draw/index.ts';
+import { drawAtHouse, drawAtHouseIn } from '../../src/draw/details/house/atHouse.ts';
 import { inFace } from '../../src/draw/type/width.ts';
 import { solve, withValue } from '../../src/model/index.ts';
+import { atHouse } from '../../src/words/en/atHouse.ts';
 import { short } from '../../src/words/en/short.ts';
-import type { ShortLanguage } from '../../src/words/words.ts';
+import type { AtHouseLanguage, ShortLanguage } from '../../src/words/words.ts';
 import { GALLERY, type Picture } from './gallery.ts';
 import { flat, SHEET } from './pictures.ts';
 
@@ -16,6 +18,7 @@ const ACCENTS: Readonly<Record<string, string>> = Object.fromEntries(
 
 /** English with an accent on every vowel: about as wide, and a word that was not asked of it has none. */
 const ACCENTED: ShortLanguage = inAccents(short) as ShortLanguage;
+const IN_ACCENTS = drawAtHouseIn(inAccents(atHouse) as AtHouseLanguage);
 
 function inAccents(words: unknown): unknown {
   if (typeof words === 'string') return accented(words);
@@ -32,7 +35,7 @@ function accented(words: string): string {
 /** Units stand behind figures; they are the reader's, whatever the language. */
 const FIGURES = /\d[\s\u00A0](in|psi|kPa|L\/min)\b/g;
 /** A view's letter is a name, as the details are told apart by it. */
-const isView = (words: string): boolean => /^[ABCO]$/.test(words);
+const isView = (words: string): boolean => /^[ABCDO]$/.test(words);
 /** What the plan calls its ground is shown as it stands there. */
 const OF_THE_PLAN = /layerNames > layer\/\d+ >|^legend > material\/(?!unknown)/;
 
@@ -75,7 +78,7 @@ describe('a picture speaks the language that it is asked for, and no word of ano
     // A name would be the plan's own.
     const solution = solve(withValue(picture.plan, 'title', ''));
     for (const view of viewsOf(picture)) {
-      expect(notAsked(draw(solution, { ...view, words: ACCENTED }))).toEqual([]);
+      expect(notAsked(draw(solution, { ...view, words: ACCENTED, atHouse: IN_ACCENTS }))).toEqual([]);
       expect(notAsked(draw(solution, view)).length).toBeGreaterThan(10);
     }
   });
@@ -86,8 +89,13 @@ describe('a drawer that drew in one language or unit draws anew in another', () 
     const solution = solve(picture.plan);
     const drawer = createDrawer();
     for (const view of viewsOf(picture)) {
-      for (const other of [{}, { words: ACCENTED }, { units: 'metric' }, { units: 'us' }] as const) {
-        const asked: View = { ...view, ...other };
+      for (const other of [
+        {},
+        { words: ACCENTED, atHouse: IN_ACCENTS },
+        { units: 'metric' },
+        { units: 'us' },
+      ] as const) {
+        const asked: View = { atHouse: drawAtHouse, ...view, ...other };
         expect(toSvg(drawer(solution, asked))).toBe(toSvg(draw(solution, asked)));
       }
     }

@@ -86,7 +86,7 @@ describe('what cannot be drawn is refused by its name, its value and what would 
   });
 
   test.each([
-    ['sheet', 'pumpend', '"pumpend"; use "all", "section", "top", "pump", or { at: a depth in metres }'],
+    ['sheet', 'pumpend', '"pumpend"; use "all", "section", "top", "pump", "house", or { at: a depth in metres }'],
     ['sheet', {}, '{  }; use "all"'],
     ['sheet', 7, '7; use "all"'],
     ['theme', 'sepia', '"sepia"; use "light", "dark", "print", "contrast", "contrast-dark"'],

@@ -3,13 +3,12 @@
  * for the first time sees that it is a stick.
  */
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
-import { drawIntake } from '../parts/intake.ts';
-import { drawMotor } from '../parts/motor.ts';
+import type { Solution } from '../../model/solution.ts';
 import { block, stroke } from '../parts/outline.ts';
 import { makePen, type Pen } from '../parts/pen.ts';
-import { drawPump } from '../parts/pump.ts';
+import { drawPumpStick, pumpStick } from '../parts/pumpStick.ts';
 import { THEMES } from '../theme.ts';
+import { pipeRamp } from '../well/stage.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect, text } from '../shapes.ts';
 import type { DetailFrame } from './contract.ts';
@@ -29,12 +28,6 @@ export function stripWidth({ type, words }: Pick<DetailFrame, 'type' | 'words'>,
 }
 
 export const isWorthIt = (pumpDiameter: Metres, down: number): boolean => pumpDiameter * down >= LEAST_PUMP_PX;
-
-const DRAWN: Readonly<Partial<Record<PartKind, (part: PlacedPart, pen: Pen) => Shape>>> = {
-  pump: drawPump,
-  intake: drawIntake,
-  motor: drawMotor,
-};
 
 /** @param radius  of the hole about the pump */
 export function drawSlimPump(
@@ -61,16 +54,17 @@ export function drawSlimPump(
   const half = Math.max(2, wide.radius * down);
   const pipe = Math.max(0.8, (facts.dropPipe.outsideDiameter / 2) * down);
   const discharge = parts.find(({ kind }) => kind === 'pump')?.top ?? bottom;
+  const ramp = pipeRamp(facts.dropPipe.material, pen.tones);
   return group('slimPump', [
     rect('strip', left, y, wide.strip, height, { fill: ink.paper }),
     path('edge', stroke(right, y, right, y + height), { stroke: ink.hair }),
     path('bore', block(axis - half, begin, axis + half, y + height + 2), { fill: pen.tones.water, stroke: ink.hair }),
     path('dropPipe', block(axis - pipe, begin, axis + pipe, Math.max(begin, pen.y(discharge))), {
-      fill: pen.tones.pipe.base,
-      stroke: pen.tones.pipe.edge,
+      fill: ramp.base,
+      stroke: ramp.edge,
       'stroke-width': 0.7,
     }),
-    ...parts.flatMap((part) => DRAWN[part.kind]?.(part, pen) ?? []),
+    drawPumpStick(pumpStick({ ...facts.pump, diameter: facts.pump.motorDiameter }, pen, 0), undefined, pen),
     ...sheet.trueWidth.map((each, i) =>
       text(each, axis, y + 6 + LINE * (i + 0.75), each, { size: SIZE, weight: 600, fill: ink.ink, anchor: 'middle' }),
     ),

@@ -25,13 +25,14 @@ export interface PumpStick {
   readonly trueBottom: Metres;
 }
 
-export function pumpStick(facts: PumpFacts, pen: Pen): PumpStick {
+/** @param least  half of what it is drawn wide at least [px] */
+export function pumpStick(facts: PumpFacts, pen: Pen, least = LEAST_HALF_PX): PumpStick {
   const { setting, diameter } = facts;
   const trueTop = dischargeDepth(facts);
   const trueBottom = motorBottomDepth(facts);
   const symbol = pen.closed?.pump === false;
   const middle = pen.y((trueTop + trueBottom) / 2);
-  const half = Math.max(LEAST_HALF_PX, (diameter / 2) * pen.across);
+  const half = Math.max(least, (diameter / 2) * pen.across);
   return {
     left: pen.x(0) - half,
     width: half * 2,

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drawAtHouse } from '../../../src/draw/details/house/atHouse.ts';
-import { draw, LETTER } from '../../../src/draw/index.ts';
+import { A3, draw, LETTER, TABLOID } from '../../../src/draw/index.ts';
 import { forgetful } from '../../../src/draw/memory.ts';
 import type { DetailScene } from '../../../src/draw/view.ts';
 import type { HitPlace, Scene } from '../../../src/draw/index.ts';
@@ -261,8 +261,9 @@ describe('as a sheet', () => {
   });
 
   test('on paper it stands under a section that leaves room for it, and in no bracket of the well', () => {
-    const wells = (['tamarack-ridge', 'heron-flats', 'willow-dale', 'palo-amargo', 'slate-hollow'] as const).map(
-      (name) => draw(well(name), { ...view, sheet: 'all', theme: 'print', paper: LETTER, width: 0, height: 0 }),
+    const wells = (['tamarack-ridge', 'heron-flats', 'willow-dale', 'palo-amargo', 'slate-hollow'] as const).flatMap(
+      (name) =>
+        [LETTER, TABLOID, A3].map((paper) => draw(well(name), { ...view, sheet: 'all', theme: 'print', paper })),
     );
     const withHouse = wells.filter((scene) => frames(scene).includes('D'));
     for (const scene of withHouse) {

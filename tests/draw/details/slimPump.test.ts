@@ -25,11 +25,12 @@ describe.each([
   // Two wells are drilled so wide that there the strip would leave them no room.
   ['of 288 px', NARROW, WELLS.filter((name) => name !== 'willow-dale' && name !== 'palo-amargo')],
 ] as const)('in a frame %s', (_, at: DetailFrame, wells) => {
-  test.each(wells)('the pump of %s is as many times taller than wide as it is', (name) => {
+  test.each(wells)('pump and motor of %s are as many times taller than wide as they are', (name) => {
     const solution = well(name);
     const scene = drawPumpEnd(solution, at);
-    const { top, bottom, radius } = solution.parts.find(({ kind }) => kind === 'pump')!;
-    const drawn = inStrip(scene, 'pump');
+    const { top, radius } = solution.parts.find(({ kind }) => kind === 'pump')!;
+    const { bottom } = solution.parts.find(({ kind }) => kind === 'motor')!;
+    const drawn = inStrip(scene, 'pumpBody');
     const y = yIn(at, scene);
     expect(drawn.top).toBeCloseTo(y(top), 0);
     expect(drawn.bottom).toBeCloseTo(y(bottom), 0);

@@ -293,7 +293,7 @@ describe('from near', () => {
     const far = flat(picture(plan).scene.shapes).map(({ path }) => path);
     for (const part of ['checkValve', 'splice', 'torqueArrestor', 'motor'])
       expect(near.filter((path) => path.startsWith(`window > well > ${part}`)).length, part).toBeGreaterThan(0);
-    expect(near.some((path) => path.includes('pumpBody'))).toBe(false);
+    expect(near.some((path) => path.includes('string > pumpBody'))).toBe(false);
     expect(far.some((path) => path.endsWith('pumpBody > outline'))).toBe(true);
   });
 

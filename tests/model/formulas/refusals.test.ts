@@ -63,9 +63,6 @@ const run = (change: { voltage?: number; current?: number; share?: number }) => 
 type Bound = readonly [what: string, compute: () => unknown, refusal: string | null];
 
 const BOUNDS: Readonly<Record<string, readonly Bound[]>> = {
-  'air line': [
-    // 9.80665 kPa hold a metre of water of 1000 kg/m3.
-  ],
   'pumping test': [
     ['a near well drawn down more', thiem(1, 2), null],
     ['a near well as far as the other', thiem(10, 2), 'the near well'],
@@ -193,8 +190,6 @@ const BOUNDS: Readonly<Record<string, readonly Bound[]>> = {
     ['a frost of none, by the rule of thumb', () => empiricalFrostDepth(0), null],
     ['an endless winter, by the rule of thumb', () => empiricalFrostDepth(Infinity), 'index is Infinity'],
   ],
-  'frost through layers': [],
-  'frost as a wave': [],
   'every formula': [
     ['a positive figure that is endless', () => requirePositive('it', 'flow', Infinity), 'it: flow is Infinity'],
     [

@@ -35,8 +35,8 @@ describe('an adapter stands', () => {
     expect(room(twoCasings('0 ft'))[0]).toBeLessThan(0);
   });
 
-  test('above the pump, with a foot of pipe between', () => {
-    expect(room({ 'pump.setting': '10 ft' })).toEqual([7.5, 'pump']);
+  test('above the pump, with a foot and a half between', () => {
+    expect(room({ 'pump.setting': '10 ft' })).toEqual([7, 'pump']);
   });
 
   test('in a casing of unknown length as deep as one digs', () => {

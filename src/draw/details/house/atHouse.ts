@@ -16,7 +16,8 @@ import { THEMES } from '../../theme.ts';
 import type { Shape } from '../../scene.ts';
 import { group, rect } from '../../shapes.ts';
 import type { HitPlace } from '../../view.ts';
-import { drawCallouts, layOut } from '../callouts.ts';
+import { drawCallouts, layOut, type Callout } from '../callouts.ts';
+import { showingOf } from '../../pieces.ts';
 import type { DetailContext } from '../context.ts';
 import type { DetailDrawer, DetailFrame, DetailScene } from '../contract.ts';
 import { labelsLeft, LEADER_PX } from '../layout.ts';
@@ -128,6 +129,11 @@ function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying
     }),
   ]);
   const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
+  const isThere = ({ key }: Callout): boolean => showingOf(key, frame.pieces) !== 'absent';
+  const told = recall('told', [callouts, laid, frame.pieces], () => ({
+    callouts: callouts.filter(isThere),
+    laid: laid.filter(({ callout }) => isThere(callout)),
+  }));
   const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
   const marked = drawMarks(context, [], leaders, memory);
   const rail = { units, type };
@@ -143,8 +149,8 @@ function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying
     recall('rail', [layout, ink, units, words, type, step], () =>
       drawRail(pen, ink, { x, y, height, units, words, type, upward: true }, step),
     ),
-    ...recall('callouts', [callouts, layout, words, ink, type], () =>
-      drawCallouts(callouts, track, words, ink, type, memory, laid),
+    ...recall('callouts', [told, layout, words, ink, type], () =>
+      drawCallouts(told.callouts, track, words, ink, type, memory, told.laid),
     ),
     ...(marked.shapes.length === 0
       ? []
