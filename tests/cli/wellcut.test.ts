@@ -241,7 +241,11 @@ describe('what cannot be read ends with 2 and says what to write', () => {
       ['draw', samplePath('tamarack-ridge'), '--theme', 'sepia'],
       /light, dark, print, contrast, contrast-dark/,
     ],
-    ['an unknown paper', ['draw', samplePath('tamarack-ridge'), '--paper', 'b5'], /--paper is "b5"; use letter, legal, tabl/],
+    [
+      'an unknown paper',
+      ['draw', samplePath('tamarack-ridge'), '--paper', 'b5'],
+      /--paper is "b5"; use letter, legal, tabl/,
+    ],
     ['a turned sheet of no size', ['draw', samplePath('tamarack-ridge'), '--landscape'], /--paper letter/],
     [
       'an unknown view',
