@@ -2,6 +2,7 @@
  * How finely parts are drawn at a scale, and how a look is kept while the scale wanders: a finer look is taken when the
  * scale has passed its threshold by some way, and left when it has fallen as far below it.
  */
+import { kindsWith } from './kinds.ts';
 import { feet } from '../model/units.ts';
 import type { Metres } from '../model/si.ts';
 import type { PartKind, PlacedPart } from '../model/solution.ts';
@@ -95,7 +96,7 @@ export const TIE_PITCH = 12;
 /** The same for the joints of rigid pipe, of which all or none are drawn [px]. */
 export const JOINT_PITCH = 26;
 
-export const SMALL: readonly PartKind[] = ['checkValve', 'torqueArrestor', 'splice', 'guard', 'coupling'];
+export const SMALL = kindsWith(({ small }) => small === true);
 
 export interface SectionScale {
   /** px per metre of depth. */
@@ -119,7 +120,7 @@ export function sectionLooks(
     bands,
     near: isCut && isFine(Math.min(k / NEAR, NEAR_FACTOR / widthFactor), 1, before?.near),
     pump: isFine(pumpTall * k, SYMBOL, before?.pump),
-    toScale: SMALL.filter((kind) => isFine(heightOf(parts, kind) * k, SYMBOL, before?.toScale.includes(kind))),
+    toScale: [...SMALL].filter((kind) => isFine(heightOf(parts, kind) * k, SYMBOL, before?.toScale.includes(kind))),
     joints: isFine(pitchOf(parts, isJoint) * k, JOINT_PITCH, before?.joints),
     tieStep,
     tieGap,

@@ -1,8 +1,8 @@
 /** Detail C, the lens: two or three feet of the well about a depth, at one scale both ways. */
 import { inches, show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
+import { kindsWith } from '../kinds.ts';
 import type { Solution } from '../../model/solution.ts';
-import { HOUSE_KINDS } from '../../model/string/houseKinds.ts';
 import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
@@ -62,7 +62,7 @@ function wantedIn(solution: Solution, top: Metres, bottom: Metres): Wanted[] {
 }
 /** Long parts are pointed at where the short ones are not. */
 const LONG: Readonly<Record<string, number>> = { dropPipe: 0.7, cable: 0.12, rope: 0.2, conduit: 0.3 };
-const SILENT: ReadonlySet<string> = new Set(['clamp', 'plug', ...HOUSE_KINDS]);
+const SILENT = kindsWith(({ unnamed }) => unnamed === true);
 
 /** A bar of a round length: on a screen no ratio holds, a bar does. */
 function drawScaleBar({ frame, pen }: DetailContext, leaders: readonly Segment[]): Shape {

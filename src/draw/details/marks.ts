@@ -1,8 +1,8 @@
 /** Marks at the faults that a window shows, and the dashed box round what is in danger. */
 import type { PartKind, Severity } from '../../model/solution.ts';
-import { HOUSE_KINDS } from '../../model/string/houseKinds.ts';
 import { drawMark } from '../mark.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
+import { kindsWith } from '../kinds.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { group, rect } from '../shapes.ts';
@@ -89,21 +89,9 @@ interface Kept {
 }
 
 /** A sign over one of these would seem to be part of it, or to speak of it. */
-const BODIES: ReadonlySet<PartKind> = new Set([
-  'pump',
-  'motor',
-  'intake',
-  'checkValve',
-  'insertFitting',
-  'splice',
-  'probe',
-  'pitlessAdapter',
-  'seal',
-  'dropPipe',
-  ...HOUSE_KINDS,
-]);
+const BODIES = kindsWith(({ signs }) => signs === 'body');
 /** Over one of these it is the lesser evil than far from what it speaks of. */
-const LINES: ReadonlySet<PartKind> = new Set(['cable', 'rope']);
+const LINES = kindsWith(({ signs }) => signs === 'line');
 
 /**
  * As wanted, else a little up or down or left of that, else over or under the others there, else a little to the right;
@@ -203,7 +191,7 @@ function besides({ kind, left, right, middleAt }: Placed, y: number, axis: numbe
   return kind === 'dropPipe' ? middle + away : middle - away;
 }
 
-const WALLS: ReadonlySet<PartKind> = new Set(['casing', 'screen', 'openHole', 'grout']);
+const WALLS = kindsWith(({ signs }) => signs === 'wall');
 
 function placeOf(placed: readonly Placed[], key: string, kind: PartKind): Placed | undefined {
   return placed.find(({ part }) => part === key) ?? placed.find((each) => each.kind === kind);
@@ -233,19 +221,4 @@ export function faultBoxes({ solution, frame, placed, pen }: DetailContext): Sha
   }
   return boxed.length === 0 ? [] : [group('faults', boxed)];
 }
-const BOXED: ReadonlySet<PartKind> = new Set([
-  'pitlessAdapter',
-  'motor',
-  'intake',
-  'pump',
-  'checkValve',
-  'torqueArrestor',
-  'splice',
-  'probe',
-  'insertFitting',
-  'clamp',
-  'seal',
-  'cap',
-  'tank',
-  'switch',
-]);
+const BOXED = kindsWith(({ boxed }) => boxed === true);

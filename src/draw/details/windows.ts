@@ -1,7 +1,8 @@
 /** What each detail shows of the well: its depths, and how much it enlarges widths against them. */
 import { feet, inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, Solution } from '../../model/solution.ts';
+import type { Solution } from '../../model/solution.ts';
+import { kindsWith } from '../kinds.ts';
 import { NEAR_FACTOR } from '../looks.ts';
 import type { DepthWindow } from '../view.ts';
 
@@ -27,7 +28,7 @@ const MOST_PUMP_END: Metres = feet(14);
 /** A splice or arrestor further up than this over the motor's foot does not stretch the view. */
 const REACH_UP: Metres = feet(10);
 
-const STRETCHES: ReadonlySet<PartKind> = new Set(['splice', 'torqueArrestor', 'insertFitting', 'probe']);
+const STRETCHES = kindsWith(({ stretches }) => stretches === true);
 
 /**
  * The pump with valve, fitting, arrestor and splice; down to the bottom of the well when it is near enough. In a shallow

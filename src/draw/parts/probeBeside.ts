@@ -1,24 +1,12 @@
 /** What the probe hangs beside: bare pipe, or the widest of what stands on the pipe or under it at its height. */
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import type { PlacedPart } from '../../model/solution.ts';
 import { inches } from '../../model/units.ts';
+import { kindsWith } from '../kinds.ts';
 import type { ProbePlace } from './probe.ts';
 import type { StringAxis } from './stringAxis.ts';
 
-const WIDE: ReadonlySet<PartKind> = new Set([
-  'dropPipe',
-  'checkValve',
-  'flowLimiter',
-  'insertFitting',
-  'clamp',
-  'coupling',
-  'nipple',
-  'pump',
-  'intake',
-  'motor',
-  'cableGuardStrip',
-  'shroud',
-]);
+const WIDE = kindsWith(({ besideProbe }) => besideProbe !== undefined);
 
 const GAP: Metres = inches(0.1);
 
@@ -31,7 +19,7 @@ const OVER_HEAD: Metres = inches(1.5);
 const LEAVES: Metres = inches(5);
 
 /** A strap holds on bare pipe or on the pump's shell, not on clamps and valves. */
-const BARE: ReadonlySet<PartKind> = new Set(['dropPipe', 'pump', 'motor', 'cableGuardStrip', 'nipple']);
+const BARE = kindsWith(({ besideProbe }) => besideProbe === 'bare');
 
 function straps({ top, bottom }: PlacedPart, beside: readonly PlacedPart[]): Metres[] {
   const isBare = (depth: Metres): boolean =>

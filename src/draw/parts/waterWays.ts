@@ -1,6 +1,7 @@
 /** The ways that water takes: from the pump up the pipe and out along the line, and from the ground into the hole. */
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, Solution } from '../../model/solution.ts';
+import type { Solution } from '../../model/solution.ts';
+import { kindsWith } from '../kinds.ts';
 import type { Point } from '../shapes.ts';
 import type { FlowWay } from './flowMarks.ts';
 import type { StringAxis } from './stringAxis.ts';
@@ -27,15 +28,7 @@ export interface Outlet {
 }
 
 /** Bodies round the pipe that nothing is seen through, or that have something to show themselves. */
-const OPAQUE: ReadonlySet<PartKind> = new Set([
-  'checkValve',
-  'flowLimiter',
-  'nipple',
-  'coupling',
-  'insertFitting',
-  'clamp',
-  'torqueArrestor',
-]);
+const OPAQUE = kindsWith(({ hidesBore }) => hidesBore === true);
 
 const LEAST_HALF = 1.9;
 const MOST_HALF = 5;

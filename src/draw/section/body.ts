@@ -1,5 +1,6 @@
 /** The well in the section: as every frame shows it, with what of it answers to the pointer there. */
 import type { Solution } from '../../model/solution.ts';
+import { kindsWith } from '../kinds.ts';
 import type { Memory } from '../memory.ts';
 import type { Moment } from '../moment.ts';
 import type { Shape } from '../scene.ts';
@@ -20,7 +21,7 @@ const FRACTURE = 32;
 const FRACTURE_NEAR = 54;
 
 /** The hole itself answers to the pointer from near alone: from afar it is a strip between things that do. */
-const OF_THE_HOLE: ReadonlySet<string> = new Set(['casing', 'screen', 'openHole', 'grout']);
+const OF_THE_HOLE = kindsWith(({ of }) => of === 'hole');
 
 export function drawBody(solution: Solution, frame: SectionFrame, moment: Moment | undefined, memory: Memory): Body {
   const { recall } = memory;

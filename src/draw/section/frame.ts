@@ -4,6 +4,7 @@ import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import type { Box } from '../hatch/clip.ts';
+import { kindsWith } from '../kinds.ts';
 import { sectionLooks, type SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import { makePen, type Pen } from '../parts/pen.ts';
@@ -65,7 +66,7 @@ export function sectionWindow(solution: Solution): DepthSpan {
   return { topDepth: highest, bottomDepth: deepest + Math.max(feet(2), deepest * 0.03) };
 }
 
-const ABOVE_CASING: ReadonlySet<string> = new Set(['cap', 'seal', 'tee', 'plug', 'coupling']);
+const ABOVE_CASING = kindsWith(({ onTop }) => onTop === true);
 
 /** Widest half of what is drilled [m], annulus included. */
 export function widestRadius({ facts, bore }: Pick<Solution, 'facts' | 'bore'>): Metres {

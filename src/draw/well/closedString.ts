@@ -90,7 +90,7 @@ function smallParts(
   { pen }: Stage,
 ): PlacedPart[] {
   const small = parts
-    .filter((part) => SMALL.includes(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || joints))
+    .filter((part) => SMALL.has(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || joints))
     .sort((a, b) => b.bottom - a.bottom);
   const clear: PlacedPart[] = [];
   let lastMiddle = pump.top;

@@ -1,31 +1,17 @@
 /** The string as a window needs it: what is far away is left out, so that it may move without anything being drawn anew. */
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import type { PlacedPart } from '../../model/solution.ts';
+import { kindsWith } from '../kinds.ts';
 import type { Pen } from '../parts/pen.ts';
 
 /** Past the window's edges; parts reach a hand's width beyond them at most. */
 const MARGIN: Metres = 1.5;
 
-/** What hangs in the well; a top's own parts are few and stay where they are. */
-const HANGS: ReadonlySet<PartKind> = new Set([
-  'motor',
-  'intake',
-  'cableGuardStrip',
-  'shroud',
-  'nipple',
-  'checkValve',
-  'flowLimiter',
-  'insertFitting',
-  'clamp',
-  'torqueArrestor',
-  'splice',
-  'tie',
-  'guard',
-  'coupling',
-]);
+/** A top's own parts are few and stay where they are. */
+const LOCAL = kindsWith(({ local }) => local === true);
 
 /** They run through a window from edge to edge. */
-const LONG: ReadonlySet<PartKind> = new Set(['dropPipe', 'cable', 'rope']);
+const LONG = kindsWith(({ runs }) => runs === true);
 
 export function nearParts(parts: readonly PlacedPart[], { top, bottom }: Pen): PlacedPart[] {
   const highest = top - MARGIN;
@@ -34,7 +20,7 @@ export function nearParts(parts: readonly PlacedPart[], { top, bottom }: Pen): P
   for (const part of parts) {
     const { kind } = part;
     if (part.bottom > highest && part.top < lowest) near.push(LONG.has(kind) ? cut(part, highest, lowest) : part);
-    else if (kind !== 'pump' && !HANGS.has(kind)) near.push(part);
+    else if (kind !== 'pump' && !LOCAL.has(kind)) near.push(part);
     // Cable and rope ask for the pump that they run to; how far below the window it is, is all one.
     else if (kind === 'pump' && part.top >= lowest) near.push({ ...part, top: lowest, bottom: lowest + MARGIN });
   }
@@ -47,9 +33,7 @@ function cut(part: PlacedPart, highest: Metres, lowest: Metres): PlacedPart {
 
 /** Of these what closes the well and leads water and wire away. */
 export function topParts(near: readonly PlacedPart[]): PlacedPart[] {
-  return near.filter(
-    ({ kind, key }) => kind === 'cable' || OF_THE_TOP.has(key) || !(HANGS.has(kind) || OTHERS.has(kind)),
-  );
+  return near.filter(({ kind, key }) => OF_THE_TOP.has(key) || !OF_THE_STRING.has(kind));
 }
 
 /** The same from afar, where the cable is not seen there, and of the pipe only where it begins. */
@@ -64,4 +48,4 @@ export const BARB_UP = /\/(pump|above)$/;
 
 /** Drawn with the seal that they pass. */
 export const OF_THE_TOP: ReadonlySet<string> = new Set(['nipple/top', 'coupling/top', 'nipple/seal']);
-const OTHERS: ReadonlySet<PartKind> = new Set(['pump', 'dropPipe', 'rope', 'probe']);
+const OF_THE_STRING = kindsWith(({ of }) => of === 'string');

@@ -1,7 +1,8 @@
 /** What closes the well and leads water and wire away. */
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import type { PlacedPart } from '../../model/solution.ts';
 import { inches } from '../../model/units.ts';
+import { kindsWith } from '../kinds.ts';
 import { closedLine } from '../parts/buriedLine.ts';
 import { closedCover, closedCoverOn } from '../parts/cap.ts';
 import { closedNeck } from '../parts/nipple.ts';
@@ -32,16 +33,7 @@ export function drawTopWorks(stage: Stage): Shape[] {
 /** So far past the window's edge nothing of a part reaches into it: a frame crops what it holds, and still writes it. */
 const AWAY: Metres = inches(6);
 
-const TOP: ReadonlySet<PartKind> = new Set([
-  'cap',
-  'pitlessAdapter',
-  'seal',
-  'tee',
-  'plug',
-  'conduit',
-  'bond',
-  'buriedLine',
-]);
+const TOP = kindsWith(({ of, runs }) => of === 'top' && runs !== true);
 
 /** What stands between the spool, or a seal, and the upper end of the pipe is drawn from this height on [px]. */
 const NECK_FROM = 2;
