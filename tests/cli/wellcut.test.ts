@@ -89,7 +89,7 @@ describe('draw', () => {
       expect(upright).toContain(` width="${Number(wide.toFixed(2))}mm" height="${Number(tall.toFixed(2))}mm"`);
       expect(lying).toContain(` width="${Number(tall.toFixed(2))}mm" height="${Number(wide.toFixed(2))}mm"`);
       for (const svg of [upright, lying]) expect(svg).toMatch(/SCALE 1 in = \d+ ft \(1:\d+\) vertical/);
-      expect(upright).toContain(`fill="${THEMES.print.tones.grout.fill}"`);
+      expect(upright).toContain(`fill="${THEMES.print.tones.water}"`);
     },
   );
   test('a PNG of paper has 300 dots an inch (its size: W3C, Portable Network Graphics, 11.2.1)', () => {
