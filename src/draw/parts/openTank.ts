@@ -2,7 +2,8 @@
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { circle, group, path } from '../shapes.ts';
-import { block, straight, stroke } from './outline.ts';
+import { pxText } from '../tenths.ts';
+import { block, straight, stroke, strokes } from './outline.ts';
 import type { Tones } from '../theme.ts';
 
 export interface OpenTankOnPaper {
@@ -27,6 +28,13 @@ export function drawOpenTank({ box, level, tones, whole }: OpenTankOnPaper): Sha
     ],
     false,
   );
+  // Where the float fails, the water leaves by itself, through a screen; the lid breathes through one too.
+  const spill = (top + level) / 2;
+  const out = 12;
+  const drop = 20;
+  const overflow = `M${pxText(left)} ${pxText(spill - 3)}H${pxText(left - out)}V${pxText(spill + drop)}h6V${pxText(spill + 3)}H${pxText(left)}z`;
+  const vent = (left + right) / 2;
+  const breather = `M${pxText(vent - 8)} ${pxText(top - over)}v-9q0-5 5-5h4q5 0 5 5v5h-4v-4q0-2-2-2h-2q-2 0-2 2v8z`;
   return group('tank', [
     path('water', block(left, level, right, bottom), { fill: water }),
     ...(whole ? [path('surface', stroke(left, level, right, level), { stroke: waterEdge, 'stroke-width': 1.4 })] : []),
@@ -35,6 +43,17 @@ export function drawOpenTank({ box, level, tones, whole }: OpenTankOnPaper): Sha
       stroke: waterEdge,
       'stroke-width': whole ? 2.4 : 1.4,
     }),
+    ...(whole
+      ? [
+          path('overflow', overflow, { fill: tones.conduit.light, stroke: tones.conduit.edge }),
+          path('overflowScreen', strokes([[left - out, spill + drop + 1.5]], 6, 0), {
+            stroke: tones.conduit.edge,
+            'stroke-width': 2,
+            'stroke-dasharray': '1 1',
+          }),
+          path('vent', breather, { fill: tones.conduit.light, stroke: tones.conduit.edge }),
+        ]
+      : []),
   ]);
 }
 

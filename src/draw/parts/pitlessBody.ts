@@ -72,6 +72,8 @@ export function drawPitlessNut(
   const { brass } = pen.tones;
   const turns = [0.3, 0.6].map((share) => nutRight + (end - nutRight) * share);
   return [
+    // A washer, or the nut would cut the rubber that it turns on.
+    path('washer', block(nutLeft - 1.8, up(11), nutLeft, up(-11)), { fill: pen.tones.steel.base }),
     path('nut', block(nutLeft, up(13), nutRight, up(-13)), { fill: brass.base }),
     path('nutFaces', block(nutLeft, up(7), nutRight, up(2)), { fill: brass.shine, stroke: 'none' }),
     path(

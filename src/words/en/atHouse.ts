@@ -60,8 +60,8 @@ export const atHouse = {
       ? { name: 'No relief valve', note: 'as the plan says' }
       : { name: 'Relief valve? Not said', short: 'Relief valve?', note: 'none is drawn' },
   reliefPipe: ({ over }: { over: Metres }, { small }: Show): PartLabel => ({
-    name: 'Its pipe, open below',
-    short: 'Its open pipe',
+    name: 'Relief pipe, open end',
+    short: 'Relief pipe',
     note: `${small(over)} over floor or drain`,
     brief: `${small(over)} over floor`,
   }),

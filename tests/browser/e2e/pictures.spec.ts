@@ -67,7 +67,7 @@ for (const [title, paper, width, height, mmPerUnit] of [
       };
     }, svg);
     expect([sheet.width, sheet.height]).toEqual([`${width}mm`, `${height}mm`]);
-    const scale = Number(/SCALE 1:(\d+) vertical/.exec(sheet.words)?.[1]);
+    const scale = Number(/SCALE (?:1 in = \d+ ft \()?1:(\d+)\)? vertical/.exec(sheet.words)?.[1]);
     const [top, bottom] = [sheet.rail[0]!, sheet.rail.at(-1)!];
     const onPaper = ((bottom.y - top.y) * width) / sheet.units;
     // A ruler reads half a millimetre.

@@ -17,7 +17,9 @@ interface Rail {
 function railOf(page: Page): Promise<Rail> {
   return page.evaluate(() => {
     const texts = [...document.querySelectorAll('.paper svg text')];
-    const stated = texts.map((text) => /SCALE 1:(\d+) vertical/.exec(text.textContent)).find((found) => found !== null);
+    const stated = texts
+      .map((text) => /SCALE (?:1 in = \d+ ft \()?1:(\d+)\)? vertical/.exec(text.textContent))
+      .find((found) => found !== null);
     const zero = texts.find((text) => text.textContent === '0');
     return {
       scale: Number(stated?.[1]),

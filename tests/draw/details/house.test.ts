@@ -144,7 +144,7 @@ describe('what guards the tank', () => {
     const over = (yIn(LARGE, scene)(0) - y - height) / scene.k;
     expect(over).toBeLessThanOrEqual(inches(6));
     expect(over).toBeGreaterThanOrEqual((2 * width) / scene.k);
-    expect(words(scene)).toContain('Its pipe, open below');
+    expect(words(scene)).toContain('Relief pipe, open end');
   });
 
   test.each([

@@ -193,7 +193,8 @@ function drawPipes(stage: Stage, line: Box): Shape[] {
       const run: Point[] = [
         [tank.left, outlet],
         [up, outlet],
-        [up, window.top - 2],
+        // No higher than its own water: from here it runs on by itself, or to a pump of its own.
+        [up, window.bottom + 2],
       ];
       shapes.push(...drawHousePipe('toHouse', run, wide, conduit));
     }
@@ -267,6 +268,14 @@ function drawWires({ pen, boxes, window }: Stage): Shape[] {
     if (gear !== undefined)
       runs['toGear'] = between([middle(off), off.bottom], high(52.5), [middle(gear), gear.bottom]);
   } else runs['toSwitch'] = between([middle(off), off.bottom], high(24), [middle(pressure) - wide * 0.8, pressure.top]);
+  const float = boxes.get('float');
+  const tank = boxes.get('tank');
+  // What the float switches is the pump: without its wires nothing would stop it.
+  if (float !== undefined && tank !== undefined) {
+    const box = gear ?? off;
+    const over = Math.min(high(50), float.top - wide * 3);
+    runs['toFloat'] = between([middle(box) - wide * 1.2, box.bottom], over, [tank.right + wide, float.top]);
+  }
   if (pressure !== undefined && gear !== undefined)
     runs['fromSwitch'] = between([middle(gear) - wide * 1.6, gear.bottom], high(28), [
       middle(pressure) + (boxes.has('drive') ? 0 : wide * 0.8),
