@@ -17,7 +17,9 @@ export const short: ShortWords<typeof electricalRules> = {
         title: 'The motor does not start on this wire',
         amount: `${show.percent(share)} of the voltage arrives`,
       }),
-      tooThin: ({ margin, most }, show) => ({ amount: `${show.percent(most - margin)} drop, limit ${show.percent(most)}` }),
+      tooThin: ({ margin, most }, show) => ({
+        amount: `${show.percent(most - margin)} drop, limit ${show.percent(most)}`,
+      }),
     },
     limits: {},
   },
