@@ -87,6 +87,9 @@ function atTheTop({ facts }: Solved, pieces: readonly Bare[], chain: readonly Ba
   bear(adapter, spool, { by: 'slide' }, 'ring');
   bear(casing, seal, { by: 'rest' }, 'gasket');
   bear(seal, collar, { by: 'rest' }, null);
+  const cable = find('cable');
+  if (seal !== undefined && cable !== undefined)
+    drafts.push({ a: seal, b: cable, way: { by: 'slide' }, seal: 'ring', takesUp: null, first: 'b', bears: null });
   const through = collar === undefined ? undefined : chain[chain.indexOf(collar) + 1];
   if (seal !== undefined && through !== undefined) {
     // It is slid over before the collar comes on.
@@ -160,7 +163,8 @@ function ropeJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
   const knot = { way: { by: 'knot' }, seal: null, takesUp: null, bears: null } as const;
   const pump = find('pump');
   const { tied } = facts.rope;
-  const above = tied === 'loose' ? undefined : find(tied === 'casing hook' ? OUTER_CASING : 'cap');
+  // Under a seal its eye takes the place of a hook in the casing and of a cap.
+  const above = tied === 'loose' ? undefined : (find('seal') ?? find(tied === 'casing hook' ? OUTER_CASING : 'cap'));
   return [
     ...(pump === undefined ? [] : [{ a: pump, b: rope, first: 'a', ...knot } as const]),
     ...(above === undefined ? [] : [{ a: above, b: rope, first: above.kind === 'cap' ? 'b' : 'a', ...knot } as const]),

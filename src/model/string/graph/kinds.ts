@@ -152,7 +152,7 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
     on: [['casing']],
     by: { by: 'bolts' },
     seal: 'gasket',
-    after: ['pitlessAdapter', 'cable', 'rope', 'conduit'],
+    after: ['pitlessAdapter', 'cable', 'capSplice', 'rope', 'conduit'],
   },
   conduit: { run: 'power', on: [['casing']], by: CLAMP },
   bond: { run: 'power', on: [['casing']], by: CLAMP },

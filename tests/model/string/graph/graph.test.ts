@@ -232,3 +232,15 @@ test('a plan that hangs its pump into the adapter has no joint where nothing mee
   expect(isWhole(of)).toBe(false);
   expect(ofKind(of, 'dropPipe')).toEqual([]);
 });
+
+test('under a seal the rope hangs on its eye, and the cable passes it before it is bolted', () => {
+  for (const tied of ['casing hook', 'cap'] as const) {
+    const of = graph(planOf({ ...sample('palo-amargo'), rope: { material: 'polypropylene', tied } }));
+    expect(joint(of, 'seal', 'rope').way).toEqual({ by: 'knot' });
+    expect(named(of, 'seal').after).toContain('cable');
+  }
+});
+
+test('a cap goes on when the cable is joined under it', () => {
+  expect(named(graph(rockWell()), 'cap').after).toContain('capSplice');
+});
