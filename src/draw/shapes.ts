@@ -89,7 +89,7 @@ export function textWith(key: string, attrs: Attributes, words: string): Shape {
   return shape(key, 'text', attrs, undefined, words);
 }
 
-/** Path text through the points, open; level and plumb pieces take one step. */
+/** Path text through the points, open; level and plumb pieces take one step, and none where nothing moves. */
 export function polyline(points: readonly Point[]): string {
   let d = '';
   let lastX = 0;
@@ -98,8 +98,9 @@ export function polyline(points: readonly Point[]): string {
     const x = Math.round(pointX * 10);
     const y = Math.round(pointY * 10);
     if (d === '') d = 'M' + tenthsText(x) + nextTenths(y);
-    else if (y === lastY) d += 'h' + tenthsText(x - lastX);
-    else if (x === lastX) d += 'v' + tenthsText(y - lastY);
+    else if (y === lastY) {
+      if (x !== lastX) d += 'h' + tenthsText(x - lastX);
+    } else if (x === lastX) d += 'v' + tenthsText(y - lastY);
     else d += 'l' + tenthsText(x - lastX) + nextTenths(y - lastY);
     lastX = x;
     lastY = y;

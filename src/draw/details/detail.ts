@@ -7,7 +7,6 @@ import type { Pen } from '../parts/pen.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
 import { partLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
-import { showingOf } from '../pieces.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
 import { NUMBERS } from '../mark.ts';
@@ -25,6 +24,7 @@ import type { Placed } from '../well/stage.ts';
 import { drawWaterLevels, levelIn } from './levels.ts';
 import { factorIn, LEADER_PX, layOutFrame } from './layout.ts';
 import type { Room } from './layout.ts';
+import { labelsShown } from './labelsShown.ts';
 import { leadersOf } from './leaders.ts';
 import { drawMarks, faultBoxes, signBox } from './marks.ts';
 import { drawRail, tickStep } from './rail.ts';
@@ -107,12 +107,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   ]);
   const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
   const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
-  const { pieces } = frame;
-  const isThere = ({ key }: Callout): boolean => showingOf(key, pieces) !== 'absent';
-  const told = recall('told', [callouts, laid, pieces], () => ({
-    callouts: callouts.filter(isThere),
-    laid: laid.filter(({ callout }) => isThere(callout)),
-  }));
+  const told = labelsShown({ callouts, laid }, frame.pieces, memory);
   const extra = same('extra', plan.extra?.(context, leaders) ?? []);
   const patches = recall('patches', [extra], () => patchesOf(extra));
   const marked = drawMarks(context, patches, leaders, memory);

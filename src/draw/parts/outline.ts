@@ -2,7 +2,7 @@
  * Path text for parts: tenths of a pixel, relative steps, no sign or space that is not needed. A detail holds some
  * hundred outlines, so each byte of one counts.
  */
-import type { Point } from '../shapes.ts';
+import { polygon, polyline, type Point } from '../shapes.ts';
 import { nextTenths, tenthsText } from '../tenths.ts';
 
 /** A tenth of a pixel is below what any of our screens or printers shows of a line. */
@@ -10,21 +10,7 @@ export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** A path of straight lines; level and plumb ones are written with one step. */
 export function straight(points: readonly Point[], closed = true): string {
-  let d = '';
-  let lastX = 0;
-  let lastY = 0;
-  for (const [pointX, pointY] of points) {
-    const x = Math.round(pointX * 10);
-    const y = Math.round(pointY * 10);
-    if (d === '') d = 'M' + tenthsText(x) + nextTenths(y);
-    else if (y === lastY) {
-      if (x !== lastX) d += 'h' + tenthsText(x - lastX);
-    } else if (x === lastX) d += 'v' + tenthsText(y - lastY);
-    else d += 'l' + tenthsText(x - lastX) + nextTenths(y - lastY);
-    lastX = x;
-    lastY = y;
-  }
-  return closed ? d + 'z' : d;
+  return closed ? polygon(points) : polyline(points);
 }
 
 /** A rectangle as a path, so that several can share one element. */

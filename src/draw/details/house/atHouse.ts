@@ -16,8 +16,8 @@ import { THEMES } from '../../theme.ts';
 import type { Shape } from '../../scene.ts';
 import { group, rect } from '../../shapes.ts';
 import type { HitPlace } from '../../view.ts';
-import { drawCallouts, layOut, type Callout } from '../callouts.ts';
-import { showingOf } from '../../pieces.ts';
+import { drawCallouts, layOut } from '../callouts.ts';
+import { labelsShown } from '../labelsShown.ts';
 import type { DetailContext } from '../context.ts';
 import type { DetailDrawer, DetailFrame, DetailScene } from '../contract.ts';
 import { labelsLeft, LEADER_PX } from '../layout.ts';
@@ -129,11 +129,7 @@ function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying
     }),
   ]);
   const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
-  const isThere = ({ key }: Callout): boolean => showingOf(key, frame.pieces) !== 'absent';
-  const told = recall('told', [callouts, laid, frame.pieces], () => ({
-    callouts: callouts.filter(isThere),
-    laid: laid.filter(({ callout }) => isThere(callout)),
-  }));
+  const told = labelsShown({ callouts, laid }, frame.pieces, memory);
   const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
   const marked = drawMarks(context, [], leaders, memory);
   const rail = { units, type };
