@@ -1,8 +1,6 @@
 /** The close-up and the house are found at once: by a button, by a handle on the rail, by a double click, and by keys. */
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { chip, openSample } from './hands.ts';
-
-test.skip(({ hasTouch }) => hasTouch === true, 'tried with a mouse and keys');
+import { chip, openChanged, openSample } from './hands.ts';
 
 const closeUp = (page: Page): Locator => page.getByRole('dialog', { name: /^Close-up/ });
 const glass = (page: Page): Locator => page.getByRole('button', { name: /^Close-up at .*, true proportion$/ });
@@ -84,4 +82,27 @@ test('the house is fetched when it is asked for, and tells of its parts', async 
   await expect(house).toBeHidden();
   await page.keyboard.press('Escape');
   await expect(closeUp(page)).toBeHidden();
+});
+
+test('asked for under the section, the close-up comes into view', { tag: '@phone' }, async ({ page }) => {
+  await page.getByRole('button', { name: /^C Close-up/ }).tap();
+  await expect(closeUp(page)).toBeInViewport({ ratio: 0.6 });
+});
+
+test('the glass on the rail lies over no figure', { tag: '@both' }, async ({ page }) => {
+  // Beside the lower end of what is allowed.
+  const pump = { setting: '214 ft', power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } };
+  await openChanged(page, { pump });
+  const { x, y, width, height } = (await glass(page).locator('svg').boundingBox())!;
+  const under: string[] = [];
+  let others = 0;
+  for (const words of await page.locator('svg text:visible').all()) {
+    const box = await words.boundingBox();
+    if (box === null) continue;
+    if (box.x < x + width && box.x + box.width > x && box.y < y + height && box.y + box.height > y)
+      under.push((await words.textContent()) ?? '');
+    else others++;
+  }
+  expect(under).toEqual([]);
+  expect(others).toBeGreaterThan(20);
 });
