@@ -1,5 +1,5 @@
 /** The drawing as it leaves the page: the well as planned, on a sheet for screens or laid out for paper. */
-import { drawSheet, SPARE_ELSEWHERE, toSvg, type Paper } from '../../draw/index.ts';
+import { draw, SPARE_ELSEWHERE, toSvg, type Paper } from '../../draw/index.ts';
 import type { View } from '../../draw/view.ts';
 import type { Solution } from '../../model/solution.ts';
 import { imprint } from '../header/imprint.ts';
@@ -24,5 +24,5 @@ function exported(
 ): string {
   // Who opens the file may not have the face.
   const spare = SPARE_ELSEWHERE;
-  return toSvg(drawSheet(solution, { sheet: 'all', ...view, units, caption: true, spare, imprint: imprint(solution) }));
+  return toSvg(draw(solution, { sheet: 'all', ...view, units, caption: true, spare, imprint: imprint(solution) }));
 }
