@@ -44,7 +44,10 @@ function afterToo({ kind }: Bare, pieces: readonly Bare[]): readonly string[] {
   return pieces.filter((each) => after.includes(each.kind)).map(({ key }) => key);
 }
 
-/** Pieces in an order in which they can be put together: each comes after all that it is put on. */
+/**
+ * Pieces in an order in which each comes after all that it is put on. Not yet an order that people can follow at a well: it
+ * knows of no lowering, and puts a rope, a cable or a clamp wherever its own two ends are there.
+ */
 export function orderOfWork({ pieces }: StringGraph): readonly Piece[] {
   const left = new Map(pieces.map((piece) => [piece.key, piece]));
   const done: Piece[] = [];
