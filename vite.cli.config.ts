@@ -1,7 +1,7 @@
 import { builtinModules } from 'node:module';
 import { defineConfig } from 'vite';
 
-/** The command line and the library for Node: one file each, no browser in them. */
+/** The command line for Node, and the library for Node, a browser or a worker: one file each entry, and what they share. */
 export default defineConfig({
   publicDir: false,
   build: {
@@ -11,7 +11,7 @@ export default defineConfig({
     emptyOutDir: true,
     minify: false,
     rolldownOptions: {
-      input: { wellcut: 'src/cli/main.ts', lib: 'src/lib/index.ts' },
+      input: { wellcut: 'src/cli/main.ts', lib: 'src/lib/index.ts', choosing: 'src/lib/choosing.ts' },
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: 'shared/[name].js' },
       external: ['@resvg/resvg-js', ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
     },

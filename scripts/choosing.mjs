@@ -7,20 +7,10 @@ import './ensure-packages.mjs';
 const root = new URL('..', import.meta.url);
 if (spawnSync('npm', ['run', '-s', 'build:cli'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0)
   process.exit(1);
-const {
-  choiceWords,
-  choosePump,
-  chooseTank,
-  choosing,
-  draw,
-  en,
-  readPlanText,
-  sayPumpRow,
-  sayTankRow,
-  show,
-  solve,
-  toSvg,
-} = await import(new URL('dist/node/lib.js', root));
+const { draw, en, readPlanText, show, solve, toSvg } = await import(new URL('dist/node/lib.js', root));
+const { choiceWords, choosePump, chooseTank, choosing, sayPumpRow, sayTankRow } = await import(
+  new URL('dist/node/choosing.js', root)
+);
 
 const JOBS = [
   {

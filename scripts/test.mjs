@@ -27,7 +27,7 @@ const stages = [
       ['format', ...npx('prettier', '--check', '.')],
       ['direction of imports', ...npx('depcruise', 'src')],
       ['build', ...npm('build')],
-      ['size', ...npx('size-limit')],
+      ['size', ...npm('size')],
     ],
   ],
   [

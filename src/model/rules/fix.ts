@@ -51,7 +51,7 @@ export function statusAt({ status }: Facts, path: string): Facts['status'][strin
 }
 
 /** Where a part goes; and its probe, where one goes with it. */
-interface Moved {
+export interface Moved {
   readonly to: Metres;
   readonly setting: BandSetting;
   readonly probe?: Metres;

@@ -31,11 +31,11 @@ const frostFrom: Readonly<Record<NonNullable<SiteFacts['frostFrom']>, string>> =
 
 const airLiftOnly: Note = { long: 'only a yield is known: not known', short: 'yield only' };
 
-interface Depth {
+export interface Depth {
   readonly depth: Metres;
 }
 
-interface Gap {
+export interface Gap {
   readonly gap: Metres;
 }
 

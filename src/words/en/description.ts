@@ -6,7 +6,7 @@ import { capital } from './phrases.ts';
 
 const severities: Readonly<Record<Severity, string>> = { danger: 'Danger', warning: 'Warning', note: 'Note' };
 
-interface Known {
+export interface Known {
   readonly depth: Metres | null;
 }
 
@@ -26,14 +26,14 @@ export const description = {
     `${number}: ${severities[severity]}. ${title.endsWith('?') ? `${title} ${capital(amount)}` : `${title}, ${amount}`}.`,
 };
 
-interface Hung {
+export interface Hung {
   readonly intake: Metres;
   /** Nobody said where it hangs. */
   readonly assumed: boolean;
   readonly bottom: Metres;
 }
 
-interface FindingNumbers {
+export interface FindingNumbers {
   /** In the list and on the drawing. */
   readonly number: number;
   readonly severity: Severity;

@@ -65,7 +65,7 @@ const blocks: Readonly<Record<Block, string>> = {
 };
 
 /** What a level is said with, besides its name. */
-interface Heard {
+export interface Heard {
   readonly name: string;
   readonly reading: string;
   /** Empty where nothing matters most. */

@@ -6,32 +6,32 @@ import { feet, toFeet, wireName } from '../../model/units.ts';
 import type { Show } from '../../model/units.ts';
 import type { PartLabel } from '../labels.ts';
 
-interface Height {
+export interface Height {
   readonly height: Metres;
 }
 
-interface Flowing {
+export interface Flowing {
   /** The water stands at the ground or over it. */
   readonly flowing: boolean;
 }
 
-interface Depth {
+export interface Depth {
   readonly depth: Metres | null;
 }
 
-interface Stretch {
+export interface Stretch {
   readonly top: Metres;
   readonly bottom: Metres;
 }
 
 /** Of the line and the drop pipe. */
-interface Pipe {
+export interface Pipe {
   /** As it is printed on it: "1 in". */
   readonly size: string;
   readonly material: string;
 }
 
-interface CasingNumbers {
+export interface CasingNumbers {
   readonly size: string;
   /** Null where nobody said. */
   readonly material: CasingFacts['material'] | null;
@@ -39,7 +39,7 @@ interface CasingNumbers {
   readonly bottom: Metres | null;
 }
 
-interface Joint {
+export interface Joint {
   readonly clamps: number;
   readonly fittings: StringFacts['fittings'];
 }
