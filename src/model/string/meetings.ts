@@ -2,7 +2,7 @@
 import type { Facts } from '../facts.ts';
 import type { PartKind, Solved } from '../solution.ts';
 import { graphOf, jointBetween, SPOOL } from './graph/graph.ts';
-import type { Joint, StringGraph } from './graph/piece.ts';
+import type { Joint, PieceKind, StringGraph } from './graph/piece.ts';
 import { wholePipeKey } from './graph/pieces.ts';
 import type { Stretch } from './pipeRun.ts';
 
@@ -100,7 +100,7 @@ const NEIGHBOURS: Readonly<Record<Neighbour, true>> = {
   motor: true,
 };
 
-function isNeighbour(kind: PartKind): kind is Neighbour {
+function isNeighbour(kind: PieceKind): kind is Neighbour {
   return Object.hasOwn(NEIGHBOURS, kind);
 }
 

@@ -1,6 +1,7 @@
 /** Depths of the pump's two ends: both are measured from its intake, at which it is set. */
 import type { PumpFacts } from '../facts.ts';
 import type { Metres } from '../si.ts';
+import { INTAKE_RING } from './lengths.ts';
 
 type Discharging = Pick<PumpFacts, 'setting' | 'intakeToDischarge'>;
 type Reaching = Pick<PumpFacts, 'setting' | 'intakeToMotorBottom'>;
@@ -13,6 +14,11 @@ export function dischargeDepth({ setting, intakeToDischarge }: Discharging): Met
 /** The lowest end of all that hangs. */
 export function motorBottomDepth({ setting, intakeToMotorBottom }: Reaching): Metres {
   return setting + intakeToMotorBottom;
+}
+
+/** Under the intake's ring, where the leads go in. */
+export function motorHeadDepth({ setting }: Pick<PumpFacts, 'setting'>): Metres {
+  return setting + INTAKE_RING / 2;
 }
 
 /** The setting that brings the discharge to a depth. */

@@ -14,7 +14,7 @@ import {
   NIPPLE_SHOWING,
 } from './lengths.ts';
 import { sleeveOutside } from './sleeveOutside.ts';
-import { dischargeDepth, motorBottomDepth } from './pumpDepths.ts';
+import { dischargeDepth, motorBottomDepth, motorHeadDepth } from './pumpDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 
 export interface PumpEnd {
@@ -35,7 +35,7 @@ export function placePumpEnd({ pump, dropPipe, string }: Facts): PumpEnd {
   const pipeRadius = dropPipe.outsideDiameter / 2;
   const bore = dropPipe.insideDiameter / 2;
   const ringTop = pump.setting - INTAKE_RING / 2;
-  const ringBottom = pump.setting + INTAKE_RING / 2;
+  const ringBottom = motorHeadDepth(pump);
   const parts: PlacedPart[] = [
     { key: 'motor', kind: 'motor', top: ringBottom, bottom: motorBottom, radius: bodyRadius },
     { key: 'intake', kind: 'intake', top: ringTop, bottom: ringBottom, radius: bodyRadius },

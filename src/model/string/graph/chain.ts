@@ -5,7 +5,7 @@ import { SPOOL, type Bare } from './pieces.ts';
 const AT_THE_TOP = [SPOOL, 'plug', 'tee', 'nipple/top', 'coupling/top', 'nipple/seal', 'insertFitting/top'];
 /** The fitting at the pipe's lower end, over the valve or the nipple. */
 const TO_PUMP = 'insertFitting/pump';
-const ON_THE_PUMP = ['nipple', 'pump', 'intake', 'motor'];
+const ON_THE_PUMP = ['nipple', 'bushing', 'pump', 'intake', 'motor'];
 
 /** Pieces of the chain, from the top down. */
 export function chainOf(pieces: readonly Bare[], { parts }: Pick<Solved, 'parts'>): readonly Bare[] {

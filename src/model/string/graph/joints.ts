@@ -1,12 +1,15 @@
 /** Every place where two pieces are held together. */
+import type { PipeFacts } from '../../facts.ts';
 import type { Metres } from '../../si.ts';
-import type { PartKind, Solved } from '../../solution.ts';
+import type { Solved } from '../../solution.ts';
 import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../../tables/pipeMaterials.ts';
+import { threadSize } from '../../tables/threadSizes.ts';
 import { threadSystem } from '../../tables/pipes.ts';
 import { COUPLING, FITTING_BARB } from '../lengths.ts';
+import { isLineEnd, lineEnd } from './fittings.ts';
 import { KINDS } from './kinds.ts';
 import { loadsOf } from './loads.ts';
-import type { End, Joint, Seal, Way } from './piece.ts';
+import type { End, Joint, PieceKind, Seal, Way } from './piece.ts';
 import { OUTER_CASING, SAME, SPOOL, type Bare } from './pieces.ts';
 
 type Draft = Omit<Joint, 'a' | 'b' | 'load' | 'takesUp'> & {
@@ -23,7 +26,8 @@ export function jointsOf(solved: Solved, pieces: readonly Bare[], chain: readonl
   const drafts = [
     ...chain.slice(1).flatMap((below, i) => alongChain(chain[i], below, solved)),
     ...atTheTop(solved, pieces, chain),
-    ...onOthers(pieces, solved),
+    ...onOthers(pieces),
+    ...lineJoints(solved, pieces),
     ...cableJoints(solved, pieces),
     ...ropeJoints(solved, pieces),
   ];
@@ -99,33 +103,65 @@ function atTheTop({ facts }: Solved, pieces: readonly Bare[], chain: readonly Ba
 }
 
 /** What is fastened to something beside or over it. */
-function onOthers(pieces: readonly Bare[], { facts }: Solved): readonly Draft[] {
+function onOthers(pieces: readonly Bare[]): readonly Draft[] {
   return pieces.flatMap((piece) => {
-    const row = KINDS[piece.kind];
-    const { on = [], by = null, seal = null } = row ?? {};
+    const { on = [], by = null, seal = null } = KINDS[piece.kind] ?? {};
     if (by === null) return [];
     return on.flatMap((kinds): readonly Draft[] => {
       const host = hostOf(piece, kinds, pieces);
       if (host === undefined) return [];
-      const line = facts.house.line ?? facts.dropPipe;
-      const { way, sealing } =
-        piece.kind === 'buriedLine'
-          ? { way: lineWay(line.material, facts), sealing: null }
-          : { way: by, sealing: seal };
-      return [{ a: host, b: piece, way, seal: sealing ?? sealOf(way), takesUp: null, first: 'a', bears: null }];
+      return [{ a: host, b: piece, way: by, seal: seal ?? sealOf(by), takesUp: null, first: 'a', bears: null }];
     });
   });
 }
 
-function lineWay(material: keyof typeof PIPE_MATERIALS, { string }: Solved['facts']): Way {
-  if (isBuriedOnBarbs({ material })) return { by: 'barb', fittings: string.fittings, clamps: string.clampsPerJoint };
-  return PIPE_MATERIALS[material].buried === 'socket' ? { by: 'socket' } : { by: 'thread' };
+/** From what the line leaves to the elbow under the riser: at either end a fitting, where the line has no thread. */
+function lineJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[] {
+  const find = (key: string): Bare | undefined => pieces.find((piece) => piece.key === key);
+  const line = find('buriedLine');
+  if (line === undefined) return [];
+  const top = find('pitlessAdapter') ?? find('tee');
+  const bushing = find(lineEnd('bushing'));
+  const onTo = lineWay(facts.house.line ?? facts.dropPipe, facts);
+  const draft = (a: Bare, b: Bare, way: Way): Draft => ({
+    ...{ a, b, way },
+    ...{ seal: sealOf(way), takesUp: null, first: 'a', bears: null },
+  });
+  const end = (name: string, beside: Bare | undefined): readonly Draft[] => {
+    const fitting = find(lineEnd(name));
+    if (fitting === undefined) return beside === undefined ? [] : [draft(beside, line, THREAD)];
+    const thread = beside === undefined ? [] : [draft(beside, fitting, THREAD)];
+    const clamps = pieces.filter(({ kind, key }) => kind === 'clamp' && key.startsWith(`clamp/line/${name}/`));
+    return [
+      ...thread,
+      draft(fitting, line, onTo),
+      ...clamps.flatMap((clamp) => [draft(fitting, clamp, CLAMP), draft(line, clamp, CLAMP)]),
+    ];
+  };
+  const elbow = find('elbow');
+  const house = find(lineEnd('house'));
+  const turned = elbow === undefined ? [] : [draft(house ?? line, elbow, THREAD)];
+  const reduced = top === undefined || bushing === undefined ? [] : [draft(top, bushing, THREAD)];
+  return [
+    ...reduced,
+    ...end('well', bushing ?? top),
+    ...(house === undefined ? [] : end('house', undefined)),
+    ...turned,
+  ];
+}
+
+const THREAD: Way = { by: 'thread' };
+const CLAMP: Way = { by: 'clamp' };
+
+function lineWay(pipe: Pick<PipeFacts, 'material'>, { string }: Solved['facts']): Way {
+  if (isBuriedOnBarbs(pipe)) return { by: 'barb', fittings: string.fittings, clamps: string.clampsPerJoint };
+  return PIPE_MATERIALS[pipe.material].buried === 'socket' ? { by: 'socket' } : THREAD;
 }
 
 /** Of the first kind that is there. */
-function hostOf(piece: Bare, kinds: readonly PartKind[], pieces: readonly Bare[]): Bare | undefined {
+function hostOf(piece: Bare, kinds: readonly PieceKind[], pieces: readonly Bare[]): Bare | undefined {
   for (const kind of kinds) {
-    const all = pieces.filter((each) => each.kind === kind && each.key !== SPOOL);
+    const all = pieces.filter((each) => each.kind === kind && each.key !== SPOOL && !isLineEnd(each.key));
     if (all.length === 0) continue;
     // What a house's wires lead to is on the cable's upper end.
     if (!CUT.has(kind) || KINDS[piece.kind]?.by?.by === 'wires') return all[0];
@@ -136,7 +172,7 @@ function hostOf(piece: Bare, kinds: readonly PartKind[], pieces: readonly Bare[]
 }
 
 /** Of these there are many, and a part is on the one at its own depth or on none. */
-const CUT: ReadonlySet<PartKind> = new Set(['dropPipe', 'cable', 'insertFitting']);
+const CUT: ReadonlySet<PieceKind> = new Set(['dropPipe', 'cable', 'insertFitting']);
 
 function cableJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[] {
   const cable = pieces.filter(({ kind }) => kind === 'cable');
@@ -148,8 +184,13 @@ function cableJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft
     [cable[i], cable[i + 1]].flatMap((a) => (a === undefined ? [] : [{ a, b: splice, ...beside }])),
   );
   const atTop = pieces.find(({ kind }) => kind === 'capSplice');
+  const onward = pieces.find(({ kind }) => kind === 'houseCable');
   const first = cable[0];
-  if (atTop !== undefined && first !== undefined) spliced.push({ a: first, b: atTop, ...beside });
+  for (const a of atTop === undefined ? [] : [first, onward])
+    if (a !== undefined && atTop !== undefined) spliced.push({ a, b: atTop, ...beside });
+  // Over a seal they meet in a box beside it.
+  if (atTop === undefined && first !== undefined && onward !== undefined)
+    spliced.push({ ...beside, a: first, b: onward, seal: null });
   const lead = cable.at(-1);
   if (motor === undefined || lead === undefined) return spliced;
   return [...spliced, { ...beside, a: motor, b: lead, way: { by: 'plug' }, seal: 'gasket' }];
@@ -171,14 +212,22 @@ function ropeJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
   ];
 }
 
-/** The size of a thread at the pump is that of its outlet. */
+/** The size of a thread at the pump is that of its outlet, and of one at the adapter that of the pipe that hangs on it. */
 function endOf(piece: Bare, mate: Bare, { by }: Way, { facts }: Solved): End {
   const none = { piece: piece.key, size: piece.size, system: null, sex: null };
-  if (by === 'barb') return { ...none, sex: piece.kind === 'insertFitting' ? 'male' : 'female' };
+  if (by === 'barb') return { ...none, sex: isFitting(piece) ? 'male' : 'female' };
   if (by !== 'thread') return none;
-  const size = piece.kind === 'pump' || mate.kind === 'pump' ? facts.pump.outlet : (piece.size ?? mate.size);
-  const pipe = piece.kind === 'buriedLine' || mate.kind === 'buriedLine' ? facts.house.line : facts.dropPipe;
-  return { piece: piece.key, size, system: pipe === null ? null : threadSystem(pipe), sex: sexOf(piece, mate) };
+  const pipe = inHouse(piece) && inHouse(mate) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
+  const size = piece.kind === 'pump' || mate.kind === 'pump' ? facts.pump.outlet : pipe.nominalSize;
+  return { piece: piece.key, size: threadSize(size) ?? size, system: threadSystem(pipe), sex: sexOf(piece, mate) };
+}
+
+function isFitting({ kind }: Bare): boolean {
+  return kind === 'insertFitting';
+}
+
+function inHouse({ kind, key }: Bare): boolean {
+  return KINDS[kind]?.run === 'house' || isLineEnd(key);
 }
 
 function sexOf(piece: Bare, mate: Bare): End['sex'] {

@@ -5,11 +5,14 @@
 import type { Facts } from '../../facts.ts';
 import { cableMassPerLength } from '../../formulas/wire.ts';
 import type { Kilograms, Metres } from '../../si.ts';
-import type { PartKind, Values } from '../../solution.ts';
+import type { Values } from '../../solution.ts';
 import { ropeMassPerLength } from '../../tables/ropes.ts';
 import { wireText } from '../../tables/wireSizes.ts';
 import { isBarbed } from '../../tables/pipeMaterials.ts';
-import type { PieceValue, Run, Seal, Way } from './piece.ts';
+import { threadSize } from '../../tables/threadSizes.ts';
+import { lineLength } from '../lineLength.ts';
+import { runToWell } from '../wireLengths.ts';
+import type { PieceKind, PieceValue, Run, Seal, Way } from './piece.ts';
 
 /** A value, and the fields of the plan that it rests on. */
 interface Told<Value> {
@@ -36,11 +39,11 @@ export interface KindRow {
   /** Of its threads. An insert fitting is made either way, whichever it meets. */
   readonly thread?: 'male' | 'female' | 'either';
   /** What it is fastened to, where it does not stand in the way of the water: of each group the first that is there. */
-  readonly on?: readonly (readonly PartKind[])[];
+  readonly on?: readonly (readonly PieceKind[])[];
   readonly by?: Way;
   readonly seal?: Seal;
   /** What is there before it, besides what it is fastened to. */
-  readonly after?: readonly PartKind[];
+  readonly after?: readonly PieceKind[];
 }
 
 const PIPE_SIZE = ['dropPipe.size'];
@@ -48,6 +51,16 @@ const PIPE_MATERIAL = ['dropPipe.material'];
 const PIPE_WALL = [...PIPE_SIZE, ...PIPE_MATERIAL, 'dropPipe.standard', 'dropPipe.rating', 'dropPipe.ratio'];
 
 const pipeSize: Told<string> = { is: ({ facts }) => facts.dropPipe.nominalSize, from: PIPE_SIZE };
+/** Of what is screwed into the way of the water: bought by its thread, not by the pipe's name. */
+const pipeThread: Told<string> = {
+  is: ({ facts: { dropPipe } }) => threadSize(dropPipe.nominalSize) ?? dropPipe.nominalSize,
+  from: PIPE_SIZE,
+};
+const lineThread: Told<string> = {
+  is: ({ facts: { house } }) =>
+    house.line === null ? null : (threadSize(house.line.nominalSize) ?? house.line.nominalSize),
+  from: ['house.line.size', 'house.line.standard'],
+};
 const pipeMaterial: Told<string> = { is: ({ facts }) => facts.dropPipe.material, from: PIPE_MATERIAL };
 /** Couplings come with rigid pipe and are of its metal or plastic; under PE they are what the shop has. */
 const rigidMaterial: Told<string> = {
@@ -76,7 +89,7 @@ const onTheTee: KindRow = {
   thread: 'male',
 };
 
-export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
+export const KINDS: Readonly<Record<PieceKind, KindRow | null>> = {
   motor: { run: 'water' },
   intake: { run: 'water' },
   pump: {
@@ -87,8 +100,10 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   },
   cableGuardStrip: { run: 'power', on: [['pump'], ['cable']], by: STRAP },
   shroud: { run: 'water', on: [['motor']], by: CLAMP },
-  nipple: { run: 'water', size: pipeSize, thread: 'male' },
-  checkValve: { run: 'water', size: pipeSize, thread: 'female' },
+  nipple: { run: 'water', size: pipeThread, thread: 'male' },
+  // From the thread of the pump's outlet to that of the pipe, where they differ.
+  bushing: { run: 'water', thread: 'either' },
+  checkValve: { run: 'water', size: pipeThread, thread: 'female' },
   insertFitting: {
     run: 'water',
     size: pipeSize,
@@ -158,8 +173,8 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   bond: { run: 'power', on: [['casing']], by: CLAMP },
   seal: { run: 'well' },
   coupling: { run: 'water', size: pipeSize, material: rigidMaterial, thread: 'female' },
-  tee: { run: 'water', size: pipeSize, thread: 'female' },
-  plug: { run: 'water', size: pipeSize, thread: 'male' },
+  tee: { run: 'water', size: pipeThread, thread: 'female' },
+  plug: { run: 'water', size: pipeThread, thread: 'male' },
   buriedLine: {
     run: 'house',
     size: {
@@ -168,21 +183,31 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
     },
     material: { is: ({ facts }) => facts.house.line?.material ?? null, from: ['house.line.material'] },
     mass: {
-      is: ({ facts: { house } }) =>
-        house.line === null || house.distance === null ? null : house.line.massPerLength * house.distance,
+      is: ({ facts: { house, top } }) =>
+        house.line === null || lineLength({ house, top }) === null
+          ? null
+          : house.line.massPerLength * (lineLength({ house, top }) ?? 0),
       from: ['house.line.size', 'house.line.material', 'house.line.standard', 'house.line.ratio'],
     },
-    cut: { is: ({ facts }) => facts.house.distance, from: ['house.distance'] },
-    on: [['pitlessAdapter', 'tee']],
+    cut: { is: ({ facts }) => lineLength(facts), from: ['house.distance', 'house.rise'] },
+    thread: 'male',
+  },
+  // Pipe that is glued has no thread: one end for the glue, one with a thread.
+  threadAdapter: { run: 'house', size: lineThread, thread: 'male' },
+  elbow: { run: 'house', size: lineThread, thread: 'female' },
+  union: onTheLine,
+  tap: onTheLine,
+  support: { run: 'house', on: [['buriedLine']], by: { by: 'rest' } },
+  riser: {
+    run: 'house',
+    size: lineThread,
+    cut: { is: ({ cut }) => cut, from: ['house.line.size'] },
+    on: [['elbow']],
     by: THREAD,
     seal: 'thread sealant',
     thread: 'male',
   },
-  union: onTheLine,
-  tap: onTheLine,
-  support: { run: 'house', on: [['buriedLine']], by: { by: 'rest' } },
-  riser: { run: 'house', on: [['buriedLine']], by: THREAD, seal: 'thread sealant' },
-  tankTee: { run: 'house', on: [['riser', 'buriedLine']], by: THREAD, seal: 'thread sealant', thread: 'female' },
+  tankTee: { run: 'house', on: [['riser']], by: THREAD, seal: 'thread sealant', thread: 'female' },
   reliefValve: onTheTee,
   reliefPipe: { run: 'house', on: [['reliefValve']], by: THREAD },
   gauge: onTheTee,
@@ -192,9 +217,25 @@ export const KINDS: Readonly<Record<PartKind, KindRow | null>> = {
   tank: { ...onTheTee, on: [['tankTee', 'riser']] },
   float: { run: 'power', on: [['tank']], by: CLAMP },
   // On the wall of the house.
-  controlBox: { run: 'power', on: [['cable']], by: WIRES },
-  drive: { run: 'power', on: [['cable']], by: WIRES },
-  disconnect: { run: 'power', on: [['controlBox', 'drive', 'switch', 'cable']], by: WIRES },
+  controlBox: { run: 'power', on: [['switch', 'float']], by: WIRES },
+  drive: { run: 'power', on: [['switch', 'float']], by: WIRES },
+  disconnect: { run: 'power', on: [['controlBox', 'drive', 'switch', 'float']], by: WIRES },
+  // From the house to the well, in conduit or of a kind that may be buried.
+  houseCable: {
+    run: 'power',
+    size: { is: ({ facts }) => wireText(facts.wire.gauge), from: ['wire.size'] },
+    material: { is: () => 'copper', from: [] },
+    cut: { is: ({ facts }) => runToWell(facts), from: ['wire.run', 'house.distance'] },
+    on: [['controlBox', 'drive', 'switch', 'float']],
+    by: WIRES,
+  },
+  relay: { run: 'power', on: [['controlBox', 'drive', 'switch', 'float']], by: WIRES },
+  probeWires: {
+    run: 'power',
+    cut: { is: ({ cut }) => cut, from: ['pump.lowLevelCutOff'] },
+    on: [['probe'], ['relay']],
+    by: WIRES,
+  },
   casing: {
     run: 'well',
     size: { is: ({ facts }) => facts.well.casings[0]?.nominalSize ?? null, from: [] },

@@ -4,6 +4,13 @@ import type { HangLoads } from '../../figures/hanging.ts';
 import type { Kilograms, Metres } from '../../si.ts';
 import type { PartKind } from '../../solution.ts';
 
+/**
+ * What no plan places by itself, and what no joint closes without: a bushing in the pump's outlet, fittings at the ends of the
+ * line to the house, and the wires that lead away from the well.
+ */
+export type FittingKind = 'bushing' | 'threadAdapter' | 'elbow' | 'houseCable' | 'probeWires' | 'relay';
+export type PieceKind = PartKind | FittingKind;
+
 /** Along what a piece runs; `well`: what stands in the ground and bears the rest. */
 export type Run = 'well' | 'water' | 'power' | 'rope' | 'house';
 
@@ -13,7 +20,7 @@ export type PieceValue = 'top' | 'bottom' | 'size' | 'material' | 'mass' | 'cut'
 export interface Piece {
   /** That of the placed part; of pipe and cable that are cut "dropPipe/2", "dropPipe/section/3", "cable/2" from the top. */
   readonly key: string;
-  readonly kind: PartKind;
+  readonly kind: PieceKind;
   readonly run: Run;
   readonly top: Metres;
   readonly bottom: Metres;

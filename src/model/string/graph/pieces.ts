@@ -2,17 +2,19 @@
 import { WIRE_LOOP, WIRE_SLACK } from '../../figures/allowances.ts';
 import { assumedPaths } from '../../rules/assumed.ts';
 import type { Metres } from '../../si.ts';
-import type { PartKind, PlacedPart, Solved } from '../../solution.ts';
+import type { PlacedPart, Solved } from '../../solution.ts';
 import { pipeRun, type Stretch } from '../pipeRun.ts';
 import { assumedEnds } from '../placedBy.ts';
-import { dischargeDepth } from '../pumpDepths.ts';
+import { dischargeDepth, motorHeadDepth } from '../pumpDepths.ts';
 import { fieldsOf, KINDS, type KindRow } from './kinds.ts';
-import type { Piece, PieceValue } from './piece.ts';
+import { fittingPlaces } from './fittings.ts';
+import type { Piece, PieceKind, PieceValue } from './piece.ts';
 
 /** A piece before its joints are known. */
 export type Bare = Omit<Piece, 'holds' | 'after'>;
 
-type Place = Pick<PlacedPart, 'key' | 'kind' | 'top' | 'bottom' | 'radius'> & {
+export type Place = Pick<PlacedPart, 'key' | 'top' | 'bottom' | 'radius'> & {
+  readonly kind: PieceKind;
   readonly cut: Metres | null;
   /** The part that it is cut from: what places that, places it. */
   readonly part: string;
@@ -23,7 +25,7 @@ export const SPOOL = 'pitlessAdapter/spool';
 export const OUTER_CASING = 'casing/0';
 
 export function piecesOf(solved: Solved): readonly Bare[] {
-  return [...placesOf(solved), ...casingOf(solved)].flatMap((place) => {
+  return [...placesOf(solved), ...fittingPlaces(solved), ...casingOf(solved)].flatMap((place) => {
     const row = KINDS[place.kind];
     return row === null ? [] : [pieceOf(place, row, solved)];
   });
@@ -54,6 +56,8 @@ function placesOf(solved: Solved): Place[] {
         return cablePlaces(solved, part);
       case 'rope':
         return [{ ...whole, cut: solved.values.ropeLength }];
+      case 'riser':
+        return [{ ...whole, cut: bottom - top }];
       case 'pitlessAdapter':
         return [whole, { ...whole, key: SPOOL }];
       default:
@@ -110,9 +114,18 @@ function cablePlaces({ facts }: Solved, { key, kind, top, bottom, radius }: Plac
   const ends = [top, ...splices, bottom];
   return ends.slice(1).map((end, i) => {
     const from = ends[i] ?? top;
+    // It runs down beside the pump to the motor's head; what is cut ends at the discharge.
     const isLead = splices.length > 0 && i === splices.length;
     const cut = isLead ? null : (end - from) * (1 + WIRE_SLACK) + (i === 0 ? WIRE_LOOP : 0);
-    return { key: i === 0 ? key : `${key}/${i + 1}`, kind, top: from, bottom: end, radius, cut, part: key };
+    return {
+      key: i === 0 ? key : `${key}/${i + 1}`,
+      kind,
+      top: from,
+      bottom: isLead ? Math.max(motorHeadDepth(facts.pump), end) : end,
+      radius,
+      cut,
+      part: key,
+    };
   });
 }
 
@@ -137,7 +150,7 @@ function casingOf({ facts }: Solved): readonly Place[] {
 function pieceOf({ key, kind, top, bottom, radius, cut, part }: Place, row: KindRow, solved: Solved): Bare {
   const { facts, values } = solved;
   const of = { facts, values, cut };
-  const ends = placeAssumed(solved, part, kind);
+  const ends = placeAssumed(solved, part);
   const place = ends.top || ends.bottom;
   const assumed = assumedPaths(solved);
   const rests = (value: PieceValue): boolean => fieldsOf(row, value).some((path) => assumed.has(path));
@@ -167,7 +180,8 @@ function pieceOf({ key, kind, top, bottom, radius, cut, part }: Place, row: Kind
   };
 }
 
-function placeAssumed(solved: Solved, part: string, kind: PartKind) {
-  if (part !== OUTER_CASING) return assumedEnds(solved, { key: part, kind });
+function placeAssumed(solved: Solved, part: string) {
+  const placed = solved.parts.find(({ key }) => key === part);
+  if (part !== OUTER_CASING && placed !== undefined) return assumedEnds(solved, placed);
   return { top: assumedPaths(solved).has('well.casing.height'), bottom: false };
 }

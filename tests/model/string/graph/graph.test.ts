@@ -41,6 +41,7 @@ describe('PE on an adapter, with a valve at the pump and one 60 ft above it', ()
       'insertFitting/pump',
       'checkValve',
       'nipple',
+      'bushing',
       'pump',
       'intake',
       'motor',
@@ -59,9 +60,17 @@ describe('PE on an adapter, with a valve at the pump and one 60 ft above it', ()
     expect(way).toEqual({ by: 'thread' });
     expect([a.sex, b.sex]).toEqual(['male', 'female']);
   });
-  test('the nipple turns into the outlet of the pump, in the outlet’s size', () => {
-    const { b } = joint(of, 'nipple', 'pump');
-    expect(b).toMatchObject({ piece: 'pump', sex: 'female', size: '1-1/4 in', system: 'NPT' });
+  test('a bushing in the outlet of the pump takes the nipple of a smaller pipe', () => {
+    const [outlet, nipple] = [joint(of, 'bushing', 'pump'), joint(of, 'nipple', 'bushing')];
+    expect(outlet.b).toMatchObject({ piece: 'pump', sex: 'female', size: '1-1/4 in', system: 'NPT' });
+    expect(outlet.a).toMatchObject({ piece: 'bushing', sex: 'male', size: '1-1/4 in' });
+    expect(nipple.b).toMatchObject({ piece: 'bushing', sex: 'female', size: '1 in' });
+  });
+  test('a pipe of the outlet’s size needs none, whatever its name', () => {
+    for (const size of ['1-1/4 in', '40 mm']) {
+      const same = graph(rockWell({ dropPipe: { material: 'PE', size, rating: '200 psi' } }));
+      expect(joint(same, 'nipple', 'pump').b).toMatchObject({ sex: 'female', size: '1-1/4 in' });
+    }
   });
   test('cable, splice and motor: the lead is nobody’s to cut, and a splice is one joint a conductor', () => {
     expect(named(of, 'cable').cut).toBeGreaterThan(feet(100));
@@ -76,10 +85,77 @@ describe('PE on an adapter, with a valve at the pump and one 60 ft above it', ()
   });
 });
 
+describe('the line to the house', () => {
+  const lineOf = (line: object, more: object = {}) =>
+    graph(rockWell({ house: { ...rockWell().house, line }, ...more }));
+  const chain = (of: StringGraph) =>
+    of.joints
+      .filter(({ a, b }) => [a, b].some(({ piece }) => piece === 'buriedLine' || piece === 'elbow'))
+      .filter(({ way }) => way.by !== 'clamp' && way.by !== 'rest')
+      .map(({ a, b, way }) => `${a.piece} ${way.by} ${b.piece}`);
+  test('of polyethylene goes over a barb at either end, under two clamps', () => {
+    const of = lineOf({ material: 'PE', size: '1-1/4 in', rating: '200 psi' });
+    expect(chain(of)).toEqual([
+      'elbow thread riser',
+      'lineEnd/well barb buriedLine',
+      'lineEnd/house barb buriedLine',
+      'lineEnd/house thread elbow',
+    ]);
+    expect(ofKind(of, 'clamp').filter(({ key }) => key.startsWith('clamp/line/')).length).toBe(4);
+    // The adapter's thread is that of the pipe that hangs on it; the barb is the line's.
+    expect(joint(of, 'pitlessAdapter', 'lineEnd/well').b).toMatchObject({ sex: 'male', size: '1 in' });
+    expect(joint(of, 'lineEnd/house', 'elbow').a).toMatchObject({ sex: 'male', size: '1-1/4 in' });
+  });
+  test('of PVC is glued into adapters with a thread, and reduced where the pitless adapter is smaller', () => {
+    expect(chain(lineOf({ material: 'PVC', size: '1-1/4 in' }))).toEqual([
+      'elbow thread riser',
+      'lineEnd/well socket buriedLine',
+      'lineEnd/house socket buriedLine',
+      'lineEnd/house thread elbow',
+    ]);
+    expect(joint(lineOf({ material: 'PVC', size: '1-1/4 in' }), 'pitlessAdapter', 'lineEnd/bushing').way).toEqual({
+      by: 'thread',
+    });
+    expect(lineOf({ material: 'PVC', size: '1 in' }).pieces.some(({ kind }) => kind === 'bushing')).toBe(true);
+    expect(ofKind(lineOf({ material: 'PVC', size: '1 in' }), 'bushing').map(({ key }) => key)).toEqual(['bushing']);
+  });
+  test('of steel has its own threads', () => {
+    const of = lineOf({ material: 'galvanized steel', size: '1 in' });
+    expect(chain(of)).toEqual(['elbow thread riser', 'pitlessAdapter thread buriedLine', 'buriedLine thread elbow']);
+  });
+  test('is cut for the slope and for the way up out of the trench', () => {
+    // Pythagoras: 120 ft along and 10 ft up, and 5 ft out of the trench.
+    const of = lineOf({ material: 'PE', size: '1-1/4 in', rating: '200 psi' });
+    expect(toFeet(named(of, 'buriedLine').cut!)).toBeCloseTo(Math.sqrt(120 ** 2 + 10 ** 2) + 5, 9);
+  });
+});
+
+describe('the wires', () => {
+  test('of the motor reach its head, and whoever cuts cable begins above its lead', () => {
+    const of = graph(rockWell());
+    expect(toFeet(named(of, 'cable/2').bottom)).toBeGreaterThan(140);
+    expect(named(of, 'cable/2').cut).toBeNull();
+  });
+  test('lead on from the cap to the house, and end at what starts the motor', () => {
+    const of = graph(rockWell());
+    expect(toFeet(named(of, 'houseCable').cut!)).toBeCloseTo(120, 9);
+    expect(joint(of, 'houseCable', 'capSplice').way).toMatchObject({ by: 'splice' });
+    expect(joint(of, 'controlBox', 'houseCable').way).toEqual({ by: 'wires' });
+    const twoWire = graph(rockWell({ pump: { ...rockWell().pump, wires: 2 } }));
+    expect(joint(twoWire, 'switch', 'houseCable').way).toEqual({ by: 'wires' });
+  });
+  test('of a probe go up to a relay in the house', () => {
+    const of = graph(rockWell({ pump: { ...rockWell().pump, lowLevelCutOff: '130 ft' } }));
+    expect(joint(of, 'relay', 'probeWires').way).toEqual({ by: 'wires' });
+    expect(joint(of, 'probe', 'probeWires').way).toEqual({ by: 'wires' });
+    expect(toFeet(named(of, 'probeWires').cut!)).toBeGreaterThan(130 + 120);
+  });
+});
+
 test('a seal’s tee branches: plug above, line to the house beside, nipple below', () => {
   const of = graph(rockWell({ top: { kind: 'seal' } }));
   const ends = of.joints.flatMap(({ a, b }) => (a.piece === 'tee' ? [b.piece] : b.piece === 'tee' ? [a.piece] : []));
-  expect(ends.sort()).toEqual(['buriedLine', 'nipple/top', 'plug']);
+  expect(ends.sort()).toEqual(['lineEnd/well', 'nipple/top', 'plug']);
   expect(joint(of, 'casing/0', 'seal').way).toEqual({ by: 'rest' });
 });
 
@@ -151,8 +227,7 @@ describe('laws of any string', () => {
       if (way.by !== 'thread' || a.sex === null || b.sex === null) continue;
       expect([a.sex, b.sex].sort(), `${a.piece} in ${b.piece}`).toEqual(['female', 'male']);
       expect(a.system).toBe(b.system);
-      if (a.size !== null && b.size !== null && a.piece !== 'buriedLine' && b.piece !== 'buriedLine')
-        expect(a.size, `${a.piece} in ${b.piece}`).toBe(b.size);
+      if (a.size !== null && b.size !== null) expect(a.size, `${a.piece} in ${b.piece}`).toBe(b.size);
     }
   };
 

@@ -1,0 +1,105 @@
+/** Pieces that no plan places and no joint closes without, where the parts beside them show that they are needed. */
+import type { Metres } from '../../si.ts';
+import type { PlacedPart, Solved } from '../../solution.ts';
+import { isBuriedOnBarbs, PIPE_MATERIALS } from '../../tables/pipeMaterials.ts';
+import { threadSize } from '../../tables/threadSizes.ts';
+import { WIRE_LOOP } from '../../figures/allowances.ts';
+import { clampsOver } from '../clamps.ts';
+
+import { dischargeDepth } from '../pumpDepths.ts';
+import { runToWell } from '../wireLengths.ts';
+import type { Place } from './pieces.ts';
+
+export function fittingPlaces(solved: Solved): readonly Place[] {
+  return [...bushing(solved), ...atTheLine(solved), ...wires(solved)];
+}
+
+/** Between an outlet and a pipe of two sizes: outer thread in the outlet, inner thread for the pipe's nipple. */
+function bushing({ facts, parts }: Solved): readonly Place[] {
+  const [outlet, pipe] = [facts.pump.outlet, facts.dropPipe.nominalSize].map(threadSize);
+  const nipple = parts.find(({ key }) => key === 'nipple');
+  if (outlet === pipe || outlet === null || pipe === null || nipple === undefined) return [];
+  const at = dischargeDepth(facts.pump);
+  return [{ key: 'bushing', kind: 'bushing', top: at, bottom: at, radius: nipple.radius, cut: null, part: 'nipple' }];
+}
+
+/**
+ * The line has no thread of its own but that of steel: a fitting at either end, and an elbow up to the tank. The adapter's
+ * thread is that of the drop pipe: barbed fittings come for a pipe of another size, others want a bushing.
+ */
+function atTheLine({ facts, parts }: Solved): readonly Place[] {
+  const line = parts.find(({ key }) => key === 'buriedLine');
+  const riser = parts.find(({ kind }) => kind === 'riser');
+  if (line === undefined) return [];
+  const pipe = facts.house.line ?? facts.dropPipe;
+  const at = (key: string, kind: Place['kind'], { top, bottom }: Pick<PlacedPart, 'top' | 'bottom'>): Place => ({
+    key,
+    kind,
+    top,
+    bottom,
+    radius: line.radius,
+    cut: null,
+    part: 'buriedLine',
+  });
+  const ends = [
+    { name: 'well', place: line },
+    ...(riser === undefined ? [] : [{ name: 'house', place: { top: riser.bottom, bottom: riser.bottom } }]),
+  ];
+  const elbow = riser === undefined ? [] : [at('elbow', 'elbow', { top: riser.bottom, bottom: riser.bottom })];
+  if (isBuriedOnBarbs(pipe)) {
+    const { clampsPerJoint } = facts.string;
+    const clamps = (name: string, place: Pick<PlacedPart, 'top' | 'bottom'>): readonly Place[] =>
+      clampsOver(`line/${name}`, place.top, 1, clampsPerJoint, pipe.outsideDiameter / 2).map((clamp) =>
+        at(clamp.key, 'clamp', place),
+      );
+    return [
+      ...ends.flatMap(({ name, place }) => [at(lineEnd(name), 'insertFitting', place), ...clamps(name, place)]),
+      ...elbow,
+    ];
+  }
+  const [own, leaves] = [pipe, facts.dropPipe].map(({ nominalSize }) => threadSize(nominalSize));
+  const reducing = own === leaves ? [] : [at(lineEnd('bushing'), 'bushing', line)];
+  if (PIPE_MATERIALS[pipe.material].buried === 'thread') return [...reducing, ...elbow];
+  return [...reducing, ...ends.map(({ name, place }) => at(lineEnd(name), 'threadAdapter', place)), ...elbow];
+}
+
+/** The fitting at one end of the line to the house: "well", "house". */
+export function lineEnd(name: string): string {
+  return `${LINE_END}${name}`;
+}
+
+const LINE_END = 'lineEnd/';
+
+export function isLineEnd(key: string): boolean {
+  return key.startsWith(LINE_END);
+}
+
+/** What leads away from the well: to the house, and from a probe to its relay there. */
+function wires({ facts, parts }: Solved): readonly Place[] {
+  const cable = parts.find(({ kind }) => kind === 'cable');
+  const wall = parts.find(({ kind }) => kind === 'disconnect');
+  if (cable === undefined || wall === undefined) return [];
+  const { lowLevelCutOff } = facts.pump;
+  const probe = parts.find(({ kind }) => kind === 'probe');
+  const along = (key: Place['key'], kind: Place['kind'], from: Metres, to: Metres, part: string, cut: Metres | null) =>
+    ({ key, kind, top: from, bottom: to, radius: 0, cut, part }) satisfies Place;
+  const run = runToWell(facts);
+  return [
+    along('houseCable', 'houseCable', cable.top, facts.wire.conduitDepth, 'cable', null),
+    ...(lowLevelCutOff === true || typeof lowLevelCutOff === 'number'
+      ? [along('relay', 'relay', wall.top, wall.bottom, 'disconnect', null)]
+      : []),
+    ...(probe === undefined
+      ? []
+      : [
+          along(
+            'probeWires',
+            'probeWires',
+            cable.top,
+            probe.top,
+            'probe',
+            run === null ? null : probe.top - cable.top + WIRE_LOOP + run,
+          ),
+        ]),
+  ];
+}

@@ -1,0 +1,38 @@
+/**
+ * The pipe thread that goes with a name: fittings are bought by their thread, pipe by its own name.
+ *
+ * Sources  DN beside inches: EN 10255 and ISO 6708, from memory. Polyethylene pipe in mm goes with the thread whose bore is
+ *          next to its own: common practice, no source.
+ */
+const OF_DN: Readonly<Record<string, string>> = {
+  15: '1/2 in',
+  20: '3/4 in',
+  25: '1 in',
+  32: '1-1/4 in',
+  40: '1-1/2 in',
+  50: '2 in',
+};
+
+const OF_MILLIMETRES: Readonly<Record<string, string>> = {
+  20: '1/2 in',
+  25: '3/4 in',
+  32: '1 in',
+  40: '1-1/4 in',
+  50: '1-1/2 in',
+  63: '2 in',
+};
+
+/**
+ * @param name  of a pipe or an outlet: "1-1/4 in", "DN 32", "40 mm", "Rp 1 1/4"
+ * @returns     "1-1/4 in"; null where the name tells no thread
+ */
+export function threadSize(name: string): string | null {
+  const metric = /^\s*(?:(DN)\s*(\d+)|(\d+)\s*mm)\s*$/i.exec(name);
+  if (metric !== null)
+    return (metric[1] === undefined ? OF_MILLIMETRES[metric[3] ?? ''] : OF_DN[metric[2] ?? '']) ?? null;
+  const inches = /(?:(\d+)[-\s])?(\d+)\/(\d+)|(\d+)/.exec(name);
+  if (inches === null) return null;
+  const [, whole, over, under, alone] = inches;
+  if (alone !== undefined) return `${alone} in`;
+  return `${whole === undefined ? '' : `${whole}-`}${over}/${under} in`;
+}
