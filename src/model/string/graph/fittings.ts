@@ -8,7 +8,7 @@ import { clampsOver } from '../clamps.ts';
 
 import { dischargeDepth } from '../pumpDepths.ts';
 import { runToWell } from '../wireLengths.ts';
-import type { Place } from './pieces.ts';
+import type { Place } from './place.ts';
 
 export function fittingPlaces(solved: Solved): readonly Place[] {
   return [...bushing(solved), ...atTheLine(solved), ...wires(solved)];

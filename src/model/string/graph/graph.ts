@@ -44,22 +44,6 @@ function afterToo({ kind }: Bare, pieces: readonly Bare[]): readonly string[] {
   return pieces.filter((each) => after.includes(each.kind)).map(({ key }) => key);
 }
 
-/**
- * Pieces in an order in which each comes after all that it is put on. Not yet an order that people can follow at a well: it
- * knows of no lowering, and puts a rope, a cable or a clamp wherever its own two ends are there.
- */
-export function orderOfWork({ pieces }: StringGraph): readonly Piece[] {
-  const left = new Map(pieces.map((piece) => [piece.key, piece]));
-  const done: Piece[] = [];
-  while (left.size > 0) {
-    const next = [...left.values()].find(({ after }) => after.every((key) => !left.has(key)));
-    if (next === undefined) throw new Error(`orderOfWork: ${[...left.keys()].join(', ')} wait for one another`);
-    left.delete(next.key);
-    done.push(next);
-  }
-  return done;
-}
-
 /** The joint between two pieces; undefined where they do not meet. */
 export function jointBetween({ joints }: StringGraph, one: string, other: string): Joint | undefined {
   return joints.find(({ a, b }) => (a.piece === one && b.piece === other) || (a.piece === other && b.piece === one));

@@ -106,7 +106,8 @@ function atTheTop({ facts }: Solved, pieces: readonly Bare[], chain: readonly Ba
 function onOthers(pieces: readonly Bare[]): readonly Draft[] {
   return pieces.flatMap((piece) => {
     const { on = [], by = null, seal = null } = KINDS[piece.kind] ?? {};
-    if (by === null) return [];
+    // The line's own clamps are joined with it, whatever hangs in the well at their depth.
+    if (by === null || piece.key.startsWith(LINE_CLAMP)) return [];
     return on.flatMap((kinds): readonly Draft[] => {
       const host = hostOf(piece, kinds, pieces);
       if (host === undefined) return [];
@@ -123,18 +124,19 @@ function lineJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
   const top = find('pitlessAdapter') ?? find('tee');
   const bushing = find(lineEnd('bushing'));
   const onTo = lineWay(facts.house.line ?? facts.dropPipe, facts);
-  const draft = (a: Bare, b: Bare, way: Way): Draft => ({
+  const draft = (a: Bare, b: Bare, way: Way, first: Joint['first'] = 'a'): Draft => ({
     ...{ a, b, way },
-    ...{ seal: sealOf(way), takesUp: null, first: 'a', bears: null },
+    ...{ seal: sealOf(way), takesUp: null, first, bears: null },
   });
   const end = (name: string, beside: Bare | undefined): readonly Draft[] => {
     const fitting = find(lineEnd(name));
     if (fitting === undefined) return beside === undefined ? [] : [draft(beside, line, THREAD)];
     const thread = beside === undefined ? [] : [draft(beside, fitting, THREAD)];
-    const clamps = pieces.filter(({ kind, key }) => kind === 'clamp' && key.startsWith(`clamp/line/${name}/`));
+    const clamps = pieces.filter(({ kind, key }) => kind === 'clamp' && key.startsWith(`${LINE_CLAMP}${name}/`));
     return [
       ...thread,
-      draft(fitting, line, onTo),
+      // From the well on: in the house the line is there, and the fitting comes on its end.
+      draft(fitting, line, onTo, name === 'house' ? 'b' : 'a'),
       ...clamps.flatMap((clamp) => [draft(fitting, clamp, CLAMP), draft(line, clamp, CLAMP)]),
     ];
   };
@@ -150,6 +152,7 @@ function lineJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
   ];
 }
 
+const LINE_CLAMP = 'clamp/line/';
 const THREAD: Way = { by: 'thread' };
 const CLAMP: Way = { by: 'clamp' };
 
@@ -208,7 +211,9 @@ function ropeJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
   const above = tied === 'loose' ? undefined : (find('seal') ?? find(tied === 'casing hook' ? OUTER_CASING : 'cap'));
   return [
     ...(pump === undefined ? [] : [{ a: pump, b: rope, first: 'a', ...knot } as const]),
-    ...(above === undefined ? [] : [{ a: above, b: rope, first: above.kind === 'cap' ? 'b' : 'a', ...knot } as const]),
+    ...(above === undefined
+      ? []
+      : [{ a: above, b: rope, first: above.key === OUTER_CASING ? 'a' : 'b', ...knot } as const]),
   ];
 }
 

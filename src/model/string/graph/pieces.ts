@@ -8,17 +8,11 @@ import { assumedEnds } from '../placedBy.ts';
 import { dischargeDepth, motorHeadDepth } from '../pumpDepths.ts';
 import { fieldsOf, KINDS, type KindRow } from './kinds.ts';
 import { fittingPlaces } from './fittings.ts';
-import type { Piece, PieceKind, PieceValue } from './piece.ts';
+import type { Place } from './place.ts';
+import type { Piece, PieceValue } from './piece.ts';
 
 /** A piece before its joints are known. */
 export type Bare = Omit<Piece, 'holds' | 'after'>;
-
-export type Place = Pick<PlacedPart, 'key' | 'top' | 'bottom' | 'radius'> & {
-  readonly kind: PieceKind;
-  readonly cut: Metres | null;
-  /** The part that it is cut from: what places that, places it. */
-  readonly part: string;
-};
 
 /** The half of an adapter that the string hangs on; the other is fixed in the wall. */
 export const SPOOL = 'pitlessAdapter/spool';

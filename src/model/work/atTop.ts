@@ -1,0 +1,85 @@
+/** In the casing's wall and in the trench, before anything hangs; and over a seal once it does. */
+import type { Metres } from '../si.ts';
+import { lineLength } from '../string/lineLength.ts';
+import { isBuriedOnBarbs, PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
+import type { Solved } from '../solution.ts';
+import { step, type Draft, type Job } from './making.ts';
+
+/** Nothing is dug for a seal but what takes the cable. */
+export function trenchSteps({ solved, pieces }: Job): readonly Draft[] {
+  const { facts } = solved;
+  if (facts.top.kind !== 'pitless') return [];
+  const outlet = facts.top.depth;
+  return [
+    step('trench', { outlet }, { about: ['pitlessAdapter'], view: 'top', cautions: ['digging', 'pit'] }),
+    step(
+      'hole',
+      { outlet, fromCasingTop: outlet + facts.well.casingHeight },
+      { about: ['pitlessAdapter'], view: 'top', cautions: ['hygiene'] },
+    ),
+    step('adapterBody', {}, { puts: pieces.named('pitlessAdapter'), about: ['pitlessAdapter'], view: 'top' }),
+    lineStep({ solved, pieces }, false),
+    conduitStep({ solved, pieces }),
+  ];
+}
+
+/** Tee and plug, and the line from there. */
+export function aboveSealSteps({ solved, pieces }: Job): readonly Draft[] {
+  return [
+    step(
+      'aboveSeal',
+      {},
+      {
+        puts: pieces.named('nipple/top', 'tee', 'plug'),
+        about: ['tee', 'plug'],
+        view: 'top',
+      },
+    ),
+    lineStep({ solved, pieces }, true),
+    conduitStep({ solved, pieces }),
+  ];
+}
+
+function lineStep({ solved: { facts }, pieces }: Job, above: boolean): Draft {
+  return step(
+    'line',
+    {
+      length: lineLength(facts),
+      way: lineWayOf(facts),
+      clamps: facts.string.clampsPerJoint,
+      above,
+    },
+    {
+      puts: [
+        ...pieces.named('lineEnd/bushing'),
+        ...pieces.withClamps('line/well', 'lineEnd/well', 'buriedLine'),
+        ...(above ? pieces.ofKinds('union', 'tap', 'support') : []),
+      ],
+      about: ['buriedLine'],
+      view: 'top',
+      cautions: above ? [] : ['digging'],
+    },
+  );
+}
+
+export function lineWayOf({ house, dropPipe }: Solved['facts']): 'barb' | 'socket' | 'thread' {
+  const pipe = house.line ?? dropPipe;
+  return isBuriedOnBarbs(pipe) ? 'barb' : PIPE_MATERIALS[pipe.material].buried;
+}
+
+function conduitStep({ solved: { facts }, pieces }: Job): Draft {
+  return step(
+    'conduit',
+    { run: runOf(pieces), depth: facts.wire.conduitDepth, bonded: pieces.has('bond') },
+    {
+      puts: pieces.ofKinds('conduit', 'houseCable', 'bond'),
+      about: ['conduit', 'bond'],
+      view: 'top',
+      cautions: ['electric'],
+    },
+  );
+}
+
+function runOf({ graph }: Job['pieces']): Metres | null {
+  return graph.pieces.find(({ kind }) => kind === 'houseCable')?.cut ?? null;
+}

@@ -1,0 +1,93 @@
+/** The string hangs: its top joint, what bears it, and what leaves the well there. */
+import { isBarbed } from '../tables/pipeMaterials.ts';
+import { threadSize } from '../tables/threadSizes.ts';
+import { SPOOL } from '../string/graph/graph.ts';
+import { aboveSealSteps } from './atTop.ts';
+import { step, type Draft, type Job } from './making.ts';
+import type { Kind } from './step.ts';
+import type { Metres } from '../si.ts';
+import type { WayUp } from './wayUp.ts';
+
+export function hangingSteps(job: Job, { above }: Pick<WayUp, 'above'>, kind: Kind): readonly Draft[] {
+  const { solved } = job;
+  const { top } = solved.facts;
+  return [
+    ...(top.kind === 'pitless' ? onAdapter(job, above, top.depth) : onSeal(job, above)),
+    ...(top.kind === 'seal' && kind === 'new' ? aboveSealSteps(job) : []),
+    ...ropeTied(job),
+    ...wiresAtTop(job),
+    ...(job.pieces.has('cap')
+      ? [step('cap', {}, { puts: job.pieces.ofKinds('cap'), about: ['cap'], view: 'top' })]
+      : []),
+  ];
+}
+
+const TOP = { view: 'top' } as const;
+
+function onAdapter({ solved, pieces }: Job, above: readonly string[], outlet: Metres): readonly Draft[] {
+  const { facts, values } = solved;
+  const hook = values.hangLoadLowering ?? values.hangLoadDry;
+  return [
+    step(
+      'topJoint',
+      { way: isBarbed(facts.dropPipe) ? 'barb' : 'thread', clamps: facts.string.clampsPerJoint, hook },
+      {
+        puts: [...above, ...pieces.withClamps('top', 'insertFitting/top'), SPOOL],
+        about: ['insertFitting/top', 'pitlessAdapter'],
+        ...TOP,
+        cautions: ['lifting'],
+      },
+    ),
+    step(
+      'seat',
+      {
+        outlet,
+        liftPipe: values.liftPipeLength,
+        thread: threadSize(facts.dropPipe.nominalSize) ?? facts.dropPipe.nominalSize,
+        hook,
+      },
+      { about: ['pitlessAdapter'], ...TOP, cautions: ['lifting', 'overhead'] },
+    ),
+  ];
+}
+
+function onSeal({ solved, pieces }: Job, above: readonly string[]): readonly Draft[] {
+  const { facts, values } = solved;
+  return [
+    step(
+      'seal',
+      {
+        way: isBarbed(facts.dropPipe) ? 'barb' : 'thread',
+        clamps: facts.string.clampsPerJoint,
+        hook: values.hangLoadLowering ?? values.hangLoadDry,
+      },
+      {
+        puts: [
+          ...above,
+          ...pieces.withClamps('top', 'insertFitting/top'),
+          ...pieces.named('nipple/seal', 'seal', 'coupling/top'),
+        ],
+        about: ['seal', 'coupling/top', 'insertFitting/top'],
+        ...TOP,
+        cautions: ['lifting'],
+      },
+    ),
+  ];
+}
+
+function ropeTied({ solved: { facts } }: Job): readonly Draft[] {
+  if (facts.rope === null) return [];
+  return [step('ropeTied', { tied: facts.rope.tied, kind: facts.top.kind }, { about: ['rope'], ...TOP })];
+}
+
+function wiresAtTop({ solved: { facts }, pieces }: Job): readonly Draft[] {
+  const numbers = { joints: facts.pump.wires + 1, gauge: facts.wire.gauge, cap: pieces.has('capSplice') };
+  return [
+    step('capSplice', numbers, {
+      puts: pieces.ofKinds('capSplice'),
+      about: ['capSplice', 'conduit'],
+      ...TOP,
+      cautions: ['electric'],
+    }),
+  ];
+}

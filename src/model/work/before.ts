@@ -1,0 +1,60 @@
+/** Before anything is bought, dug or lifted. */
+import { lengthToCut, pipeRun } from '../string/pipeRun.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
+import { pullingHook } from './hook.ts';
+import { step, type Draft, type Job } from './making.ts';
+import { motorBottomDepth } from '../string/pumpDepths.ts';
+import type { Kind } from './step.ts';
+import { widestOf } from './widest.ts';
+
+export function beforeSteps({ solved: { facts } }: Job, kind: Kind): readonly Draft[] {
+  const { pump, well, water, dropPipe } = facts;
+  const digs = kind === 'new' && (facts.top.kind === 'pitless' || facts.wire.conduitDepth > 0);
+  return [
+    step('permits', {}),
+    step('services', { digs }, { cautions: [...(digs ? (['digging'] as const) : []), 'overhead'] }),
+    step('breakerOff', { voltage: pump.voltage }, { about: ['disconnect'], view: 'house', cautions: ['electric'] }),
+    // An old string is in the way of it, and is sounded under when it is out.
+    ...(kind === 'replace'
+      ? []
+      : [
+          step(
+            'measure',
+            {
+              depth: well.bottom,
+              staticLevel: water.staticLevel,
+              casingHeight: well.casingHeight,
+              widest: widestOf(facts),
+            },
+            { about: ['casing', 'staticLevel'], cautions: ['gas', 'hygiene'] },
+          ),
+        ]),
+    step('layOut', { coil: isBarbed(dropPipe), pipe: lengthToCut(pipeRun(facts)) }, { cautions: ['hygiene'] }),
+  ];
+}
+
+/** The old string comes out, and the well is measured while it is empty. */
+export function pullingSteps({ solved }: Job): readonly Draft[] {
+  const { facts, values } = solved;
+  const { kind } = facts.top;
+  const hook = pullingHook(solved);
+  return [
+    step('houseShut', {}, { about: ['shutOff', 'gauge'], view: 'house', cautions: ['pressure'] }),
+    step(
+      'openTop',
+      { kind },
+      { about: [kind === 'pitless' ? 'cap' : 'seal'], view: 'top', cautions: ['electric', 'gas'] },
+    ),
+    step(
+      'unseat',
+      { kind, liftPipe: values.liftPipeLength, hook },
+      { about: [kind === 'pitless' ? 'pitlessAdapter' : 'seal'], view: 'top', cautions: ['lifting', 'overhead'] },
+    ),
+    step('pull', { hook }, { about: ['dropPipe'], cautions: ['lifting', 'overhead', 'stuck'] }),
+    step(
+      'sound',
+      { depth: facts.well.bottom, motorBottom: motorBottomDepth(facts.pump) },
+      { about: ['casing', 'openHole'], cautions: ['gas', 'hygiene'] },
+    ),
+  ];
+}

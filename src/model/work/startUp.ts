@@ -1,0 +1,49 @@
+/** The first water, what is read of it, and what has to be done before anybody drinks it. */
+import { step, type Draft, type Job } from './making.ts';
+import type { Kind } from './step.ts';
+
+export function startSteps({ solved }: Job, kind: Kind): readonly Draft[] {
+  const { facts, values } = solved;
+  const { house, pump, top } = facts;
+  const open = house.kind === 'open tank';
+  const dug = kind === 'new' && top.kind === 'pitless';
+  return [
+    step(
+      'firstRun',
+      { open, phase: pump.phase },
+      { about: ['shutOff', 'drain'], view: 'house', cautions: ['electric'] },
+    ),
+    ...(open
+      ? []
+      : [
+          step(
+            'pressureTest',
+            { cutOut: house.cutOut, trench: dug },
+            { about: ['gauge', 'pitlessAdapter'], view: 'top', cautions: dug ? ['pressure', 'digging'] : ['pressure'] },
+          ),
+        ]),
+    ...(dug ? [step('backfill', {}, { about: ['buriedLine'], view: 'top', cautions: ['digging'] })] : []),
+    step(
+      'readings',
+      { cutIn: house.cutIn, cutOut: house.cutOut, level: values.pumpingWaterLevel, open },
+      { about: ['gauge', 'pumpingLevel'], view: 'section', cautions: ['electric'] },
+    ),
+  ];
+}
+
+export function afterSteps({ solved: { facts, values } }: Job): readonly Draft[] {
+  return [
+    step(
+      'disinfect',
+      {
+        product: values.chlorineDose,
+        strength: facts.disinfection.strength,
+        opens: facts.top.kind === 'pitless' ? 'cap' : 'seal',
+      },
+      { about: ['cap', 'seal'], view: 'section', cautions: ['chlorine', 'electric'] },
+    ),
+    step('flush', {}, { about: ['tap'], view: 'section', cautions: ['chlorine'] }),
+    step('sample', {}, { cautions: ['hygiene'] }),
+    step('record', {}),
+  ];
+}

@@ -1,0 +1,163 @@
+/** One step of the work: what is put on, seen in which view, and the numbers that its sentences are said with. */
+import type { Facts, RopeFacts } from '../facts.ts';
+import type { CubicMetres, Metres, Newtons, Pascals, Ratio, Volts } from '../si.ts';
+import type { WireSize } from '../tables/wireSizes.ts';
+
+/** What hangs on the hook at two depths of the pump: both null while nobody knows what the pump weighs. */
+export interface OnTheHook {
+  readonly from: Newtons | null;
+  readonly to: Newtons | null;
+}
+
+/** One way down, from one place of the pump's discharge to another. */
+interface Down {
+  /** Depths of the discharge. */
+  readonly from: Metres;
+  readonly to: Metres;
+  readonly ties: { readonly count: number; readonly every: Metres };
+  readonly guards: number;
+  readonly hook: OnTheHook;
+}
+
+/** Every step that there is, with its numbers. */
+export interface StepNumbers {
+  readonly permits: object;
+  readonly services: { readonly digs: boolean };
+  readonly breakerOff: { readonly voltage: Volts };
+  readonly measure: {
+    readonly depth: Metres;
+    readonly staticLevel: Metres | null;
+    readonly casingHeight: Metres;
+    readonly widest: Metres;
+  };
+  readonly layOut: { readonly coil: boolean; readonly pipe: Metres };
+  readonly houseShut: object;
+  readonly openTop: { readonly kind: Facts['top']['kind'] };
+  readonly unseat: {
+    readonly kind: Facts['top']['kind'];
+    readonly liftPipe: Metres | null;
+    readonly hook: Newtons | null;
+  };
+  readonly pull: { readonly hook: Newtons | null };
+  readonly sound: { readonly depth: Metres; readonly motorBottom: Metres };
+  readonly trench: { readonly outlet: Metres };
+  readonly hole: { readonly outlet: Metres; readonly fromCasingTop: Metres };
+  readonly adapterBody: object;
+  readonly line: {
+    readonly length: Metres | null;
+    readonly way: 'barb' | 'socket' | 'thread';
+    readonly clamps: number;
+    readonly above: boolean;
+  };
+  readonly conduit: { readonly run: Metres | null; readonly depth: Metres; readonly bonded: boolean };
+  readonly insulation: object;
+  readonly sleeve: { readonly diameter: Metres };
+  readonly outlet: {
+    readonly bushing: boolean;
+    readonly outlet: string;
+    readonly thread: string;
+    readonly limiter: boolean;
+  };
+  readonly lowValve: { readonly arrow: Facts['string']['arrow'] };
+  readonly leads: { readonly strip: boolean; readonly whole: boolean };
+  readonly splice: {
+    readonly height: Metres;
+    readonly joints: number;
+    readonly gauge: WireSize;
+    readonly beforeLowering: boolean;
+  };
+  readonly ropeOn: { readonly material: string };
+  readonly pumpJoint: {
+    readonly way: 'barb' | 'thread';
+    readonly clamps: number;
+    readonly arrestor: Metres | null;
+    readonly section: Metres | null;
+  };
+  readonly lift: { readonly hook: Newtons | null; readonly rigid: boolean };
+  readonly lower: Down;
+  readonly sections: Down & { readonly count: number; readonly longest: Metres; readonly shortest: Metres };
+  readonly valve: { readonly height: Metres; readonly arrow: Facts['string']['arrow']; readonly clamps: number | null };
+  readonly probe: { readonly depth: Metres; readonly overIntake: Metres };
+  readonly topJoint: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: Newtons | null };
+  readonly seat: {
+    readonly outlet: Metres;
+    readonly liftPipe: Metres | null;
+    readonly thread: string;
+    readonly hook: Newtons | null;
+  };
+  readonly seal: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: Newtons | null };
+  readonly aboveSeal: object;
+  readonly ropeTied: { readonly tied: RopeFacts['tied']; readonly kind: Facts['top']['kind'] };
+  readonly capSplice: { readonly joints: number; readonly gauge: WireSize; readonly cap: boolean };
+  readonly cap: object;
+  readonly riser: { readonly way: 'barb' | 'socket' | 'thread' };
+  readonly tankTee: { readonly relief: boolean; readonly drive: boolean };
+  readonly tank: { readonly precharge: Pascals; readonly cutIn: Pascals };
+  readonly openTank: object;
+  readonly boxes: { readonly box: 'controlBox' | 'drive' | null; readonly relay: boolean; readonly phase: 1 | 3 };
+  readonly firstRun: { readonly open: boolean; readonly phase: 1 | 3 };
+  readonly pressureTest: { readonly cutOut: Pascals; readonly trench: boolean };
+  readonly backfill: object;
+  readonly readings: {
+    readonly cutIn: Pascals;
+    readonly cutOut: Pascals;
+    readonly level: Metres | null;
+    readonly open: boolean;
+  };
+  readonly disinfect: {
+    readonly product: CubicMetres | null;
+    readonly strength: Ratio;
+    readonly opens: 'cap' | 'seal';
+  };
+  readonly flush: object;
+  readonly sample: object;
+  readonly record: object;
+}
+
+export type StepId = keyof StepNumbers;
+
+export type Phase = 'before' | 'pulling' | 'top' | 'pump' | 'lowering' | 'hanging' | 'house' | 'start' | 'after';
+
+/** What can hurt at a step. */
+export type Caution =
+  | 'electric'
+  | 'lifting'
+  | 'overhead'
+  | 'digging'
+  | 'pressure'
+  | 'coil'
+  | 'stuck'
+  | 'gas'
+  | 'pit'
+  | 'chlorine'
+  | 'hygiene';
+
+/** Where the drawing shows it best. */
+export type StepView = 'section' | 'top' | 'pump' | 'house' | { readonly at: Metres };
+
+interface Common {
+  /** "lower/2": the same from plan to plan while the steps are. */
+  readonly key: string;
+  readonly phase: Phase;
+  /** Keys of the pieces that are put on; none where something is looked at, measured or done. */
+  readonly puts: readonly string[];
+  /** Keys of drawn parts that it is about. */
+  readonly about: readonly string[];
+  readonly view: StepView;
+  readonly cautions: readonly Caution[];
+}
+
+export type Step = { [Id in StepId]: Common & { readonly id: Id; readonly numbers: StepNumbers[Id] } }[StepId];
+
+/** A new string in a well, or an old one drawn and another hung where it was. */
+export type Kind = 'new' | 'replace';
+
+export type Work =
+  /** Not for owners: what is done there a licensed contractor decides. */
+  | { readonly kind: 'stop'; readonly why: 'flowing' | 'inPit' }
+  | {
+      readonly kind: Kind;
+      readonly steps: readonly Step[];
+      /** Keys of the pieces that stand there already. */
+      readonly there: readonly string[];
+    };

@@ -1,0 +1,152 @@
+/** The order of the work builds just the plan's string: each piece once, and none before what it stands on. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { solve, type Plan, type Solution } from '../../../src/model/index.ts';
+import { graphOf } from '../../../src/model/string/graph/graph.ts';
+import { orderOfWork } from '../../../src/model/work/orderOfWork.ts';
+import type { Kind, Step, StepId } from '../../../src/model/work/step.ts';
+import { feet, toFeet } from '../../../src/model/units.ts';
+import { anyPlan } from '../../plans/anyPlan.ts';
+import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
+import { anyString } from '../string/anyString.ts';
+
+const work = (solution: Solution, kind?: Kind) => {
+  const done = orderOfWork(solution, kind);
+  if (done.kind === 'stop') throw new Error(`stopped: ${done.why}`);
+  return done;
+};
+const steps = (plan: Plan, kind?: Kind): readonly Step[] => work(solve(plan), kind).steps;
+const ids = (plan: Plan, kind?: Kind): readonly StepId[] => steps(plan, kind).map(({ id }) => id);
+const STEEL = { material: 'galvanized steel', size: '1-1/4 in', sectionLength: '21 ft' };
+
+describe('laws of any string', () => {
+  /** What is there before it is put on: by the joints of the graph, but for wires, which are landed from either end. */
+  const check = (solution: Solution, kind: Kind): void => {
+    const done = orderOfWork(solution, kind);
+    if (done.kind === 'stop') return;
+    const { pieces, joints } = graphOf(solution);
+    const put = done.steps.flatMap(({ puts }) => puts);
+    expect(new Set(put).size, 'no piece twice').toBe(put.length);
+    expect([...put, ...done.there].sort()).toEqual(pieces.map(({ key }) => key).sort());
+    if (kind === 'new') expect(done.there).toEqual(['casing/0']);
+    const keys = done.steps.map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+    const stepOf = new Map(done.steps.flatMap(({ puts }, i) => puts.map((key) => [key, i] as const)));
+    for (const { a, b, first, way } of joints) {
+      if (way.by === 'wires') continue;
+      const [before, then] = first === 'a' ? [a.piece, b.piece] : [b.piece, a.piece];
+      const [early, late] = [stepOf.get(before) ?? -1, stepOf.get(then) ?? Infinity];
+      if (!stepOf.has(then)) continue;
+      expect(early, `${then} on ${before}`).toBeLessThanOrEqual(late);
+    }
+    // A string only goes down, and never past where it hangs.
+    const down = done.steps.flatMap((each) => (each.id === 'lower' || each.id === 'sections' ? [each.numbers] : []));
+    for (const [i, { from, to }] of down.entries()) {
+      expect(to).toBeGreaterThanOrEqual(from - 1e-9);
+      if (i > 0) expect(from).toBeGreaterThanOrEqual(down[i - 1]!.to - 1e-9);
+    }
+  };
+
+  test('as anyone might hang it, new or in place of an old one', () => {
+    fc.assert(
+      fc.property(anyString, fc.constantFrom<Kind>('new', 'replace'), (plan, kind) => check(solve(plan), kind)),
+      { numRuns: 200, seed: 21 },
+    );
+  });
+  test('and of any plan', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.constantFrom<Kind>('new', 'replace'), (json, kind) => check(solve(planOf(json)), kind)),
+      { numRuns: 150, seed: 22 },
+    );
+  });
+  test.each(SAMPLES)('%s', (name) => check(solve(planOf(sample(name))), 'new'));
+});
+
+// Common practice, no source: what is slid over or fastened below comes on before what is above it is joined.
+describe('the order that the trade keeps', () => {
+  const before = (all: readonly StepId[], ...these: readonly StepId[]): void => {
+    const places = these.map((id) => all.indexOf(id));
+    expect(places, these.join(', ')).not.toContain(-1);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+  };
+
+  test('permit and buried services before digging, the trench and the adapter before the pump hangs', () => {
+    before(
+      ids(rockWell()),
+      'permits',
+      'services',
+      'trench',
+      'hole',
+      'adapterBody',
+      'line',
+      'insulation',
+      'lift',
+      'seat',
+    );
+  });
+  test('the breaker is off before anything is opened, and the pressure let off before the string is unseated', () => {
+    before(ids(rockWell(), 'replace'), 'breakerOff', 'houseShut', 'openTop', 'unseat', 'pull', 'sound', 'insulation');
+  });
+  test('a splice low over the pump is made on the ground, a high one when the cable is there', () => {
+    const low = steps(rockWell({ string: { splices: ['4 ft'] } })).find(({ id }) => id === 'splice')!;
+    expect(low).toMatchObject({ phase: 'pump', numbers: { beforeLowering: true, joints: 4 } });
+    const high = steps(rockWell({ string: { splices: ['60 ft'] } })).find(({ id }) => id === 'splice')!;
+    expect(high).toMatchObject({ phase: 'lowering', numbers: { beforeLowering: false } });
+  });
+  test('rope on the pump before it is lowered, tied at the top once it hangs', () => {
+    const plan = rockWell({ rope: { material: 'polypropylene', diameter: '1/4 in', tied: 'casing hook' } });
+    before(ids(plan), 'ropeOn', 'lift', 'seat', 'ropeTied', 'cap');
+  });
+  test('the bond and the splice before the cap, the cap before power', () => {
+    before(ids(rockWell()), 'conduit', 'capSplice', 'cap', 'firstRun');
+  });
+  test('a tank is charged with air before power, and held under pressure before the trench is filled', () => {
+    before(ids(rockWell()), 'tank', 'firstRun', 'pressureTest', 'backfill', 'readings', 'disinfect', 'flush', 'sample');
+  });
+  test('a seal is slid on before its collar, and the line follows', () => {
+    before(ids(rockWell({ top: { kind: 'seal' } })), 'lower', 'seal', 'aboveSeal', 'line', 'conduit', 'capSplice');
+    expect(ids(rockWell({ top: { kind: 'seal' } }))).not.toContain('trench');
+  });
+  test('an old string’s trench, adapter and house stay as they are', () => {
+    const of = work(solve(rockWell()), 'replace');
+    expect(of.there).toEqual(expect.arrayContaining(['casing/0', 'pitlessAdapter', 'buriedLine', 'conduit', 'tank']));
+    expect(of.there).not.toContain('pitlessAdapter/spool');
+  });
+  test('a pump that the plan tells as installed is replaced', () => {
+    expect(work(solve(planOf({ ...rockWell(), status: { 'pump.setting': 'installed' } }))).kind).toBe('replace');
+    expect(work(solve(rockWell())).kind).toBe('new');
+  });
+});
+
+test('sections of rigid pipe that nothing comes between are one step, and a valve in the pipe is its own', () => {
+  const of = steps(rockWell({ dropPipe: STEEL, string: { checkValves: ['0 ft', '63 ft'], splices: ['4 ft'] } }));
+  const lowering = of.filter(({ phase }) => phase === 'lowering').map(({ id }) => id);
+  expect(lowering.filter((id) => id === 'sections').length).toBe(2);
+  expect(lowering).toContain('valve');
+  const sections = of.find((each) => each.id === 'sections')!;
+  expect(sections.id === 'sections' && toFeet(sections.numbers.longest)).toBeCloseTo(21, 6);
+});
+
+test('what hangs on the hook grows on the way down and ends at what is said of the whole string', () => {
+  const solution = solve(rockWell());
+  const down = work(solution).steps.flatMap((each) => (each.id === 'lower' ? [each.numbers] : []));
+  const hooks = down.flatMap(({ hook }) => [hook.from!, hook.to!]);
+  for (let i = 1; i < hooks.length; i++) expect(hooks[i]!).toBeGreaterThanOrEqual(hooks[i - 1]! - 1e-9);
+  // By way of a seal the same string hangs from the casing's top: there both are the same figure.
+  const onSeal = solve(rockWell({ top: { kind: 'seal' } }));
+  const last = work(onSeal)
+    .steps.flatMap((each) => (each.id === 'lower' ? [each.numbers] : []))
+    .at(-1)!;
+  expect(last.hook.to!).toBeCloseTo(onSeal.values.hangLoadLowering!, 6);
+  expect(last.to).toBeCloseTo(onSeal.values.pumpDischargeDepth!, 9);
+});
+
+test('nothing is told of a flowing well or of one in a pit but to stop', () => {
+  const flowing = rockWell({ water: { ...rockWell().water, staticLevel: '-2 ft' } });
+  expect(orderOfWork(solve(flowing))).toEqual({ kind: 'stop', why: 'flowing' });
+  expect(orderOfWork(solve(rockWell({ well: { ...rockWell().well, inPit: true } })))).toEqual({
+    kind: 'stop',
+    why: 'inPit',
+  });
+  expect(feet(0)).toBe(0);
+});
