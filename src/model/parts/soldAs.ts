@@ -1,0 +1,189 @@
+/** How each kind of piece is bought: one row of one record, which the compiler wants complete. */
+import type { Metres } from '../si.ts';
+import type { Solved } from '../solution.ts';
+import type { Piece, PieceKind } from '../string/graph/piece.ts';
+import { isLineEnd } from '../string/graph/fittings.ts';
+import { isBarbed, isBuriedOnBarbs } from '../tables/pipeMaterials.ts';
+import { RIGID_SECTION } from '../string/lengths.ts';
+import { feet } from '../units.ts';
+import type { PipeFacts } from '../facts.ts';
+import type { Group, LineNumbers, NumbersOf } from './partLine.ts';
+
+type Numbers<Kind extends PieceKind> = Kind extends keyof LineNumbers
+  ? { readonly numbers: (solved: Solved, first: Piece) => NumbersOf<Kind> }
+  : { readonly numbers?: undefined };
+
+export type Sold<Kind extends PieceKind = PieceKind> = {
+  readonly group: Group;
+  /** All of it is one line, whatever its pieces' lengths: it is cut from one coil or reel. */
+  readonly cut?: boolean;
+  /** More than is cut: for a joint done again, and for what the wires are stripped. Common practice, no source. */
+  readonly more?: (cut: Metres, pieces: number) => Metres;
+} & Numbers<Kind>;
+
+/** Comes with another: motor, intake and leads with the pump, ground and hole with the well. */
+type NotSold = null;
+
+const IN_WELL = { group: 'well' } as const;
+const LINE = { group: 'line' } as const;
+const WIRES = { group: 'wires' } as const;
+const HOUSE = { group: 'house' } as const;
+
+/** A joint of a coil is made again once. */
+const ONE_JOINT_MORE = feet(3);
+/** A line lies in its trench with some slack. */
+const SLACK_IN_TRENCH = 0.02;
+/** Stripped at either end of every cable. */
+const STRIPPED = feet(1);
+
+const bore = ({ bore: stretches }: Solved): Metres =>
+  Math.min(...stretches.map(({ insideRadius }) => insideRadius)) * 2;
+const outside = ({ facts }: Solved): Metres => facts.well.casings[0]?.outsideDiameter ?? 0;
+
+function pipe(of: PipeFacts & { readonly sectionLength?: Metres | null }, coil: boolean): LineNumbers['dropPipe'] {
+  const { rating, wallClass, standard } = of;
+  return { coil, rating, wallClass, standard, section: coil ? null : (of.sectionLength ?? RIGID_SECTION) };
+}
+
+const roundThePipe = (solved: Solved) => ({
+  bore: bore(solved),
+  pipe: solved.facts.dropPipe.outsideDiameter,
+});
+const spliced = ({ facts }: Solved) => ({ wires: facts.pump.wires + 1, gauge: facts.wire.gauge });
+const started = ({ facts: { pump } }: Solved) => ({ power: pump.power, voltage: pump.voltage });
+
+export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
+  pump: {
+    ...IN_WELL,
+    numbers: ({ facts: { pump } }) => ({
+      power: pump.power,
+      phase: pump.phase,
+      wires: pump.wires,
+      voltage: pump.voltage,
+      frequency: pump.frequency,
+      flow: pump.curve.kind === 'generic' ? pump.curve.flow : null,
+      diameter: pump.diameter,
+    }),
+  },
+  motor: null,
+  intake: null,
+  cableGuardStrip: IN_WELL,
+  shroud: { ...IN_WELL, numbers: ({ facts }) => ({ inside: facts.pump.shroudDiameter ?? 0 }) },
+  nipple: IN_WELL,
+  bushing: IN_WELL,
+  checkValve: IN_WELL,
+  flowLimiter: {
+    ...IN_WELL,
+    numbers: ({ facts }) => ({ flow: typeof facts.pump.flowLimiter === 'number' ? facts.pump.flowLimiter : null }),
+  },
+  insertFitting: IN_WELL,
+  clamp: {
+    ...IN_WELL,
+    numbers: ({ facts }, { key }) => ({
+      over: (isOfLine(key) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe).outsideDiameter,
+      perJoint: facts.string.clampsPerJoint,
+      screw: facts.string.clampScrew,
+    }),
+  },
+  dropPipe: {
+    ...IN_WELL,
+    cut: true,
+    more: () => ONE_JOINT_MORE,
+    numbers: ({ facts }) => pipe(facts.dropPipe, isBarbed(facts.dropPipe)),
+  },
+  torqueArrestor: { ...IN_WELL, numbers: roundThePipe },
+  splice: { ...WIRES, numbers: spliced },
+  capSplice: { ...WIRES, numbers: spliced },
+  probe: WIRES,
+  probeWires: { ...WIRES, cut: true, more: (_, pieces) => 2 * pieces * STRIPPED },
+  tie: { ...IN_WELL, numbers: ({ facts }) => ({ every: facts.string.ties }) },
+  guard: { ...IN_WELL, numbers: roundThePipe },
+  cable: {
+    ...WIRES,
+    cut: true,
+    more: (_, pieces) => 2 * pieces * STRIPPED,
+    numbers: ({ facts }) => ({ wires: facts.pump.wires }),
+  },
+  houseCable: {
+    ...WIRES,
+    cut: true,
+    more: (_, pieces) => 2 * pieces * STRIPPED,
+    numbers: ({ facts }) => ({ wires: facts.pump.wires }),
+  },
+  rope: { ...IN_WELL, cut: true, numbers: ({ facts }) => ({ diameter: facts.rope?.diameter ?? null }) },
+  pitlessAdapter: {
+    ...IN_WELL,
+    numbers: ({ facts }) => ({
+      casing: facts.well.casings[0]?.nominalSize ?? '',
+      steel: facts.well.casings[0]?.material === 'steel',
+    }),
+  },
+  cap: { ...IN_WELL, numbers: (solved) => ({ outside: outside(solved), known: casingKnown(solved) }) },
+  seal: {
+    ...IN_WELL,
+    numbers: (solved) => ({
+      inside: solved.facts.well.casings[0]?.insideDiameter ?? 0,
+      known: casingKnown(solved),
+    }),
+  },
+  conduit: WIRES,
+  bond: { ...WIRES, numbers: (solved) => ({ outside: outside(solved) }) },
+  coupling: IN_WELL,
+  tee: IN_WELL,
+  plug: IN_WELL,
+  union: LINE,
+  tap: LINE,
+  support: LINE,
+  buriedLine: {
+    ...LINE,
+    cut: true,
+    more: (cut) => cut * SLACK_IN_TRENCH + ONE_JOINT_MORE,
+    numbers: ({ facts }) => {
+      const line = facts.house.line ?? facts.dropPipe;
+      return pipe(line, isBuriedOnBarbs(line));
+    },
+  },
+  threadAdapter: LINE,
+  elbow: LINE,
+  riser: HOUSE,
+  tankTee: HOUSE,
+  reliefValve: {
+    ...HOUSE,
+    numbers: ({ facts, curves }) => ({ rating: facts.house.tankRating, flow: curves.atCutInMost?.flow ?? null }),
+  },
+  reliefPipe: HOUSE,
+  gauge: { ...HOUSE, numbers: ({ facts }) => ({ cutOut: facts.house.cutOut }) },
+  switch: { ...HOUSE, numbers: ({ facts: { house } }) => ({ cutIn: house.cutIn, cutOut: house.cutOut }) },
+  drain: HOUSE,
+  shutOff: HOUSE,
+  tank: {
+    ...HOUSE,
+    numbers: ({ facts: { house } }) => ({
+      open: house.kind === 'open tank',
+      volume: house.tank,
+      rating: house.tankRating,
+    }),
+  },
+  float: HOUSE,
+  disconnect: WIRES,
+  controlBox: { ...WIRES, numbers: started },
+  drive: { ...WIRES, numbers: started },
+  relay: WIRES,
+  casing: null,
+  screen: null,
+  openHole: null,
+  grout: null,
+  well: null,
+  frost: null,
+  staticLevel: null,
+  pumpingLevel: null,
+};
+
+/** Fittings and clamps at the ends of the line to the house. */
+export function isOfLine(key: string): boolean {
+  return isLineEnd(key) || key.startsWith('clamp/line/');
+}
+
+function casingKnown({ facts }: Solved): boolean {
+  return facts.well.casings[0]?.insideKnown === true;
+}

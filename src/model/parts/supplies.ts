@@ -1,0 +1,90 @@
+/** What is used up, a few spares, and what the work is done with: each where this plan calls for it. */
+import type { Solved } from '../solution.ts';
+import type { StringGraph } from '../string/graph/piece.ts';
+import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
+import type { Kind } from '../work/step.ts';
+import type { Group, NumbersOf, SupplyKind } from './partLine.ts';
+
+export interface Asked {
+  readonly solved: Solved;
+  readonly graph: StringGraph;
+  readonly work: Kind;
+}
+
+interface Supply<Kind extends SupplyKind> {
+  readonly group: Extract<Group, 'usedUp' | 'spares' | 'tools'>;
+  /** Null: this plan does without. */
+  readonly of: (asked: Asked) => { readonly count: number; readonly numbers: NumbersOf<Kind> } | null;
+}
+
+const USED_UP = 'usedUp';
+const SPARES = 'spares';
+const TOOLS = 'tools';
+
+const one = () => ({ count: 1, numbers: {} });
+const when =
+  (does: (asked: Asked) => boolean, count = 1) =>
+  (asked: Asked) =>
+    does(asked) ? { count, numbers: {} } : null;
+
+const digs = ({ solved: { facts }, work }: Asked): boolean => work === 'new' && facts.top.kind === 'pitless';
+const threads = ({ graph }: Asked): boolean => graph.joints.some(({ way }) => way.by === 'thread');
+const barbs = ({ solved: { facts } }: Asked): boolean => isBarbed(facts.dropPipe);
+const glued = ({ solved: { facts }, work }: Asked): boolean => {
+  const line = facts.house.line ?? facts.dropPipe;
+  return work === 'new' && !isBuriedOnBarbs(line) && PIPE_MATERIALS[line.material].buried === 'socket';
+};
+
+export const SUPPLIES: { readonly [Kind in SupplyKind]: Supply<Kind> } = {
+  threadTape: { group: USED_UP, of: when(threads, 2) },
+  threadPaste: { group: USED_UP, of: when(threads) },
+  cement: { group: USED_UP, of: when(glued) },
+  seamTape: { group: USED_UP, of: one },
+  adapterGrease: { group: USED_UP, of: when(({ solved }) => solved.facts.top.kind === 'pitless') },
+  conduitSealant: { group: USED_UP, of: when(({ work }) => work === 'new') },
+  wallSleeve: {
+    group: USED_UP,
+    of: ({ solved: { facts }, work }) =>
+      work === 'new' ? { count: 1, numbers: { over: (facts.house.line ?? facts.dropPipe).outsideDiameter } } : null,
+  },
+  casingGrout: { group: USED_UP, of: when(digs) },
+  bedding: { group: USED_UP, of: when(digs) },
+  surgeArrester: { group: USED_UP, of: when(({ work }) => work === 'new') },
+  chlorine: {
+    group: USED_UP,
+    of: ({ solved: { facts, values } }) => ({
+      count: 1,
+      numbers: { product: values.chlorineDose, strength: facts.disinfection.strength },
+    }),
+  },
+  sampleBottles: { group: USED_UP, of: one },
+  spareClamps: { group: SPARES, of: when(barbs, 2) },
+  spareFitting: { group: SPARES, of: when(barbs) },
+  spareSplice: { group: SPARES, of: when(({ graph }) => graph.pieces.some(({ kind }) => kind === 'splice')) },
+  liftOutPipe: {
+    group: TOOLS,
+    of: ({ solved: { values } }) =>
+      values.liftPipeLength === null ? null : { count: 1, numbers: { length: values.liftPipeLength } },
+  },
+  holeSaw: {
+    group: TOOLS,
+    of: (asked) =>
+      digs(asked) ? { count: 1, numbers: { casing: asked.solved.facts.well.casings[0]?.nominalSize ?? '' } } : null,
+  },
+  hoist: { group: TOOLS, of: one },
+  pipeHolders: { group: TOOLS, of: (asked) => ({ count: barbs(asked) ? 1 : 2, numbers: {} }) },
+  insulationTester: { group: TOOLS, of: one },
+  voltageTester: { group: TOOLS, of: one },
+  lock: { group: TOOLS, of: one },
+  wrenches: { group: TOOLS, of: () => ({ count: 2, numbers: {} }) },
+  pipeCutter: { group: TOOLS, of: one },
+  crimper: { group: TOOLS, of: when(({ graph }) => graph.pieces.some(({ kind }) => kind === 'splice')) },
+  levelTape: { group: TOOLS, of: one },
+  bucket: {
+    group: TOOLS,
+    of: ({ solved: { curves } }) => ({ count: 1, numbers: { flow: curves.atCutIn?.flow ?? null } }),
+  },
+  hose: { group: TOOLS, of: one },
+  airGauge: { group: TOOLS, of: when(({ solved }) => solved.facts.house.kind === 'pressure tank') },
+  goggles: { group: TOOLS, of: one },
+};
