@@ -2,10 +2,12 @@
 import { checkCommand } from './checkCommand.ts';
 import { drawCommand } from './drawCommand.ts';
 import { EXIT, Unreadable, Unwritable } from './exits.ts';
+import { partsCommand } from './partsCommand.ts';
 import { print } from './print.ts';
 
 const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
 wellcut check PLAN.json [--json] [--choose]
+wellcut parts PLAN.json [--csv | --json] [--by kind|depth] [--replace]
 
 "-" is standard input or output. draw writes to standard output without -o.
 
@@ -20,6 +22,10 @@ wellcut check PLAN.json [--json] [--choose]
 --choose tells which pump, drop pipe and wire, and which tank, would do in this well, the best first, and why;
          with --json as "choose"
 
+parts lists all that the plan takes: each piece with its size and ends, what is cut to which length, what it has
+to fit, then what is used up, spares and tools; --replace leaves out what stands when an old pump is replaced. It exits
+1 where the work is not for an owner.
+
 check exits 0 without a danger, 1 with one. Both exit 2 when the plan or the command cannot be read, 3 for a mistake
 of ours, 4 when what was made cannot be written.
 A planning aid: local code and licensed practice decide.
@@ -28,11 +34,12 @@ A planning aid: local code and licensed practice decide.
 async function run([command, ...args]: readonly string[]): Promise<number> {
   if (command === 'draw') return drawCommand(args);
   if (command === 'check') return checkCommand(args);
+  if (command === 'parts') return partsCommand(args);
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
     print(HELP);
     return command === undefined ? EXIT.unreadable : EXIT.good;
   }
-  throw new Unreadable(`there is no command "${command}"; use draw or check\n\n${HELP}`);
+  throw new Unreadable(`there is no command "${command}"; use draw, check or parts\n\n${HELP}`);
 }
 
 function explain(fault: unknown): number {

@@ -2,6 +2,7 @@
 import type { Facts } from '../facts.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio, Volts, Watts } from '../si.ts';
 import type { End, PieceKind } from '../string/graph/piece.ts';
+import type { PipeJoint } from '../tables/pipeMaterials.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
 
 /** What is used up, kept ready, or needed to do the work: in no graph of the string. */
@@ -55,7 +56,7 @@ export interface LineNumbers {
   /** Outside diameter of the pipe that they go round. */
   readonly clamp: { readonly over: Metres; readonly perJoint: number; readonly screw: Facts['string']['clampScrew'] };
   readonly dropPipe: {
-    readonly coil: boolean;
+    readonly joined: PipeJoint;
     readonly rating: Pascals | null;
     readonly wallClass: string | null;
     readonly standard: string;

@@ -1,10 +1,12 @@
 /** All that a plan takes: every piece of its string on just one line, then what is used up, spares and tools. */
 import type { Metres } from '../si.ts';
-import type { Solved } from '../solution.ts';
 import { graphOf, SPOOL } from '../string/graph/graph.ts';
+import { isAtHouse } from '../string/graph/fittings.ts';
 import type { Joint, Piece, PieceKind, StringGraph } from '../string/graph/piece.ts';
 import { orderOfWork } from '../work/orderOfWork.ts';
 import type { Kind } from '../work/step.ts';
+import type { PartKind, Solved } from '../solution.ts';
+import { isInHouse } from '../string/houseKinds.ts';
 import { isOfLine, SOLD, type Sold } from './soldAs.ts';
 import type { BoughtEnd, Group, PartLine } from './partLine.ts';
 import { SUPPLIES, type Asked } from './supplies.ts';
@@ -87,14 +89,21 @@ function lineOf(
       graph,
     ),
     cuts,
-    buy: isWhole ? whole + (sold.more?.(whole, pieces.length) ?? 0) : null,
-    depth: ON_THE_WALL.has(group) ? null : Math.min(...pieces.map(({ top }) => top)),
+    buy: isWhole ? whole + (sold.more?.(whole, pieces.length, solved) ?? 0) : null,
+    depth: least(pieces.filter((piece) => !standsInHouse(piece)).map(({ top }) => top)),
     numbers: sold.numbers?.(solved, first) ?? {},
     assumed: pieces.some(({ assumed }) => assumed.size || assumed.material || assumed.cut || assumed.count),
   } as PartLine;
 }
 
-const ON_THE_WALL: ReadonlySet<Group> = new Set(['house']);
+/** It is at no depth of the well. */
+function standsInHouse({ kind, key }: Piece): boolean {
+  return isInHouse(kind as PartKind) || kind === 'elbow' || kind === 'relay' || isAtHouse(key);
+}
+
+function least(depths: readonly Metres[]): Metres | null {
+  return depths.length === 0 ? null : Math.min(...depths);
+}
 
 /** A splice of four wires is one kit; body and sliding half are one adapter. */
 function countOf(kind: PieceKind, pieces: readonly Piece[]): number {
@@ -114,7 +123,7 @@ function endsOf(keys: readonly string[], { joints }: StringGraph): readonly Boug
       found.set(Object.values(end).join(' '), end);
     }
   }
-  return [...found.values()];
+  return [...found.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, end]) => end);
 }
 
 function sum(values: readonly Metres[]): Metres {

@@ -3,7 +3,7 @@ import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import type { Piece, PieceKind } from '../string/graph/piece.ts';
 import { isLineEnd } from '../string/graph/fittings.ts';
-import { isBarbed, isBuriedOnBarbs } from '../tables/pipeMaterials.ts';
+import { isBarbed, PIPE_MATERIALS, type PipeJoint } from '../tables/pipeMaterials.ts';
 import { RIGID_SECTION } from '../string/lengths.ts';
 import { feet } from '../units.ts';
 import type { PipeFacts } from '../facts.ts';
@@ -17,8 +17,8 @@ export type Sold<Kind extends PieceKind = PieceKind> = {
   readonly group: Group;
   /** All of it is one line, whatever its pieces' lengths: it is cut from one coil or reel. */
   readonly cut?: boolean;
-  /** More than is cut: for a joint done again, and for what the wires are stripped. Common practice, no source. */
-  readonly more?: (cut: Metres, pieces: number) => Metres;
+  /** More than is cut: for a joint done again, what wires are stripped, the rest of a section. Common practice, no source. */
+  readonly more?: (cut: Metres, pieces: number, solved: Solved) => Metres;
 } & Numbers<Kind>;
 
 /** Comes with another: motor, intake and leads with the pump, ground and hole with the well. */
@@ -40,9 +40,10 @@ const bore = ({ bore: stretches }: Solved): Metres =>
   Math.min(...stretches.map(({ insideRadius }) => insideRadius)) * 2;
 const outside = ({ facts }: Solved): Metres => facts.well.casings[0]?.outsideDiameter ?? 0;
 
-function pipe(of: PipeFacts & { readonly sectionLength?: Metres | null }, coil: boolean): LineNumbers['dropPipe'] {
+function pipe(of: PipeFacts & { readonly sectionLength?: Metres | null }, joined: PipeJoint): LineNumbers['dropPipe'] {
   const { rating, wallClass, standard } = of;
-  return { coil, rating, wallClass, standard, section: coil ? null : (of.sectionLength ?? RIGID_SECTION) };
+  const section = joined === 'barb' ? null : (of.sectionLength ?? RIGID_SECTION);
+  return { joined, rating, wallClass, standard, section };
 }
 
 const roundThePipe = (solved: Solved) => ({
@@ -88,8 +89,9 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   dropPipe: {
     ...IN_WELL,
     cut: true,
-    more: () => ONE_JOINT_MORE,
-    numbers: ({ facts }) => pipe(facts.dropPipe, isBarbed(facts.dropPipe)),
+    more: (cut, pieces, { facts: { dropPipe } }) =>
+      isBarbed(dropPipe) ? ONE_JOINT_MORE : pieces * (dropPipe.sectionLength ?? RIGID_SECTION) - cut,
+    numbers: ({ facts }) => pipe(facts.dropPipe, PIPE_MATERIALS[facts.dropPipe.material].inWell),
   },
   torqueArrestor: { ...IN_WELL, numbers: roundThePipe },
   splice: { ...WIRES, numbers: spliced },
@@ -140,7 +142,7 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
     more: (cut) => cut * SLACK_IN_TRENCH + ONE_JOINT_MORE,
     numbers: ({ facts }) => {
       const line = facts.house.line ?? facts.dropPipe;
-      return pipe(line, isBuriedOnBarbs(line));
+      return pipe(line, PIPE_MATERIALS[line.material].buried);
     },
   },
   threadAdapter: LINE,

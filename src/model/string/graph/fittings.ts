@@ -70,6 +70,11 @@ export function lineEnd(name: string): string {
 
 const LINE_END = 'lineEnd/';
 
+/** What joins the line at its far end. */
+export function isAtHouse(key: string): boolean {
+  return key === lineEnd('house') || key.startsWith('clamp/line/house/');
+}
+
 export function isLineEnd(key: string): boolean {
   return key.startsWith(LINE_END);
 }

@@ -224,8 +224,16 @@ function endOf(piece: Bare, mate: Bare, { by }: Way, { facts }: Solved): End {
   if (by !== 'thread') return none;
   const pipe = inHouse(piece) && inHouse(mate) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
   const size = piece.kind === 'pump' || mate.kind === 'pump' ? facts.pump.outlet : pipe.nominalSize;
+  if (isPort(piece, mate)) return { ...none, size: null, system: threadSystem(pipe), sex: sexOf(piece, mate) };
   return { piece: piece.key, size: threadSize(size) ?? size, system: threadSystem(pipe), sex: sexOf(piece, mate) };
 }
+
+/** Ports of a tank tee are smaller than the line, each in its own size: no plan tells them. */
+function isPort(piece: Bare, mate: Bare): boolean {
+  return PORTS.has(piece.kind) || PORTS.has(mate.kind);
+}
+
+const PORTS: ReadonlySet<PieceKind> = new Set(['gauge', 'switch', 'drain', 'reliefValve', 'reliefPipe', 'tank']);
 
 function isFitting({ kind }: Bare): boolean {
   return kind === 'insertFitting';

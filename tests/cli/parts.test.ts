@@ -1,0 +1,87 @@
+/** `wellcut parts`, as a person and as a program read it. */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { partsCommand } from '../../src/cli/partsCommand.ts';
+import { sample } from '../plans/build.ts';
+
+const printed: string[] = [];
+vi.mock('../../src/cli/print.ts', () => ({ print: (text: string) => printed.push(text) }));
+beforeEach(() => printed.splice(0));
+
+const folder = mkdtempSync(join(tmpdir(), 'wellcut-parts-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function parts(plan: unknown, ...options: string[]): { text: string; status: number } {
+  const path = join(folder, 'plan.json');
+  writeFileSync(path, JSON.stringify(plan));
+  const status = partsCommand([path, ...options]);
+  return { text: printed.join(''), status };
+}
+
+/** RFC 4180, section 2: quoted fields, quotes doubled, lines that end in CR LF. */
+function readCsv(text: string): string[][] {
+  const rows: string[][] = [[]];
+  for (const [, quoted, plain, end] of text.matchAll(/(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/g)) {
+    rows.at(-1)!.push(quoted === undefined ? plain! : quoted.replaceAll('""', '"'));
+    if (end === '\r\n') rows.push([]);
+  }
+  return rows.slice(0, -1);
+}
+
+describe('as text', () => {
+  test('each group has its head, each line how many, what, its ends and its length', () => {
+    const { text, status } = parts(sample('tamarack-ridge'));
+    expect(status).toBe(0);
+    for (const head of ['In the well', 'Line to the house', 'Wires', 'In the house', 'Used up', 'Spares', 'Tools'])
+      expect(text).toContain(`\n${head}\n`);
+    expect(text).toContain('2 × Insert fitting, barb for 1 in pipe; 1 in outer thread (NPT), stainless steel');
+    expect(text).toMatch(/1 × Drop pipe, 1 in, PE; cut to 171 ft 5 in, buy 175 ft/);
+    expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(140);
+  });
+  test('a metric reader gets no feet and no pounds', () => {
+    const { text } = parts({ ...sample('tamarack-ridge'), units: 'metric' });
+    expect(text).not.toMatch(/\d ft\b|\d lb\b|\d psi\b|\d gpm\b|\d gal\b/);
+  });
+  test('by depth it reads from the top down, without heads', () => {
+    const { text } = parts(sample('tamarack-ridge'), '--by', 'depth');
+    expect(text).not.toContain('\nIn the well\n');
+    expect(text.indexOf('Well cap')).toBeLessThan(text.indexOf('Check valve'));
+    expect(text).not.toMatch(/ -\d/);
+  });
+});
+
+test('as values that a spreadsheet opens: a row a line, as many fields in each, and no formula', () => {
+  const rows = readCsv(parts(sample('willow-dale'), '--csv').text);
+  expect(new Set(rows.map(({ length }) => length)).size).toBe(1);
+  expect(rows[0]).toEqual(expect.arrayContaining(['Number', 'Part', 'Length', 'To buy']));
+  expect(rows.length).toBeGreaterThan(30);
+  for (const field of rows.flat()) expect(field).not.toMatch(/^[=+\-@]/);
+});
+
+test('for programs in SI, with the pieces that each line stands for', () => {
+  const report = JSON.parse(parts(sample('tamarack-ridge'), '--json').text) as { parts: Record<string, unknown>[] };
+  const pipe = report.parts.find(({ what }) => what === 'dropPipe')!;
+  // 171 ft 5 in, to the inch, as the text has it.
+  expect(pipe['cuts']).toEqual([expect.closeTo((171 + 5 / 12) * 0.3048, 1)]);
+  expect(pipe['pieces']).toEqual(['dropPipe']);
+});
+
+test('in place of an old pump nothing is bought that stands there', () => {
+  const { text } = parts(sample('tamarack-ridge'), '--replace');
+  expect(text).not.toContain('Line to the house');
+  expect(text).toContain('Drop pipe');
+});
+
+test('of a flowing well it lists nothing and says who decides', () => {
+  const plan = sample('tamarack-ridge');
+  const { text, status } = parts({ ...plan, water: { ...(plan['water'] as object), staticLevel: '-2 ft' } });
+  expect(text).toMatch(/licensed contractor/);
+  expect(status).toBe(1);
+});
+
+test('what cannot be asked is refused in a sentence', () => {
+  expect(() => parts(sample('tamarack-ridge'), '--csv', '--json')).toThrow('choose one');
+  expect(() => parts(sample('tamarack-ridge'), '--by', 'price')).toThrow('use kind or depth');
+});
