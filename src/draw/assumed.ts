@@ -1,6 +1,6 @@
 /** What nobody said looks like it: a dotted line under every figure that the program put in. */
 import type { Band, Solution } from '../model/solution.ts';
-import { holdsOn, assumedPaths, plainPath } from '../model/rules/assumed.ts';
+import { assumedPaths, plainPath } from '../model/rules/assumed.ts';
 import { stroke } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
 import { path } from './shapes.ts';
@@ -75,12 +75,10 @@ export function isEndAssumed(
   { setting, ...band }: Band,
   side: 'from' | 'to',
 ): boolean {
-  const { rule, variant } = side === 'from' ? band.fromEnd : band.toEnd;
+  const { rule, variant, assumed } = side === 'from' ? band.fromEnd : band.toEnd;
   const ofMotor = variant === 'motorOnBottom' || (rule !== null && BY_MOTOR.has(rule));
   if (ofMotor && isAnyAssumed(solution, ['pump.intakeToMotorBottom'])) return true;
-  return (
-    rule !== null && holdsOn(rule, '', assumedPaths(solution)).some((path) => path !== setting && path !== 'top.kind')
-  );
+  return assumed.some((path) => path !== setting && path !== 'top.kind');
 }
 
 /** Whether anything is marked on a sheet: then its legend explains the dots. */

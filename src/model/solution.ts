@@ -327,8 +327,8 @@ export interface Band {
   /** Null when no stretch meets every rule; then `clash` names the rules that exclude each other. */
   readonly from: Metres | null;
   readonly to: Metres | null;
-  readonly fromEnd: EndName;
-  readonly toEnd: EndName;
+  readonly fromEnd: BandEnd;
+  readonly toEnd: BandEnd;
   readonly clash: readonly string[];
 }
 
@@ -349,6 +349,11 @@ export interface EndName {
   readonly rule: string | null;
   readonly variant: string;
   readonly numbers: object;
+}
+
+export interface BandEnd extends EndName {
+  /** Choices that its rule rests on and nobody made: paths of the plan. */
+  readonly assumed: readonly string[];
 }
 
 /** A rule that no plan can decide. */

@@ -10,6 +10,7 @@ import { late } from '../late.ts';
 import { refusal } from '../place/refusal.ts';
 import type { Plan } from '../plan/schema.ts';
 import { isAssumed, restsOn } from '../rules/assumed.ts';
+import { ruleOf } from '../rules/list.ts';
 import type { Finding, Solution } from '../solution.ts';
 import { createSolver } from '../solve.ts';
 import { coarse, gridOf, type Grid } from './grid.ts';
@@ -90,7 +91,7 @@ function lineOf(movable: Movable, solution: Solution, held: ReturnType<typeof he
 
 /** What was held counts as assumed all the same. */
 function restsOnIn({ finding: { rule, together, assumed } }: Step, held: ReadonlySet<string>): readonly string[] {
-  return [...assumed, ...[rule, ...together.map((each) => each.rule)].flatMap((each) => restsOn(each, held))];
+  return [...assumed, ...[rule, ...together.map((each) => each.rule)].flatMap((each) => restsOn(ruleOf(each), held))];
 }
 
 /** The first that is met on the way from the value now; what is so already lies on it. */

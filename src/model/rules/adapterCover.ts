@@ -18,6 +18,8 @@ function frostAsksForMore({ site, units }: Facts): boolean {
 export const adapterCovered = defineRule({
   number: 'PR-64',
   part: 'pitlessAdapter',
+  restsOn: ['top.depth', 'top.kind'],
+  compares: [['top.kind']],
   asks: { least: LEAST_COVER, most: DEEPEST_DIG },
   judge({ facts }) {
     if (facts.top.kind !== 'pitless') return doesNotApply;

@@ -1,6 +1,6 @@
 /** Choices that nobody made, and what rests on them. */
 import type { Solved } from '../solution.ts';
-import { COMPARES, HOLDS_ON, ONLY_HELPS, RESTS_ON } from './restsOn.ts';
+import type { Rule } from './rule.ts';
 
 export function isAssumed({ assumed }: Pick<Solved, 'assumed'>, path: string): boolean {
   return assumed.some((each) => each.path === path);
@@ -26,24 +26,22 @@ export function plainPath(path: string): string {
 }
 
 /** What of the assumed a rule's verdict may rest on. */
-export function restsOn(rule: string, assumed: ReadonlySet<string>): readonly string[] {
-  const paths = RESTS_ON[rule];
-  return paths === undefined ? NOTHING : paths.filter((path) => assumed.has(path));
+export function restsOn(rule: Pick<Rule, 'restsOn'>, assumed: ReadonlySet<string>): readonly string[] {
+  return rule.restsOn.filter((path) => assumed.has(path));
 }
 
-const NOTHING: readonly string[] = [];
-
 /** The same of a verdict that holds, by the variant that it holds in. */
-export function holdsOn(rule: string, variant: string, assumed: ReadonlySet<string>): readonly string[] {
-  const paths = HOLDS_ON[rule]?.[variant];
+export function holdsOn(
+  rule: Pick<Rule, 'restsOn' | 'holdsOn' | 'onlyHelps'>,
+  variant: string,
+  assumed: ReadonlySet<string>,
+): readonly string[] {
+  const paths = rule.holdsOn[variant];
   if (paths !== undefined) return paths.filter((path) => assumed.has(path));
-  const helps = ONLY_HELPS[rule];
-  const rests = restsOn(rule, assumed);
-  return helps === undefined ? rests : rests.filter((path) => !helps.includes(path));
+  return restsOn(rule, assumed).filter((path) => !rule.onlyHelps.includes(path));
 }
 
 /** Whether a rule would hold one assumed value against another. */
-export function comparesAssumed(rule: string, assumed: ReadonlySet<string>): boolean {
-  const groups = COMPARES[rule];
-  return groups !== undefined && groups.some((group) => group.every((path) => assumed.has(path)));
+export function comparesAssumed({ compares }: Pick<Rule, 'compares'>, assumed: ReadonlySet<string>): boolean {
+  return compares.some((group) => group.every((path) => assumed.has(path)));
 }

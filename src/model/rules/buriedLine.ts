@@ -4,12 +4,15 @@ import { meets } from './grace.ts';
 import { orWords, strongerPipe } from './otherPipe.ts';
 import { askedBySwitch, lineNeed, mostOnLine, TIMES_CUT_OUT } from './pipeNeeds.ts';
 import { bornePressure, isPlastic, LEAST_RATING, METAL_BEARS, overLeast } from './pipeRating.ts';
+import { PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import { lineDepth } from '../string/topDepths.ts';
 
 export const lineHolds = defineRule({
   number: 'PR-61',
   part: 'buriedLine',
+  restsOn: ['house.cutOut', ...PUMP, 'top.depth'],
+  onlyHelps: ['pump.frequency'],
   asks: { least: LEAST_RATING, times: TIMES_CUT_OUT },
   judge({ solved, facts, values }) {
     const { line, cutOut, reliefValve, kind } = facts.house;

@@ -41,6 +41,8 @@ const TIE_SPACINGS = {
 export const torqueArrestor = defineRule({
   number: 'PR-12',
   part: 'torqueArrestor',
+  restsOn: ['dropPipe.material', 'string.splices', 'string.torqueArrestor'],
+  compares: [['string.torqueArrestor', 'string.splices']],
   asks: { over: ARRESTOR_ABOVE, upTo: ARRESTOR_BELOW, from: ARRESTOR_FROM_POWER },
   judge({ solved, facts }) {
     const height = facts.string.torqueArrestor;
@@ -87,6 +89,7 @@ export const torqueArrestor = defineRule({
 export const cableTies = defineRule({
   number: 'PR-13',
   part: 'tie',
+  restsOn: ['string.ties'],
   asks: { least: TIES_AT_LEAST, most: TIES_AT_MOST },
   judge({ facts }) {
     const { ties } = facts.string;
@@ -115,6 +118,7 @@ export const cableTies = defineRule({
 export const cableGuards = defineRule({
   number: 'PR-14',
   part: 'guard',
+  restsOn: ['pump.setting', 'top.depth'],
   asks: { from: GUARDS_FROM, most: GUARDS_AT_MOST },
   judge({ facts, values }) {
     const { guards } = facts.string;
@@ -143,6 +147,7 @@ export const cableGuards = defineRule({
 export const splice = defineRule({
   number: 'PR-15',
   part: 'splice',
+  restsOn: ['string.splices', 'string.torqueArrestor'],
   asks: { within: SPLICE_BELOW },
   judge({ solved, facts }) {
     const { splices } = facts.string;

@@ -8,6 +8,7 @@ import { isFirmRock } from './ground.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
 import { words } from './fix.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
+import { AS_TESTED } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -31,6 +32,7 @@ function casingFoot({ well }: Facts): Metres | null {
 export const sealedDeepEnough = defineRule({
   number: 'PR-35',
   part: 'casing',
+  restsOn: [],
   asks: { usual: LEAST_SEALED, least: LEAST_SEALED_ANYWHERE },
   judge({ facts }) {
     const foot = casingFoot(facts);
@@ -59,6 +61,7 @@ export const sealedDeepEnough = defineRule({
 export const casingSeated = defineRule({
   number: 'PR-36',
   part: 'casing',
+  restsOn: ['house.demand', ...AS_TESTED],
   asks: { beyond: FOOT_BEYOND },
   judge(given) {
     const { intake } = given.facts.well;

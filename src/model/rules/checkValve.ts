@@ -9,6 +9,7 @@ import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, heightText, words } from './fix.ts';
 import { placed } from './placed.ts';
+import { AS_TESTED, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
 import type { Given } from './rule.ts';
 import { dischargeDepth, heightOverIntake, settingForDischarge } from '../string/pumpDepths.ts';
@@ -53,6 +54,16 @@ function longestStretch({ values }: Solved, heights: readonly Metres[]): Metres 
 export const firstCheckValve = defineRule({
   number: 'PR-09',
   part: 'checkValve',
+  restsOn: [
+    'house.cutIn',
+    'house.demand',
+    'pump.checkValveInside',
+    ...PUMP,
+    'pump.setting',
+    'string.checkValves',
+    ...AS_TESTED,
+    'site.altitude',
+  ],
   asks: { within: FIRST_VALVE_WITHIN, aboveWater: VALVE_ABOVE_WATER, stretch: MOST_ON_ONE_VALVE },
   judge(given) {
     const { solved } = given;
@@ -175,6 +186,7 @@ function keptValves({ solved }: Given): readonly string[] {
 export const noValveBeyondTop = defineRule({
   number: 'PR-10',
   part: 'buriedLine',
+  restsOn: ['string.valveBetweenTopAndTank'],
   judge({ facts }) {
     if (!facts.string.valveBetweenTopAndTank) return holds('none', {});
     const depth = lineDepth(facts);
@@ -186,6 +198,7 @@ export const noValveBeyondTop = defineRule({
 export const arrowUp = defineRule({
   number: 'PR-11',
   part: 'checkValve',
+  restsOn: ['string.arrow', 'string.checkValves'],
   judge({ solved, facts }) {
     // A valve that is built into the pump cannot be turned.
     if (facts.string.checkValves.length === 0) return doesNotApply;

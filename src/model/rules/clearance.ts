@@ -106,6 +106,7 @@ function deepestAbove({ top }: BoreStretch, { facts }: Pick<Solved, 'facts'>): M
 export const pumpPassesCasing = defineRule({
   number: 'PR-17',
   part: 'pump',
+  restsOn: ['pump.diameter', 'pump.motorDiameter', 'pump.setting', 'pump.shroudWall', 'well.casing.schedule'],
   asks: { least: TIGHT_FIT },
   judge({ solved, facts }) {
     const widest = widestPart(solved);

@@ -50,6 +50,7 @@ function allEntersBelow({ facts }: Solved): Metres | null {
 export const inflowFromBelow = defineRule({
   number: 'PR-05',
   part: 'motor',
+  restsOn: ['pump.setting'],
   asks: { from: SHROUD_POWER },
   judge({ solved, facts }) {
     const { pump, well } = facts;
@@ -109,6 +110,7 @@ function raiseAboveInflow(given: Given) {
 export const coolingVelocity = defineRule({
   number: 'PR-06',
   part: 'motor',
+  restsOn: ['house.demand', 'pump.setting', 'well.casing.schedule'],
   asks: { from: SHROUD_POWER, least: LEAST_VELOCITY, large: LARGE_MOTOR, leastLarge: LEAST_VELOCITY_LARGE },
   judge({ solved, facts, values }) {
     if (hangsInScreen(solved)) return doesNotApply;

@@ -12,6 +12,7 @@ import { atBothEnds } from './bothEnds.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
 import { openPumpingLevel } from './openFacts.ts';
+import { AS_TESTED, ASKED_AT_CUT_IN, DROP_PIPE, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 import { lackingOnWay } from './wayToTank.ts';
@@ -28,6 +29,7 @@ const MOST_AT_CUT_IN = { end: 'most', tank: 'cutIn' } as const;
 export const pumpGivesEnough = defineRule({
   number: 'PR-54',
   part: 'pump',
+  restsOn: [...DROP_PIPE, ...ASKED_AT_CUT_IN, 'pump.setting', ...AS_TESTED],
   asks: { share: LEAST_SHARE },
   judge(given) {
     const { solved, facts, values } = given;
@@ -147,6 +149,8 @@ function judgedOn(
 export const withinRange = defineRule({
   number: 'PR-58',
   part: 'pump',
+  restsOn: ['pump.setting', 'house.cutIn', ...PUMP, ...AS_TESTED],
+  onlyHelps: ['pump.frequency'],
   asks: { times: RUN_OUT_SHARE },
   judge({ solved, facts, values }) {
     const { curve, flowLimiter } = facts.pump;

@@ -41,6 +41,7 @@ function currentToCarry({ facts }: Solved): Amperes | null {
 export const voltageDropRule = defineRule({
   number: 'PR-49',
   part: 'cable',
+  restsOn: ['pump.current', 'pump.phase', 'pump.setting', 'pump.voltage', 'wire.run', 'wire.size'],
   asks: { most: DROP_WARNING, informational: DROP_NOTE, start: LEAST_AT_START },
   judge({ solved, facts, values }) {
     const length = wireToMotor(facts);
@@ -71,6 +72,7 @@ export const voltageDropRule = defineRule({
 export const wireCarriesCurrent = defineRule({
   number: 'PR-50',
   part: 'cable',
+  restsOn: ['pump.current', 'pump.phase', 'pump.voltage', 'wire.size'],
   asks: { share: CONTINUOUS_MOTOR_FACTOR },
   judge({ solved, facts }) {
     const { gauge } = facts.wire;

@@ -6,6 +6,7 @@ import { breaks, defineRule, holds, missing } from './rule.ts';
 export const flowingWell = defineRule({
   number: 'PR-38',
   part: 'staticLevel',
+  restsOn: [],
   judge({ solved, facts }) {
     const level = highestStaticLevel(solved);
     if (level === null) return missing('staticLevel');

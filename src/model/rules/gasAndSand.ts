@@ -9,6 +9,7 @@ import { motorBottomDepth } from '../string/pumpDepths.ts';
 export const gasAndSand = defineRule({
   number: 'PR-60',
   part: 'well',
+  restsOn: ['pump.setting'],
   asks: { clear: CLEAR_OF_BOTTOM },
   judge({ solved, facts }) {
     const { gas, sand } = facts.water;

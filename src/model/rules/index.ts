@@ -51,7 +51,7 @@ function judgeBy(rules: readonly Rule[], solved: Solved): Judgement {
   for (const rule of rules) {
     const outcome = rule.judge(given);
     // What nobody chose is not held against what nobody chose; a fact that is missing is missed all the same.
-    if (outcome.kind !== 'missing' && comparesAssumed(rule.number, assumed)) continue;
+    if (outcome.kind !== 'missing' && comparesAssumed(rule, assumed)) continue;
     switch (outcome.kind) {
       case 'holds':
         verdicts[rule.number] = 'ok';
@@ -59,7 +59,7 @@ function judgeBy(rules: readonly Rule[], solved: Solved): Judgement {
         break;
       case 'breaks':
         verdicts[rule.number] = outcome.severity;
-        findings.push(findingOf(rule, outcome, solved, restsOn(rule.number, assumed)));
+        findings.push(findingOf(rule, outcome, solved, restsOn(rule, assumed)));
         break;
       case 'depends':
         verdicts[rule.number] = 'depends';
@@ -130,7 +130,7 @@ class Judged implements Judgement {
 }
 
 function holdingOf(rule: Rule, { variant, numbers }: Holds, given: Given, assumed: ReadonlySet<string>): Holding {
-  const rests = [...holdsOn(rule.number, variant, assumed), ...restsOnFar(rule, given, assumed)];
+  const rests = [...holdsOn(rule, variant, assumed), ...restsOnFar(rule, given, assumed)];
   return { rule: rule.number, variant, numbers, assumed: rests, ...takenFor(rule, given) };
 }
 
@@ -139,8 +139,12 @@ function bandsOf({ solved, ranges }: Given, verdicts: Readonly<Record<string, Ve
   // Where even the level at rest is unknown there is nothing to draw, and no depth is right in a well that flows by itself.
   if (isFlowing(solved)) return [];
   const bands: Band[] = [];
-  if (solved.levels.static !== null) bands.push(liftsNowhere(verdicts, pump) ? noBand(bandOf(pump)) : bandOf(pump));
-  if (top?.known === true) bands.push(bandOf(top));
+  const assumed = assumedPaths(solved);
+  if (solved.levels.static !== null) {
+    const band = bandOf(pump, assumed);
+    bands.push(liftsNowhere(verdicts, pump) ? noBand(band) : band);
+  }
+  if (top?.known === true) bands.push(bandOf(top, assumed));
   return bands;
 }
 

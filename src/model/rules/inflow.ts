@@ -13,6 +13,7 @@ import { isDrySeason } from './drySeason.ts';
 import { meets } from './grace.ts';
 import { openYield } from './openFacts.ts';
 import { screenTop } from './pumpDepth.ts';
+import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -23,6 +24,8 @@ export const MINOR_SHARE: Ratio = 1 / 3;
 export const levelAboveInflow = defineRule({
   number: 'PR-04',
   part: 'pumpingLevel',
+  restsOn: [...ASKED_AT_CUT_IN, 'pump.setting', ...AS_TESTED],
+  onlyHelps: ['pump.frequency'],
   asks: { aboveScreen: LEVEL_ABOVE_SCREEN },
   judge(given) {
     const screen = screenTop(given.solved);

@@ -2,12 +2,14 @@
 import { HOIST_LOAD, LIFT_TWO_PEOPLE, NO_TEAM_LOAD } from '../formulas/lifting.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
+import { DROP_PIPE } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
 /** Judged with water round the string, as it hangs; what it can be at the most stands in the table of the weights. */
 export const hookLoad = defineRule({
   number: 'PR-51',
   part: 'dropPipe',
+  restsOn: [...DROP_PIPE, 'pump.mass', 'pump.setting', 'pump.wires', 'top.depth', 'top.kind', 'wire.size'],
   asks: { two: LIFT_TWO_PEOPLE, hoist: HOIST_LOAD, machine: NO_TEAM_LOAD },
   judge({ facts, values }) {
     const load = values.hangLoadAtRest;

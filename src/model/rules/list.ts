@@ -29,7 +29,7 @@ import { wellheadRules } from './wellhead.ts';
 import { yieldRules } from './yield.ts';
 import { yieldTestRules } from './yieldTest.ts';
 
-export const RULES: readonly Rule[] = [
+const LIST = [
   ...flowingRules,
   ...recordRules,
   ...pitlessRules,
@@ -58,4 +58,17 @@ export const RULES: readonly Rule[] = [
   ...screenRules,
   ...casingDepthRules,
   ...yieldTestRules,
-];
+] as const;
+
+/** Every rule with its own variants and numbers: a language that lacks one of them does not compile. */
+export type RuleList = typeof LIST;
+
+export const RULES: readonly Rule[] = LIST;
+
+const BY_NUMBER = new Map(RULES.map((rule) => [rule.number, rule]));
+
+export function ruleOf(number: string): Rule {
+  const rule = BY_NUMBER.get(number);
+  if (rule === undefined) throw new RangeError(`ruleOf: no rule is ${number}`);
+  return rule;
+}

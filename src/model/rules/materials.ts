@@ -19,6 +19,7 @@ const BARB_STANDARD = 'ASTM D2239';
 export const materialsMatch = defineRule({
   number: 'PR-52',
   part: 'insertFitting',
+  restsOn: ['dropPipe.standard', 'string.fittings'],
   judge({ solved, facts }) {
     const { dropPipe, pump, string } = facts;
     const barb = barbOf(solved);

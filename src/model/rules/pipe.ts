@@ -20,6 +20,7 @@ import {
   overLeast,
   THREADED_SHARE,
 } from './pipeRating.ts';
+import { AS_TESTED, DROP_PIPE, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
 import { lineDepth } from '../string/topDepths.ts';
@@ -29,6 +30,8 @@ export { warmRating } from './pipeRating.ts';
 export const dropPipeHolds = defineRule({
   number: 'PR-18',
   part: 'dropPipe',
+  restsOn: [...DROP_PIPE, ...PUMP, 'string.clampsPerJoint', 'string.fittings'],
+  onlyHelps: ['pump.frequency'],
   asks: { least: LEAST_RATING, threaded: THREADED_SHARE, clamps: CLAMPS_PER_JOINT },
   judge({ facts, values }) {
     const pipe = facts.dropPipe;
@@ -93,6 +96,8 @@ export const dropPipeHolds = defineRule({
 export const runningPressure = defineRule({
   number: 'PR-48',
   part: 'dropPipe',
+  restsOn: ['pump.setting', ...DROP_PIPE, 'house.cutIn', 'house.cutOut', 'house.demand', ...PUMP, ...AS_TESTED],
+  onlyHelps: ['pump.frequency'],
   asks: { share: WORKING_SHARE_WITHOUT_SURGE },
   judge({ solved, facts }) {
     const pipe = facts.dropPipe;
@@ -131,6 +136,7 @@ const USUAL_FLOWS = { inOneInch: gpm(15), inOneAndAQuarter: gpm(25) } as const;
 export const pipeWideEnough = defineRule({
   number: 'PR-47',
   part: 'dropPipe',
+  restsOn: [...DROP_PIPE, 'house.demand'],
   asks: { most: MOST_VELOCITY },
   judge({ facts }) {
     const { dropPipe, house } = facts;

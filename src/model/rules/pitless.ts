@@ -21,6 +21,8 @@ function marginBelow(frost: Metres, { site }: Facts): Metres {
 export const pitlessBelowFrost = defineRule({
   number: 'PR-19',
   part: 'pitlessAdapter',
+  restsOn: ['site.frostMargin', 'top.depth', 'top.kind'],
+  compares: [['top.kind']],
   asks: { margin: usualIn('frostMargin') },
   judge({ solved, facts }) {
     const { top, site } = facts;
@@ -68,6 +70,8 @@ export const pitlessBelowFrost = defineRule({
 export const pitlessAboveWater = defineRule({
   number: 'PR-20',
   part: 'pitlessAdapter',
+  restsOn: ['top.depth', 'top.kind'],
+  compares: [['top.kind']],
   judge({ solved, facts }) {
     if (facts.top.kind !== 'pitless') return doesNotApply;
     const water = highestStaticLevel(solved);
@@ -105,6 +109,8 @@ export function mostPastAdapter({ facts, bore }: Pick<Solved, 'facts' | 'bore'>)
 export const pitlessLetsPumpPass = defineRule({
   number: 'PR-21',
   part: 'pitlessAdapter',
+  restsOn: ['pump.diameter', 'pump.shroudWall', 'top.depth', 'top.kind', 'well.casing.schedule'],
+  compares: [['top.kind']],
   asks: { least: TIGHT_FIT },
   judge({ solved, facts }) {
     const { top, pump } = facts;

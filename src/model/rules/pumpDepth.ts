@@ -19,6 +19,7 @@ import { movePump, raiseWithProbe } from './movePump.ts';
 import { pumpGivesEnough } from './delivery.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { pumpReachesCutOut } from './tank.ts';
+import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 import { motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
@@ -44,6 +45,7 @@ function motorBottomOf({ facts }: Pick<Given, 'facts'>): Metres {
 export const offTheBottom = defineRule({
   number: 'PR-01',
   part: 'motor',
+  restsOn: ['pump.setting'],
   asks: { least: CLEAR_OF_BOTTOM },
   judge(given) {
     const { solved, facts } = given;
@@ -76,6 +78,8 @@ export const offTheBottom = defineRule({
 export const intakeUnderWater = defineRule({
   number: 'PR-02',
   part: 'intake',
+  restsOn: [...ASKED_AT_CUT_IN, 'pump.setting', 'top.depth', ...AS_TESTED],
+  onlyHelps: ['pump.frequency'],
   asks: { least: LEAST_SUBMERGENCE, underCutOff: CUT_OFF_ABOVE_INTAKE },
   judge(given) {
     const { facts } = given;
@@ -286,6 +290,7 @@ function drawDownToCutOff(given: Given) {
 export const motorAboveScreen = defineRule({
   number: 'PR-03',
   part: 'motor',
+  restsOn: ['pump.setting'],
   judge(given) {
     const { solved, facts } = given;
     const screen = screenTop(solved);

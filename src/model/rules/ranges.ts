@@ -1,10 +1,11 @@
 /** Where the two parts that the rules place may go, worked out from all rules together. */
 import { feet, inches } from '../units.ts';
 import type { Metres } from '../si.ts';
-import type { Band, BandSetting, EndName, OwnEnd, Solved } from '../solution.ts';
+import type { Band, BandSetting, OwnEnd, Solved } from '../solution.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { adapterRoom } from './adapterRoom.ts';
+import { holdsOn } from './assumed.ts';
 import { meets } from './grace.ts';
 import { LEAST_SUBMERGENCE } from './pumpDepth.ts';
 import { ceilTo, floorTo } from './rounding.ts';
@@ -16,7 +17,7 @@ import { ROOM_OVER_PUMP } from '../string/lengths.ts';
 export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
   const limits: RuleLimit[] = [];
   for (const rule of rules) {
-    for (const limit of rule.limits(solved)) limits.push({ rule: rule.number, limit });
+    for (const limit of rule.limits(solved)) limits.push({ rule, limit });
   }
   return {
     'pump.setting': rangeOf('pump.setting', pumpRoom(solved), limits, solved),
@@ -24,30 +25,34 @@ export function rangesOf(solved: Solved, rules: readonly Rule[]): Ranges {
   };
 }
 
-export function bandOf(range: Range): Band {
+export function bandOf(range: Range, assumed: ReadonlySet<string>): Band {
   const { setting, ends, from, to } = range;
   return {
     setting,
     kind: range.known ? 'allowed' : 'unknown',
     from: ends?.from ?? null,
     to: ends?.to ?? null,
-    fromEnd: from.name,
-    toEnd: to.name,
+    fromEnd: endOf(from, assumed),
+    toEnd: endOf(to, assumed),
     clash: ends === null ? [from.name.rule, to.name.rule].filter((rule) => rule !== null) : [],
   };
 }
 
-/** Where the thing itself ends, and no rule. */
-function ownEnd(variant: OwnEnd): EndName {
-  return { rule: null, variant, numbers: {} };
+function endOf({ name, by }: End, assumed: ReadonlySet<string>): Band['fromEnd'] {
+  return { ...name, assumed: by === null ? [] : holdsOn(by, '', assumed) };
 }
 
-function nameOf(rule: string, { variant, numbers }: Limit): EndName {
-  return { rule, variant, numbers };
+/** Where the thing itself ends, and no rule. */
+function ownEnd(depth: Metres, variant: OwnEnd): End {
+  return { depth, name: { rule: null, variant, numbers: {} }, by: null };
+}
+
+function ruleEnd(depth: Metres, by: Rule, { variant, numbers }: Limit): End {
+  return { depth, name: { rule: by.number, variant, numbers }, by };
 }
 
 interface RuleLimit {
-  readonly rule: string;
+  readonly rule: Rule;
   readonly limit: Limit;
 }
 
@@ -68,11 +73,11 @@ function pumpRoom({ facts, levels, lowest }: Solved): Room {
   const level = lowest === null ? rest : levels.static;
   const underWater = level !== null && level + covered > underTop;
   return {
-    from: {
-      depth: underWater ? level + covered : underTop,
-      name: ownEnd(!underWater ? 'underWellTop' : lowest === null ? 'pumpingLevelUnknown' : 'underStaticLevel'),
-    },
-    to: { depth: to, name: ownEnd('motorOnBottom') },
+    from: ownEnd(
+      underWater ? level + covered : underTop,
+      !underWater ? 'underWellTop' : lowest === null ? 'pumpingLevelUnknown' : 'underStaticLevel',
+    ),
+    to: ownEnd(to, 'motorOnBottom'),
     // With the intake above the water its lowest level is known; that of a deeper pump need not be.
     known:
       lowest !== null &&
@@ -84,8 +89,8 @@ function pumpRoom({ facts, levels, lowest }: Solved): Room {
 function pitlessRoom({ facts, values }: Solved): Room {
   const { deepest, by } = adapterRoom(facts);
   return {
-    from: { depth: 0, name: ownEnd('atGround') },
-    to: { depth: deepest, name: ownEnd(ADAPTER_END[by]) },
+    from: ownEnd(0, 'atGround'),
+    to: ownEnd(deepest, ADAPTER_END[by]),
     known: values.frostDepth !== null,
   };
 }
@@ -111,12 +116,12 @@ function rangeOf(setting: BandSetting, room: Room, limits: readonly RuleLimit[],
       if (limit.setting !== setting || (limit.givesWay ?? false) !== givesWay) continue;
       const [least, most] = [from.depth, to.depth];
       if (limit.from !== undefined && (!givesWay || meets(most - limit.from, 'length'))) {
-        heeded.push(rule);
-        if (limit.from > from.depth) from = { depth: limit.from, name: nameOf(rule, limit) };
+        heeded.push(rule.number);
+        if (limit.from > from.depth) from = ruleEnd(limit.from, rule, limit);
       }
       if (limit.to !== undefined && (!givesWay || meets(limit.to - least, 'length'))) {
-        heeded.push(rule);
-        if (limit.to < to.depth) to = { depth: limit.to, name: nameOf(rule, limit) };
+        heeded.push(rule.number);
+        if (limit.to < to.depth) to = ruleEnd(limit.to, rule, limit);
       }
     }
   }

@@ -45,6 +45,7 @@ function orders({ facts, levels }: Solved): Order[] {
 export const recordAgrees = defineRule({
   number: 'PR-62',
   part: 'well',
+  restsOn: ['pump.setting', 'top.depth'],
   judge({ solved }) {
     const found = orders(solved);
     const wrong = found.find(({ above, below }) => !meets(below - above, 'length'));

@@ -2,6 +2,7 @@
 import { KNOT_EFFICIENCY } from '../formulas/rope.ts';
 import { change, words } from './fix.ts';
 import { meets } from './grace.ts';
+import { DROP_PIPE } from './restsOn.ts';
 import { breaks, defineRule, holds } from './rule.ts';
 
 /** Knotted strength over the load that comes on the rope when the top joint fails. */
@@ -10,6 +11,7 @@ export const ROPE_FACTOR = 1.5;
 export const rope = defineRule({
   number: 'PR-16',
   part: 'rope',
+  restsOn: [...DROP_PIPE, 'pump.mass', 'pump.setting', 'pump.wires', 'rope.tied', 'top.depth', 'top.kind', 'wire.size'],
   asks: { times: ROPE_FACTOR },
   judge({ facts, values }) {
     const line = facts.rope;

@@ -39,6 +39,28 @@ export interface Rule<
   /** What it looks at. */
   readonly part: PartKind;
   /**
+   * Choices of the build that its verdict may rest on: where nobody made them, the verdict says so. Facts of the well, its
+   * water and its site are not among them.
+   *
+   * A test changes every choice of a plan in turn and fails for a verdict that moves with one that is not named here.
+   */
+  readonly restsOn: readonly string[];
+  /**
+   * Where a verdict that holds rests on less than the rule may, by variant: what was measured is not made doubtful by what
+   * the pump does with it.
+   */
+  readonly holdsOn: Readonly<Record<string, readonly string[] | undefined>>;
+  /**
+   * What would only help where it were otherwise, so that what holds does not rest on it: on 50 Hz a pump pushes and draws
+   * less, and thinner air presses less into a tank.
+   */
+  readonly onlyHelps: readonly string[];
+  /**
+   * What it holds against each other, in groups: where nobody said any of a group, it has nothing to say. A top that nobody
+   * chose is a group of its own.
+   */
+  readonly compares: readonly (readonly string[])[];
+  /**
    * Its limits by name, in SI, from the constants that it judges by: what it asks is told with them. A limit that each
    * country rounds for itself stands under both.
    */
@@ -162,6 +184,8 @@ export interface Range {
 export interface End {
   readonly depth: Metres;
   readonly name: EndName;
+  /** The rule that ends it; null where the thing itself does. */
+  readonly by: Rule | null;
 }
 
 export interface Ranges {
@@ -177,7 +201,10 @@ interface RuleParts<
   Limits extends readonly Limit[],
   Fixes extends readonly Fix[],
   Asked extends Numbers,
-> extends Pick<Rule<Number, Out>, 'number' | 'part' | 'judge'> {
+>
+  extends
+    Pick<Rule<Number, Out>, 'number' | 'part' | 'restsOn' | 'judge'>,
+    Partial<Pick<Rule, 'holdsOn' | 'onlyHelps' | 'compares'>> {
   readonly asks?: Asked;
   readonly limits?: (solved: Solved) => Limits;
   readonly fixes?: (given: Given, broken: Breaks) => Fixes;
@@ -190,11 +217,20 @@ export function defineRule<
   Fixes extends readonly Fix[] = readonly never[],
   Asked extends Numbers = Numbers,
 >(rule: RuleParts<Number, Out, Limits, Fixes, Asked>): Rule<Number, Out, Limits[number], Fixes[number], Asked> {
-  return { asks: NOTHING as Asked, limits: () => [], fixes: () => [], ...rule };
+  return {
+    asks: NOTHING as Asked,
+    holdsOn: {},
+    onlyHelps: NONE,
+    compares: [],
+    limits: () => [],
+    fixes: () => [],
+    ...rule,
+  };
 }
 
 /** What a rule without limits asks with. */
 const NOTHING: Numbers = {};
+const NONE: readonly string[] = [];
 
 /** @param fields  of the plan, where they are others than usual */
 export function missing(

@@ -12,6 +12,7 @@ export const ENTRANCE_VELOCITY = feet(0.1);
 export const screenVelocity = defineRule({
   number: 'PR-37',
   part: 'screen',
+  restsOn: ['house.cutIn', 'house.demand', 'pump.curve.flow'],
   asks: { most: ENTRANCE_VELOCITY },
   judge({ solved, facts }) {
     if (intakeUnsaid(facts)) return missing('intakeKind');

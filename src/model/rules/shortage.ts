@@ -19,6 +19,7 @@ import { change, unitAt, words } from './fix.ts';
 import { meets } from './grace.ts';
 import { openYield } from './openFacts.ts';
 import { ceilTo } from './rounding.ts';
+import { ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -28,6 +29,7 @@ const WEAKER = { end: 'least', tank: 'cutIn' } as const;
 export const wellGivesEnough = defineRule({
   number: 'PR-55',
   part: 'pumpingLevel',
+  restsOn: ['water.pumping.flow', ...ASKED_AT_CUT_IN, 'house.cutOut', 'house.precharge', 'pump.setting'],
   judge(given) {
     const { solved, facts } = given;
     const wanted = facts.house.demand;

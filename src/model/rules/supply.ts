@@ -16,6 +16,7 @@ const LOW_VOLTAGE: Volts = 130;
 export const motorFitsSupply = defineRule({
   number: 'PR-59',
   part: 'motor',
+  restsOn: ['pump.phase', 'pump.voltage', 'pump.wires'],
   asks: { on115: LARGEST_ON_115, onTwoWires: LARGEST_TWO_WIRE },
   judge({ facts }) {
     const { power, phase, wires, voltage, setting, intakeToMotorBottom } = facts.pump;

@@ -20,6 +20,7 @@ import { meets } from './grace.ts';
 import type { MissingFact } from './missing.ts';
 import { openYield } from './openFacts.ts';
 import { floorTo } from './rounding.ts';
+import { AS_TESTED, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 
 /** Shut-off pressure at the tank over the cut-out pressure, to be sure that the switch opens. */
@@ -38,6 +39,8 @@ function shutOffMissing({ facts, values }: Solved): MissingFact {
 export const tankHolds = defineRule({
   number: 'PR-44',
   part: 'tank',
+  restsOn: ['house.tankRating', ...PUMP],
+  onlyHelps: ['pump.frequency'],
   judge({ solved, facts, values }) {
     const { house } = facts;
     if (house.kind === 'open tank') return doesNotApply;
@@ -63,6 +66,7 @@ const SOON: Seconds = 1800;
 export const pumpReachesCutOut = defineRule({
   number: 'PR-46',
   part: 'switch',
+  restsOn: ['house.cutIn', 'house.cutOut', 'house.demand', ...PUMP, 'pump.setting', ...AS_TESTED],
   asks: { spare: CUT_OUT_SPARE, soon: SOON },
   judge(given) {
     const { solved, facts } = given;

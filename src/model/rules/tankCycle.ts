@@ -43,6 +43,8 @@ export function leastRun({ pump }: Pick<Facts, 'pump'>): Seconds {
 export const runsLongEnough = defineRule({
   number: 'PR-56',
   part: 'tank',
+  restsOn: ['house.cutIn', 'house.cutOut', 'house.precharge', 'pump.curve.flow', 'site.altitude'],
+  onlyHelps: ['site.altitude'],
   asks: { least: LEAST_RUN, upTo: LARGE_MOTOR, leastLarge: LEAST_RUN_LARGE, short: 1 - GRACE },
   judge(given) {
     const { facts, values } = given;
@@ -109,6 +111,7 @@ export function usualPrecharge({ house }: Pick<Facts, 'house'>): Pascals {
 export const prechargeFits = defineRule({
   number: 'PR-57',
   part: 'tank',
+  restsOn: ['house.cutIn', 'house.cutOut', 'house.precharge'],
   asks: { under: PRECHARGE_UNDER, share: PRECHARGE_SHARE },
   judge({ solved, facts }) {
     const { house } = facts;

@@ -51,7 +51,7 @@ function entryOf(
   const first = soonest(group);
   const together = group.map(turningOf);
   const turn = turningOf(first).turn;
-  const rests = [...new Set(group.flatMap(({ rule }) => restsOn(rule.number, assumed)))];
+  const rests = [...new Set(group.flatMap(({ rule }) => restsOn(rule, assumed)))];
   if (standing !== undefined) return { ...standing, severity, turn, together, assumed: rests };
   const { rule, outcome } = first;
   return {

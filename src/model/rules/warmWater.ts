@@ -13,6 +13,7 @@ const SLIVER = 1e-6;
 export const waterCoolsMotor = defineRule({
   number: 'PR-63',
   part: 'motor',
+  restsOn: [],
   asks: { most: WARMEST },
   judge({ solved, facts }) {
     if (isAssumed(solved, 'site.waterTemperature')) return doesNotApply;

@@ -18,6 +18,8 @@ export const LIGHT_FROST = inches(6);
 export const casingHighEnough = defineRule({
   number: 'PR-23',
   part: 'casing',
+  restsOn: ['site.casingHeightRequired', 'well.casing.height'],
+  compares: [['well.casing.height', 'site.casingHeightRequired']],
   asks: { usual: usualIn('casingHeightRequired') },
   judge({ facts }) {
     const measured = facts.well.casingHeight;
@@ -34,6 +36,7 @@ export const casingHighEnough = defineRule({
 export const casingAboveFlood = defineRule({
   number: 'PR-24',
   part: 'casing',
+  restsOn: ['well.casing.height'],
   asks: { above: ABOVE_FLOOD },
   judge({ facts }) {
     const flood = facts.site.floodHeight;
@@ -55,6 +58,7 @@ export const casingAboveFlood = defineRule({
 export const noPit = defineRule({
   number: 'PR-26',
   part: 'well',
+  restsOn: [],
   judge({ facts }) {
     if (facts.well.inPit === null) return missing('wellTop');
     if (!facts.well.inPit) return holds('inTheOpen', {});
@@ -68,6 +72,7 @@ export type SourceOfDirt = 'septicTank' | 'drainField' | 'building';
 export const farFromSources = defineRule({
   number: 'PR-40',
   part: 'well',
+  restsOn: [],
   asks: { septicTank: SEPTIC_TANK_AWAY, drainField: DRAIN_FIELD_AWAY, building: BUILDING_AWAY },
   judge({ facts }) {
     const { septicTank, drainField, building } = facts.site;
@@ -102,6 +107,8 @@ export const farFromSources = defineRule({
 export const sealInFrost = defineRule({
   number: 'PR-43',
   part: 'seal',
+  restsOn: ['top.heated', 'top.housed', 'top.kind'],
+  compares: [['top.kind']],
   judge({ solved, facts }) {
     const { top, site } = facts;
     if (top.kind !== 'seal') return doesNotApply;

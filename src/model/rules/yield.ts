@@ -23,6 +23,7 @@ import { change, changeOr, unitAt, words } from './fix.ts';
 import { exceeds, meets } from './grace.ts';
 import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
 import { floorTo } from './rounding.ts';
+import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -44,6 +45,8 @@ const MOST_AT_CUT_IN = { end: 'most', tank: 'cutIn' } as const;
 export const pumpWithinYield = defineRule({
   number: 'PR-07',
   part: 'pump',
+  restsOn: ['pump.setting', ...ASKED_AT_CUT_IN, ...AS_TESTED],
+  onlyHelps: ['pump.frequency'],
   asks: { times: BEYOND_THE_TEST, left: LEFT_OVER_INTAKE },
   judge(given) {
     const { solved, facts } = given;
@@ -141,6 +144,8 @@ function limitFlow(solved: Solved, gives: CubicMetresPerSecond) {
 export const lowLevelCutOff = defineRule({
   number: 'PR-08',
   part: 'pump',
+  restsOn: [...ASKED_AT_CUT_IN, 'pump.setting', ...AS_TESTED],
+  onlyHelps: ['pump.frequency'],
   asks: { advisedBelow: SUBMERGENCE_WITHOUT_CUT_OFF, above: CUT_OFF_ABOVE_INTAKE },
   judge(given) {
     const { solved, facts } = given;
@@ -217,6 +222,16 @@ function unguarded({ solved, facts }: Given, level: Metres, by: SetBy) {
 export const pumpingLevelKnown = defineRule({
   number: 'PR-53',
   part: 'pumpingLevel',
+  restsOn: [
+    'house.cutOut',
+    ...ASKED_AT_CUT_IN,
+    'pump.setting',
+    'string.checkValves',
+    'top.depth',
+    ...AS_TESTED,
+    'site.altitude',
+  ],
+  holdsOn: { measured: ['water.pumping.flow'], fromAquifer: [] },
   judge({ solved, facts }) {
     const { pumping, staticLevel } = facts.water;
     const { lowest } = solved;

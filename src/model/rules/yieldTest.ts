@@ -28,6 +28,7 @@ function durationField({ water }: Plan): string {
 export const testedLongEnough = defineRule({
   number: 'PR-42',
   part: 'pumpingLevel',
+  restsOn: [],
   asks: { least: LEAST_TEST },
   judge({ solved, facts }) {
     const { pumping } = facts.water;

@@ -1,4 +1,6 @@
 /** Sentences, reasons, sources, cautions and buttons of every rule. */
+import type { RuleList } from '../../model/rules/list.ts';
+import type { LongWords } from '../ruleWords.ts';
 import { long as adapterCover } from './rules/adapterCover.ts';
 import { long as buriedLine } from './rules/buriedLine.ts';
 import { long as cable } from './rules/cable.ts';
@@ -28,7 +30,7 @@ import { long as wellhead } from './rules/wellhead.ts';
 import { long as yields } from './rules/yield.ts';
 import { long as yieldTest } from './rules/yieldTest.ts';
 
-export const longRules = {
+export const longRules: LongWords<RuleList> = {
   ...adapterCover,
   ...buriedLine,
   ...cable,

@@ -1,4 +1,6 @@
 /** Titles, amounts and ends of bands of every rule. */
+import type { RuleList } from '../../model/rules/list.ts';
+import type { ShortWords } from '../ruleWords.ts';
 import { short as adapterCover } from './rules/adapterCover.ts';
 import { short as buriedLine } from './rules/buriedLine.ts';
 import { short as cable } from './rules/cable.ts';
@@ -28,7 +30,7 @@ import { short as wellhead } from './rules/wellhead.ts';
 import { short as yields } from './rules/yield.ts';
 import { short as yieldTest } from './rules/yieldTest.ts';
 
-export const shortRules = {
+export const shortRules: ShortWords<RuleList> = {
   ...adapterCover,
   ...buriedLine,
   ...cable,

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { withValue } from '../../../src/model/plan/editPlan.ts';
 import { readPlan } from '../../../src/model/plan/readPlan.ts';
 import type { Plan } from '../../../src/model/plan/schema.ts';
-import { HARMLESS, RESTS_ON } from '../../../src/model/rules/restsOn.ts';
+import { ruleOf } from '../../../src/model/rules/list.ts';
+import { HARMLESS } from '../../../src/model/rules/restsOn.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { planOf, rockWell } from '../../plans/build.ts';
@@ -30,7 +31,7 @@ function unnamed(plan: Plan): string[] {
       const moved = after.assumed.filter((each) => was.get(each.path) !== each.value).map((each) => first(each.path));
       return Object.keys(after.verdicts)
         .filter((rule) => after.verdicts[rule] !== before.verdicts[rule])
-        .filter((rule) => ![first(path), ...moved].some((each) => (RESTS_ON[rule] ?? []).includes(each)))
+        .filter((rule) => ![first(path), ...moved].some((each) => ruleOf(rule).restsOn.includes(each)))
         .filter(() => !HARMLESS.includes(first(path)) && !onlyFar(path))
         .map((rule) => `${rule} moves with ${path}`);
     }),

@@ -59,11 +59,11 @@ test('the sound plan has nothing but its weight against it', () => {
   expect(judged({}).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual(['note PR-51']);
 });
 
-test('every number from 1 to 64 has a verdict, and none twice', () => {
+test('every number from 1 on has a verdict, and none twice', () => {
   const numbers = [...RULES.map(({ number }) => number), ...ADVICE_NUMBERS];
   expect(new Set(numbers).size).toBe(numbers.length);
   expect(Object.keys(judged({}).verdicts)).toEqual(
-    Array.from({ length: 64 }, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`),
+    Array.from(numbers, (_, index) => `PR-${String(index + 1).padStart(2, '0')}`),
   );
 });
 

@@ -6,7 +6,7 @@ import { valueAt, withValue } from '../../../src/model/plan/editPlan.ts';
 import { readPlan } from '../../../src/model/plan/readPlan.ts';
 import type { Plan } from '../../../src/model/plan/schema.ts';
 import { atBothEnds } from '../../../src/model/rules/bothEnds.ts';
-import { RESTS_ON } from '../../../src/model/rules/restsOn.ts';
+import { ruleOf } from '../../../src/model/rules/list.ts';
 import { breaks, holds } from '../../../src/model/rules/rule.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { feet, gpm, psi, show, toFeet } from '../../../src/model/units.ts';
@@ -184,7 +184,7 @@ describe('a level of which nobody said the flow', () => {
         for (const flow of ['1 gpm', '5 gpm', '30 gpm']) {
           const after = solve(withValue(read.plan, 'water.pumping.flow', flow));
           const moved = Object.keys(after.verdicts).filter((rule) => after.verdicts[rule] !== before.verdicts[rule]);
-          for (const rule of moved) expect(RESTS_ON[rule], rule).toContain('water.pumping.flow');
+          for (const rule of moved) expect(ruleOf(rule).restsOn, rule).toContain('water.pumping.flow');
         }
       }),
       { seed: 7, numRuns: 200 },
