@@ -20,7 +20,10 @@ import type {
   Volts,
   Watts,
 } from './si.ts';
+import type { PipeMaterial } from './tables/pipeMaterials.ts';
 import type { WireSize } from './tables/wireSizes.ts';
+
+export type { PipeMaterial } from './tables/pipeMaterials.ts';
 
 export interface Facts {
   readonly title: string;
@@ -237,8 +240,6 @@ export interface PumpFacts {
   readonly lowLevelCutOff: Metres | boolean | null;
   readonly flowLimiter: CubicMetresPerSecond | boolean | null;
 }
-
-export type PipeMaterial = 'PE' | 'PVC' | 'galvanized steel' | 'stainless steel';
 
 export interface PipeFacts {
   readonly material: PipeMaterial;

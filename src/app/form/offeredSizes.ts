@@ -1,7 +1,9 @@
 /** Sizes that the tables have, to pick from: those of the plan's own family first. */
+import { DEFAULTS } from '../../model/plan/defaults.ts';
 import { valueAt } from '../../model/plan/editPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import { casingSizes } from '../../model/tables/casings.ts';
+import { isPipeMaterial } from '../../model/tables/pipeMaterials.ts';
 import { pipeSizes, pipeStandards } from '../../model/tables/pipes.ts';
 import { usualWires, wireText } from '../../model/tables/wireSizes.ts';
 
@@ -21,7 +23,8 @@ function sizesAt(plan: Plan, path: string): readonly string[] {
   const group = path.slice(0, path.lastIndexOf('.'));
   if (path === 'dropPipe.size' || path === 'house.line.size') {
     const said = valueAt(plan, `${group}.standard`);
-    const material = materialOf(valueAt(plan, `${group}.material`));
+    const named = valueAt(plan, `${group}.material`);
+    const material = isPipeMaterial(named) ? named : DEFAULTS.pipeMaterial;
     const standards = typeof said === 'string' ? [said] : pipeStandards(material);
     return [...new Set(standards.flatMap((standard) => pipeSizes(standard)))];
   }
@@ -29,8 +32,4 @@ function sizesAt(plan: Plan, path: string): readonly string[] {
   const material = valueAt(plan, `${group}.material`);
   const known = material === 'PVC' || material === 'stainless steel' || material === 'concrete' ? material : 'steel';
   return casingSizes(known);
-}
-
-function materialOf(said: unknown) {
-  return said === 'PVC' || said === 'galvanized steel' || said === 'stainless steel' ? said : 'PE';
 }

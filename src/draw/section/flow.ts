@@ -1,4 +1,5 @@
 /** What moves in the section at a moment: marks of the flow up the pipe and out to the house, of what comes in, and a word. */
+import { isBlackPlastic } from '../well/stage.ts';
 import type { Solution } from '../../model/solution.ts';
 import { INFLOW_HALF, waysInDetail } from '../details/flow.ts';
 import type { Memory } from '../memory.ts';
@@ -68,7 +69,7 @@ function inkInPipe({ facts }: Solution, frame: SectionFrame): string {
   const { ink, theme } = frame;
   if (frame.pen.closed === null) return ink.tones.waterEdge;
   if (isTwoTone(theme)) return ink.ink;
-  return theme === 'dark' || facts.dropPipe.material === 'PE' ? ink.paper : ink.ink;
+  return theme === 'dark' || isBlackPlastic(facts.dropPipe.material) ? ink.paper : ink.ink;
 }
 
 /** Below the motor, in the water of the hole. */

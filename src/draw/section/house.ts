@@ -1,4 +1,5 @@
 /** House with tank and switch, a symbol without scale, where the line arrives at the section's edge. */
+import { pipeRamp } from '../well/stage.ts';
 import type { Facts, HouseFacts } from '../../model/facts.ts';
 import { tankWater } from '../../model/figures/tankWater.ts';
 import type { Solution } from '../../model/solution.ts';
@@ -43,7 +44,7 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const arrives = within(frame, frame.y((buried.top + buried.bottom) / 2));
   const place = housePlace(arrives, frame);
   const { left, width, eaves, pipeX } = place;
-  const tones = (facts.house.line ?? facts.dropPipe).material === 'PE' ? ink.tones.pipe : ink.tones.steel;
+  const tones = pipeRamp((facts.house.line ?? facts.dropPipe).material, ink.tones);
   if (width < LEAST_HOUSE) return [arrow(pipeX, arrives, tones.edge)];
   const riser = polyline([
     ...entry(arrives, Math.max(5, 2 * buried.radius * frame.kx) / 2, place, ground),

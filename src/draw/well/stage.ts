@@ -1,6 +1,8 @@
 /** What the drawing of a well in a frame works with, and the note it keeps of where every part came to stand. */
+import type { PipeMaterial } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import { PIPE_MATERIALS, type PipeMaterialRow } from '../../model/tables/pipeMaterials.ts';
 import type { Ink } from '../theme.ts';
 import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
@@ -63,12 +65,21 @@ export function place(
   });
 }
 
-export function pipeWall(material: string, tones: Tones): Cut {
-  if (material === 'PE') return tones.pipeWall;
-  return material === 'PVC' ? tones.plasticWall : tones.metalWall;
+export function pipeWall(material: PipeMaterial, tones: Tones): Cut {
+  return tones[WALLS[PIPE_MATERIALS[material].looks]];
+}
+
+const WALLS = {
+  'black plastic': 'pipeWall',
+  'pale plastic': 'plasticWall',
+  metal: 'metalWall',
+} as const satisfies Readonly<Record<PipeMaterialRow['looks'], keyof Tones>>;
+
+export function isBlackPlastic(material: PipeMaterial): boolean {
+  return PIPE_MATERIALS[material].looks === 'black plastic';
 }
 
 /** Of a pipe that is not cut open. */
-export function pipeRamp(material: string, tones: Tones): Ramp {
-  return material === 'PE' ? tones.pipe : tones.steel;
+export function pipeRamp(material: PipeMaterial, tones: Tones): Ramp {
+  return isBlackPlastic(material) ? tones.pipe : tones.steel;
 }

@@ -5,6 +5,7 @@ import { drawBond } from '../parts/bond.ts';
 import { drawBuriedLine } from '../parts/buriedLine.ts';
 import { conduitWidth, drawConduit } from '../parts/conduit.ts';
 import type { Shape } from '../scene.ts';
+import { isBuriedOnBarbs } from '../../model/tables/pipeMaterials.ts';
 import { pipeWall, place } from './stage.ts';
 import type { Stage } from './stage.ts';
 
@@ -51,7 +52,7 @@ export function drawLine(stage: Stage, line: PlacedPart, from: number, beddingFr
     from,
     to: right,
     wall: pipeWall(pipe.material, pen.tones),
-    fitting: pipe.material === 'PE' ? pen.tones.steel : null,
+    fitting: isBuriedOnBarbs(pipe) ? pen.tones.steel : null,
     clamps: Math.min(4, Math.max(1, facts.string.clampsPerJoint)),
     beddingFrom,
     shareOfBore: pipe.insideDiameter / pipe.outsideDiameter,

@@ -19,6 +19,7 @@ import { isPassing } from './byRules.ts';
 import { WANTED_SHARE, type Does, type PumpFigures } from './fit.ts';
 import type { PumpName } from './candidates.ts';
 import type { WhyRow } from './pumpRow.ts';
+import { isThreaded } from '../rules/pipeRating.ts';
 import { isPlastic } from '../tables/pipeMaterials.ts';
 
 /** `able` are the pumps that do the job without it, in order; none where those that might depend on what nobody said. */
@@ -27,7 +28,7 @@ export type InTheWay =
   /** The same of one that is not there, and would keep the pumps to what the well gives. */
   | Sentence<'noFlowLimiter', { limit: CubicMetresPerSecond; able: readonly PumpName[] }>
   /** What the drop pipe is made of does not bear them; galvanized steel would. */
-  | Sentence<'weakPipe', { material: PipeMaterial; able: readonly PumpName[] }>
+  | Sentence<'weakPipe', { material: PipeMaterial; threaded: boolean; able: readonly PumpName[] }>
   /** What hangs is PE that does not bear them; the strongest usual one would. */
   | Sentence<'newPipe', { rating: Pascals; able: readonly PumpName[] }>
   /** A house that wants so much at the most is served. */
@@ -100,7 +101,11 @@ export function inTheWay(
     const newPipe = material === 'PE' && !mayMove(facts, 'dropPipe.rating') ? inNewPe(facts, burst, without) : null;
     if (newPipe !== null) found.push({ variant: 'newPipe', numbers: newPipe });
     const able = newPipe === null ? without(inSteel(facts.dropPipe), burst) : null;
-    if (able !== null) found.push({ variant: 'weakPipe', numbers: { material, able } });
+    if (able !== null)
+      found.push({
+        variant: 'weakPipe',
+        numbers: { material, threaded: isThreaded(facts.dropPipe, 'dropPipe'), able },
+      });
   }
   if (rows.some(({ solution }) => solution.facts.pump.frequency === null)) {
     const at = [50, 60].filter((hertz) => without([{ path: 'pump.frequency', to: `${hertz} Hz` }]) !== null);

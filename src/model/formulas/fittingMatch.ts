@@ -42,27 +42,3 @@ export function fittingMatch(barb: BarbInPipe): FittingMatch {
   if (gap >= TIGHT) return 'match';
   return gap >= TOO_TIGHT ? 'forced' : 'does not enter';
 }
-
-/** What a pipe is measured by, and so which fittings take it. */
-export type SizeSystem =
-  'inside diameter' | 'IPS outside diameter' | 'CTS outside diameter' | 'metric outside diameter';
-
-const SYSTEM_BY_STANDARD: Readonly<Record<string, SizeSystem>> = {
-  'ASTM D2239': 'inside diameter',
-  'ASTM D3035': 'IPS outside diameter',
-  'ASTM D1785': 'IPS outside diameter',
-  'ASME B36.10M': 'IPS outside diameter',
-  'ASME B36.19M': 'IPS outside diameter',
-  'ASTM D2737': 'CTS outside diameter',
-  'ISO 4427-2': 'metric outside diameter',
-  'ISO 1452-2': 'metric outside diameter',
-  'EN 10255': 'IPS outside diameter',
-};
-
-/**
- * Size system of a pipe standard; null for one that is not listed. Pipes of one nominal size share fittings only within
- * one system: barbs with clamps for pipe made to an inside diameter, fusion, compression or stab fittings for the others.
- */
-export function sizeSystem(standard: string): SizeSystem | null {
-  return SYSTEM_BY_STANDARD[standard] ?? null;
-}

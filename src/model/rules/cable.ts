@@ -9,7 +9,7 @@ import { placed } from './placed.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
-import { isPlastic } from '../tables/pipeMaterials.ts';
+import { isBarbed, isPlastic } from '../tables/pipeMaterials.ts';
 
 /** The arrestor stands more than the first and at most the second above the discharge. */
 export const ARRESTOR_ABOVE = feet(0.5);
@@ -49,7 +49,7 @@ export const torqueArrestor = defineRule({
     const discharge = dischargeDepth(facts.pump);
     const { material } = facts.dropPipe;
     if (height === null) {
-      if (material === 'PE' && ratedUnder(facts, ARRESTOR_FROM_POWER) === true)
+      if (isBarbed(facts.dropPipe) && ratedUnder(facts, ARRESTOR_FROM_POWER) === true)
         return holds('smallPump', { below: ARRESTOR_FROM_POWER });
       const plastic = isPlastic(facts.dropPipe);
       const at = { depth: discharge, part: 'dropPipe', partKind: 'dropPipe' } as const;

@@ -3,6 +3,7 @@ import { HOIST_LOAD, LIFT_TWO_PEOPLE, NO_TEAM_LOAD } from '../formulas/lifting.t
 import { words } from './fix.ts';
 import { meets } from './grace.ts';
 import { DROP_PIPE } from './restsOn.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
 /** Judged with water round the string, as it hangs; what it can be at the most stands in the table of the weights. */
@@ -24,7 +25,7 @@ export const hookLoad = defineRule({
         { measured: load, limit: most, margin: most - load, ...on },
       );
     }
-    if (facts.dropPipe.material !== 'PE') return breaks('threaded', 'note', { load }, { measured: load, ...on });
+    if (!isBarbed(facts.dropPipe)) return breaks('threaded', 'note', { load }, { measured: load, ...on });
     if (load === null) return missing(facts.pump.mass === null ? 'weightOrPower' : 'staticLevel');
     if (!meets(HOIST_LOAD - load, 'force')) {
       const most = HOIST_LOAD;

@@ -4,6 +4,7 @@ import type { BarbInPipe } from '../formulas/fittingMatch.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { Pascals } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
 import { findPipe } from '../tables/pipes.ts';
 import { isAssumed } from './assumed.ts';
 import { change, words } from './fix.ts';
@@ -60,7 +61,7 @@ export const materialsMatch = defineRule({
 /** The insert fitting of that size in this pipe; null for pipe without barbs. */
 function barbOf({ facts }: Solved): BarbInPipe | null {
   const { dropPipe } = facts;
-  if (dropPipe.material !== 'PE') return null;
+  if (!isBarbed(dropPipe)) return null;
   const made = findPipe({ material: 'PE', standard: BARB_STANDARD, size: dropPipe.nominalSize });
   return made === null ? null : { pipeBore: dropPipe.insideDiameter, madeFor: made.insideDiameter };
 }

@@ -7,6 +7,7 @@ import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
 import { inchNumber, readNominalSize, writeDnName } from '../tables/nominalSize.ts';
 import { classesOfSize, findPipe, isMetricPipe, pipeSizes } from '../tables/pipes.ts';
+import { PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
 import { bars, feet, psi, writeQuantity } from '../units.ts';
 import { change, unitAt } from './fix.ts';
 import { meets } from './grace.ts';
@@ -43,12 +44,13 @@ function inSize(solved: Solved, place: PipePlace, size: string): OtherPipe[] {
   const ratingTyped = valueAt(solved.plan, `${place}.rating`) !== undefined;
   const query = { material, standard, size, resin } as const;
   const found: OtherPipe[] = [];
-  // A rating of PVC belongs to its size, so it is not taken along.
-  const rating = material !== 'PVC' && (ratio === null || ratingTyped) ? pipe.rating : null;
-  const same = material === 'PVC' && ratingTyped ? null : findPipe({ ...query, ratio, rating });
+  // What is sold by its wall has another rating in another size, so that one is not taken along.
+  const byPressure = PIPE_MATERIALS[material].soldBy === 'pressure';
+  const rating = byPressure && (ratio === null || ratingTyped) ? pipe.rating : null;
+  const same = isPlastic(pipe) && !byPressure && ratingTyped ? null : findPipe({ ...query, ratio, rating });
   if (same !== null) found.push({ pipe: same, changes: [] });
   if (!isPlastic(pipe)) return found;
-  if (material === 'PE' && (ratio === null || ratingTyped)) {
+  if (byPressure && (ratio === null || ratingTyped)) {
     for (const usual of isMetricPipe(pipe) ? METRIC_RATINGS : USUAL_RATINGS) {
       const asked = written(solved, place, usual);
       const made = findPipe({ ...query, rating: asked.rating });
@@ -96,7 +98,7 @@ export function strongerPipe(solved: Solved, place: PipePlace, least: Pascals, a
   if (stronger === undefined) return null;
   const { pipe, changes } = stronger;
   const all = [...changes, ...also];
-  return pipe.material === 'PE' && pipe.rating !== null
+  return PIPE_MATERIALS[pipe.material].soldBy === 'pressure' && pipe.rating !== null
     ? change(solved.facts, all, 'strongerPipe', { rating: pipe.rating })
     : change(solved.facts, all, 'strongerSchedule', { wallClass: pipe.wallClass ?? '' });
 }
@@ -124,7 +126,7 @@ export function widerPipes(solved: Solved, flow: CubicMetresPerSecond, place: Pi
   if (own === null) return null;
   const { size, pipe, stronger } = own;
   if (!stronger) return change(solved.facts, changes, 'widerPipe', { size });
-  return pipe.material === 'PE' && pipe.rating !== null
+  return PIPE_MATERIALS[pipe.material].soldBy === 'pressure' && pipe.rating !== null
     ? change(solved.facts, changes, 'widerPipeRated', { size, rating: pipe.rating })
     : change(solved.facts, changes, 'widerPipeOfClass', { size, wallClass: pipe.wallClass ?? '' });
 }

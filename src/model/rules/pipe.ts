@@ -20,6 +20,7 @@ import {
   overLeast,
   THREADED_SHARE,
 } from './pipeRating.ts';
+import { pipesWith } from '../tables/pipeMaterials.ts';
 import { AS_TESTED, DROP_PIPE, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
@@ -27,12 +28,15 @@ import { lineDepth } from '../string/topDepths.ts';
 
 export { warmRating } from './pipeRating.ts';
 
+/** Pipe that its threads weaken. */
+const WEAKENED = pipesWith(({ threadsWeaken }) => threadsWeaken);
+
 export const dropPipeHolds = defineRule({
   number: 'PR-18',
   part: 'dropPipe',
   restsOn: [...DROP_PIPE, ...PUMP, 'string.clampsPerJoint', 'string.fittings'],
   onlyHelps: ['pump.frequency'],
-  asks: { least: LEAST_RATING, threaded: THREADED_SHARE, clamps: CLAMPS_PER_JOINT },
+  asks: { least: LEAST_RATING, threaded: THREADED_SHARE, weakened: WEAKENED, clamps: CLAMPS_PER_JOINT },
   judge({ facts, values }) {
     const pipe = facts.dropPipe;
     // Where the pipe bears most.
@@ -44,14 +48,16 @@ export const dropPipeHolds = defineRule({
       if (!meets(METAL_BEARS - shutOff, 'pressure')) return doesNotApply;
       return holds('metal', { material: pipe.material, shutOff, bears: METAL_BEARS });
     }
+    const { material, standard } = pipe;
     const threaded = isThreaded(pipe, 'dropPipe');
-    if (threaded && isSocketPipe(pipe)) return breaks('threadedSocketPipe', 'danger', {}, { depth });
-    if (threaded && isTooThinForThreads(pipe)) return breaks('threadedSchedule40', 'danger', {}, { depth });
+    if (threaded && isSocketPipe(pipe))
+      return breaks('threadedSocketPipe', 'danger', { material, standard }, { depth });
+    if (threaded && isTooThinForThreads(pipe)) return breaks('threadedSchedule40', 'danger', { material }, { depth });
     const borne = bornePressure(pipe, 'dropPipe', facts);
     if (borne !== null && shutOff !== null && !meets(borne - shutOff, 'pressure')) {
       const margin = borne - shutOff;
       const at = { measured: borne, limit: shutOff, margin, quantity: 'pressure', depth } as const;
-      const numbers = { shutOff, rating: borne, margin };
+      const numbers = { material, shutOff, rating: borne, margin };
       return threaded
         ? breaks('threadsWeakerThanPump', 'danger', numbers, at)
         : breaks('weakerThanPump', 'danger', numbers, at);

@@ -3,7 +3,8 @@ import type { Facts, PipeFacts } from '../facts.ts';
 import { deratingFactor, isoDeratingFactor } from '../formulas/pipeStrength.ts';
 import type { Celsius, Pascals, Ratio } from '../si.ts';
 import { bars, psi } from '../units.ts';
-import { PIPE_MATERIALS, isPlastic } from '../tables/pipeMaterials.ts';
+import { PIPE_MATERIALS, PIPE_MATERIAL_NAMES, isPlastic } from '../tables/pipeMaterials.ts';
+import { isSocketPipe } from '../tables/pipes.ts';
 
 /** Least printed rating of plastic pipe, drop pipe and buried line alike, as each country names it. Common practice. */
 export const LEAST_RATING = { us: psi(160), metric: bars(10) } as const;
@@ -34,7 +35,7 @@ export const THREADED_SHARE: Ratio = 0.5;
  */
 export const METAL_BEARS: Pascals = psi(400);
 
-export { isPlastic };
+export { isPlastic, isSocketPipe };
 
 /** PVC hangs in a well in lengths that are screwed together; PE is pushed over barbs, and a buried line of PVC is glued. */
 export function isThreaded({ material }: PipeFacts, place: 'dropPipe' | 'house.line'): boolean {
@@ -42,19 +43,24 @@ export function isThreaded({ material }: PipeFacts, place: 'dropPipe' | 'house.l
   return place === 'dropPipe' && inWell === 'thread' && threadsWeaken;
 }
 
-/** Too thin a wall for threads: schedule 40, and pipe of ISO 1452-2, which is joined by sockets. */
+/** Too thin a wall for threads: schedule 40, and pipe that is joined by sockets alone. */
 export function isTooThinForThreads(pipe: PipeFacts): boolean {
   return pipe.wallClass === 'schedule 40' || isSocketPipe(pipe);
-}
-
-export function isSocketPipe({ standard }: PipeFacts): boolean {
-  return standard === 'ISO 1452-2';
 }
 
 /** What water of this temperature leaves of a plastic pipe's rating; null where it is too warm for any. */
 export function shareLeft({ material, standard }: PipeFacts, temperature: Celsius): Ratio | null {
   if (material === 'PE' && standard === 'ISO 4427-2') return isoDeratingFactor(temperature);
   return deratingFactor(material, temperature);
+}
+
+/** Who prints what warm water takes, for each plastic: "AWWA M55 (2006), Table 4-6 (PE), ..." */
+export function deratingSources(family: 'inch' | 'metric'): string {
+  return PIPE_MATERIAL_NAMES.flatMap((name) => {
+    const { derating } = PIPE_MATERIALS[name];
+    if (derating === null) return [];
+    return [`${(family === 'metric' ? derating.metricSource : null) ?? derating.source} (${name})`];
+  }).join(', ');
 }
 
 /** The rating in water of this temperature; null for metal, or where nobody knows the rating or the heat is too much. */

@@ -11,22 +11,41 @@
  *          Lengthening: published tables of thermal expansion of piping materials. Polyethylene is printed as 6.7e-5 (HDPE)
  *          and 8.3e-5 (PE); 8.0e-5 is a round choice between them, no source.
  *          Derating: PE AWWA M55 (2006), Table 4-6; PVC PPFA User Bulletin 3-96 at 73 and 80 degF, warmer rows from memory.
+ *          Design stress: PVC 1120, ASTM D1785, from memory. Of polyethylene it goes by the resin, in `pipes.ts`.
  */
-import type { PipeMaterial } from '../facts.ts';
 import type { Ratio } from '../si.ts';
 
 /** `barb`: pushed over an insert fitting and clamped. `socket`: glued. */
 export type PipeJoint = 'barb' | 'thread' | 'socket';
 
+/** What a plastic is called where it comes in one compound, and what it may carry for years. */
+export interface Compound {
+  /** In pipe of inch standards, and of metric ones. */
+  readonly name: string;
+  readonly metricName: string;
+  /** Hydrostatic design stress at 23 degC [psi], and who prints it. */
+  readonly designStress: number;
+  readonly from: string;
+}
+
 /** Share of the rating that is left, up to each temperature [degF]: by steps, or on straight lines between. */
 export interface Derating {
   readonly between: 'steps' | 'lines';
   readonly rows: readonly (readonly [fahrenheit: number, share: Ratio])[];
+  readonly source: string;
+  /** Of pipe of metric standards, where that is another. */
+  readonly metricSource?: string;
 }
 
 export interface PipeMaterialRow {
   /** Rated for a pressure that warm water takes from; metal is not. */
   readonly plastic: boolean;
+  /** Null of metal, and of a plastic that comes in several: then by its resin. */
+  readonly compound: Compound | null;
+  /** By the pressure printed on it, which any size comes in; or by its wall, whose pressure goes with the size. */
+  readonly soldBy: 'pressure' | 'wall';
+  /** What it looks like, whole and cut open. */
+  readonly looks: 'black plastic' | 'pale plastic' | 'metal';
   /** kg/m³ */
   readonly density: number;
   /** Height of the roughness [mm]. */
@@ -47,9 +66,12 @@ export interface PipeMaterialRow {
   readonly lengtheningPerFahrenheit: number;
 }
 
-export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
+const ROWS = {
   PE: {
     plastic: true,
+    compound: null,
+    soldBy: 'pressure',
+    looks: 'black plastic',
     density: 955,
     roughness: 0.0015,
     hazenWilliams: 140,
@@ -63,6 +85,8 @@ export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
         [90, 0.9],
         [100, 0.8],
       ],
+      source: 'AWWA M55 (2006), Table 4-6',
+      metricSource: 'ISO 4427-1, annex A, from memory',
     },
     steadyModulus: null,
     suddenModulus: 150_000,
@@ -72,6 +96,9 @@ export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
   },
   PVC: {
     plastic: true,
+    compound: { name: 'PVC 1120', metricName: 'PVC-U', designStress: 2000, from: 'ASTM D1785' },
+    soldBy: 'wall',
+    looks: 'pale plastic',
     density: 1400,
     roughness: 0.0015,
     hazenWilliams: 140,
@@ -88,6 +115,7 @@ export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
         [110, 0.5],
         [120, 0.4],
       ],
+      source: 'PPFA User Bulletin 3-96',
     },
     steadyModulus: 400_000,
     suddenModulus: 400_000,
@@ -97,6 +125,9 @@ export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
   },
   'galvanized steel': {
     plastic: false,
+    compound: null,
+    soldBy: 'wall',
+    looks: 'metal',
     density: 7850,
     roughness: 0.152,
     hazenWilliams: 120,
@@ -112,6 +143,9 @@ export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
   },
   'stainless steel': {
     plastic: false,
+    compound: null,
+    soldBy: 'wall',
+    looks: 'metal',
     density: 8030,
     roughness: 0.015,
     hazenWilliams: 140,
@@ -125,7 +159,19 @@ export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = {
     poisson: 0.29,
     lengtheningPerFahrenheit: 9.9e-6,
   },
-};
+} satisfies Readonly<Record<string, PipeMaterialRow>>;
+
+/** Those that a plan may name. */
+export type PipeMaterial = keyof typeof ROWS;
+
+export const PIPE_MATERIALS: Readonly<Record<PipeMaterial, PipeMaterialRow>> = ROWS;
+
+export const PIPE_MATERIAL_NAMES = Object.keys(ROWS) as readonly PipeMaterial[];
+
+/** Those of which something holds, for a sentence: "PVC". */
+export function pipesWith(holds: (row: PipeMaterialRow) => boolean): string {
+  return PIPE_MATERIAL_NAMES.filter((name) => holds(PIPE_MATERIALS[name])).join(' and ');
+}
 
 interface OfMaterial {
   readonly material: PipeMaterial;

@@ -12,12 +12,13 @@
  * knows its walls for certain.
  * EN 10255 (2004), Table 2, medium and heavy series, which ISO 65 has too: diameters and walls, from memory.
  */
-import type { PipeFacts, PipeMaterial } from '../facts.ts';
+import type { PipeFacts } from '../facts.ts';
 import { pvcRating, ratingFromDimensionRatio, ratingFromSidr } from '../formulas/pipeStrength.ts';
 import type { Metres, Pascals } from '../si.ts';
 import { bars, inches, psi } from '../units.ts';
 import { inchNumber, millimetreNumber, readNominalSize, writeDnName, writeInchName } from './nominalSize.ts';
 import { PIPE_MATERIALS, isPlastic } from './pipeMaterials.ts';
+import type { PipeMaterial } from './pipeMaterials.ts';
 
 export interface PipeQuery {
   readonly material: PipeMaterial;
@@ -36,8 +37,15 @@ export interface PipeQuery {
   readonly ratio?: string | number | null | undefined;
 }
 
+/** What a pipe is measured by, and so which fittings take it. */
+export type SizeSystem =
+  'inside diameter' | 'IPS outside diameter' | 'CTS outside diameter' | 'metric outside diameter';
+
 interface PipeStandard {
   readonly name: string;
+  readonly system: SizeSystem;
+  /** Made for sockets alone: its walls are too thin for threads. */
+  readonly socketsOnly?: true;
   /** Which diameter the standard holds: the other follows from the wall. */
   readonly controlled: 'inside' | 'outside';
   readonly hasDnNames: boolean;
@@ -61,10 +69,11 @@ interface PipeStandard {
 
 /** The usual one of each material first. */
 // prettier-ignore
-const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeStandard[]]>> = {
+const PRINTED = {
   PE: [
     {
-      name: 'ASTM D2239', controlled: 'inside', hasDnNames: false,
+      name: 'ASTM D2239', system: 'inside diameter',
+      controlled: 'inside', hasDnNames: false,
       classWord: 'SIDR', classes: ['15', '11.5', '9', '7', '5.3'], usualClass: null, middleClass: '9',
       rows: [
         [0.75, 0.824, [0.06, 0.072, 0.092, 0.118, 0.155]],
@@ -75,7 +84,8 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
       ],
     },
     {
-      name: 'ASTM D3035', controlled: 'outside', hasDnNames: false,
+      name: 'ASTM D3035', system: 'IPS outside diameter',
+      controlled: 'outside', hasDnNames: false,
       classWord: 'DR', classes: ['13.5', '11', '9', '7'], usualClass: null, middleClass: '11',
       rows: [
         [0.75, 1.05, [0.078, 0.095, 0.117, 0.15]],
@@ -86,14 +96,16 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
       ],
     },
     {
-      name: 'ASTM D2737', controlled: 'outside', hasDnNames: false,
+      name: 'ASTM D2737', system: 'CTS outside diameter',
+      controlled: 'outside', hasDnNames: false,
       classWord: 'SDR', classes: ['9'], usualClass: '9', middleClass: '9',
       rows: [
         [0.75, 0.875, [0.097]], [1, 1.125, [0.125]], [1.25, 1.375, [0.153]], [1.5, 1.625, [0.181]], [2, 2.125, [0.236]],
       ],
     },
     {
-      name: 'ISO 4427-2', controlled: 'outside', hasDnNames: false, names: 'mm',
+      name: 'ISO 4427-2', system: 'metric outside diameter',
+      controlled: 'outside', hasDnNames: false, names: 'mm',
       classWord: 'SDR', classes: ['17', '13.6', '11', '9', '7.4'], usualClass: null, middleClass: '11',
       nominalPressures: { PE100: [10, 12.5, 16, 20, 25], PE80: [8, 10, 12.5, 16, 20] },
       rows: [
@@ -112,7 +124,8 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
   PVC: [
     {
       // Threaded pipe in a well is schedule 80: schedule 40 is not to be threaded (ASTM D1785, appendix, from memory).
-      name: 'ASTM D1785', controlled: 'outside', hasDnNames: true,
+      name: 'ASTM D1785', system: 'IPS outside diameter',
+      controlled: 'outside', hasDnNames: true,
       classWord: 'schedule', classes: ['40', '80'], usualClass: '80', middleClass: '80',
       rows: [
         [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
@@ -120,7 +133,8 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
       ],
     },
     {
-      name: 'ISO 1452-2', controlled: 'outside', hasDnNames: false, names: 'mm',
+      name: 'ISO 1452-2', system: 'metric outside diameter', socketsOnly: true,
+      controlled: 'outside', hasDnNames: false, names: 'mm',
       classWord: 'PN', classes: ['6', '8', '10', '12.5', '16', '20'], usualClass: null, middleClass: '12.5',
       rows: [
         [20, 20, [null, null, null, null, 1.5, 1.9]],
@@ -137,7 +151,8 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
   ],
   'galvanized steel': [
     {
-      name: 'ASME B36.10M', controlled: 'outside', hasDnNames: true,
+      name: 'ASME B36.10M', system: 'IPS outside diameter',
+      controlled: 'outside', hasDnNames: true,
       classWord: 'schedule', classes: ['40', '80'], usualClass: '40', middleClass: '40',
       rows: [
         [0.75, 1.05, [0.113, 0.154]], [1, 1.315, [0.133, 0.179]], [1.25, 1.66, [0.14, 0.191]],
@@ -145,7 +160,8 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
       ],
     },
     {
-      name: 'EN 10255', controlled: 'outside', hasDnNames: true, names: 'DN',
+      name: 'EN 10255', system: 'IPS outside diameter',
+      controlled: 'outside', hasDnNames: true, names: 'DN',
       classWord: '', classes: ['medium', 'heavy'], usualClass: 'medium', middleClass: 'medium',
       rows: [
         [0.75, 26.9, [2.6, 3.2]], [1, 33.7, [3.2, 4]], [1.25, 42.4, [3.2, 4]], [1.5, 48.3, [3.2, 4]],
@@ -155,7 +171,8 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
   ],
   'stainless steel': [
     {
-      name: 'ASME B36.19M', controlled: 'outside', hasDnNames: true,
+      name: 'ASME B36.19M', system: 'IPS outside diameter',
+      controlled: 'outside', hasDnNames: true,
       classWord: 'schedule', classes: ['40S', '10S'], usualClass: '40S', middleClass: '40S',
       rows: [
         [0.75, 1.05, [0.113, 0.083]], [1, 1.315, [0.133, 0.109]], [1.25, 1.66, [0.14, 0.109]],
@@ -163,14 +180,21 @@ const STANDARDS: Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeSt
       ],
     },
   ],
-};
+} as const satisfies Readonly<Record<PipeMaterial, readonly [PipeStandard, ...PipeStandard[]]>>;
 
+const STANDARDS: Readonly<Record<PipeMaterial, readonly PipeStandard[]>> = PRINTED;
 const ALL_STANDARDS: readonly PipeStandard[] = Object.values(STANDARDS).flat();
+
+export type PipeStandardName = (typeof PRINTED)[PipeMaterial][number]['name'];
+
+/** Those that a plan may name: of inch sizes first. */
+export const PIPE_STANDARD_NAMES: readonly PipeStandardName[] = Object.values(PRINTED)
+  .flat()
+  .toSorted((one, other) => Number('names' in one) - Number('names' in other))
+  .map(({ name }) => name);
 
 /** Hydrostatic design stress at 23 degC [psi]. PE3408 and PE3608: hydrostatic design basis 1600 psi. PE4710: AWWA C901, from memory. */
 const PE_DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE3408: 800, PE3608: 800, PE4710: 1000 };
-/** PVC 1120 (ASTM D1785, from memory) [psi]. */
-const PVC_DESIGN_STRESS_PSI = 2000;
 
 /** A printed rating may be rounded: 315 psi is SIDR 5.3 that computes to 317. */
 const RATING_GRACE = 0.02;
@@ -199,6 +223,19 @@ export function classesOfSize(standardName: string, size: string): readonly stri
 /** Whether its sizes are outside diameters in millimetres ("40 mm"). */
 export function isMetricPipe({ standard }: { readonly standard: string }): boolean {
   return ALL_STANDARDS.some(({ name, names }) => name === standard && names === 'mm');
+}
+
+/** Made for sockets alone. */
+export function isSocketPipe({ standard }: { readonly standard: string }): boolean {
+  return ALL_STANDARDS.some(({ name, socketsOnly }) => name === standard && socketsOnly === true);
+}
+
+/**
+ * Size system of a pipe standard; null for one that is not listed. Pipes of one nominal size share fittings only within
+ * one system: barbs with clamps for pipe made to an inside diameter, fusion, compression or stab fittings for the others.
+ */
+export function sizeSystem(standard: string): SizeSystem | null {
+  return ALL_STANDARDS.find(({ name }) => name === standard)?.system ?? null;
 }
 
 function sizeName({ names }: PipeStandard, size: number): string {
@@ -256,7 +293,8 @@ export function findPipe(query: PipeQuery): PipeFacts | null {
     wallKnown: wallClass !== null,
     resin,
     rating: isPlastic(query)
-      ? (query.rating ?? (wallClass === null ? null : computedRating(standard, row, wallClass, resin)))
+      ? (query.rating ??
+        (wallClass === null ? null : computedRating(standard, row, wallClass, { material: query.material, resin })))
       : null,
     roughness: roughness / 1000,
     hazenWilliams,
@@ -298,7 +336,7 @@ function findClass(
   if (rating === null || rating === undefined || !isPlastic(query)) return standard.usualClass;
   let weakest: { name: string; carries: Pascals } | null = null;
   for (const name of standard.classes) {
-    const carries = computedRating(standard, row, name, resin);
+    const carries = computedRating(standard, row, name, { material: query.material, resin });
     if (carries === null || carries < rating * (1 - RATING_GRACE)) continue;
     if (weakest === null || carries < weakest.carries) weakest = { name, carries };
   }
@@ -324,19 +362,25 @@ function middleOf(standard: PipeStandard, row: Row): string {
   return dimensions(standard, row, middleClass) === null ? (classes.at(-1) ?? middleClass) : middleClass;
 }
 
-function computedRating(standard: PipeStandard, row: Row, wallClass: string, resin: string | null): Pascals | null {
+function computedRating(
+  standard: PipeStandard,
+  row: Row,
+  wallClass: string,
+  { material, resin }: Pick<PipeFacts, 'material' | 'resin'>,
+): Pascals | null {
   const pipe = dimensions(standard, row, wallClass);
   if (pipe === null) return null;
   if (standard.classWord === 'PN') return bars(Number(wallClass));
+  const { compound } = PIPE_MATERIALS[material];
   if (standard.classWord === 'schedule') {
-    return pvcRating({ hydrostaticDesignStress: psi(PVC_DESIGN_STRESS_PSI), ...pipe });
+    return compound === null ? null : pvcRating({ hydrostaticDesignStress: psi(compound.designStress), ...pipe });
   }
   const plainResin = (resin ?? '').toUpperCase().replace(/[^A-Z0-9]/g, '');
   if (standard.nominalPressures !== undefined) {
     const printed = standard.nominalPressures[plainResin]?.[standard.classes.indexOf(wallClass)];
     return printed === undefined ? null : bars(printed);
   }
-  const stress = PE_DESIGN_STRESS_PSI[plainResin];
+  const stress = compound === null ? PE_DESIGN_STRESS_PSI[plainResin] : compound.designStress;
   if (stress === undefined) return null;
   const ratio = Number(wallClass);
   return standard.controlled === 'inside'

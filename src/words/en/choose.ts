@@ -235,8 +235,8 @@ export const choose = {
             ? 'A slimmer pump would do; another top may leave it more room.'
             : 'A slimmer pump would do; another adapter or top may leave it more room.'
           : 'A slimmer pump would do, or a bore that proves wider.',
-      weakPipe: ({ material, able }) =>
-        `The ${material === 'PVC' ? 'threaded PVC' : material} drop pipe does not bear stronger pumps: with galvanized steel ${then(able)}, heavier to lift.`,
+      weakPipe: ({ material, threaded, able }) =>
+        `The ${threaded ? `threaded ${material}` : material} drop pipe does not bear stronger pumps: with galvanized steel ${then(able)}, heavier to lift.`,
       newPipe: ({ rating, able }, show) =>
         `The drop pipe that hangs does not bear stronger pumps: with new PE of ${show.pressure(rating)} ${then(able)}.`,
       demand: ({ most, able }, show) => `If ${show.flow(most)} at the busiest is enough, ${then(able)}.`,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { fittingGap, fittingMatch, sizeSystem } from '../../../src/model/formulas/fittingMatch.ts';
+import { fittingGap, fittingMatch } from '../../../src/model/formulas/fittingMatch.ts';
+import { sizeSystem } from '../../../src/model/tables/pipes.ts';
 import { inches } from '../../../src/model/units.ts';
 
 const barb = (gapInches: number) => ({ madeFor: inches(1.049), pipeBore: inches(1.049 + gapInches) });

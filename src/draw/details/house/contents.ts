@@ -23,7 +23,7 @@ import type { Shape } from '../../scene.ts';
 import { path, type Point } from '../../shapes.ts';
 import type { Ink } from '../../theme.ts';
 import type { WindowBox } from '../context.ts';
-import type { Placed } from '../../well/stage.ts';
+import { isBlackPlastic, type Placed } from '../../well/stage.ts';
 
 /** A pen whose depths count from the floor: what stands on it has negative ones. */
 export type HousePen = Pen;
@@ -166,7 +166,7 @@ function drawPipes(stage: Stage, line: Box): Shape[] {
   if (riser === undefined) return [];
   const wide = Math.max(3, riser.right - riser.left);
   const { pipe, conduit, brass } = pen.tones;
-  const ramp = (facts.house.line ?? facts.dropPipe).material === 'PE' ? pipe : conduit;
+  const ramp = isBlackPlastic((facts.house.line ?? facts.dropPipe).material) ? pipe : conduit;
   const x = pen.x(0);
   const y = (line.top + line.bottom) / 2;
   const tank = boxes.get('tank');

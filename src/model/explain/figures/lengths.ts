@@ -8,6 +8,7 @@ import type { Context } from '../context.ts';
 import { everywhere, GEOMETRY, within } from '../draft.ts';
 import type { Draft, Explainer } from '../draft.ts';
 import { noPumpMass, noStaticLevel, reason } from '../missing.ts';
+import { isBarbed } from '../../tables/pipeMaterials.ts';
 import { lengthToCut, pipeRun } from '../../string/pipeRun.ts';
 import { step, term } from '../sum.ts';
 import type { Term } from '../sum.ts';
@@ -44,7 +45,7 @@ export const dropPipeCutLength: Explainer = (context) => {
 export const dropPipeToCut: Explainer = ({ facts, suspension, units, values }) => {
   const run = pipeRun(facts);
   const below = (values.pumpDischargeDepth ?? 0) - run.bottom;
-  const threaded = facts.dropPipe.material !== 'PE';
+  const threaded = !isBarbed(facts.dropPipe);
   return {
     title: 'Length of drop pipe to cut',
     symbol: 'L_c',

@@ -1,15 +1,12 @@
 /** Drop pipe and buried line. */
 import * as z from 'zod/mini';
+import { PIPE_MATERIAL_NAMES } from '../../tables/pipeMaterials.ts';
+import { PIPE_STANDARD_NAMES } from '../../tables/pipes.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { choice, fact, group, quantity, words } from '../field.ts';
 
 const material = (extra: { default?: string } = {}) =>
-  choice(
-    ['PE', 'PVC', 'galvanized steel', 'stainless steel'],
-    'Material of the pipe',
-    'What the pipe is made of.',
-    extra,
-  );
+  choice(PIPE_MATERIAL_NAMES, 'Material of the pipe', 'What the pipe is made of.', extra);
 
 const size = (extra: { default?: string } = {}) =>
   words('Size of the pipe', 'The nominal size printed on the pipe, such as 1 in or 1-1/4 in.', {
@@ -21,17 +18,7 @@ const size = (extra: { default?: string } = {}) =>
 const pipe = {
   standard: z.optional(
     choice(
-      [
-        'ASTM D2239',
-        'ASTM D3035',
-        'ASTM D2737',
-        'ASTM D1785',
-        'ASME B36.10M',
-        'ASME B36.19M',
-        'ISO 4427-2',
-        'ISO 1452-2',
-        'EN 10255',
-      ],
+      PIPE_STANDARD_NAMES,
       'Standard',
       'Printed on the pipe. If you do not say, the size tells: PE is ASTM D2239, made for insert fittings, or ISO 4427-2 where its size is metric.',
     ),

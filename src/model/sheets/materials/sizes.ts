@@ -1,9 +1,10 @@
 /** Which fittings go with which pipe. */
 import type { Context } from '../../explain/context.ts';
 import type { PipeFacts } from '../../facts.ts';
-import { fittingGap, fittingMatch, sizeSystem } from '../../formulas/fittingMatch.ts';
+import { fittingGap, fittingMatch } from '../../formulas/fittingMatch.ts';
 import { engagedLength } from '../../formulas/threads.ts';
-import { findPipe } from '../../tables/pipes.ts';
+import { isBarbed, pipesWith } from '../../tables/pipeMaterials.ts';
+import { findPipe, sizeSystem } from '../../tables/pipes.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
@@ -23,7 +24,7 @@ const JOINED: Readonly<Record<string, string>> = {
 
 /** Play of an insert fitting of the usual system in a pipe; null for pipe without barbs. */
 export function barbGap(pipe: PipeFacts): number | null {
-  if (pipe.material !== 'PE') return null;
+  if (!isBarbed(pipe)) return null;
   const made = findPipe({ material: 'PE', standard: 'ASTM D2239', size: pipe.nominalSize });
   return known([made?.insideDiameter ?? null], (madeFor) => fittingGap({ pipeBore: pipe.insideDiameter, madeFor }));
 }
@@ -71,9 +72,9 @@ export function sizeSystemTable(context: Context): SheetTable {
         cell(pipe.outsideDiameter, show.bore),
         system === null
           ? 'ask its maker'
-          : pipe.material === 'PE' || system !== 'IPS outside diameter'
+          : isBarbed(pipe) || system !== 'IPS outside diameter'
             ? (JOINED[system] ?? '')
-            : 'threads, or solvent cement for PVC',
+            : `threads, or solvent cement for ${pipesWith(({ buried }) => buried === 'socket')}`,
         cell(gap, show.bore),
         cell(threadOf(pipe.nominalSize), show.bore),
         word,

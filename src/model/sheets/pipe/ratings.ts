@@ -1,6 +1,14 @@
 /** Rating of a plastic pipe by wall ratio, resin and temperature. */
 import type { Context } from '../../explain/context.ts';
-import { bornePressure, isThreaded, isTooThinForThreads, shareLeft } from '../../rules/pipeRating.ts';
+import {
+  bornePressure,
+  deratingSources,
+  isPlastic,
+  isThreaded,
+  isTooThinForThreads,
+  shareLeft,
+} from '../../rules/pipeRating.ts';
+import { PIPE_MATERIALS, pipesWith } from '../../tables/pipeMaterials.ts';
 import { classesOfSize, findPipe, isMetricPipe } from '../../tables/pipes.ts';
 import type { SheetTable } from '../sheet.ts';
 import { cell, columns, row } from '../table.ts';
@@ -17,13 +25,14 @@ export function ratingTable(
   { key, place, name, pipe, pressure }: Pick<PipeAtWork, 'key' | 'place' | 'name' | 'pipe' | 'pressure'>,
 ): SheetTable | null {
   const { material, standard, nominalSize } = pipe;
-  if (material !== 'PE' && material !== 'PVC') return null;
+  if (!isPlastic(pipe)) return null;
+  const { compound } = PIPE_MATERIALS[material];
   const { show, facts } = context;
   const temperature = facts.site.waterTemperature;
   const factor = shareLeft(pipe, temperature);
   const metric = isMetricPipe(pipe);
   const threaded = isThreaded(pipe, place);
-  const resins = material === 'PE' ? (metric ? METRIC_RESINS : RESINS) : [null];
+  const resins = compound === null ? (metric ? METRIC_RESINS : RESINS) : [null];
   const rows = classesOfSize(standard, nominalSize).flatMap((ratio) =>
     resins.map((resin) => {
       const found = findPipe({ material, standard, size: nominalSize, ratio, resin });
@@ -34,7 +43,7 @@ export function ratingTable(
       return row(
         own ? 'this plan' : thin || weak ? 'does not do' : null,
         ratio,
-        resin ?? (metric ? 'PVC-U' : 'PVC 1120'),
+        resin ?? (metric ? compound?.metricName : compound?.name) ?? '–',
         cell(found === null ? null : wallOf(found), show.bore),
         cell(found?.rating ?? null, show.pressure),
         cell(borne, show.pressure),
@@ -55,11 +64,13 @@ export function ratingTable(
     ),
     rows,
     source: metric
-      ? `${standard}: PN by series; temperature: ISO 4427-1, annex A, from memory (PE), PPFA User Bulletin 3-96 (PVC)`
-      : `${standard}, appendix: 2 HDS/(DR − 1) or 2 HDS/(SIDR + 1); temperature: AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)`,
+      ? `${standard}: PN by series; temperature: ${deratingSources('metric')}`
+      : `${standard}, appendix: 2 HDS/(DR − 1) or 2 HDS/(SIDR + 1); temperature: ${deratingSources('inch')}`,
     note:
       factor === null
         ? 'No rating is printed for plastic this warm.'
-        : 'A pressure without wall and resin names no pipe: ask for both. Threaded PVC bears half of its rating.',
+        : 'A pressure without wall and resin names no pipe: ask for both. Threaded ' +
+          pipesWith(({ threadsWeaken }) => threadsWeaken) +
+          ' bears half of its rating.',
   };
 }

@@ -7,7 +7,14 @@ import { WORKING_SHARE_WITHOUT_SURGE } from '../../formulas/pipeStrength.ts';
 import { surgePressure, suddenWithin, waveSpeed } from '../../formulas/waterHammer.ts';
 import type { PipePlace } from '../../rules/otherPipe.ts';
 import { isMetricPipe } from '../../tables/pipes.ts';
-import { bornePressure, isThreaded, isTooThinForThreads, shareLeft, THREADED_SHARE } from '../../rules/pipeRating.ts';
+import {
+  bornePressure,
+  deratingSources,
+  isThreaded,
+  isTooThinForThreads,
+  shareLeft,
+  THREADED_SHARE,
+} from '../../rules/pipeRating.ts';
 import type { MetresPerSecond, Metres, Pascals } from '../../si.ts';
 import { feet, psi, either } from '../../units.ts';
 import { figure } from '../figure.ts';
@@ -118,7 +125,7 @@ export function strengthFigures(context: Context, work: PipeAtWork): SheetFigure
         range: threaded
           ? within('threads cut into schedule 80; schedule 40 is too thin for them', !isTooThinForThreads(pipe))
           : within('pipe without threads', null),
-        source: `${isMetricPipe(pipe) ? pipe.standard : `${pipe.standard}, appendix`}${threaded ? ', threads from memory' : ''}; temperature: ${pipe.standard === 'ISO 4427-2' ? 'ISO 4427-1, annex A, from memory' : 'AWWA M55 (2006), Table 4-6 (PE), PPFA User Bulletin 3-96 (PVC)'}`,
+        source: `${isMetricPipe(pipe) ? pipe.standard : `${pipe.standard}, appendix`}${threaded ? ', threads from memory' : ''}; temperature: ${pipe.standard === 'ISO 4427-2' ? 'ISO 4427-1, annex A, from memory' : deratingSources('inch')}`,
       }),
     ),
     figure(

@@ -3,6 +3,7 @@ import type { Context } from '../../explain/context.ts';
 import { hangingString } from '../../figures/hanging.ts';
 import type { HangingString } from '../../formulas/hangLoad.ts';
 import type { Metres, Pascals } from '../../si.ts';
+import { PIPE_MATERIALS } from '../../tables/pipeMaterials.ts';
 import { psi } from '../../units.ts';
 
 /** Null while the pump's mass is unknown. */
@@ -15,18 +16,16 @@ export function waterBelow({ facts, suspension }: Context): Metres | null {
   return level === null ? null : Math.max(level - suspension, 0);
 }
 
-/** What polyethylene and PVC may carry for years. ASTM D3350 codes and PVC 1120: last two digits in hundreds of psi, from memory. */
+/** What polyethylene may carry for years. ASTM D3350 codes: last two digits in hundreds of psi, from memory. */
 const DESIGN_STRESS_PSI: Readonly<Record<string, number>> = { PE4710: 1000, PE3608: 800, PE3408: 800 };
 /** ISO 12162: least strength over 50 years, 10 and 8 MPa, over a design coefficient of 1.25. */
 const METRIC_DESIGN_STRESS: Readonly<Record<string, Pascals>> = { 'PE 100': 8e6, 'PE 80': 6.4e6 };
-const PVC_PSI = 2000;
 
 /** Hydrostatic design stress of the pipe; null for metal and for a resin nobody named. */
 export function designStress({ facts }: Context): Pascals | null {
   const { material, resin } = facts.dropPipe;
-  if (material === 'PVC') return psi(PVC_PSI);
+  const { compound } = PIPE_MATERIALS[material];
+  if (compound !== null) return psi(compound.designStress);
   const stress = DESIGN_STRESS_PSI[resin ?? ''];
-  const metric = METRIC_DESIGN_STRESS[resin ?? ''];
-  if (material === 'PE' && metric !== undefined) return metric;
-  return material === 'PE' && stress !== undefined ? psi(stress) : null;
+  return METRIC_DESIGN_STRESS[resin ?? ''] ?? (stress === undefined ? null : psi(stress));
 }

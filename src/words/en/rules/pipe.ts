@@ -16,8 +16,14 @@ export const short: ShortWords<typeof pipeRules> = {
         title: 'The threaded drop pipe is too weak for the pump',
         amount: `${show.pressure(-margin)} short`,
       }),
-      threadedSocketPipe: () => ({ title: 'This PVC is made for sockets', amount: 'wall too thin for threads' }),
-      threadedSchedule40: () => ({ title: 'Schedule 40 PVC is not to be threaded', amount: 'wall too thin' }),
+      threadedSocketPipe: ({ material }) => ({
+        title: `This ${material} is made for sockets`,
+        amount: 'wall too thin for threads',
+      }),
+      threadedSchedule40: ({ material }) => ({
+        title: `Schedule 40 ${material} is not to be threaded`,
+        amount: 'wall too thin',
+      }),
       weakFittings: ({ fittings }) => ({ title: 'Plastic fittings carry the string', amount: fittings }),
       tooFewClamps: ({ clamps, asked }) => ({
         title: clamps === 0 ? 'No clamp holds the joints' : 'A single clamp holds each joint',
@@ -72,8 +78,8 @@ const strongerPipe = {
 
 export const long: LongWords<typeof pipeRules> = {
   'PR-18': {
-    asks: ({ least, threaded, clamps }, show) =>
-      `Plastic drop pipe bears ${show.pressure(least[show.units])} and all that the pump can reach, threaded PVC at ${show.percent(threaded)}; each barb has ${clamps} clamps.`,
+    asks: ({ least, threaded, weakened, clamps }, show) =>
+      `Plastic drop pipe bears ${show.pressure(least[show.units])} and all that the pump can reach, threaded ${weakened} at ${show.percent(threaded)}; each barb has ${clamps} clamps.`,
     source: (show) =>
       `${leastRating(show)}; N.H. Admin. Rules We 702.05(g), (h): clamps and fittings; threads: ASTM D1785, appendix, from memory`,
     why: 'A pipe or joint that gives way lets the whole string fall into the well.',
@@ -81,11 +87,12 @@ export const long: LongWords<typeof pipeRules> = {
     messages: {
       weakerThanPump: ({ shutOff, rating }, show) =>
         `The pump can reach ${show.pressure(shutOff)} at no flow; this pipe is rated ${show.pressure(rating)} in this water.`,
-      threadsWeakerThanPump: ({ shutOff, rating }, show) =>
-        `The pump can reach ${show.pressure(shutOff)} at no flow; threads leave this PVC half its rating, ${show.pressure(rating)} here.`,
-      threadedSocketPipe: () =>
-        'PVC drop pipe comes in threaded lengths; pipe of ISO 1452-2 has sockets, which do not carry a string.',
-      threadedSchedule40: () => 'PVC drop pipe comes in threaded lengths, and threads cut schedule 40 through too far.',
+      threadsWeakerThanPump: ({ material, shutOff, rating }, show) =>
+        `The pump can reach ${show.pressure(shutOff)} at no flow; threads leave this ${material} half its rating, ${show.pressure(rating)} here.`,
+      threadedSocketPipe: ({ material, standard }) =>
+        `${material} drop pipe comes in threaded lengths; pipe of ${standard} has sockets, which do not carry a string.`,
+      threadedSchedule40: ({ material }) =>
+        `${material} drop pipe comes in threaded lengths, and threads cut schedule 40 through too far.`,
       weakFittings: ({ fittings }) =>
         `${capital(fittings)} insert fittings carry the whole string; metal barbs are asked for in a well.`,
       tooFewClamps: ({ clamps }) =>
