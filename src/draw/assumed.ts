@@ -1,6 +1,7 @@
 /** What nobody said looks like it: a dotted line under every figure that the program put in. */
-import type { Band, Solution } from '../model/solution.ts';
+import type { Band, PartKind, Solution } from '../model/solution.ts';
 import { assumedPaths, plainPath } from '../model/rules/assumed.ts';
+import { isPartKind } from './kinds.ts';
 import { stroke } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
 import { path } from './shapes.ts';
@@ -21,8 +22,8 @@ export const RESTS_ON = {
   drawdown: ['house.demand', 'water.pumping.flow'],
 } as const;
 
-/** By part key, or by kind where all parts of a kind say the same. */
-const TOLD: Readonly<Record<string, Told | undefined>> = {
+/** By kind; null where its label tells nothing that could be assumed. */
+const TOLD: Readonly<Record<PartKind, Told | null>> = {
   bond: { unasked: true },
   capSplice: { unasked: true },
   union: { unasked: true },
@@ -37,7 +38,6 @@ const TOLD: Readonly<Record<string, Told | undefined>> = {
   pitlessAdapter: { name: ['top.kind'], note: ['top.depth'] },
   seal: { name: ['top.kind'], note: ['well.casing.height'] },
   frost: { note: ['site.frostDepth'] },
-  'insertFitting/top': { name: ['string.clampsPerJoint'] },
   insertFitting: { name: ['string.clampsPerJoint'], note: ['string.fittings'] },
   dropPipe: {
     name: ['dropPipe.size', 'dropPipe.material'],
@@ -52,12 +52,44 @@ const TOLD: Readonly<Record<string, Told | undefined>> = {
   pump: { note: ['pump.curve.flow', 'house.cutOut'] },
   intake: { name: ['pump.setting'] },
   motor: { note: ['pump.motorDiameter'] },
-  toBottom: { name: RESTS_ON.underMotor },
   pumpingLevel: { note: ['house.demand', 'water.pumping.flow'] },
+  cableGuardStrip: null,
+  flowLimiter: null,
+  clamp: null,
+  probe: null,
+  guard: null,
+  coupling: null,
+  tee: null,
+  plug: null,
+  riser: null,
+  tankTee: null,
+  reliefValve: null,
+  reliefPipe: null,
+  gauge: null,
+  switch: null,
+  drain: null,
+  shutOff: null,
+  tank: null,
+  float: null,
+  disconnect: null,
+  controlBox: null,
+  drive: null,
+  casing: null,
+  screen: null,
+  openHole: null,
+  grout: null,
+  well: null,
+  staticLevel: null,
+};
+
+/** By key, where it tells something else than its kind, and of what is no part. */
+const TOLD_BY_KEY: Readonly<Record<string, Told | undefined>> = {
+  'insertFitting/top': { name: ['string.clampsPerJoint'] },
+  toBottom: { name: RESTS_ON.underMotor },
 };
 
 export function toldBy(key: string, kind: string): Told | undefined {
-  return TOLD[key] ?? TOLD[kind];
+  return TOLD_BY_KEY[key] ?? TOLD_BY_KEY[kind] ?? (isPartKind(kind) ? (TOLD[kind] ?? undefined) : undefined);
 }
 
 export function isAnyAssumed(solution: Pick<Solution, 'assumed'>, paths: readonly string[] | undefined): boolean {
@@ -89,7 +121,7 @@ export function marksAssumed(solution: Pick<Solution, 'assumed' | 'parts'>): boo
 
 const MARKED: readonly (readonly string[] | undefined)[] = [
   ['pump.setting', 'well.casing.height', 'top.depth', 'site.frostDepth'],
-  ...Object.values(TOLD).flatMap((told) => [told?.name, told?.note]),
+  ...[...Object.values(TOLD), ...Object.values(TOLD_BY_KEY)].flatMap((told) => [told?.name, told?.note]),
 ];
 
 /** A stretch under words: from x on, so wide, at y [px]. */

@@ -31,7 +31,7 @@ export interface DrawnKind {
 
 const inHouse: DrawnKind = { of: 'house', signs: 'body', unnamed: true };
 
-export const KINDS: Readonly<Record<PartKind, DrawnKind>> = {
+const ROWS = {
   motor: { of: 'string', local: true, besideProbe: 'bare', signs: 'body', boxed: true },
   intake: { of: 'string', local: true, besideProbe: 'fitted', signs: 'body', boxed: true },
   pump: { of: 'string', besideProbe: 'bare', signs: 'body', boxed: true },
@@ -101,7 +101,19 @@ export const KINDS: Readonly<Record<PartKind, DrawnKind>> = {
   frost: { of: 'hole' },
   staticLevel: { of: 'level' },
   pumpingLevel: { of: 'level' },
-};
+} as const satisfies Readonly<Record<PartKind, DrawnKind>>;
+
+export const KINDS: Readonly<Record<PartKind, DrawnKind>> = ROWS;
+
+type KindWith<Row> = { [Kind in PartKind]: (typeof ROWS)[Kind] extends Row ? Kind : never }[PartKind];
+
+/** Those that are drawn with the string, and those that have a symbol of their own from afar. */
+export type StringKind = KindWith<{ readonly of: 'string' }>;
+export type SmallKind = KindWith<{ readonly small: true }>;
+
+export function isPartKind(name: string): name is PartKind {
+  return Object.hasOwn(KINDS, name);
+}
 
 /** The kinds of which something holds. */
 export function kindsWith(holds: (row: DrawnKind) => boolean): ReadonlySet<PartKind> {

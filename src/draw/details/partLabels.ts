@@ -2,10 +2,11 @@
 import { isFlowing } from '../../model/rules/highestStatic.ts';
 import type { Show } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
-import type { BoreStretch, PlacedPart, Solution } from '../../model/solution.ts';
+import type { BoreStretch, PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import type { PartLabel } from '../../words/labels.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import { fallsToIntake } from '../fallsToIntake.ts';
+import { isPartKind } from '../kinds.ts';
 import { SLIDING_HALF } from '../well/stage.ts';
 
 type PartSayings = ShortLanguage['partLabels'];
@@ -35,8 +36,8 @@ export interface Look {
 const frostFrom = ({ frostDepth, frostFrom: from }: Solution['facts']['site']) =>
   frostDepth === null ? 'estimate' : (from ?? 'typed');
 
-/** By part key, or by kind where all parts of a kind say the same. */
-const LOOKS: Readonly<Record<string, Look | undefined>> = {
+/** By kind; null for what no detail names. */
+const LOOKS: Readonly<Record<PartKind, Look | null>> = {
   cap: {
     weight: 2,
     say: ({ facts, levels }, words, show) =>
@@ -65,7 +66,6 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
         show,
       ),
   },
-  [SLIDING_HALF]: { weight: 1.7, say: (_, words) => words.slidingHalf },
   seal: {
     weight: 4,
     say: ({ facts, levels }, words, show) =>
@@ -81,8 +81,6 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
     say: ({ values, facts }, words, show) =>
       words.frost({ depth: values.frostDepth, from: frostFrom(facts.site) }, show),
   },
-  'insertFitting/top': { weight: 3, say: ({ facts }, words) => words.fittingAtTop(jointOf(facts)) },
-  'insertFitting/pump': { weight: 2, say: ({ facts }, words) => words.fittingAtPump(jointOf(facts)) },
   insertFitting: { weight: 1.5, say: ({ facts }, words) => words.fitting(jointOf(facts)) },
   dropPipe: {
     weight: 2,
@@ -183,11 +181,6 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
     weight: 2,
     say: ({ facts }, words, show) => words.screen(facts.well.intake.screens[0] ?? null, show),
   },
-  inflow: {
-    weight: 2,
-    say: ({ facts }, words, show, _part, key) =>
-      words.inflow(facts.well.inflows?.[Number(key.slice(key.indexOf('/') + 1)) - 1] ?? null, show),
-  },
   openHole: {
     weight: 1,
     say: ({ facts }, words, show) =>
@@ -202,6 +195,34 @@ const LOOKS: Readonly<Record<string, Look | undefined>> = {
         ? words.foretoldLevel({ demand: facts.house.demand }, show)
         : words.pumpingLevel({ depth: levels.pumping }, show);
     },
+  },
+  clamp: null,
+  plug: null,
+  riser: null,
+  tankTee: null,
+  reliefValve: null,
+  reliefPipe: null,
+  gauge: null,
+  switch: null,
+  drain: null,
+  shutOff: null,
+  tank: null,
+  float: null,
+  disconnect: null,
+  controlBox: null,
+  drive: null,
+  well: null,
+};
+
+/** By part key, where it says something else than its kind, and of what is no part. */
+const LOOKS_BY_KEY: Readonly<Record<string, Look | undefined>> = {
+  [SLIDING_HALF]: { weight: 1.7, say: (_, words) => words.slidingHalf },
+  'insertFitting/top': { weight: 3, say: ({ facts }, words) => words.fittingAtTop(jointOf(facts)) },
+  'insertFitting/pump': { weight: 2, say: ({ facts }, words) => words.fittingAtPump(jointOf(facts)) },
+  inflow: {
+    weight: 2,
+    say: ({ facts }, words, show, _part, key) =>
+      words.inflow(facts.well.inflows?.[Number(key.slice(key.indexOf('/') + 1)) - 1] ?? null, show),
   },
 };
 
@@ -218,5 +239,5 @@ function blankPipe(stretch: BoreStretch, bore: readonly BoreStretch[], words: Pa
 
 /** How the label of a part is said; undefined for what has none. */
 export function lookOfLabel(key: string, kind: string): Look | undefined {
-  return LOOKS[key] ?? LOOKS[kind];
+  return LOOKS_BY_KEY[key] ?? LOOKS_BY_KEY[kind] ?? (isPartKind(kind) ? (LOOKS[kind] ?? undefined) : undefined);
 }

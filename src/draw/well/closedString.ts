@@ -2,6 +2,7 @@
 import { boreRadiusAt } from '../../model/bore.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart } from '../../model/solution.ts';
+import type { SmallKind } from '../kinds.ts';
 import { SMALL, slack, SYMBOL, type SectionLooks } from '../looks.ts';
 import { closedCable } from '../parts/cable.ts';
 import { closedCheckValve } from '../parts/checkValve.ts';
@@ -56,7 +57,7 @@ export function drawClosedString(stage: Stage, looks: SectionLooks): ClosedStrin
     ),
   );
   for (const part of small) {
-    shapes.push(closedSmall(part, runs, stage));
+    shapes.push(SYMBOLS[part.kind](part, (part.top + part.bottom) / 2, runs, stage));
     placeSmall(part, stage);
   }
   shapes.push(drawPumpStick(pump, find('shroud'), pen));
@@ -82,17 +83,24 @@ export function drawClosedString(stage: Stage, looks: SectionLooks): ClosedStrin
 /** The pointer finds the pipe this far from its middle [px]. */
 const PIPE_HIT = 5;
 
+type SmallPart = PlacedPart & { readonly kind: SmallKind };
+
+function isSmall(part: PlacedPart): part is SmallPart {
+  return SMALL.has(part.kind);
+}
+
 /** Those that stand clear of each other and of the pump, from the pump up; the others are merged into what is below. */
 function smallParts(
   parts: readonly PlacedPart[],
   { joints, clear: before }: SectionLooks,
   pump: PumpStick,
   { pen }: Stage,
-): PlacedPart[] {
+): SmallPart[] {
   const small = parts
-    .filter((part) => SMALL.has(part.kind) && part.key !== 'coupling/top' && (part.kind !== 'coupling' || joints))
+    .filter(isSmall)
+    .filter((part) => part.key !== 'coupling/top' && (part.kind !== 'coupling' || joints))
     .sort((a, b) => b.bottom - a.bottom);
-  const clear: PlacedPart[] = [];
+  const clear: SmallPart[] = [];
   let lastMiddle = pump.top;
   let lastHalf = 0;
   for (const part of small) {
@@ -108,20 +116,15 @@ function smallParts(
   return clear;
 }
 
-function closedSmall(part: PlacedPart, runs: Runs, { solution, pen }: Stage): Shape {
-  const depth = (part.top + part.bottom) / 2;
-  const x = runs.pipe(depth);
-  switch (part.kind) {
-    case 'checkValve':
-      return closedCheckValve(part, pen, x, solution.facts.string.arrow);
-    case 'splice':
-      return closedSplice(part, pen, runs.cable(depth));
-    case 'coupling':
-      return closedCoupling(part, pen, x, runs.pipeHalf);
-    default:
-      return closedArms(part, pen, x);
-  }
-}
+/** Those that have a symbol, each with its own. */
+const SYMBOLS: Readonly<Record<SmallKind, (part: PlacedPart, at: Metres, runs: Runs, stage: Stage) => Shape>> = {
+  checkValve: (part, at, runs, { solution, pen }) =>
+    closedCheckValve(part, pen, runs.pipe(at), solution.facts.string.arrow),
+  splice: (part, at, runs, { pen }) => closedSplice(part, pen, runs.cable(at)),
+  coupling: (part, at, runs, { pen }) => closedCoupling(part, pen, runs.pipe(at), runs.pipeHalf),
+  torqueArrestor: (part, at, runs, { pen }) => closedArms(part, pen, runs.pipe(at)),
+  guard: (part, at, runs, { pen }) => closedArms(part, pen, runs.pipe(at)),
+};
 
 /** Across the hole, and no lower than a symbol. */
 function placeSmall(part: PlacedPart, stage: Stage): void {

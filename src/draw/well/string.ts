@@ -5,7 +5,7 @@
 import { boreRadiusAt } from '../../model/bore.ts';
 import { inches } from '../../model/units.ts';
 import type { Metres } from '../../model/si.ts';
-import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
+import type { PlacedPart, Solution } from '../../model/solution.ts';
 import { drawCable, drawLead } from '../parts/cable.ts';
 import { drawCableGuardStrip, stripUnder } from '../parts/cableGuardStrip.ts';
 import { drawCheckValve } from '../parts/checkValve.ts';
@@ -23,6 +23,7 @@ import { drawRope, ropeRun, upperEnd } from '../parts/rope.ts';
 import { drawShroud } from '../parts/shroud.ts';
 import { drawSplice } from '../parts/splice.ts';
 import { drawGuard, drawTie } from '../parts/tie.ts';
+import type { StringKind } from '../kinds.ts';
 import type { Ramp, Tones } from '../theme.ts';
 import { drawTorqueArrestor } from '../parts/torqueArrestor.ts';
 import type { Memory } from '../memory.ts';
@@ -48,62 +49,52 @@ interface Strung extends Stage {
 
 type Drawer = (part: PlacedPart, strung: Strung) => Shape;
 
-/** Back to front. A part that is not listed is drawn elsewhere: with the top works, or with the hole. */
-const DRAWERS: readonly (readonly [kind: PartKind, draw: Drawer])[] = [
-  [
-    'dropPipe',
-    (part, { solution, pen, axis }) =>
-      drawDropPipe(part, pen, axis, {
-        wall: pipeWall(solution.facts.dropPipe.material, pen.tones),
-        bore: pen.tones.water,
-        glint: pen.tones.waterShine,
-      }),
-  ],
-  ['insertFitting', drawFitting],
-  ['clamp', drawOneClamp],
-  ['nipple', (part, { pen, offset }) => drawNipple(part, pen, pen.tones.steel, offset(part))],
-  ['coupling', (part, { pen, offset }) => drawCoupling(part, pen, pen.tones.steel, offset(part))],
-  [
-    'checkValve',
-    (part, { solution, pen, offset, moment }) =>
-      drawCheckValve(
-        part,
-        pen,
-        pen.tones.brass,
-        { arrow: solution.facts.string.arrow, open: valveOpenAt(moment, solution.facts.string.arrow) },
-        offset(part),
-        assumedDash(solution, 'string.checkValves'),
-      ),
-  ],
-  ['flowLimiter', (part, { pen }) => drawFlowLimiter(part, pen)],
-  ['pump', (part, { pen }) => drawPump(part, pen)],
-  ['intake', (part, { pen }) => drawIntake(part, pen)],
-  ['motor', drawMotorAndLead],
-  ['cableGuardStrip', (part, { pen }) => drawCableGuardStrip(part, pen)],
-  [
-    'torqueArrestor',
-    (part, { solution, pen, offset, pipeRadius }) =>
-      drawTorqueArrestor(
-        part,
-        pen,
-        { offset: offset(part), pipeRadius, boreRadius: part.radius },
-        assumedDash(solution, 'string.torqueArrestor'),
-      ),
-  ],
-  [
-    'splice',
-    (part, { solution, pen, axis, cableRadius }) =>
-      drawSplice(
-        part,
-        pen,
-        { offset: axis.cable(middle(part)), cableRadius, conductors: solution.facts.pump.wires + 1 },
-        assumedDash(solution, 'string.splices'),
-      ),
-  ],
-  ['probe', (part, strung) => drawProbe(part, strung.pen, probeIn(strung, part))],
-  ['guard', (part, { pen, offset }) => drawGuard(part, pen, offset(part))],
-  ['tie', drawStrap],
-];
+/** Back to front; null for what stands behind all of them. */
+const DRAWERS: Readonly<Record<StringKind, Drawer | null>> = {
+  dropPipe: (part, { solution, pen, axis }) =>
+    drawDropPipe(part, pen, axis, {
+      wall: pipeWall(solution.facts.dropPipe.material, pen.tones),
+      bore: pen.tones.water,
+      glint: pen.tones.waterShine,
+    }),
+  insertFitting: drawFitting,
+  clamp: drawOneClamp,
+  nipple: (part, { pen, offset }) => drawNipple(part, pen, pen.tones.steel, offset(part)),
+  coupling: (part, { pen, offset }) => drawCoupling(part, pen, pen.tones.steel, offset(part)),
+  checkValve: (part, { solution, pen, offset, moment }) =>
+    drawCheckValve(
+      part,
+      pen,
+      pen.tones.brass,
+      { arrow: solution.facts.string.arrow, open: valveOpenAt(moment, solution.facts.string.arrow) },
+      offset(part),
+      assumedDash(solution, 'string.checkValves'),
+    ),
+  flowLimiter: (part, { pen }) => drawFlowLimiter(part, pen),
+  pump: (part, { pen }) => drawPump(part, pen),
+  intake: (part, { pen }) => drawIntake(part, pen),
+  motor: drawMotorAndLead,
+  cableGuardStrip: (part, { pen }) => drawCableGuardStrip(part, pen),
+  torqueArrestor: (part, { solution, pen, offset, pipeRadius }) =>
+    drawTorqueArrestor(
+      part,
+      pen,
+      { offset: offset(part), pipeRadius, boreRadius: part.radius },
+      assumedDash(solution, 'string.torqueArrestor'),
+    ),
+  splice: (part, { solution, pen, axis, cableRadius }) =>
+    drawSplice(
+      part,
+      pen,
+      { offset: axis.cable(middle(part)), cableRadius, conductors: solution.facts.pump.wires + 1 },
+      assumedDash(solution, 'string.splices'),
+    ),
+  probe: (part, strung) => drawProbe(part, strung.pen, probeIn(strung, part)),
+  guard: (part, { pen, offset }) => drawGuard(part, pen, offset(part)),
+  tie: drawStrap,
+  shroud: null,
+  rope: null,
+};
 
 /** @param from  all besides the parts that they are drawn from */
 export function drawString(stage: Stage, memory: Memory, from: readonly unknown[]): Shape[] {
@@ -127,7 +118,8 @@ export function drawString(stage: Stage, memory: Memory, from: readonly unknown[
   };
   const shown = parts.filter(({ key, top, bottom }) => !OF_THE_TOP.has(key) && within(stage, top, bottom));
   const shapes = [...drawSleeve(shown, strung), ...drawLines(strung, memory, from)];
-  for (const [kind, draw] of DRAWERS) {
+  for (const [kind, draw] of Object.entries(DRAWERS)) {
+    if (draw === null) continue;
     for (const part of shown) {
       if (part.kind !== kind) continue;
       const own = kind === 'checkValve' ? [valveOpenAt(stage.moment, facts.string.arrow)] : neighboursOf(part, parts);

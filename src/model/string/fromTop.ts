@@ -322,7 +322,29 @@ function tellingOfPart(part: PlacedPart, solved: Solved): Telling | null {
         : { variant: 'rope', numbers: { material: rope.material, tied: rope.tied, top: facts.top.kind } };
     case 'shroud':
       return { variant: 'shroud', numbers: { diameter: part.radius * 2 } };
-    default:
+    case 'motor':
+    case 'intake':
+    case 'pump':
+    case 'cableGuardStrip':
+    case 'nipple':
+    case 'checkValve':
+    case 'insertFitting':
+    case 'clamp':
+    case 'dropPipe':
+    case 'tie':
+    case 'guard':
+    case 'pitlessAdapter':
+    case 'coupling':
+    case 'tee':
+    case 'plug':
+    case 'casing':
+    case 'screen':
+    case 'openHole':
+    case 'grout':
+    case 'well':
+    case 'frost':
+    case 'staticLevel':
+    case 'pumpingLevel':
       return null;
   }
 }

@@ -1,7 +1,7 @@
 /** What the place of a part rests on: which ends of it nobody said, and which of them nobody knows. */
 import { assumedPaths } from '../rules/assumed.ts';
 import type { PartKind, PlacedPart, Solution } from '../solution.ts';
-import { HOUSE_KINDS, isInHouse } from './houseKinds.ts';
+import { isInHouse } from './houseKinds.ts';
 
 export interface Ends<Value> {
   readonly top: Value;
@@ -18,23 +18,22 @@ const SEAL = ['top.kind', ...CASING];
 
 const both = (paths: readonly string[]): Ends<readonly string[]> => ({ top: paths, bottom: paths });
 
-/** By key, or by kind where all parts of a kind hang on the same. */
-const PLACED_BY: Readonly<Record<string, Ends<readonly string[]> | undefined>> = {
+/**
+ * By kind. `unasked`: no plan says whether it is there, so it is drawn at a usual height. `unsaid`: planned, but no plan
+ * says where. Null: its place is a fact of the well, or that of what it is fastened to.
+ */
+const PLACED_BY: Readonly<Record<PartKind, Ends<readonly string[]> | 'unasked' | 'unsaid' | null>> = {
   intake: both(SETTING),
   pump: { top: DISCHARGE, bottom: SETTING },
   motor: { top: SETTING, bottom: MOTOR },
   cableGuardStrip: { top: DISCHARGE, bottom: SETTING },
   shroud: { top: SETTING, bottom: MOTOR },
   nipple: both(DISCHARGE),
-  'nipple/top': both(SEAL),
-  'nipple/seal': both(SEAL),
   checkValve: both([...DISCHARGE, 'string.checkValves']),
   insertFitting: both([...DISCHARGE, 'string.checkValves']),
-  'insertFitting/top': both([...OUTLET, ...CASING]),
   torqueArrestor: both([...DISCHARGE, 'string.torqueArrestor']),
   splice: both([...DISCHARGE, 'string.splices']),
   coupling: both(DISCHARGE),
-  'coupling/top': both(SEAL),
   dropPipe: { top: OUTLET, bottom: DISCHARGE },
   cable: { top: CASING, bottom: DISCHARGE },
   rope: { top: CASING, bottom: DISCHARGE },
@@ -45,34 +44,59 @@ const PLACED_BY: Readonly<Record<string, Ends<readonly string[]> | undefined>> =
   seal: both(SEAL),
   tee: both(SEAL),
   plug: both(SEAL),
+  flowLimiter: 'unsaid',
+  clamp: null,
+  capSplice: 'unasked',
+  probe: null,
+  tie: null,
+  guard: null,
+  bond: 'unasked',
+  union: 'unasked',
+  tap: 'unasked',
+  support: 'unasked',
+  riser: 'unasked',
+  tankTee: 'unasked',
+  reliefValve: 'unsaid',
+  reliefPipe: 'unasked',
+  gauge: 'unasked',
+  switch: 'unasked',
+  drain: 'unasked',
+  shutOff: 'unasked',
+  tank: 'unasked',
+  float: 'unasked',
+  disconnect: 'unasked',
+  controlBox: 'unasked',
+  drive: 'unsaid',
+  casing: null,
+  screen: null,
+  openHole: null,
+  grout: null,
+  well: null,
+  frost: null,
+  staticLevel: null,
+  pumpingLevel: null,
 };
 
-/** Those that are drawn only where the plan says that they are there; how high, it does not say either. */
-const ASKED: ReadonlySet<PartKind> = new Set(['reliefValve', 'drive']);
-/** Drawn unasked, at a usual height: no plan says of them where they are. */
-const UNASKED: ReadonlySet<PartKind> = new Set<PartKind>([
-  'bond',
-  'capSplice',
-  'union',
-  'tap',
-  'support',
-  ...HOUSE_KINDS.filter((kind) => !ASKED.has(kind)),
-]);
-/** Planned, but no plan says where: drawn at a usual place. */
-const PLACE_UNSAID: ReadonlySet<PartKind> = new Set(['flowLimiter']);
+/** By key, where it hangs on something else than its kind. */
+const PLACED_BY_KEY: Readonly<Record<string, Ends<readonly string[]> | undefined>> = {
+  'nipple/top': both(SEAL),
+  'nipple/seal': both(SEAL),
+  'insertFitting/top': both([...OUTLET, ...CASING]),
+  'coupling/top': both(SEAL),
+};
 
 /** Whether no plan says of it whether it is there at all. */
 export function isUnasked({ kind }: Pick<PlacedPart, 'kind'>): boolean {
-  return UNASKED.has(kind);
+  return PLACED_BY[kind] === 'unasked';
 }
 
 export function assumedEnds(
   solution: Pick<Solution, 'assumed'>,
   { key, kind }: Pick<PlacedPart, 'key' | 'kind'>,
 ): Ends<boolean> {
-  if (UNASKED.has(kind) || PLACE_UNSAID.has(kind) || isInHouse(kind)) return { top: true, bottom: true };
-  const by = PLACED_BY[key] ?? PLACED_BY[kind];
-  if (by === undefined) return { top: false, bottom: false };
+  const by = PLACED_BY_KEY[key] ?? PLACED_BY[kind];
+  if (by === 'unasked' || by === 'unsaid') return { top: true, bottom: true };
+  if (by === null) return { top: false, bottom: false };
   const assumed = assumedPaths(solution);
   const rests = (paths: readonly string[]): boolean => paths.some((path) => assumed.has(path));
   return { top: rests(by.top), bottom: rests(by.bottom) };
