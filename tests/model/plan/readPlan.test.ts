@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readPlan, readPlanText, sayProblem } from '../../../src/model/plan/readPlan.ts';
 import { fields } from '../../../src/model/plan/fields.ts';
+import { PIPE_MATERIAL_NAMES } from '../../../src/model/tables/pipeMaterials.ts';
 import { SAMPLES, sample, sampleText, spoiled } from './sample.ts';
+
+/** '"PE", "PVC" or "steel"' */
+function oneOf(names: readonly string[]): string {
+  const quoted = names.map((name) => `"${name}"`);
+  return `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
+}
 
 function said(plan: unknown): string[] {
   const reading = readPlan(plan);
@@ -59,7 +66,7 @@ describe('each fault is said with its path, what was read and what to write', ()
     [
       'dropPipe.material',
       'lead',
-      'dropPipe.material is "lead", which is not one of the choices; write "PE", "PVC", "galvanized steel" or "stainless steel".',
+      `dropPipe.material is "lead", which is not one of the choices; write ${oneOf(PIPE_MATERIAL_NAMES)}.`,
     ],
     [
       'pump.curve.kind',
