@@ -55,6 +55,11 @@ describe.each(RULES)('$number', (rule) => {
   });
 });
 
+test('every case is of a rule that wells are judged by', () => {
+  const numbers = new Set(RULES.map(({ number }) => number));
+  expect(CASES.filter(({ rule }) => !numbers.has(rule))).toEqual([]);
+});
+
 test('the sound plan has nothing but its weight against it', () => {
   expect(judged({}).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual(['note PR-51']);
 });
