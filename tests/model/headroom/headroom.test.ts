@@ -39,7 +39,8 @@ function expectTrue(plan: Plan, line: Headroom, between: readonly number[]): num
   }
   const at = (value: number) => waysTo(plan, solution, of, value).map((way) => solve(way));
   // A limit that lies on the value now may go either way with the last bits of another unit.
-  const both = Object.keys(solution.verdicts).map((rule) => [solution, ...at(now)].map((each) => badness(each, rule)));
+  const here = [solution, ...at(now)];
+  const both = Object.keys(solution.verdicts).map((rule) => here.map((each) => badness(each, rule)));
   const either = both.map((pair) => [Math.min(...pair)]);
   const told = (value: number) => `${of} ${direction} from ${now} at ${value}: ${JSON.stringify(plan)}`;
   let checked = 0;
