@@ -1,7 +1,24 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { shipPolicy } from './scripts/contentSecurityPolicy.mjs';
+
+/**
+ * The built page as a server gives it that knows its files: what carries its own hash in its name never changes. A browser
+ * that opens it again asks for none of it, and has it compiled.
+ */
+function keepAssets(): Plugin {
+  return {
+    name: 'keep-assets',
+    configurePreviewServer(server) {
+      server.middlewares.use((request, response, next) => {
+        if (request.url?.startsWith('/assets/') === true)
+          response.setHeader('Cache-Control', 'max-age=31536000, immutable');
+        next();
+      });
+    },
+  };
+}
 
 export default defineConfig({
   base: './',
@@ -9,6 +26,7 @@ export default defineConfig({
   plugins: [
     svelte(),
     shipPolicy(),
+    keepAssets(),
     // All of the page is kept on the first visit, so that it works where there is no network, as at most wells.
     VitePWA({
       strategies: 'generateSW',
