@@ -16,7 +16,10 @@ mkdirSync(new URL('reports', root), { recursive: true });
 const npx = (...words) => ['npx', ['--no', '--', ...words]];
 const npm = (script) => ['npm', ['run', '-s', script]];
 
-/** One after the other; of the first, which use a processor each, two rows side by side. */
+/**
+ * One after the other, each of two rows side by side. A page test waits for the browser as often as it uses a processor:
+ * beside it one worker goes through the rest, and both come to their end at about the same time.
+ */
 const stages = [
   [
     [
@@ -36,12 +39,12 @@ const stages = [
         'model, drawing and page',
         ...npx('vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'),
       ],
-      ['page in the browser', ...npx('playwright', 'test')],
     ],
+    [['page in the browser', ...npx('playwright', 'test')]],
   ],
 ];
 
-/** Runs a step and says how it went. What it writes comes as it is written, or in one piece where another runs beside it. */
+/** Runs a step and says how it went. What it writes comes as it is written, or in one piece amid what another writes. */
 function run([name, command, args], apart) {
   const begun = Date.now();
   if (!apart) console.log(`\n== ${name}`);
@@ -68,10 +71,10 @@ function run([name, command, args], apart) {
 let failed = null;
 for (const rows of stages) {
   await Promise.all(
-    rows.map(async (steps) => {
+    rows.map(async (steps, row) => {
       for (const step of steps) {
         if (failed !== null) return;
-        if (!(await run(step, rows.length > 1))) failed ??= step[0];
+        if (!(await run(step, row < rows.length - 1))) failed ??= step[0];
       }
     }),
   );

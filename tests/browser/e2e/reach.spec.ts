@@ -149,7 +149,8 @@ for (const [width, height] of [
         await openFaulty(page);
         await page.getByRole('tab', { name: tab }).click();
         await page.waitForLoadState('networkidle');
-        // From the tab to the end of the page, so that each way leads through all of it.
+        // From the end of the page on, so that each way leads through all of it.
+        await page.locator(':is(a[href], button, input, select, textarea, summary):visible').last().focus();
         while ((await focused(page)) !== null) await page.keyboard.press('Tab');
         for (const way of ['Tab', 'Shift+Tab'] as const) {
           const faults: Step[] = [];

@@ -18,11 +18,14 @@ const first = (path: string) => path.replace(/^well\.casings\.0\./, 'well.casing
 /** Harmless facts are named where a verdict holds and would not far from what was assumed, which is tried by itself. */
 const onlyFar = (path: string): boolean => ['site.waterTemperature', 'pump.intakeToMotorBottom'].includes(path);
 
+/** A verdict may move with it without naming it. */
+const mayMove = (path: string): boolean => HARMLESS.includes(first(path)) || onlyFar(path);
+
 /** "PR-46 moves with house.cutOut" for every verdict that an assumed choice moves without being named. */
 function unnamed(plan: Plan): string[] {
   const before = solve(plan);
   return before.assumed.flatMap(({ path }) =>
-    (OTHER_CHOICES[first(path)] ?? []).flatMap((to) => {
+    (mayMove(path) ? [] : (OTHER_CHOICES[first(path)] ?? [])).flatMap((to) => {
       const read = readPlan(JSON.parse(JSON.stringify(withValue(plan, path, to))));
       if (!read.ok) return [];
       const after = solve(read.plan);
@@ -32,7 +35,6 @@ function unnamed(plan: Plan): string[] {
       return Object.keys(after.verdicts)
         .filter((rule) => after.verdicts[rule] !== before.verdicts[rule])
         .filter((rule) => ![first(path), ...moved].some((each) => ruleOf(rule).restsOn.includes(each)))
-        .filter(() => !HARMLESS.includes(first(path)) && !onlyFar(path))
         .map((rule) => `${rule} moves with ${path}`);
     }),
   );
