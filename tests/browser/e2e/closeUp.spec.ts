@@ -1,6 +1,6 @@
 /** The close-up and the house are found at once: by a button, by a handle on the rail, by a double click, and by keys. */
-import { expect, test, type Locator, type Page } from '@playwright/test';
 import { chip, openChanged, openSample } from './hands.ts';
+import { expect, test, type Locator, type Page } from './onePage.ts';
 
 const closeUp = (page: Page): Locator => page.getByRole('dialog', { name: /^Close-up/ });
 const glass = (page: Page): Locator => page.getByRole('button', { name: /^Close-up at .*, true proportion$/ });

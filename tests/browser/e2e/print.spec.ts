@@ -1,7 +1,7 @@
 /** The printed page against a ruler: sheet sizes, and the scale that the title block states. */
 import { inflateSync } from 'node:zlib';
-import { expect, test, type Page } from '@playwright/test';
 import { openSample } from './hands.ts';
+import { expect, test, type Page } from './onePage.ts';
 
 const paperOf = (page: Page) => page.locator('.paper > svg');
 
