@@ -3,9 +3,9 @@ import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import { drawAtHouse } from '../../src/draw/details/house/atHouse.ts';
 import { A4, createDrawer, draw, LETTER, type Drawer, type Scene, type View } from '../../src/draw/index.ts';
-import { solve, type Solution } from '../../src/model/index.ts';
+import { solve, withValue, type Plan, type Solution } from '../../src/model/index.ts';
 import { short } from '../../src/words/en/short.ts';
-import { planOf, sample, SAMPLES } from '../plans/build.ts';
+import { planOf, rockWell, sample, SAMPLES } from '../plans/build.ts';
 import { fieldsOf, hasPlace, otherIn, saidIn, says } from '../plans/fields.ts';
 import { seeded } from '../plans/hostile.ts';
 import { BAD } from '../wells/bad.ts';
@@ -273,6 +273,25 @@ const DRAWN: readonly Drawn[] = BASES.flatMap((plan, i) =>
   [0, 1, 2].map((n) => drawn(plan, ...ASKED[(i * 3 + n) % ASKED.length]!)),
 );
 
+const PLASTIC = { dropPipe: { material: 'PVC', size: '1-1/4 in' } };
+const WIDE = {
+  depth: '200 ft',
+  casing: { material: 'steel', size: '6 in', bottom: '40 ft', height: '12 in' },
+  intake: { kind: 'open hole', diameter: '12 in' },
+};
+/** What some piece hangs on, and nearly always changes together with something else that it hangs on: here alone. */
+const ALONE: readonly (readonly [what: string, plan: Plan, path: string, to: unknown])[] = [
+  ['snow ends at a casing, which in a wide hole is thinner', rockWell({ well: WIDE }), 'well.casing.size', '4 in'],
+  ['the pump leaves its band', rockWell(), 'pump.setting', '197 ft'],
+  ['pipe of the same size is of another material', rockWell(PLASTIC), 'dropPipe.material', 'galvanized steel'],
+  [
+    'a rope is tied elsewhere',
+    rockWell({ rope: { material: 'polypropylene', tied: 'casing hook' } }),
+    'rope.tied',
+    'through cap',
+  ],
+];
+
 /** How often each field is changed. */
 const TRIED = 4;
 
@@ -302,6 +321,20 @@ describe('what is drawn is as if drawn anew', () => {
     // There is one form of plan, and a kind changes with all that belongs to it.
     expect(untried.filter((path) => !path.endsWith('.kind'))).toEqual(['format']);
   }, 120_000);
+
+  test.each(ALONE)('where hardly anything changes: %s', (what, plan, path, to) => {
+    const other = solve(planOf(withValue(plan, path, to)));
+    const faults: string[] = [];
+    let moved = 0;
+    for (const [name, asked] of ASKED) {
+      const base = drawn(plan, name, asked);
+      const [, view] = base.first;
+      if (unlike(base.scene, draw(other, view)).length > 0) moved++;
+      faults.push(...faultsOf(what, base, [other, view]));
+    }
+    expect(faults).toEqual([]);
+    expect(moved).toBeGreaterThan(0);
+  });
 
   test('whichever one thing is asked of it otherwise', () => {
     const random = seeded(21);
