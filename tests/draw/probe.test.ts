@@ -57,13 +57,10 @@ test('in any well it stays inside the bore, and beside the pump where there is r
       if (probe === undefined) return;
       expect(probe.bottom).toBeCloseTo(depth, 2);
       const bore = boreRadiusAt(solution.bore, probe.bottom);
-      const { offset } = probePlace(
-        probe,
-        solution.parts,
-        stringAxisOf(solution),
-        bore,
-        -solution.facts.well.casingHeight,
-      );
+      const { offset } = probePlace(probe, solution.parts, stringAxisOf(solution), {
+        boreRadius: bore,
+        top: -solution.facts.well.casingHeight,
+      });
       const pump = solution.parts.find(({ kind }) => kind === 'pump')!;
       const reach = solution.facts.pump.diameter / 2 + 2 * probe.radius + 0.01;
       if (bore >= 2 * probe.radius && Math.abs(stringAxisOf(solution).pipe(depth)) + probe.radius < bore)

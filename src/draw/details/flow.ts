@@ -9,7 +9,6 @@ import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
 import type { Pen } from '../parts/pen.ts';
 import { drawPumpWord, pumpWord, pumpWordSize } from '../parts/pumpWord.ts';
 import type { Measure } from '../type/measure.ts';
-import { stringAxisOf } from '../parts/stringAxis.ts';
 import { waysIn, waysUp, type Outlet } from '../parts/waterWays.ts';
 import type { Shape } from '../scene.ts';
 import { group } from '../shapes.ts';
@@ -52,20 +51,20 @@ function drawMarks(solution: Solution, moment: Moment, ink: Ink, pen: Pen, box: 
   if (inflow !== 'none') {
     const half = INFLOW_HALF[inflow];
     const ways = recall('waysIn', [facts.well, bore, pen, half], () => waysIn(solution, pen, half));
-    shapes.push(drawFlow('in', ways, moment.flow, { stroke: ink.static, width: half * 0.42 }, box));
+    shapes.push(drawFlow('in', ways, { stroke: ink.static, width: half * 0.42, phase: moment.flow }, box));
   }
   if (flows(moment, facts.string.arrow)) {
     const ways = recall('waysUp', [parts, facts.dropPipe, facts.well, facts.top, bore, pen, box.right], () =>
       waysInDetail(solution, pen, box.right),
     );
-    shapes.push(drawFlow('up', ways, moment.flow, { stroke: ink.tones.waterEdge, width: 1.7 }, box));
+    shapes.push(drawFlow('up', ways, { stroke: ink.tones.waterEdge, width: 1.7, phase: moment.flow }, box));
   }
   return shapes;
 }
 
 /** From the pump to the window's edge. */
 export function waysInDetail(solution: Solution, pen: Pen, right: number): FlowWay[] {
-  return waysUp(solution, stringAxisOf(solution), pen, outletOf(solution, pen, right));
+  return waysUp(solution, pen, outletOf(solution, pen, right));
 }
 
 /** Length of what is screwed and clamped on the line's end, as it is drawn. */
@@ -118,5 +117,5 @@ function wordOnMotor(
         overlap(each, { left: x - wide / 2, right: x + wide / 2, top: at - half, bottom: at + half }),
       ),
   );
-  return y === null ? [] : drawPumpWord(words, x, y, room, ink, type);
+  return y === null ? [] : drawPumpWord(words, { x, y, width: room }, ink, type);
 }

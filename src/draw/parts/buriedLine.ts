@@ -6,6 +6,7 @@ import { group, path, polyline } from '../shapes.ts';
 import { drawBarb } from './insertFitting.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Piece } from './piece.ts';
 import type { Cut, Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 
@@ -51,7 +52,8 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   const shoulder = place.from + (place.fitting ? unit * 3 : 0);
   const tip = shoulder + unit * 4;
   const shapes: Shape[] = [];
-  if (place.beddingFrom !== null) shapes.push(...drawBedding(place.beddingFrom, place.to, top, bottom, bedding));
+  if (place.beddingFrom !== null)
+    shapes.push(...drawBedding({ from: place.beddingFrom, to: place.to, middle, half }, bedding));
   shapes.push(
     path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink }),
     path('bore', block(shoulder, middle - inside, place.to, middle + inside), {
@@ -66,35 +68,37 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
   );
   if (place.fitting) {
     shapes.push(
-      ...drawBarb(middle, shoulder, tip, inside, place.fitting, true),
+      ...drawBarb({ from: shoulder, to: tip, middle, half: inside }, place.fitting, true),
       turned(
         'hexagon',
-        middle,
-        [
-          [place.from, half * 0.8],
-          [place.from + unit * 0.8, half * 0.8],
-          [place.from + unit * 0.8, half * 1.3],
-          [place.from + unit * 2.3, half * 1.3],
-          [place.from + unit * 2.3, half],
-          [shoulder, half],
-        ],
+        {
+          centre: middle,
+          profile: [
+            [place.from, half * 0.8],
+            [place.from + unit * 0.8, half * 0.8],
+            [place.from + unit * 0.8, half * 1.3],
+            [place.from + unit * 2.3, half * 1.3],
+            [place.from + unit * 2.3, half],
+            [shoulder, half],
+          ],
+          lying: true,
+        },
         place.fitting,
-        {},
-        true,
       ),
-      ...drawClamps(shoulder, tip, middle, half, place.clamps, pen),
+      ...drawClamps({ from: shoulder, to: tip, middle, half }, place.clamps, pen),
     );
   }
   return group(part.key, shapes);
 }
 
-function drawClamps(shoulder: number, tip: number, middle: number, half: number, count: number, pen: Pen): Shape[] {
+/** Over the barb. */
+function drawClamps({ from, to, middle, half }: Piece, count: number, pen: Pen): Shape[] {
   const { steel } = pen.tones;
-  const pitch = (tip - shoulder) / (count + 0.6);
+  const pitch = (to - from) / (count + 0.6);
   const wide = Math.min(pitch * 0.6, Math.max(3.2, inches(0.5) * pen.across));
   const reach = half + 1.5;
   return Array.from({ length: count }, (_, i) => {
-    const centre = shoulder + pitch * (i + 0.8);
+    const centre = from + pitch * (i + 0.8);
     const up = i % 2 === 0;
     const screwTop = up ? middle - reach - 4 : middle + reach - 1;
     return group(`clamp/line/${['first', 'second', 'third', 'fourth'][i] ?? 'further'}`, [
@@ -115,7 +119,8 @@ function drawClamps(shoulder: number, tip: number, middle: number, half: number,
 }
 
 /** Firm, even bedding under and round the line. */
-function drawBedding(from: number, to: number, top: number, bottom: number, { fill, ink }: Cut): Shape[] {
+function drawBedding({ from, to, middle, half }: Piece, { fill, ink }: Cut): Shape[] {
+  const [top, bottom] = [middle - half, middle + half];
   const grains =
     stroke(from + 5, bottom + 3.4, to, bottom + 3.4) +
     stroke(from + 2, bottom + 6.6, to, bottom + 6.6) +
@@ -138,8 +143,16 @@ const BREAK_SHARE = 0.62;
 /** A shorter line has no room for a break [px]. */
 const BREAK_FROM = 70;
 
+export interface ClosedLine {
+  readonly from: number;
+  readonly to: number;
+  readonly ramp: Ramp;
+  /** What shows where it is broken. */
+  readonly paper: string;
+}
+
 /** From afar: round and closed. Across the ground it is not to scale, so it is broken once. */
-export function closedLine(part: PlacedPart, from: number, to: number, ramp: Ramp, paper: string, pen: Pen): Shape {
+export function closedLine(part: PlacedPart, pen: Pen, { from, to, ramp, paper }: ClosedLine): Shape {
   const y = pen.y((part.top + part.bottom) / 2);
   const thick = Math.max(CLOSED_THICK_PX, 2 * part.radius * pen.across);
   const d = stroke(from, y, to, y);

@@ -33,7 +33,7 @@ export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: C
   const last = Math.min(place.discharge - inches(8), pen.bottom + 0.2);
   const first = Math.max(place.top, pen.top - 0.2);
   let d = '';
-  for (const [from, to] of gaps(first, last, place.splices)) d += run(x, pen, from, to, place.bendsTo);
+  for (const { from, to } of gaps(first, last, place.splices)) d += run(x, pen, { from, to, bendsTo: place.bendsTo });
   const leaves = place.discharge - inches(8);
   if (leaves < pen.bottom) d += toStrip(pen, x(pen.y(leaves)), leaves, place);
   const wide = Math.max(2.6, part.radius * 2 * pen.across);
@@ -60,20 +60,25 @@ export function drawLead(
   return path('lead', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(Math.max(2, width * 0.5)) });
 }
 
+interface Run {
+  readonly from: Metres;
+  readonly to: Metres;
+}
+
 /** The run between the splices. */
-function gaps(from: Metres, to: Metres, splices: readonly PlacedPart[]): [Metres, Metres][] {
-  const runs: [Metres, Metres][] = [];
+function gaps(from: Metres, to: Metres, splices: readonly PlacedPart[]): Run[] {
+  const runs: Run[] = [];
   let at = from;
   for (const { top, bottom } of [...splices].sort((a, b) => a.top - b.top)) {
     if (bottom <= at || top >= to) continue;
-    if (top > at) runs.push([at, top]);
+    if (top > at) runs.push({ from: at, to: top });
     at = bottom;
   }
-  if (to > at) runs.push([at, to]);
+  if (to > at) runs.push({ from: at, to });
   return runs;
 }
 
-function run(x: (y: number) => number, pen: Pen, from: Metres, to: Metres, bendsTo: Metres): string {
+function run(x: (y: number) => number, pen: Pen, { from, to, bendsTo }: Run & { readonly bendsTo: Metres }): string {
   const bend = Math.min(to, Math.max(from, bendsTo));
   const curve =
     bend > from ? curveDown(x, pen.y(from), pen.y(bend), PIECES) : `M${pxText(x(pen.y(from)))} ${pxText(pen.y(from))}`;

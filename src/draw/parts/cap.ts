@@ -27,15 +27,17 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
   const shell = Math.max(1.8, tall * 0.16);
   const dome = turned(
     'dome',
-    centre,
-    [
-      [top, half * 0.72],
-      [top + tall * 0.12, half * 0.86],
-      [top + tall * 0.34, half * 0.95],
-      [rim - 1, half * 0.97],
-      [rim - 1, half],
-      [bottom, half],
-    ],
+    {
+      centre,
+      profile: [
+        [top, half * 0.72],
+        [top + tall * 0.12, half * 0.86],
+        [top + tall * 0.34, half * 0.95],
+        [rim - 1, half * 0.97],
+        [rim - 1, half],
+        [bottom, half],
+      ],
+    },
     cast,
   );
   const cavity = `M${pxText(centre)} ${pxText(top + shell)}H${pxText(centre + half * 0.7)}Q${pxText(centre + half * 0.88)} ${pxText(top + shell)} ${pxText(centre + half * 0.92)} ${pxText(rim)}H${pxText(centre)}z`;

@@ -51,21 +51,24 @@ export function drawCasing(key: string, pen: Pen, place: CasingPlace, cut: Cut):
       }),
     );
   if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE)
-    shapes.push(drawShoe(pen, centre, inside, outside, place.bottom));
+    shapes.push(drawShoe(pen, inside, outside, place.bottom));
   return group(key, shapes);
 }
 
+const PITCH_PX = 16;
+
 /** Slant strokes across a wall, at an even pitch that hangs on the sheet and not on the wall's end. */
-export function slants(left: number, right: number, top: number, bottom: number, pitch = 16): string {
+function slants(left: number, right: number, top: number, bottom: number): string {
   const rise = Math.round(Math.min(right - left, 7));
   const places: [number, number][] = [];
-  for (let y = Math.ceil((top + rise) / pitch) * pitch; y <= bottom; y += pitch) places.push([left, y]);
+  for (let y = Math.ceil((top + rise) / PITCH_PX) * PITCH_PX; y <= bottom; y += PITCH_PX) places.push([left, y]);
   // Whole pixels are enough across a wall of a few, and half as long to write.
   return strokes(places, Math.max(3, Math.round(right - left)), -rise);
 }
 
 /** The shoe: a thick ring round the foot, bevelled to a cutting edge. */
-function drawShoe(pen: Pen, centre: number, inside: number, outside: number, foot: Metres): Shape {
+function drawShoe(pen: Pen, inside: number, outside: number, foot: Metres): Shape {
+  const centre = pen.x(0);
   const { steel, metalWall } = pen.tones;
   const bottom = pen.y(foot);
   const top = bottom - Math.max(9, SHOE * pen.down);

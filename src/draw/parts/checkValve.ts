@@ -1,37 +1,41 @@
 /** A spring check valve in half section: outside with its arrow on the left, poppet, seat and spring on the right. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres, Ratio } from '../../model/si.ts';
-import type { Shape } from '../scene.ts';
+import type { Attributes, Shape } from '../scene.ts';
 import { digits, group, path, polyline, rect } from '../shapes.ts';
 import { straight } from './outline.ts';
 import { onPaper, dashIfSymbol } from './closed.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from '../theme.ts';
-import { turned } from './turned.ts';
-import type { Profile } from './turned.ts';
+import { turned, type Profile } from './turned.ts';
 
-export interface ValveState {
+export interface ValvePlace {
   readonly arrow: 'up' | 'down';
   /** 0: the poppet is on its seat; 1: lifted as far as it goes. */
-  readonly open?: Ratio;
+  readonly open: Ratio;
+  readonly offset: Metres;
+  /** Of its outline, where nobody said that it is there. */
+  readonly dash: Attributes;
+}
+
+/** The valve as it is drawn. */
+interface ValveOnPaper extends Pick<ValvePlace, 'arrow' | 'open'> {
+  readonly centre: number;
+  readonly half: number;
+  /** Height of a share of it from its top [px]. */
+  readonly at: (share: number) => number;
 }
 
 /** How far the poppet lifts, in shares of the valve's height. */
 const LIFT = 0.13;
 
-export function drawCheckValve(
-  part: PlacedPart,
-  pen: Pen,
-  ramp: Ramp,
-  { arrow, open = 0 }: ValveState,
-  offset: Metres = 0,
-  attrs: Readonly<Record<string, string>> = {},
-): Shape {
+export function drawCheckValve(part: PlacedPart, pen: Pen, { arrow, open, offset, dash }: ValvePlace): Shape {
+  const { brass, ink } = pen.tones;
   const centre = pen.x(offset);
   const half = part.radius * pen.across;
   const top = pen.y(part.top);
   const height = pen.y(part.bottom) - top;
   const at = (share: number): number => top + height * share;
+  const valve: ValveOnPaper = { arrow, open, centre, half, at };
   const profile: Profile = [
     [top, half * 0.66],
     [at(0.16), half * 0.66],
@@ -41,11 +45,11 @@ export function drawCheckValve(
     [at(1), half * 0.66],
   ];
   return group(part.key, [
-    turned('body', centre, profile, ramp, attrs, false, true),
-    ...inside(centre, half, at, { arrow, open }, pen),
-    path('arrow', arrowPath(centre - half * 0.5, at(0.22), at(0.82), half, arrow), {
-      fill: pen.tones.ink,
-      stroke: ramp.shine,
+    turned('body', { centre, profile, few: true, attrs: dash }, brass),
+    ...inside(valve, pen),
+    path('arrow', arrowPath(valve), {
+      fill: ink,
+      stroke: brass.shine,
       'stroke-width': 0.9,
       'paint-order': 'stroke',
     }),
@@ -53,13 +57,7 @@ export function drawCheckValve(
 }
 
 /** The right half cut: wall, waterway, seat, poppet on its stem, spring. Upside down when the arrow points down. */
-function inside(
-  centre: number,
-  half: number,
-  at: (share: number) => number,
-  { arrow, open = 0 }: ValveState,
-  pen: Pen,
-): Shape[] {
+function inside({ centre, half, at, arrow, open }: ValveOnPaper, pen: Pen): Shape[] {
   const down = arrow === 'down';
   const lift = LIFT * open;
   const { brassCut, water, ink, rubber } = pen.tones;
@@ -110,9 +108,10 @@ function inside(
   ];
 }
 
-function arrowPath(x: number, top: number, bottom: number, half: number, arrow: 'up' | 'down'): string {
-  const tip = arrow === 'up' ? top : bottom;
-  const tail = arrow === 'up' ? bottom : top;
+/** On the left half, which is not cut. */
+function arrowPath({ centre, half, at, arrow }: ValveOnPaper): string {
+  const x = centre - half * 0.5;
+  const [tip, tail] = arrow === 'up' ? [at(0.22), at(0.82)] : [at(0.82), at(0.22)];
   const neck = tip + (tail - tip) * 0.52;
   const wide = Math.min(half * 0.34, Math.abs(tail - tip) * 0.6);
   const slim = wide * 0.36;
@@ -130,7 +129,7 @@ function arrowPath(x: number, top: number, bottom: number, half: number, arrow: 
 const LEAST_HALF_PX = 6;
 
 /** From afar: its body with the arrow that is cast on it. */
-export function closedCheckValve(part: PlacedPart, pen: Pen, centre: number, arrow: ValveState['arrow']): Shape {
+export function closedCheckValve(part: PlacedPart, pen: Pen, centre: number, arrow: ValvePlace['arrow']): Shape {
   const { brass } = pen.tones;
   const { middle, tall } = onPaper(part, pen);
   const half = Math.max(LEAST_HALF_PX, part.radius * pen.across);

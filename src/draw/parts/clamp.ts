@@ -32,12 +32,16 @@ export function bandsOf(clamps: readonly PlacedPart[], pen: Pen): Bands[] {
   });
 }
 
-/**
- * One band with its screw.
- * @param half   half width of the pipe it grips [px]
- * @param right  the screw's housing stands on the right
- */
-export function drawClamp({ key, top, bottom }: Bands, centre: number, half: number, right: boolean, pen: Pen): Shape {
+export interface Grip {
+  readonly centre: number;
+  /** Half width of the pipe that is gripped [px]. */
+  readonly half: number;
+  /** The screw's housing stands on the right. */
+  readonly right: boolean;
+}
+
+/** One band with its screw. */
+export function drawClamp({ key, top, bottom }: Bands, { centre, half, right }: Grip, pen: Pen): Shape {
   const { steel } = pen.tones;
   const reach = half + Math.max(1.2, half * 0.1);
   const tall = bottom - top;

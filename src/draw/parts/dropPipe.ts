@@ -27,7 +27,7 @@ export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones
   const from = Math.max(part.top, pen.top - 0.1);
   const to = Math.max(from, Math.min(part.bottom, pen.bottom + 0.1));
   if (to - from < 1e-6) return group(part.key, []);
-  const band = (left: Metres, right: Metres): string => ribbon(pen, axis, from, to, left, right);
+  const band = (left: Metres, right: Metres): string => ribbon(pen, axis, { from, to, left, right });
   return group(part.key, [
     path('wall', band(-outside, outside), { fill: tones.wall.fill, stroke: tones.wall.ink }),
     path('bore', band(-inside, inside), { fill: tones.bore, stroke: tones.wall.ink, 'stroke-width': 0.6 }),
@@ -35,8 +35,15 @@ export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones
   ]);
 }
 
-/** A strip of the string between two distances from its centre line. */
-function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metres, right: Metres): string {
+/** A strip of the string between two depths and two distances from its centre line. */
+interface Ribbon {
+  readonly from: Metres;
+  readonly to: Metres;
+  readonly left: Metres;
+  readonly right: Metres;
+}
+
+function ribbon(pen: Pen, axis: StringAxis, { from, to, left, right }: Ribbon): string {
   const bend = Math.min(to, axis.centredFrom);
   const depth = (y: number): Metres => pen.top + (y - pen.y(pen.top)) / pen.down;
   const edge =
@@ -47,9 +54,9 @@ function ribbon(pen: Pen, axis: StringAxis, from: Metres, to: Metres, left: Metr
     return block(pen.x(left), pen.y(from), pen.x(right), pen.y(to));
   }
   const downLeft = curveDown(edge(left), pen.y(from), pen.y(bend), PIECES);
-  const upRight = curveDown(edge(right), pen.y(bend), pen.y(from), PIECES, 'L');
+  const upRight = curveDown(edge(right), pen.y(bend), pen.y(from), PIECES);
   const plumb = to > bend ? `V${pxText(pen.y(to))}H${pxText(edge(right)(pen.y(to)))}V${pxText(pen.y(bend))}` : '';
-  return `${downLeft}${plumb}${upRight}z`;
+  return `${downLeft}${plumb}L${upRight.slice(1)}z`;
 }
 
 export interface ClosedPipe {

@@ -17,17 +17,17 @@ export function drawFlowLimiter(part: PlacedPart, pen: Pen): Shape {
   return group(part.key, [
     turned(
       'body',
-      centre,
-      [
-        [top, half * 0.9],
-        [at(0.14), half],
-        [at(0.86), half],
-        [at(1), half * 0.9],
-      ],
+      {
+        centre,
+        profile: [
+          [top, half * 0.9],
+          [at(0.14), half],
+          [at(0.86), half],
+          [at(1), half * 0.9],
+        ],
+        few: true,
+      },
       brass,
-      {},
-      false,
-      true,
     ),
     path('wall', block(centre, top, centre + half * 0.96, at(1)), {
       fill: brassCut.fill,

@@ -16,19 +16,20 @@ export interface FlowWay {
 export interface FlowLook {
   readonly stroke: string;
   readonly width: number;
+  /** How far each mark has come towards the place of the next, 0 to 1. */
+  readonly phase: number;
 }
 
 /**
  * All marks of some ways as one path, so that a frame of their movement rewrites a single attribute.
  *
- * @param phase   how far each mark has come towards the place of the next, 0 to 1
  * @param within  marks that would reach out of it are left out
  */
-export function drawFlow(key: string, ways: readonly FlowWay[], phase: number, look: FlowLook, within: Box): Shape {
+export function drawFlow(key: string, ways: readonly FlowWay[], look: FlowLook, within: Box): Shape {
   const pen = new Pen();
   for (const way of ways) {
     const { half } = way;
-    for (const { at, towards } of marksOf(way, phase)) {
+    for (const { at, towards } of marksOf(way, look.phase)) {
       const [x, y] = at;
       if (x < within.left + half || x > within.right - half || y < within.top + half || y > within.bottom - half)
         continue;

@@ -2,10 +2,10 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
-import type { Point } from '../shapes.ts';
+import { group, path, type Point } from '../shapes.ts';
 import { straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Piece } from './piece.ts';
 import type { Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 
@@ -32,7 +32,7 @@ function barbProfile(from: number, to: number, half: number): (readonly [number,
 }
 
 /** The barb in two tones: it is seen through the pipe's cut and half covered by clamps. */
-export function drawBarb(centre: number, from: number, to: number, half: number, ramp: Ramp, lying = false): Shape[] {
+export function drawBarb({ from, to, middle: centre, half }: Piece, ramp: Ramp, lying = false): Shape[] {
   const profile = barbProfile(from, to, half);
   const place = (across: number, along: number): Point => (lying ? [along, across] : [across, along]);
   const rim = [
@@ -64,15 +64,17 @@ export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place:
   const hexEnd = shoulder + away * showing * 0.72;
   const hex = turned(
     'hexagon',
-    centre,
-    [
-      [shoulder, collar * 1.02],
-      [rim, collar * 1.02],
-      [rim, collar * 1.22],
-      [hexEnd, collar * 1.22],
-      [hexEnd, collar * 0.82],
-      [foot, collar * 0.82],
-    ],
+    {
+      centre,
+      profile: [
+        [shoulder, collar * 1.02],
+        [rim, collar * 1.02],
+        [rim, collar * 1.22],
+        [hexEnd, collar * 1.22],
+        [hexEnd, collar * 0.82],
+        [foot, collar * 0.82],
+      ],
+    },
     ramp,
   );
   const corners = path(
@@ -84,5 +86,5 @@ export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place:
       'stroke-width': 0.8,
     },
   );
-  return group(part.key, [...drawBarb(centre, shoulder, tip, bore, ramp), hex, corners]);
+  return group(part.key, [...drawBarb({ from: shoulder, to: tip, middle: centre, half: bore }, ramp), hex, corners]);
 }

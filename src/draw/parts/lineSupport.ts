@@ -16,7 +16,7 @@ export function drawLineSupport(part: PlacedPart, pen: Pen, x: number, line: num
   const ground = pen.y(part.bottom);
   const cradle = Math.max(2.4, half * 0.5);
   return group(part.key, [
-    cylinder('post', x, half, line + cradle, ground - cradle, cast),
+    cylinder('post', { middle: x, half, from: line + cradle, to: ground - cradle }, cast),
     path(
       'ends',
       straight([

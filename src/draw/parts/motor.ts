@@ -32,15 +32,17 @@ export function drawMotor(part: PlacedPart, pen: Pen): Shape {
   const head = top + headOf(part) * pen.down;
   const body = turned(
     'body',
-    centre,
-    [
-      [top, half * HEAD_SHARE],
-      [head, half * HEAD_SHARE],
-      [head, half],
-      [at(0.89), half],
-      [at(0.965), half * 0.86],
-      [at(1), half * 0.62],
-    ],
+    {
+      centre,
+      profile: [
+        [top, half * HEAD_SHARE],
+        [head, half * HEAD_SHARE],
+        [head, half],
+        [at(0.89), half],
+        [at(0.965), half * 0.86],
+        [at(1), half * 0.62],
+      ],
+    },
     pen.tones.motor,
   );
   const ring = (share: number, reach: number): string =>

@@ -5,6 +5,7 @@ import { group, path, rect } from '../shapes.ts';
 import { onPaper } from './closed.ts';
 import { stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Piece } from './piece.ts';
 import type { Ramp } from '../theme.ts';
 import { cylinder, turned } from './turned.ts';
 
@@ -19,7 +20,7 @@ export function drawNipple(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0): 
     return stroke(centre - half, y + 0.7, centre + half, y - 0.7);
   }).join('');
   return group(part.key, [
-    cylinder('body', centre, half, top, bottom, ramp),
+    cylinder('body', { middle: centre, half, from: top, to: bottom }, ramp),
     ...(rows > 0 ? [path('threads', threads, { stroke: ramp.edge, 'stroke-width': 0.7, fill: 'none' })] : []),
   ]);
 }
@@ -33,13 +34,15 @@ export function drawCoupling(part: PlacedPart, pen: Pen, ramp: Ramp, offset = 0)
   return group(part.key, [
     turned(
       'body',
-      pen.x(offset),
-      [
-        [top, half * 0.9],
-        [top + bevel, half],
-        [bottom - bevel, half],
-        [bottom, half * 0.9],
-      ],
+      {
+        centre: pen.x(offset),
+        profile: [
+          [top, half * 0.9],
+          [top + bevel, half],
+          [bottom - bevel, half],
+          [bottom, half * 0.9],
+        ],
+      },
       ramp,
     ),
   ]);
@@ -61,9 +64,9 @@ export function closedCoupling(part: PlacedPart, pen: Pen, centre: number, pipeH
 }
 
 /** From afar: what stands between the spool, or a seal, and the upper end of the pipe. */
-export function closedNeck(top: number, bottom: number, centre: number, half: number, pen: Pen): Shape {
+export function closedNeck({ from, to, middle, half }: Piece, pen: Pen): Shape {
   const { steel } = pen.tones;
-  return rect('neck', centre - half, top, half * 2, bottom - top, {
+  return rect('neck', middle - half, from, half * 2, to - from, {
     fill: steel.base,
     stroke: steel.edge,
     'stroke-width': 1,

@@ -1,7 +1,7 @@
 /** A tank open to the air, with the water at the float that stops the pump, under a lid that breathes. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path } from '../shapes.ts';
+import { circle, group, path, type Point } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { block, straight, stroke, strokes } from './outline.ts';
 import type { Tones } from '../theme.ts';
@@ -57,14 +57,14 @@ export function drawOpenTank({ box, level, tones, whole }: OpenTankOnPaper): Sha
   ]);
 }
 
+interface Ball {
+  readonly x: number;
+  readonly y: number;
+  readonly r: number;
+}
+
 /** On its arm at the rim, its ball on the water. */
-export function drawFloat(
-  rim: readonly [x: number, y: number],
-  x: number,
-  level: number,
-  r: number,
-  tones: Tones,
-): Shape {
+export function drawFloat(rim: Point, { x, y: level, r }: Ball, tones: Tones): Shape {
   return group('float', [
     path('arm', stroke(rim[0], rim[1], x, level - 1), { stroke: tones.ink, 'stroke-width': 1 }),
     circle('ball', x, level, r, { fill: tones.bore, stroke: tones.ink, 'stroke-width': 1.1 }),

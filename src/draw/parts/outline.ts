@@ -46,13 +46,13 @@ export function stroke(x1: number, y1: number, x2: number, y2: number): string {
 }
 
 /** A smooth curve given as a function of y, as cubic pieces that keep its value and slope at the joints. */
-export function curveDown(x: (y: number) => number, from: number, to: number, pieces: number, start = 'M'): string {
+export function curveDown(x: (y: number) => number, from: number, to: number, pieces: number): string {
   const step = (to - from) / pieces;
   const h = step / 50;
   const slope = (y: number): number => (x(y + h) - x(y - h)) / (2 * h);
   let lastX = Math.round(x(from) * 10);
   let lastY = Math.round(from * 10);
-  let d = start + tenthsText(lastX) + nextTenths(lastY);
+  let d = 'M' + tenthsText(lastX) + nextTenths(lastY);
   // A run without length has no slope.
   if (Math.abs(step) < 1e-6) return d;
   let y = from;

@@ -111,25 +111,29 @@ export interface ClosedProbe {
   readonly foot: number;
   /** It hangs beside the pump, and nothing is strapped there. */
   readonly byPump: boolean;
+  /** Where its wires come from. */
+  readonly top: Metres;
+}
+
+interface ProbeBy extends Pick<ClosedProbe, 'top'> {
+  readonly pump: PumpStick;
 }
 
 /** Its bare end at the level that it watches, beside pipe or pump. */
-export function closedProbeOn(part: PlacedPart, pen: Pen, runs: Runs, pump: PumpStick): ClosedProbe {
+export function closedProbeOn(part: PlacedPart, pen: Pen, runs: Runs, { pump, top }: ProbeBy): ClosedProbe {
   const half = Math.max(CLOSED_HALF_PX, part.radius * pen.across);
   const foot = pen.y(part.bottom);
   const head = foot - Math.max(CLOSED_TALL_PX, (part.bottom - part.top) * pen.down);
   const byPump = foot > pump.top && head < pump.bottom;
   const left = runs.pipe(part.bottom) + (byPump ? pump.width / 2 : runs.pipeHalf) + 0.8;
-  return { left, right: left + half * 2, head, foot, byPump };
+  return { left, right: left + half * 2, head, foot, byPump, top };
 }
 
-/** @param top  where they come from */
 export function closedProbeWires(
   part: PlacedPart,
   pen: Pen,
   runs: Runs,
-  { left, right, head }: ClosedProbe,
-  top: Metres,
+  { left, right, head, top }: ClosedProbe,
 ): Shape {
   const leaves = Math.max(top, pen.top + (head - CLOSED_BEND_PX - pen.y(pen.top)) / pen.down);
   const points: Point[] = runPoints((depth) => runs.wire(depth), { top, bottom: leaves }, runs.centredFrom, pen);

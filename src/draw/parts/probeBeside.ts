@@ -28,16 +28,18 @@ function straps({ top, bottom }: PlacedPart, beside: readonly PlacedPart[]): Met
   return bare.length > 0 ? bare : [top - OVER_HEAD].filter(isBare);
 }
 
-/**
- * @param boreRadius  inside radius of the hole at the probe: its body stays within it
- * @param top         where the wires come from
- */
+export interface ProbeRoom {
+  /** Inside radius of the hole at the probe: its body stays within it. */
+  readonly boreRadius: Metres;
+  /** Where the wires come from. */
+  readonly top: Metres;
+}
+
 export function probePlace(
   probe: PlacedPart,
   parts: readonly PlacedPart[],
   axis: StringAxis,
-  boreRadius: Metres,
-  top: Metres,
+  { boreRadius, top }: ProbeRoom,
 ): ProbePlace {
   const near = parts.filter(
     (part) => WIDE.has(part.kind) && part.top < probe.bottom && part.bottom > probe.top - 2 * OVER_HEAD,

@@ -5,7 +5,6 @@ import type { Shape } from '../scene.ts';
 import { circle, group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
-import type { Ramp } from '../theme.ts';
 import { turned } from './turned.ts';
 
 /** A stage of a 4 in pump is about this tall (common practice, no source), and never so small on paper that it blurs. */
@@ -17,7 +16,7 @@ const NECK = 0.07;
 const SHOULDER = 0.17;
 
 export function drawPump(part: PlacedPart, pen: Pen): Shape {
-  const { pump, steel, water } = pen.tones;
+  const { pump } = pen.tones;
   const centre = pen.x(0);
   const half = part.radius * pen.across;
   const top = pen.y(part.top);
@@ -28,13 +27,15 @@ export function drawPump(part: PlacedPart, pen: Pen): Shape {
   const shapes = [
     turned(
       'shell',
-      centre,
-      [
-        [top, half * 0.5],
-        [neck, half * 0.5],
-        [shoulder, half],
-        [bottom, half],
-      ],
+      {
+        centre,
+        profile: [
+          [top, half * 0.5],
+          [neck, half * 0.5],
+          [shoulder, half],
+          [bottom, half],
+        ],
+      },
       pump,
     ),
     path(
@@ -48,9 +49,7 @@ export function drawPump(part: PlacedPart, pen: Pen): Shape {
       },
     ),
   ];
-  const room = bottom - 3 - (shoulder + 4);
-  if (pen.looks.pumpOpen)
-    shapes.push(...openStages(centre, half, shoulder + 4, room, pen.down, { shell: pump, metal: steel, water }));
+  if (pen.looks.pumpOpen) shapes.push(...openStages(pen, half, shoulder + 4, bottom - 3));
   shapes.push(drawEye(centre - half * 0.66, (neck + shoulder) / 2, Math.min(3.2, half * 0.14), pump.edge));
   return group(part.key, shapes);
 }
@@ -66,17 +65,12 @@ function drawEye(x: number, y: number, r: number, edge: string): Shape {
 }
 
 /** Right half cut open: the shaft, and on it one impeller a stage, each under the bowl that turns its water up to the next. */
-function openStages(
-  centre: number,
-  half: number,
-  top: number,
-  room: number,
-  down: number,
-  tones: { readonly shell: Ramp; readonly metal: Ramp; readonly water: string },
-): Shape[] {
-  const { shell, metal, water } = tones;
+function openStages(pen: Pen, half: number, top: number, bottom: number): Shape[] {
+  const { pump: shell, steel: metal, water } = pen.tones;
+  const centre = pen.x(0);
+  const room = bottom - top;
   const right = centre + half * 0.86;
-  const count = Math.max(3, Math.round(room / Math.max(LEAST_STAGE_PX, STAGE * down)));
+  const count = Math.max(3, Math.round(room / Math.max(LEAST_STAGE_PX, STAGE * pen.down)));
   const step = room / count;
   const shaft = Math.max(1.2, half * 0.1);
   const reach = right - centre;

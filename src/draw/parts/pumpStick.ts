@@ -68,8 +68,8 @@ export function drawPumpStick(
           ),
         ];
   return group('pumpBody', [
-    ...round('pump', left, top, width, intake - ring / 2 - top, pump),
-    ...round('motor', left, intake + ring / 2, width, bottom - intake - ring / 2, motor),
+    ...round('pump', { left, width, top, height: intake - ring / 2 - top }, pump),
+    ...round('motor', { left, width, top: intake + ring / 2, height: bottom - intake - ring / 2 }, motor),
     rect('intake', left, intake - ring / 2, width, ring, { fill: rubber.shadow }),
     rect('outline', left, top, width, bottom - top, {
       rx: 2,
@@ -82,11 +82,15 @@ export function drawPumpStick(
   ]);
 }
 
+interface Stretch extends Pick<PumpStick, 'left' | 'width' | 'top'> {
+  readonly height: number;
+}
+
 /** A round body as three flat strips: a highlight left of the middle, a shade at the right. */
-function round(key: string, x: number, y: number, width: number, height: number, ramp: Ramp): Shape[] {
+function round(key: string, { left, width, top, height }: Stretch, ramp: Ramp): Shape[] {
   return [
-    rect(`${key}/body`, x, y, width, height, { rx: 2, fill: ramp.base }),
-    rect(`${key}/light`, x + width * 0.16, y, width * 0.2, height, { fill: ramp.light }),
-    rect(`${key}/shade`, x + width * 0.76, y, width * 0.24, height, { fill: ramp.shadow }),
+    rect(`${key}/body`, left, top, width, height, { rx: 2, fill: ramp.base }),
+    rect(`${key}/light`, left + width * 0.16, top, width * 0.2, height, { fill: ramp.light }),
+    rect(`${key}/shade`, left + width * 0.76, top, width * 0.24, height, { fill: ramp.shadow }),
   ];
 }

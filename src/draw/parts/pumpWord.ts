@@ -26,11 +26,15 @@ export function pumpWordSize(words: string, width: number, type: Measure): reado
   return [widest, lines.length * LINE + 4];
 }
 
-/**
- * @param width  room for it; where one line is too wide, one word a line is taken, and where these are too wide, none
- * @param y      middle of the words
- */
-export function drawPumpWord(words: string, x: number, y: number, width: number, ink: Ink, type: Measure): Shape[] {
+interface WordPlace {
+  /** Middle of the words [px]. */
+  readonly x: number;
+  readonly y: number;
+  /** Room for it: where one line is too wide, one word a line is taken, and where these are too wide, none [px]. */
+  readonly width: number;
+}
+
+export function drawPumpWord(words: string, { x, y, width }: WordPlace, ink: Ink, type: Measure): Shape[] {
   const lines = linesOf(words, width, type);
   if (lines.some((each) => type.width(each, SIZE, 600) > width)) return [];
   return lines.map((each, i) => {

@@ -34,7 +34,9 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
   const to = Math.min(leaves, pen.bottom + 0.2);
   const pieces = Math.max(2, Math.min(12, Math.ceil((to - from) / 0.8)));
   let d = to > from ? curveDown(x, pen.y(from), pen.y(to), pieces) : '';
-  if (leaves < pen.bottom) d += toEye(pen, x(pen.y(leaves)), leaves, place, d === '');
+  if (leaves < pen.bottom)
+    d +=
+      (d === '' ? `M${pxText(x(pen.y(leaves)))} ${pxText(pen.y(leaves))}` : '') + toEye(pen, x(pen.y(leaves)), place);
   const wide = Math.max(2.2, part.radius * 2 * pen.across);
   const hook =
     part.top > pen.top && place.tied === 'casing hook' && !atEye
@@ -93,11 +95,10 @@ function drawStopper(pen: Pen, x: number, y: number, wide: number): Shape {
   return circle('stopper', x, y, Math.max(3.4, wide), { fill: rope, stroke: steel.edge, 'stroke-width': 0.8 });
 }
 
-function toEye(pen: Pen, x: number, leaves: Metres, { eye }: RopePlace, alone: boolean): string {
-  const top = pen.y(leaves);
+function toEye(pen: Pen, x: number, { eye }: RopePlace): string {
   const bottom = pen.y(eye.depth);
   const end = pen.x(eye.offset);
-  return `${alone ? `M${pxText(x)} ${pxText(top)}` : ''}C${pxText(x)} ${pxText(bottom)} ${pxText(x)} ${pxText(bottom + 2)} ${pxText(end)} ${pxText(bottom)}`;
+  return `C${pxText(x)} ${pxText(bottom)} ${pxText(x)} ${pxText(bottom + 2)} ${pxText(end)} ${pxText(bottom)}`;
 }
 
 /** A hook fixed to the casing's inside: metal with an edge, so that it is seen on light and on dark. */

@@ -34,16 +34,17 @@ export function drawTankTee({ box, riser, halfRiser, over, under }: TankTeeOnPap
     ...(ports === '' ? [] : [path('ports', ports, line)]),
     turned(
       'body',
-      (top + bottom) / 2,
-      [
-        [left, tall * 0.62],
-        [left + tall * 0.7, tall * 0.62],
-        [left + tall * 0.7, tall / 2],
-        [right, tall / 2],
-      ],
+      {
+        centre: (top + bottom) / 2,
+        profile: [
+          [left, tall * 0.62],
+          [left + tall * 0.7, tall * 0.62],
+          [left + tall * 0.7, tall / 2],
+          [right, tall / 2],
+        ],
+        lying: true,
+      },
       brass,
-      {},
-      true,
     ),
   ]);
 }

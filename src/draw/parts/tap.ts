@@ -5,17 +5,12 @@ import { group, path } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { block } from './outline.ts';
 import type { Pen } from './pen.ts';
+import type { Piece } from './piece.ts';
 import { turned } from './turned.ts';
 
-export interface TapPlace {
-  /** Ends of its tee along the line, and the line's middle and half thickness [px]. */
-  readonly from: number;
-  readonly to: number;
-  readonly middle: number;
-  readonly half: number;
-}
-
-export function drawTap(part: PlacedPart, pen: Pen, { from, to, middle, half }: TapPlace): Shape {
+/** @param line  the stretch of it that the tap's tee takes */
+export function drawTap(part: PlacedPart, pen: Pen, line: Piece): Shape {
+  const { from, to, middle, half } = line;
   const { steel, brass } = pen.tones;
   const x = (from + to) / 2;
   const top = pen.y(part.top);
@@ -31,14 +26,15 @@ export function drawTap(part: PlacedPart, pen: Pen, { from, to, middle, half }: 
   return group(part.key, [
     turned(
       'saddle',
-      middle,
-      [
-        [from, half * 1.25],
-        [to, half * 1.25],
-      ],
+      {
+        centre: middle,
+        profile: [
+          [from, half * 1.25],
+          [to, half * 1.25],
+        ],
+        lying: true,
+      },
       steel,
-      {},
-      true,
     ),
     path(
       'spout',

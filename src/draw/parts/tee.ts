@@ -28,28 +28,31 @@ export function drawTee(part: PlacedPart, pen: Pen, ramp: Ramp, { branchTop, bra
   return group(part.key, [
     turned(
       'branch',
-      middle,
-      [
-        [centre, branch],
-        [end - 4, branch],
-        [end - 4, branch * 1.2],
-        [end, branch * 1.2],
-      ],
+      {
+        centre: middle,
+        profile: [
+          [centre, branch],
+          [end - 4, branch],
+          [end - 4, branch * 1.2],
+          [end, branch * 1.2],
+        ],
+        lying: true,
+      },
       ramp,
-      {},
-      true,
     ),
     turned(
       'run',
-      centre,
-      [
-        [top, half * 1.1],
-        [top + bead, half * 1.1],
-        [top + bead, half * 0.92],
-        [bottom - bead, half * 0.92],
-        [bottom - bead, half * 1.1],
-        [bottom, half * 1.1],
-      ],
+      {
+        centre,
+        profile: [
+          [top, half * 1.1],
+          [top + bead, half * 1.1],
+          [top + bead, half * 0.92],
+          [bottom - bead, half * 0.92],
+          [bottom - bead, half * 1.1],
+          [bottom, half * 1.1],
+        ],
+      },
       ramp,
     ),
   ]);
@@ -62,7 +65,7 @@ export function drawPlug(part: PlacedPart, pen: Pen, ramp: Ramp): Shape {
   const bottom = pen.y(part.bottom);
   const head = Math.max(4, bottom - top);
   return group(part.key, [
-    cylinder('head', centre, half * 0.5, bottom - head, bottom, ramp),
+    cylinder('head', { middle: centre, half: half * 0.5, from: bottom - head, to: bottom }, ramp),
     path('flat', block(centre - half * 0.9, bottom - head * 0.35, centre + half * 0.9, bottom), {
       fill: ramp.base,
       stroke: ramp.edge,

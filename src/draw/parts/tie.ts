@@ -31,13 +31,15 @@ export function drawGuard(part: PlacedPart, pen: Pen, offset: Metres): Shape {
   return group(part.key, [
     turned(
       'ring',
-      pen.x(offset),
-      [
-        [top, half * 0.8],
-        [top + bulge, half],
-        [bottom - bulge, half],
-        [bottom, half * 0.8],
-      ],
+      {
+        centre: pen.x(offset),
+        profile: [
+          [top, half * 0.8],
+          [top + bulge, half],
+          [bottom - bulge, half],
+          [bottom, half * 0.8],
+        ],
+      },
       pen.tones.rubber,
     ),
   ]);

@@ -30,8 +30,8 @@ export function drawTorqueArrestor(
   const bottom = pen.y(part.bottom);
   const bandTall = Math.min(6, (bottom - top) * 0.14);
   const arms =
-    arm(pen.x(-place.boreRadius), centre - hub, top, bottom, thick, 1) +
-    arm(pen.x(place.boreRadius), centre + hub, top, bottom, thick, -1);
+    arm({ wall: pen.x(-place.boreRadius), hub: centre - hub, top, bottom }, thick) +
+    arm({ wall: pen.x(place.boreRadius), hub: centre + hub, top, bottom }, -thick);
   const band = (key: string, y: number): Shape =>
     rect(key, centre - hub * 1.24, y, hub * 2.48, bandTall, { fill: steel.base, stroke: steel.edge });
   return group(part.key, [
@@ -49,14 +49,24 @@ export function drawTorqueArrestor(
   ]);
 }
 
+/** Where an arm stands [px]. */
+interface Arm {
+  readonly wall: number;
+  readonly hub: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 /**
  * One arm from hub to bore and back. A cubic reaches three quarters of the way to its control points, so the controls
  * stand a third beyond the wall: the arm's outer edge then touches the bore exactly.
+ *
+ * @param inward  its thickness, from the wall to the right [px]
  */
-function arm(wall: number, hub: number, top: number, bottom: number, thick: number, inward: 1 | -1): string {
+function arm({ wall, hub, top, bottom }: Arm, inward: number): string {
   const outer = hub + (wall - hub) / 0.75;
-  const inner = hub + (wall + inward * thick - hub) / 0.75;
-  const lip = Math.min(thick, (bottom - top) * 0.1);
+  const inner = hub + (wall + inward - hub) / 0.75;
+  const lip = Math.min(Math.abs(inward), (bottom - top) * 0.1);
   const reach = (bottom - top) * 0.12;
   return (
     `M${pxText(hub)} ${pxText(top)}C${pxText(outer)} ${pxText(top + reach)} ${pxText(outer)} ${pxText(bottom - reach)} ${pxText(hub)} ${pxText(bottom)}` +

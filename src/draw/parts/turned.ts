@@ -1,9 +1,9 @@
 /** A body turned about its axis, shaded with flat strips: pipes, pumps, fittings, caps. */
 import type { Attributes, Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
-import type { Point } from '../shapes.ts';
+import { group, path, type Point } from '../shapes.ts';
 import { straight } from './outline.ts';
 import type { Ramp } from '../theme.ts';
+import type { Piece } from './piece.ts';
 
 /** Half width at a distance along the axis, in pixels. */
 export type Profile = readonly (readonly [along: number, half: number])[];
@@ -30,8 +30,21 @@ const SLIM: readonly Strip[] = [
 ];
 const SLIM_WIDTH = 20;
 
+/** A body on paper. */
+export interface Turned {
+  /** Where its axis is [px]: an x, or of a lying body a y. */
+  readonly centre: number;
+  /** Along its axis: down, or of a lying body to the right. */
+  readonly profile: Profile;
+  readonly lying?: boolean;
+  /** Three tones do, whatever the width: half of it is cut open anyway. */
+  readonly few?: boolean;
+  /** Of its outline, besides what its ramp says. */
+  readonly attrs?: Attributes;
+}
+
 /** The strip between two fractions of a profile as one closed path. */
-function strip(profile: Profile, centre: number, from: number, to: number, lying: boolean): string {
+function strip({ profile, centre, lying = false }: Turned, from: number, to: number): string {
   const count = profile.length;
   const points = new Array<Point>(2 * count);
   for (let i = 0; i < count; i++) {
@@ -44,51 +57,27 @@ function strip(profile: Profile, centre: number, from: number, to: number, lying
   return straight(points);
 }
 
-/**
- * @param lying  true when the axis is level: `centre` is then a y and `along` an x
- * @param few    three tones do, whatever the width: half of it is cut open anyway
- */
-export function turned(
-  key: string,
-  centre: number,
-  profile: Profile,
-  ramp: Ramp,
-  attrs: Attributes = {},
-  lying = false,
-  few = false,
-): Shape {
-  const widest = profile.reduce((most, [, half]) => Math.max(most, half), 0) * 2;
-  const slim = few || widest < SLIM_WIDTH;
+export function turned(key: string, body: Turned, ramp: Ramp): Shape {
+  const widest = body.profile.reduce((most, [, half]) => Math.max(most, half), 0) * 2;
+  const slim = body.few === true || widest < SLIM_WIDTH;
   const shapes = [
-    path('outline', strip(profile, centre, -1, 1, lying), {
+    path('outline', strip(body, -1, 1), {
       fill: slim ? ramp.shade : ramp.shadow,
       stroke: ramp.edge,
-      ...attrs,
+      ...body.attrs,
     }),
   ];
   for (const { key: name, tone, from, to } of slim ? SLIM : FULL) {
-    shapes.push(path(name, strip(profile, centre, from, to, lying), { fill: ramp[tone] }));
+    shapes.push(path(name, strip(body, from, to), { fill: ramp[tone] }));
   }
   return group(key, shapes);
 }
 
 /** A plain cylinder standing between two levels. */
-export const cylinder = (
-  key: string,
-  centre: number,
-  half: number,
-  top: number,
-  bottom: number,
-  ramp: Ramp,
-  attrs: Attributes = {},
-): Shape =>
-  turned(
-    key,
-    centre,
-    [
-      [top, half],
-      [bottom, half],
-    ],
-    ramp,
-    attrs,
-  );
+export function cylinder(key: string, { middle, half, from, to }: Piece, ramp: Ramp): Shape {
+  const profile: Profile = [
+    [from, half],
+    [to, half],
+  ];
+  return turned(key, { centre: middle, profile }, ramp);
+}

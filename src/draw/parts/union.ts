@@ -3,35 +3,30 @@ import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { stroke } from './outline.ts';
 import type { Ramp } from '../theme.ts';
+import type { Piece } from './piece.ts';
 import { turned } from './turned.ts';
 
-export interface UnionPlace {
-  readonly key: string;
-  /** Its ends along the line, its middle, and half of the line's thickness [px]. */
-  readonly from: number;
-  readonly to: number;
-  readonly middle: number;
-  readonly half: number;
-}
-
-export function drawUnion({ key, from, to, middle, half }: UnionPlace, ramp: Ramp): Shape {
+/** @param line  the stretch of it that the union takes */
+export function drawUnion(key: string, line: Piece, ramp: Ramp): Shape {
+  const { from, to, middle, half } = line;
   const at = (share: number): number => from + (to - from) * share;
   const ring = stroke(at(0.4), middle - half * 1.5, at(0.4), middle + half * 1.5);
   return group(key, [
     turned(
       'body',
-      middle,
-      [
-        [from, half],
-        [at(0.28), half],
-        [at(0.28), half * 1.5],
-        [at(0.72), half * 1.5],
-        [at(0.72), half * 1.2],
-        [to, half * 1.2],
-      ],
+      {
+        centre: middle,
+        profile: [
+          [from, half],
+          [at(0.28), half],
+          [at(0.28), half * 1.5],
+          [at(0.72), half * 1.5],
+          [at(0.72), half * 1.2],
+          [to, half * 1.2],
+        ],
+        lying: true,
+      },
       ramp,
-      {},
-      true,
     ),
     path('ring', ring + stroke(at(0.72), middle - half * 1.2, at(0.72), middle + half * 1.2), {
       stroke: ramp.edge,

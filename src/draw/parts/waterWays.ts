@@ -4,7 +4,7 @@ import type { Solution } from '../../model/solution.ts';
 import { kindsWith } from '../kinds.ts';
 import type { Point } from '../shapes.ts';
 import type { FlowWay } from './flowMarks.ts';
-import type { StringAxis } from './stringAxis.ts';
+import { stringAxisOf, type StringAxis } from './stringAxis.ts';
 
 /** Where depths and distances from the bore's axis are on paper. */
 export interface WayPlace {
@@ -42,13 +42,9 @@ const STEP = 8;
  *
  * @param least  a body that is shorter is drawn this tall [px]
  */
-export function waysUp(
-  { parts, facts }: Solution,
-  axis: StringAxis,
-  place: WayPlace,
-  outlet: Outlet | null,
-  least = 0,
-): FlowWay[] {
+export function waysUp(solution: Solution, place: WayPlace, outlet: Outlet | null, least = 0): FlowWay[] {
+  const { parts, facts } = solution;
+  const axis = stringAxisOf(solution);
   const pipe = parts.find(({ kind }) => kind === 'dropPipe');
   if (pipe === undefined) return [];
   const half = halfIn(facts.dropPipe.insideDiameter / 2, place);

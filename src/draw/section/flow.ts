@@ -40,12 +40,12 @@ function drawMarks(solution: Solution, moment: Moment, frame: SectionFrame, { re
   if (inflow !== 'none') {
     const half = INFLOW_HALF[inflow];
     const ways = recall('waysIn', [facts.well, bore, frame, half], () => waysIn(solution, frame.pen, half));
-    shapes.push(drawFlow('in', ways, moment.flow, { stroke: ink.static, width: half * 0.42 }, frame));
+    shapes.push(drawFlow('in', ways, { stroke: ink.static, width: half * 0.42, phase: moment.flow }, frame));
   }
   if (flows(moment, facts.string.arrow)) {
     const from = [parts, facts.dropPipe, facts.well, facts.top, bore, frame];
     const ways = recall('waysUp', from, () => courseUp(solution, frame));
-    shapes.push(drawFlow('up', ways, moment.flow, { stroke: inkInPipe(solution, frame), width: 1.5 }, frame));
+    shapes.push(drawFlow('up', ways, { stroke: inkInPipe(solution, frame), width: 1.5, phase: moment.flow }, frame));
   }
   return shapes;
 }
@@ -61,7 +61,7 @@ function courseUp(solution: Solution, frame: SectionFrame): FlowWay[] {
   const pipe = parts.find(({ key }) => key === 'dropPipe');
   const bendTo = pen.x(pipe === undefined ? 0 : axis.pipe(pipe.top));
   const outlet = line === undefined ? null : { y, bendTo, from: bendTo, to: house };
-  return waysUp(solution, axis, pen, outlet, SYMBOL);
+  return waysUp(solution, pen, outlet, SYMBOL);
 }
 
 /** The pipe is closed at this scale: marks lie on its wall, pale on dark plastic and dark on all else. From near it is cut open. */
@@ -80,5 +80,6 @@ function wordUnderPump({ facts, bore }: Solution, pumping: boolean, frame: Secti
   const hole = bore.find((stretch) => stretch.bottom >= bottom) ?? bore[bore.length - 1];
   if (hole === undefined || y < frame.top || y + 8 > Math.min(frame.bottom, frame.y(facts.well.bottom))) return [];
   const words = pumpWord(frame.words, pumping);
-  return drawPumpWord(words, frame.axis, y, 2 * hole.insideRadius * frame.kx - 2, frame.ink, frame.type);
+  const place = { x: frame.axis, y, width: 2 * hole.insideRadius * frame.kx - 2 };
+  return drawPumpWord(words, place, frame.ink, frame.type);
 }

@@ -117,7 +117,7 @@ function drawTankSign(facts: Facts, left: number, width: number, ground: number,
   const level = box.top + 8;
   return [
     drawOpenTank({ box, level, tones, whole: false }),
-    drawFloat([from, box.top + 3], from + 8, level, 2.4, tones),
+    drawFloat([from, box.top + 3], { x: from + 8, y: level, r: 2.4 }, tones),
   ];
 }
 

@@ -36,8 +36,7 @@ export function drawAnnulus(stage: Stage): Shape[] {
     place(
       stage,
       { key: 'grout', kind: 'grout', top: 0, bottom: grouted },
-      pen.x(insideRadius),
-      pen.x(ring.outsideRadius),
+      { left: pen.x(insideRadius), right: pen.x(ring.outsideRadius) },
     );
   }
   const screen = intake.kind === 'screen' ? bore.find(({ kind }) => kind === 'screen') : undefined;

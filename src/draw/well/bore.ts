@@ -4,6 +4,7 @@ import type { BoreStretch } from '../../model/solution.ts';
 import { surfaceOf } from '../moment.ts';
 import { drawOpenHole } from '../parts/openHole.ts';
 import { block } from '../parts/outline.ts';
+import type { Pen } from '../parts/pen.ts';
 import type { Shape } from '../scene.ts';
 import { path, rect } from '../shapes.ts';
 import { counter } from './counter.ts';
@@ -26,30 +27,46 @@ export function drawBore(stage: Stage): Shape[] {
     const key = name(stretch.kind);
     if (!within(stage, stretch.top, stretch.bottom)) continue;
     const level = surface === null ? stretch.bottom : Math.min(stretch.bottom, Math.max(stretch.top, surface));
-    shapes.push(...fillStretch(stage, `${key}/air`, stretch, stretch.top, level, pen.tones.bore));
-    shapes.push(...fillStretch(stage, `${key}/water`, stretch, level, stretch.bottom, pen.tones.water));
+    shapes.push(
+      ...fillStretch(stage, `${key}/air`, stretch, { top: stretch.top, bottom: level, fill: pen.tones.bore }),
+    );
+    shapes.push(
+      ...fillStretch(stage, `${key}/water`, stretch, { top: level, bottom: stretch.bottom, fill: pen.tones.water }),
+    );
     const from = Math.max(stretch.top, levels.static ?? level);
-    if (from < level && within(stage, from, level)) shapes.push(drawnDown(stage, key, stretch, from, level));
+    if (from < level && within(stage, from, level))
+      shapes.push(drawnDown(pen, key, stretch, { top: from, bottom: level }));
     const { kind, top, bottom } = stretch;
-    place(stage, { key: kind, kind, top, bottom }, pen.x(stretch.insideRadius), pen.x(stretch.outsideRadius));
+    place(
+      stage,
+      { key: kind, kind, top, bottom },
+      { left: pen.x(stretch.insideRadius), right: pen.x(stretch.outsideRadius) },
+    );
   }
   shapes.push(...drawFilledUp(stage));
   return shapes;
+}
+
+/** What of a stretch is filled. */
+interface Filled {
+  readonly top: Metres;
+  readonly bottom: Metres;
+}
+
+/** As it is drawn [px]: no farther past the frame's edges than a line is wide. */
+function onPaper({ top, bottom }: Filled, pen: Pen): { readonly from: number; readonly tall: number } {
+  const from = pen.y(Math.max(top, pen.top - 0.1));
+  return { from, tall: pen.y(Math.min(bottom, pen.bottom + 0.1)) - from };
 }
 
 function fillStretch(
   stage: Stage,
   key: string,
   stretch: BoreStretch,
-  top: Metres,
-  bottom: Metres,
-  fill: string,
+  { top, bottom, fill }: Filled & { readonly fill: string },
 ): Shape[] {
-  const {
-    solution: { bore },
-    pen,
-    ink,
-  } = stage;
+  const { solution, pen, ink } = stage;
+  const { bore } = solution;
   if (bottom - top < 1e-6 || !within(stage, top, bottom)) return [];
   if (stretch.kind === 'openHole') {
     const last = bottom === stretch.bottom && stretch === bore[bore.length - 1];
@@ -65,23 +82,15 @@ function fillStretch(
       }),
     ];
   }
-  const from = pen.y(Math.max(top, pen.top - 0.1));
-  const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
-  return [rect(key, pen.x(-stretch.insideRadius), from, stretch.insideRadius * 2 * pen.across, to - from, { fill })];
+  const { from, tall } = onPaper({ top, bottom }, pen);
+  return [rect(key, pen.x(-stretch.insideRadius), from, stretch.insideRadius * 2 * pen.across, tall, { fill })];
 }
 
-function drawnDown(
-  { pen }: Stage,
-  key: string,
-  { insideRadius, kind }: BoreStretch,
-  top: Metres,
-  bottom: Metres,
-): Shape {
-  const from = pen.y(Math.max(top, pen.top - 0.1));
-  const to = pen.y(Math.min(bottom, pen.bottom + 0.1));
+function drawnDown(pen: Pen, key: string, { insideRadius, kind }: BoreStretch, filled: Filled): Shape {
+  const { from, tall } = onPaper(filled, pen);
   // An open hole's wall wanders that much.
   const half = insideRadius * pen.across - (kind === 'openHole' ? 2 : 0);
-  return rect(`${key}/drawnDown`, pen.x(0) - half, from, 2 * half, to - from, {
+  return rect(`${key}/drawnDown`, pen.x(0) - half, from, 2 * half, tall, {
     fill: pen.tones.water,
     'fill-opacity': DRAWN_DOWN,
   });

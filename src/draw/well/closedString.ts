@@ -36,17 +36,16 @@ export function drawClosedString(stage: Stage, looks: SectionLooks): ClosedStrin
   const [pipe, rope, cable, probe] = [find('dropPipe'), find('rope'), find('cable'), find('probe')];
   const runs = runsOf(pipe, axis, pen);
   const pump = pumpStick(facts.pump, pen);
-  const probeOn = probe === undefined ? null : closedProbeOn(probe, pen, runs, pump);
+  const probeOn = probe === undefined ? null : closedProbeOn(probe, pen, runs, { pump, top: -facts.well.casingHeight });
   const small = smallParts(parts, looks, pump, stage);
   const shapes: Shape[] = [];
   if (rope !== undefined) shapes.push(closedRope(rope, pen, runs));
   if (cable !== undefined) shapes.push(closedCable(cable, pen, runs, pump));
-  if (probe !== undefined && probeOn !== null)
-    shapes.push(closedProbeWires(probe, pen, runs, probeOn, -facts.well.casingHeight));
+  if (probe !== undefined && probeOn !== null) shapes.push(closedProbeWires(probe, pen, runs, probeOn));
   if (pipe !== undefined) {
     const ramp = pipeRamp(facts.dropPipe.material, pen.tones);
     shapes.push(closedPipe(pipe, pen, { runs, ramp, carrier: spoolOver(stage, pipe), pumpTop: pump.top }));
-    place(stage, pipe, pen.x(0) - PIPE_HIT, pen.x(0) + PIPE_HIT);
+    place(stage, pipe, { left: pen.x(0) - PIPE_HIT, right: pen.x(0) + PIPE_HIT });
   }
   shapes.push(
     ...closedTies(
@@ -71,7 +70,7 @@ export function drawClosedString(stage: Stage, looks: SectionLooks): ClosedStrin
   });
   if (probe !== undefined && probeOn !== null && probe.bottom >= pen.top && probe.bottom <= pen.bottom) {
     shapes.push(closedProbe(probe, pen, runs, probeOn));
-    place(stage, probe, probeOn.left - 2, probeOn.right + 2, probeOn.head, probeOn.foot);
+    place(stage, probe, { left: probeOn.left - 2, right: probeOn.right + 2, top: probeOn.head, bottom: probeOn.foot });
   }
   return {
     shapes: [group('string', shapes)],
@@ -131,5 +130,10 @@ function placeSmall(part: PlacedPart, stage: Stage): void {
   const { solution, pen } = stage;
   const { middle, tall } = onPaper(part, pen);
   const half = Math.max(SYMBOL, boreRadiusAt(solution.bore, part.bottom) * pen.across * 0.9);
-  place(stage, part, pen.x(0) - half, pen.x(0) + half, middle - tall / 2, middle + tall / 2);
+  place(stage, part, {
+    left: pen.x(0) - half,
+    right: pen.x(0) + half,
+    top: middle - tall / 2,
+    bottom: middle + tall / 2,
+  });
 }

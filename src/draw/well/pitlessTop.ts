@@ -13,10 +13,8 @@ import { drawSplice } from '../parts/splice.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, rect } from '../shapes.ts';
 import { ANNULUS } from '../../model/annulus.ts';
-import { place, SLIDING_HALF } from './stage.ts';
-import type { Stage } from './stage.ts';
-import { casingRadii, drawBondOf, drawLine, drawWayOut, find } from './wayOut.ts';
-import type { Radii } from './wayOut.ts';
+import { place, placeRound, SLIDING_HALF, type Stage } from './stage.ts';
+import { casingRadii, drawBondOf, drawLine, drawWayOut, find, type Radii } from './wayOut.ts';
 
 /** The cable's plumb run begins this far under the casing top; above it hangs the spare loop. */
 const LOOP: Metres = inches(14);
@@ -43,17 +41,16 @@ export function drawPitlessTop(stage: Stage): Shape[] {
     shapes.push(drawRestoredGrout(stage, radii.outside, outletTop, outletBottom));
     shapes.push(drawLine(stage, line, end, Math.max(end, pen.x(radii.outside + ANNULUS))));
     shapes.push(drawPitlessAdapter(adapter, pen, at));
-    const box = pitlessBox(adapter, pen, at);
     const spots = pitlessSpots(adapter, pen, at);
-    place(stage, adapter, box.left, box.right, box.top, box.bottom, {
-      [adapter.key]: spots.body,
-      [SLIDING_HALF]: spots.slidingHalf,
+    place(stage, adapter, {
+      ...pitlessBox(adapter, pen, at),
+      spots: { [adapter.key]: spots.body, [SLIDING_HALF]: spots.slidingHalf },
     });
-    place(stage, line, end, right, outletTop, outletBottom);
+    place(stage, line, { left: end, right, top: outletTop, bottom: outletBottom });
   }
   // The nut is tightened from outside: nothing passes it within the reach of a wrench, wherever the window is.
   const clear = adapter === undefined || at === null ? -Infinity : nutFace(adapter, pen, at) + WRENCH * pen.across;
-  if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, line, clear));
+  if (cap !== undefined) shapes.push(...drawCapAndWay(stage, cap, radii, clear));
   shapes.push(...drawBondOf(stage, radii, cap?.bottom ?? radii.top));
   return shapes;
 }
@@ -77,14 +74,9 @@ function placeIn(
 }
 
 /** Cap, conduit out of it and loop under it; what hangs out of a cap over the window's edge is drawn all the same. */
-function drawCapAndWay(
-  stage: Stage,
-  cap: PlacedPart,
-  radii: Radii,
-  line: PlacedPart | undefined,
-  clear: number,
-): Shape[] {
+function drawCapAndWay(stage: Stage, cap: PlacedPart, radii: Radii, clear: number): Shape[] {
   const { pen } = stage;
+  const line = find(stage, 'buriedLine');
   const conduit = find(stage, 'conduit');
   const exit: readonly [number, number] = [
     pen.x(cap.radius) - 2,
@@ -105,7 +97,7 @@ function drawCapAndWay(
   if (cap.bottom > pen.top && cap.top < pen.bottom) {
     const vented = !isFlowing(stage.solution);
     shapes.push(drawCap(cap, pen, { casingTop: radii.top, casingOutsideRadius: radii.outside, vented }));
-    place(stage, cap, pen.x(-cap.radius), pen.x(cap.radius));
+    placeRound(stage, cap, cap.radius);
   }
   if (radii.top + LOOP > pen.top && cap.top < pen.bottom) shapes.push(drawSpareLoop(stage, radii, exit));
   return shapes;
@@ -159,7 +151,7 @@ function drawSpareLoop(stage: Stage, radii: Radii, exit: readonly [number, numbe
   const offset = (x(0.84) - pen.x(0)) / pen.across;
   const conductors = solution.facts.pump.wires + 1;
   const reach = Math.max(6, cable.radius * 2 * pen.across);
-  place(stage, splice, x(0.84) - reach, x(0.84) + reach);
+  place(stage, splice, { left: x(0.84) - reach, right: x(0.84) + reach });
   const joint = drawSplice(splice, pen, { offset, cableRadius: cable.radius, conductors, bare: true });
   return group('spareLoop', [...shapes, joint, toHouse], LINES);
 }

@@ -7,8 +7,7 @@ import { drawTap } from '../parts/tap.ts';
 import { branchEnd } from '../parts/tee.ts';
 import { drawUnion } from '../parts/union.ts';
 import type { Shape } from '../scene.ts';
-import { place } from './stage.ts';
-import type { Stage } from './stage.ts';
+import { place, type Stage } from './stage.ts';
 import { drawLine, find } from './wayOut.ts';
 
 /** Lengths along the line. Common practice, no source. */
@@ -30,14 +29,14 @@ export function drawSealLine(stage: Stage, line: PlacedPart, tee: PlacedPart): S
   const over: Shape[] = [];
   if (union !== undefined) {
     const to = at + Math.max(11, UNION * pen.across);
-    over.push(drawUnion({ key: union.key, from: at, to, middle, half }, pen.tones.steel));
-    place(stage, union, at, to, middle - half * 1.5, middle + half * 1.5);
+    over.push(drawUnion(union.key, { from: at, to, middle, half }, pen.tones.steel));
+    place(stage, union, { left: at, right: to, top: middle - half * 1.5, bottom: middle + half * 1.5 });
     at = to;
   }
   if (tap !== undefined) {
     const to = at + Math.max(8, TAP_TEE * pen.across);
     over.push(drawTap(tap, pen, { from: at, to, middle, half }));
-    place(stage, tap, at, to, pen.y(tap.top), bottom);
+    place(stage, tap, { left: at, right: to, top: pen.y(tap.top), bottom });
     at = to;
   }
   if (support !== undefined) {
@@ -45,8 +44,8 @@ export function drawSealLine(stage: Stage, line: PlacedPart, tee: PlacedPart): S
     const foot = Math.max(8, support.radius * pen.across * 1.5);
     const x = Math.max(at, conduit === undefined ? at : conduit.right + CLEAR_PX + foot);
     shapes.push(drawLineSupport(support, pen, x, bottom));
-    place(stage, support, x - foot, x + foot, bottom, pen.y(support.bottom));
+    place(stage, support, { left: x - foot, right: x + foot, top: bottom, bottom: pen.y(support.bottom) });
   }
-  place(stage, line, at, right, top, bottom);
+  place(stage, line, { left: at, right, top, bottom });
   return [...shapes, drawLine(stage, line, at, null), ...over];
 }

@@ -12,10 +12,8 @@ import { drawPlug, drawTee } from '../parts/tee.ts';
 import type { Shape } from '../scene.ts';
 import { group, path } from '../shapes.ts';
 import { drawSealLine } from './sealLine.ts';
-import { place } from './stage.ts';
-import type { Stage } from './stage.ts';
-import { casingRadii, drawBondOf, drawWayOut, find } from './wayOut.ts';
-import type { Radii } from './wayOut.ts';
+import { placeRound, type Stage } from './stage.ts';
+import { casingRadii, drawBondOf, drawWayOut, find, type Radii } from './wayOut.ts';
 
 export function drawSealTop(stage: Stage): Shape[] {
   const {
@@ -52,7 +50,7 @@ export function drawSealTop(stage: Stage): Shape[] {
     const paper = lineOnPaper(line, pen);
     shapes.push(...drawSealLine(stage, line, tee));
     shapes.push(drawTee(tee, pen, steel, { branchTop: paper.top, branchBottom: paper.bottom }));
-    place(stage, tee, pen.x(-tee.radius), pen.x(tee.radius));
+    placeRound(stage, tee, tee.radius);
   }
   for (const part of parts) {
     if (part.key === 'nipple/top') shapes.push(drawNipple(part, pen, steel));
@@ -60,7 +58,7 @@ export function drawSealTop(stage: Stage): Shape[] {
   }
   if (plug !== undefined) {
     shapes.push(drawPlug(plug, pen, pen.tones.brass));
-    place(stage, plug, pen.x(-plug.radius), pen.x(plug.radius));
+    placeRound(stage, plug, plug.radius);
   }
   shapes.push(
     drawSeal(seal, pen, {
@@ -74,7 +72,7 @@ export function drawSealTop(stage: Stage): Shape[] {
     }),
   );
   shapes.push(...drawPassing(stage, seal));
-  place(stage, seal, pen.x(-radii.outside), pen.x(radii.outside));
+  placeRound(stage, seal, radii.outside);
   shapes.push(...drawBondOf(stage, radii, seal.top));
   return shapes;
 }

@@ -44,25 +44,18 @@ export interface Stage {
 
 export const within = ({ pen }: Stage, top: Metres, bottom: Metres): boolean => bottom > pen.top && top < pen.bottom;
 
-/** Notes where a part stands, for labels, marks and the pointer. */
+/** Notes where a part stands, for labels, marks and the pointer: at its own depths unless it says others [px]. */
 export function place(
-  stage: Stage,
+  { placed, pen }: Stage,
   part: Pick<PlacedPart, 'key' | 'kind' | 'top' | 'bottom'>,
-  left: number,
-  right: number,
-  top?: number,
-  bottom?: number,
-  spots?: Readonly<Record<string, Point>>,
+  on: Pick<Placed, 'left' | 'right' | 'spots'> & Partial<Pick<Placed, 'top' | 'bottom'>>,
 ): void {
-  stage.placed.push({
-    part: part.key,
-    kind: part.kind,
-    left,
-    right,
-    top: top ?? stage.pen.y(part.top),
-    bottom: bottom ?? stage.pen.y(part.bottom),
-    ...(spots === undefined ? {} : { spots }),
-  });
+  placed.push({ part: part.key, kind: part.kind, top: pen.y(part.top), bottom: pen.y(part.bottom), ...on });
+}
+
+/** The same of what reaches as far to both sides of the axis. */
+export function placeRound(stage: Stage, part: PlacedPart, radius: Metres): void {
+  place(stage, part, { left: stage.pen.x(-radius), right: stage.pen.x(radius) });
 }
 
 export function pipeWall(material: PipeMaterial, tones: Tones): Cut {

@@ -31,8 +31,7 @@ import { valveOpenAt } from '../moment.ts';
 import type { Shape } from '../scene.ts';
 import { group } from '../shapes.ts';
 import { BARB_UP, OF_THE_TOP } from './nearParts.ts';
-import { pipeWall, place, within } from './stage.ts';
-import type { Stage } from './stage.ts';
+import { pipeWall, place, placeRound, within, type Stage } from './stage.ts';
 
 /** The cable's plumb run begins this far under the casing top, below its spare loop. */
 const LOOP: Metres = inches(14);
@@ -62,14 +61,12 @@ const DRAWERS: Readonly<Record<StringKind, Drawer | null>> = {
   nipple: (part, { pen, offset }) => drawNipple(part, pen, pen.tones.steel, offset(part)),
   coupling: (part, { pen, offset }) => drawCoupling(part, pen, pen.tones.steel, offset(part)),
   checkValve: (part, { solution, pen, offset, moment }) =>
-    drawCheckValve(
-      part,
-      pen,
-      pen.tones.brass,
-      { arrow: solution.facts.string.arrow, open: valveOpenAt(moment, solution.facts.string.arrow) },
-      offset(part),
-      assumedDash(solution, 'string.checkValves'),
-    ),
+    drawCheckValve(part, pen, {
+      arrow: solution.facts.string.arrow,
+      open: valveOpenAt(moment, solution.facts.string.arrow),
+      offset: offset(part),
+      dash: assumedDash(solution, 'string.checkValves'),
+    }),
   flowLimiter: (part, { pen }) => drawFlowLimiter(part, pen),
   pump: (part, { pen }) => drawPump(part, pen),
   intake: (part, { pen }) => drawIntake(part, pen),
@@ -151,24 +148,25 @@ function note(part: PlacedPart, strung: Strung): void {
   const { pen, axis } = strung;
   if (part.kind === 'cableGuardStrip') return;
   if (part.kind === 'dropPipe') {
-    putLong(strung, part, axis.pipe, part.radius);
+    putLong(strung, part, axis.pipe);
   } else if (part.kind === 'probe') {
     const at = probeIn(strung, part).offset;
-    place(strung, part, pen.x(at - part.radius), pen.x(at + part.radius));
+    place(strung, part, { left: pen.x(at - part.radius), right: pen.x(at + part.radius) });
   } else if (part.kind === 'splice') {
     const at = axis.cable(middle(part));
-    place(strung, part, pen.x(at - part.radius * 1.5), pen.x(at + part.radius));
+    place(strung, part, { left: pen.x(at - part.radius * 1.5), right: pen.x(at + part.radius) });
   } else {
     const at = strung.offset(part);
     const reach = reachOf(part, strung);
-    place(strung, part, pen.x(at - reach), pen.x(at + reach));
+    place(strung, part, { left: pen.x(at - reach), right: pen.x(at + reach) });
   }
 }
 
 function probeIn({ solution, axis }: Strung, part: PlacedPart): ProbePlace {
   const { facts, bore, parts } = solution;
   // Past the cable's spare loop, up to what closes the casing.
-  return probePlace(part, parts, axis, boreRadiusAt(bore, part.bottom), -facts.well.casingHeight);
+  const room = { boreRadius: boreRadiusAt(bore, part.bottom), top: -facts.well.casingHeight };
+  return probePlace(part, parts, axis, room);
 }
 
 /** What runs through the window from edge to edge, and perhaps not plumb. */
@@ -176,14 +174,12 @@ function putLong(
   { pen, placed }: Strung,
   part: PlacedPart,
   run: (depth: Metres) => Metres,
-  reach: Metres,
-  from = part.top,
-  signAt?: number,
+  { from = part.top, signAt }: { readonly from?: Metres; readonly signAt?: number | undefined } = {},
 ): void {
   const top = Math.max(from, pen.top);
   const bottom = Math.min(part.bottom, pen.bottom);
   const at = pen.x(run((top + bottom) / 2));
-  const half = Math.max(3, reach * pen.across);
+  const half = Math.max(3, part.radius * pen.across);
   placed.push({
     part: part.key,
     kind: part.kind,
@@ -231,7 +227,8 @@ function drawOneClamp(part: PlacedPart, { solution, pen, pipeRadius, offset }: S
   );
   const at = bands.findIndex(({ key }) => key === part.key);
   const band = bands[at] ?? { key: part.key, top: pen.y(part.top), bottom: pen.y(part.bottom) };
-  return drawClamp(band, pen.x(offset(part)), pipeRadius * pen.across, at % 2 === 1, pen);
+  const grip = { centre: pen.x(offset(part)), half: pipeRadius * pen.across, right: at % 2 === 1 };
+  return drawClamp(band, grip, pen);
 }
 
 /** Round pipe and cable, whichever side the cable is on. */
@@ -260,7 +257,7 @@ function drawSleeve(shown: readonly PlacedPart[], strung: Strung): Shape[] {
   return shown
     .filter(({ kind }) => kind === 'shroud')
     .map((part) => {
-      place(strung, part, strung.pen.x(-part.radius), strung.pen.x(part.radius));
+      placeRound(strung, part, part.radius);
       return drawShroud(part, strung.pen, strung.pumpRadius);
     });
 }
@@ -287,7 +284,7 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
     shapes.push(recall('rope', [rope, pump, coverTop, underSeal, ...from], () => drawRope(rope, pen, axis, hung)));
     // What is wrong with a rope that leaves through the cap is wrong there.
     const out = tied === 'through cap' ? pen.y(upperEnd(rope, hung)) : undefined;
-    putLong(strung, rope, ropeRun(rope, axis, hung), rope.radius, rope.top, rope.top > pen.top ? out : undefined);
+    putLong(strung, rope, ropeRun(rope, axis, hung), { signAt: rope.top > pen.top ? out : undefined });
   }
   if (cable !== undefined && pump !== undefined && within(strung, cable.top, pump.bottom)) {
     const top = cable.top + (facts.top.kind === 'pitless' ? LOOP : -inches(1));
@@ -306,7 +303,7 @@ function drawLines(strung: Strung, { recall, same }: Memory, from: readonly unkn
         }),
       ),
     );
-    putLong(strung, cable, axis.cable, cable.radius, top);
+    putLong(strung, cable, axis.cable, { from: top });
   }
   const probe = parts.find(({ kind }) => kind === 'probe');
   if (probe !== undefined && pen.top < probe.bottom)

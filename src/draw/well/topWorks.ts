@@ -51,27 +51,28 @@ function drawClosed(stage: Stage): Shape[] {
   if (line !== undefined) {
     const from = adapter === undefined ? pen.x(0) : pen.x(radii.inside) - 2;
     const ramp = pipeRamp((facts.house.line ?? facts.dropPipe).material, pen.tones);
-    shapes.push(closedLine(line, from, right, ramp, ink.paper, pen));
+    shapes.push(closedLine(line, pen, { from, to: right, ramp, paper: ink.paper }));
     const y = pen.y((line.top + line.bottom) / 2);
-    place(stage, line, from, right - 2, y - 6, y + 6);
+    place(stage, line, { left: from, right: right - 2, top: y - 6, bottom: y + 6 });
   }
   if (adapter !== undefined) {
     shapes.push(closedAdapter(adapter, radii.inside, pen));
     const wall = pen.x(radii.inside);
     const y = pen.y((adapter.top + adapter.bottom) / 2);
-    place(stage, adapter, wall - 12, wall + 8, y - 6, y + 6);
+    place(stage, adapter, { left: wall - 12, right: wall + 8, top: y - 6, bottom: y + 6 });
   }
   const carrier = adapter ?? seal;
   const pipe = find(stage, 'dropPipe');
   if (carrier !== undefined && pipe !== undefined && hasNeck(pipe, carrier.bottom, pen)) {
     const half = Math.max(2.4, pipe.radius * pen.across * 0.8);
-    shapes.push(closedNeck(pen.y(carrier.bottom) - 2, pen.y(pipe.top) + 1, pen.x(axis.pipe(pipe.top)), half, pen));
+    const neck = { from: pen.y(carrier.bottom) - 2, to: pen.y(pipe.top) + 1, middle: pen.x(axis.pipe(pipe.top)), half };
+    shapes.push(closedNeck(neck, pen));
   }
   if (tee !== undefined && seal !== undefined) shapes.push(...closedStandpipe(tee, find(stage, 'plug'), seal, pen));
   if (cover !== undefined) {
     const on = closedCoverOn(cover, radii.top, pen);
     shapes.push(closedCover(cover, on, pen));
-    place(stage, cover, pen.x(0) - on.half, pen.x(0) + on.half, on.top, on.bottom);
+    place(stage, cover, { left: pen.x(0) - on.half, right: pen.x(0) + on.half, top: on.top, bottom: on.bottom });
   }
   return shapes;
 }

@@ -6,8 +6,7 @@ import { drawBuriedLine } from '../parts/buriedLine.ts';
 import { conduitWidth, drawConduit } from '../parts/conduit.ts';
 import type { Shape } from '../scene.ts';
 import { isBuriedOnBarbs } from '../../model/tables/pipeMaterials.ts';
-import { pipeWall, place } from './stage.ts';
-import type { Stage } from './stage.ts';
+import { pipeWall, place, type Stage } from './stage.ts';
 
 export const find = ({ solution }: Stage, kind: PartKind): PlacedPart | undefined =>
   solution.parts.find((part) => part.kind === kind);
@@ -71,13 +70,13 @@ export function drawWayOut(stage: Stage, conduit: PlacedPart, way: WayOut): Shap
     Number.isFinite(lineTop) && Math.abs(deepest - lineTop) < wide * 2
       ? Math.min(deepest, lineTop - wide / 2 - 7)
       : deepest;
-  place(stage, conduit, plumb - wide / 2, plumb + wide / 2, from[1], trench);
+  place(stage, conduit, { left: plumb - wide / 2, right: plumb + wide / 2, top: from[1], bottom: trench });
   return drawConduit(conduit, pen, { from, up, plumb, trench, to: right });
 }
 
 export function drawBondOf(stage: Stage, radii: Radii, capBottom: Metres): Shape[] {
   const bond = find(stage, 'bond');
   if (bond === undefined || bond.bottom < stage.pen.top || bond.top > stage.pen.bottom) return [];
-  place(stage, bond, stage.pen.x(-radii.outside) - 8, stage.pen.x(-radii.outside));
+  place(stage, bond, { left: stage.pen.x(-radii.outside) - 8, right: stage.pen.x(-radii.outside) });
   return [drawBond(bond, stage.pen, radii.outside, capBottom)];
 }

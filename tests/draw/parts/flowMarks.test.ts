@@ -13,7 +13,8 @@ const up: FlowWay = {
   half: 4,
   pitch: 24,
 };
-const marks = (ways: readonly FlowWay[], phase: number, box = BOX) => chevrons(drawFlow('up', ways, phase, LOOK, box));
+const marks = (ways: readonly FlowWay[], phase: number, box = BOX) =>
+  chevrons(drawFlow('up', ways, { ...LOOK, phase }, box));
 
 test('stand on the way, a pitch apart, with their tips where the water goes', () => {
   const drawn = marks([up], 0.5);

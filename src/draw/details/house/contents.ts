@@ -113,7 +113,8 @@ const DRAWN: Readonly<Partial<Record<HouseKind, (box: Box, stage: Stage) => read
   float: (box, { pen, boxes, solution }) => {
     const tank = boxes.get('tank') ?? box;
     const level = waterOf(tank, solution, pen);
-    return [drawFloat([tank.right, box.top], (box.left + box.right) / 2, level, (box.right - box.left) / 2, pen.tones)];
+    const ball = { x: (box.left + box.right) / 2, y: level, r: (box.right - box.left) / 2 };
+    return [drawFloat([tank.right, box.top], ball, pen.tones)];
   },
   disconnect: (box, { pen }) => [drawWallBox('disconnect', box, pen.tones)],
   controlBox: (box, { pen }) => [drawWallBox('controlBox', box, pen.tones)],
