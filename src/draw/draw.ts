@@ -3,21 +3,13 @@ import type { Metres } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
 import { show } from '../model/units.ts';
 import { short as english } from '../words/en/short.ts';
-import type { ShortLanguage } from '../words/words.ts';
 import { drawLens, drawPumpEnd, drawWellTop } from './details/index.ts';
 import type { DetailDrawer, DetailFrame, DetailScene } from './details/contract.ts';
 import type { Box } from './hatch/clip.ts';
 import { heavier } from './heavier.ts';
 import { joined } from './joined.ts';
-import {
-  atScale,
-  captionWidth,
-  layoutSheet,
-  withHouse,
-  type DetailPlace,
-  type SectionLayout,
-  type SheetLayout,
-} from './layout.ts';
+import { atScale, captionWidth, layoutSheet, withHouse } from './layout.ts';
+import type { DetailPlace, SectionLayout, SheetLayout } from './layout.ts';
 import type { DetailLooks, Looks, SectionLooks } from './looks.ts';
 import { forgetful, memoryUnder, type Memory } from './memory.ts';
 import { momentOf } from './moment.ts';
@@ -28,15 +20,15 @@ import { crop, rect } from './shapes.ts';
 import { drawSection, type SectionDrawing } from './section/drawSection.ts';
 import { sectionWindow, within } from './section/frame.ts';
 import { drawBrackets, whereIs } from './section/rail.ts';
-import { captionHeight, drawCaption } from './sheet/caption.ts';
+import { captionHeight, drawCaption, type Hand } from './sheet/caption.ts';
 import { describe } from './sheet/describe.ts';
 import { drawFrame, drawLink, drawScaleBar, drawScaleCaption, scaleCaption } from './sheet/frames.ts';
 import { drawHeading, subtitleLines, titleOf } from './sheet/heading.ts';
 import { drawLit } from './sheet/lit.ts';
 import { drawMat } from './sheet/mat.ts';
 import { isContrast, THEMES, type Ink } from './theme.ts';
-import { measureWith, type Measure } from './type/measure.ts';
-import type { DepthSpan, DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName } from './view.ts';
+import { measureWith } from './type/measure.ts';
+import type { DepthSpan, DepthWindow, DetailDrawing, FramePlace, Scene, View, ViewName, WordedView } from './view.ts';
 
 /** Without the house, unless the view brings its drawer. The view is whole: nothing is looked at twice. */
 export function drawSheet(solution: Solution, view: View): Scene {
@@ -51,16 +43,19 @@ export function drawWith(memory: Memory, judged: Solution, asked: View, kept?: r
   const { recall } = memory;
   const solution = asked.marks === false ? { ...judged, findings: [] } : judged;
   const paper = asked.paper ?? null;
-  const view = withoutMoment(paper === null ? asked : { ...asked, ...drawable(paper) });
+  const view: WordedView = {
+    words: english,
+    ...withoutMoment(paper === null ? asked : { ...asked, ...drawable(paper) }),
+  };
   const ink = THEMES[view.theme];
-  const { words = english } = view;
   const type = measureWith(view.spare ?? 1);
-  const { width, height, sheet, caption } = view;
+  const hand: Hand = { view, ink, type };
+  const { width, height, sheet, caption, words } = view;
   const room = [width, height, typeof sheet === 'object' ? 'at' : sheet, caption, type];
   const lines = recall('subtitle', [solution.facts.well, view.units, words, ...room], () =>
-    subtitleLines(solution, words, view.units, headingWidth(view), type),
+    subtitleLines(solution, view, headingWidth(view), type),
   );
-  const foot = caption === true ? captionHeight(judged, view, words, captionWidth(view), type) : 0;
+  const foot = caption === true ? captionHeight(judged, hand, captionWidth(view)) : 0;
   const whole = recall('layout', [lines.length, foot, ...room], () =>
     layoutSheet({ view, subtitleLines: lines.length, captionHeight: foot }),
   );
@@ -68,37 +63,36 @@ export function drawWith(memory: Memory, judged: Solution, asked: View, kept?: r
   const scaled = scale === null ? whole : atScale(whole, spanOf(solution), scale);
   const layout = scale === null || view.atHouse === undefined ? scaled : withHouse(scaled, whole);
   const section =
-    layout.section === null ? null : drawSection(solution, view, words, layout.section, ink, memoryUnder('O', memory));
+    layout.section === null ? null : drawSection(solution, view, layout.section, memoryUnder('O', memory));
   const details =
-    kept ??
-    layout.details.map((place) => drawDetail(solution, view, words, place, ink, type, memoryUnder(place.view, memory)));
+    kept ?? layout.details.map((place) => drawDetail(solution, place, hand, memoryUnder(place.view, memory)));
   const frames = [...(section === null ? [] : [section.place]), ...details.map(({ place }) => place)];
   const placed = joined([section?.hits ?? [], ...details.map(({ scene }) => scene.hits)]);
   const hits = view.pieces === undefined ? placed : hitsShown(placed, view.pieces);
   const marks = joined([section?.marks ?? [], ...details.map(({ scene }) => scene.marks)]);
+  const matted = detailShapes(
+    details,
+    { sheet: sheetOf(layout, paper), besideSection: section !== null },
+    hand,
+    memory,
+  );
+  const title = titleOf(solution, words);
   const drawn: Shape[] = [
     recall('paper', [layout, ink, paper], () => drawPaper(layout, paper, ink)),
     // A detail alone has the heading over its mat.
-    ...(section === null ? detailShapes(details, sheetOf(layout, paper), false, words, ink, type, memory) : []),
-    recall('heading', [solution.facts.title, words, lines, layout, ink, type], () =>
-      drawHeading(solution, words, lines, layout.heading, ink, type),
+    ...(section === null ? matted : []),
+    recall('heading', [title, lines, layout, ink, type], () =>
+      drawHeading({ title, lines }, layout.heading, ink, type),
     ),
-    ...(section === null
-      ? []
-      : [
-          ...sectionShapes(section, layout, scale, details, view.lens, ink, memory),
-          ...detailShapes(details, sheetOf(layout, paper), true, words, ink, type, memory),
-        ]),
+    ...(section === null ? [] : [...sectionShapes(section, { layout, scale, details }, view.lens, memory), ...matted]),
     ...drawLit(litIn(view), solution, hits, ink),
-    ...(layout.caption === null
-      ? []
-      : drawCaption(judged, view, words, layout.caption, { frames, marks, scale }, ink, type)),
+    ...(layout.caption === null ? [] : drawCaption(judged, hand, layout.caption, { frames, marks, scale })),
   ];
   const shapes = view.pieces === undefined ? drawn : showPieces(drawn, solution, view.pieces);
   return {
     width: layout.width,
     height: layout.height,
-    title: titleOf(solution, words),
+    title,
     describe: () => describe(judged, words, show(view.units)),
     background: ink.paper,
     paper,
@@ -148,23 +142,29 @@ function headingWidth(view: View): number {
   return layoutSheet({ view, subtitleLines: 1, captionHeight: 0 }).heading.width;
 }
 
+/** What stands on the sheet besides the section. */
+interface Beside {
+  readonly layout: SheetLayout;
+  /** Of depths; null on a screen. */
+  readonly scale: number | null;
+  readonly details: readonly DetailDrawing[];
+}
+
 function sectionShapes(
-  section: SectionDrawing,
-  layout: SheetLayout,
-  scale: number | null,
-  details: readonly DetailDrawing[],
+  { frame, place, shapes }: SectionDrawing,
+  { layout, scale, details }: Beside,
   lens: DepthSpan | undefined,
-  ink: Ink,
   { recall }: Memory,
 ): Shape[] {
-  const { frame, place } = section;
+  const { ink } = frame;
   const chips = layout.section?.chips;
   const bracketX = layout.section?.bracketX ?? null;
   // What stands in the house is at no depth of the well.
   const places = details.map((detail) => detail.place).filter((each) => each.view !== 'D');
-  const words = scaleCaption(place, scale, frame.words, frame.show, frame.type);
+  const words = scaleCaption(place, scale, frame);
+  const at = (depth: Metres): number => within(frame, frame.y(depth));
   return [
-    ...section.shapes,
+    ...shapes,
     ...(bracketX === null
       ? []
       : recall('brackets', [...places, lens, frame, bracketX], () => drawBrackets(places, lens, frame, bracketX))),
@@ -173,15 +173,10 @@ function sectionShapes(
       : places
           .filter((each) => whereIs(each, frame) === null)
           .map((each) =>
-            recall(`link/${each.view}`, [each, chips, frame, ink], () =>
-              drawLink(
-                each,
-                chips.x + chips.width + 4,
-                within(frame, frame.y(each.topDepth)),
-                within(frame, frame.y(each.bottomDepth)),
-                ink,
-              ),
-            ),
+            recall(`link/${each.view}`, [each, chips, frame], () => {
+              const x = chips.x + chips.width + 4;
+              return drawLink(each, { x, top: at(each.topDepth), bottom: at(each.bottomDepth) }, ink);
+            }),
           )),
     ...(scale === null ? [] : [drawScaleBar(place, scale, frame.show, ink)]),
     recall('scaleCaption', [words, layout, ink], () =>
@@ -192,36 +187,30 @@ function sectionShapes(
 
 function drawDetail(
   solution: Solution,
-  view: View,
-  words: ShortLanguage,
   { view: name, box }: DetailPlace,
-  ink: Ink,
-  type: Measure,
+  { view, ink, type }: Hand,
   memory: Memory,
 ): DetailDrawing {
+  const { units, words, theme, held, moment, lit, pieces } = view;
+  const size = { x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top };
   const frame: DetailFrame = {
     view: name,
-    x: box.left,
-    y: box.top,
-    width: box.right - box.left,
-    height: box.bottom - box.top,
-    units: view.units,
+    ...size,
+    units,
     words,
-    theme: view.theme,
+    theme,
     ink,
     type,
     frozen: view.frozen?.windows[name],
     looks: view.looks?.[name],
-    held: view.held,
-    moment: view.moment,
-    lit: view.lit,
-    pieces: view.pieces,
+    held,
+    moment,
+    lit,
+    pieces,
   };
   const scene = drawIn(frame, solution, view, memory);
   const { topDepth, bottomDepth, widthFactor } = scene;
-  const { x, y, width, height } = frame;
-  const place = memory.same('place', { view: name, x, y, width, height, topDepth, bottomDepth, widthFactor });
-  return { scene, place };
+  return { scene, place: memory.same('place', { view: name, ...size, topDepth, bottomDepth, widthFactor }) };
 }
 
 function drawIn(frame: DetailFrame, solution: Solution, view: View, memory: Memory): DetailScene {
@@ -242,13 +231,11 @@ function depthOf({ sheet }: View): number {
   return typeof sheet === 'object' ? sheet.at : 0;
 }
 
+/** @param mat  the paper round them, and whether the section stands on it */
 function detailShapes(
   details: readonly DetailDrawing[],
-  sheet: Box,
-  besideSection: boolean,
-  words: ShortLanguage,
-  ink: Ink,
-  type: Measure,
+  { sheet, besideSection }: { readonly sheet: Box; readonly besideSection: boolean },
+  { view: { words }, ink, type }: Hand,
   { recall }: Memory,
 ): Shape[] {
   if (details.length === 0) return [];
@@ -258,8 +245,8 @@ function detailShapes(
   return [
     // A detail that was kept is kept with its window.
     ...details.map((detail) => {
-      const { view, x, y, width, height } = detail.place;
-      return recall(`detail/${view}`, [detail], () => crop(`detail/${view}`, x, y, width, height, detail.scene.shapes));
+      const { place, scene } = detail;
+      return recall(`detail/${place.view}`, [detail], () => crop(`detail/${place.view}`, place, scene.shapes));
     }),
     recall(
       'mat',

@@ -71,6 +71,9 @@ export interface View {
   readonly imprint?: { readonly date?: string; readonly version?: string };
 }
 
+/** In a language. */
+export type WordedView = View & Required<Pick<View, 'words'>>;
+
 /**
  * What a view shows: depths in metres, linear in y; widths enlarged by one factor against depths. In D they count from the
  * floor of the house, which is at no depth of the well.

@@ -36,10 +36,10 @@ export function wholeView(solution: Solution, asked: AskedView = {}): View {
   const usual = SIZES[checkedSheet(sheet, solution, units)];
   const view: View = { ...usual, ...rest, sheet, units, theme };
   if (view.paper === undefined) {
-    between('width', view.width, 1, MOST_PX, `a number of px; without one it is ${usual.width}`);
-    between('height', view.height, 1, MOST_PX, `a number of px; without one it is ${usual.height}`);
+    between('width', view.width, [1, MOST_PX], `a number of px; without one it is ${usual.width}`);
+    between('height', view.height, [1, MOST_PX], `a number of px; without one it is ${usual.height}`);
   } else checkPaper(view.paper);
-  if (view.spare !== undefined) between('spare', view.spare, 0.1, MOST_SPARE, 'a factor; without one it is 1');
+  if (view.spare !== undefined) between('spare', view.spare, [0.1, MOST_SPARE], 'a factor; without one it is 1');
   if (view.window !== undefined) checkSpan('window', view.window);
   if (view.lens !== undefined) checkSpan('lens', view.lens);
   if (view.held !== undefined) finite('held.start', view.held.start, 'a depth in metres');
@@ -83,8 +83,8 @@ export function outsideWell(
 
 function checkPaper(paper: Paper): void {
   for (const name of ['width', 'height'] as const)
-    between(`paper.${name}`, paper[name], 1, MOST_MM, 'a number of millimetres');
-  if (paper.margin !== undefined) between('paper.margin', paper.margin, 0, MOST_MM, 'a number of millimetres');
+    between(`paper.${name}`, paper[name], [1, MOST_MM], 'a number of millimetres');
+  if (paper.margin !== undefined) between('paper.margin', paper.margin, [0, MOST_MM], 'a number of millimetres');
   const { width, height } = drawable(paper);
   if (width <= 0 || height <= 0) refuse('paper.margin', paper.margin, 'which leaves no room; make the sheet larger');
 }
@@ -105,7 +105,7 @@ function finite(name: string, value: unknown, what: string): asserts value is nu
   if (typeof value !== 'number' || !Number.isFinite(value)) refuse(name, value, `it must be ${what}`);
 }
 
-function between(name: string, value: unknown, least: number, most: number, what: string): void {
+function between(name: string, value: unknown, [least, most]: readonly [number, number], what: string): void {
   if (typeof value !== 'number' || !(value >= least && value <= most))
     refuse(name, value, `it must be from ${least} to ${most}, ${what}`);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createDrawer, draw, toSvg, type Scene, type View } from '../../src/draw/index.ts';
 import { drawAtHouse, drawAtHouseIn } from '../../src/draw/details/house/atHouse.ts';
-import { inFace } from '../../src/draw/type/width.ts';
+import { inFace } from './type/inFace.ts';
 import { solve, withValue } from '../../src/model/index.ts';
 import { atHouse } from '../../src/words/en/atHouse.ts';
 import { short } from '../../src/words/en/short.ts';

@@ -198,7 +198,8 @@ describe('a detail’s width factor', () => {
   const wide = 0.25;
   // 18 px of pipe are wanted: 2.74 and 2.76 times 196 px/m lie on either side of the step from 2.5 to 3.
   const wanted = (times: number): number => 18 / pipe / times;
-  const at = (times: number, before?: number): number => widthFactor(wanted(times), height, 1e4, wide, pipe, before);
+  const at = (times: number, before?: number): number =>
+    widthFactor({ down: wanted(times), height, room: 1e4, wide, pipeDiameter: pipe, before });
 
   test('goes by halves, and stays while what is wanted wanders about a step', () => {
     expect([at(2.7), at(2.8)]).toEqual([2.5, 3]);
@@ -212,7 +213,7 @@ describe('a detail’s width factor', () => {
     expect(at(2.9, 2.5)).toBe(3);
     expect(at(2.6, 3)).toBe(2.5);
     const down = wanted(3);
-    expect(widthFactor(down, height, 2.9 * down * wide, wide, pipe, 3)).toBe(2.5);
+    expect(widthFactor({ down, height, room: 2.9 * down * wide, wide, pipeDiameter: pipe, before: 3 })).toBe(2.5);
   });
 });
 

@@ -17,16 +17,9 @@ const paths = (plan: Plan): string[] => flat(portrait(plan).shapes).map(({ path 
 
 /** The section with all that is written on it, in the same room. */
 function labelled(plan: Plan) {
-  const view: View = { sheet: 'section', ...SIZE, units: 'us', theme: 'light' };
+  const view = { sheet: 'section', ...SIZE, units: 'us', theme: 'light', words: short } as const;
   const chips = { x: SIZE.width + 18, width: 120, top: 8, bottom: SIZE.height };
-  return drawSection(
-    solve(plan),
-    view,
-    short,
-    { box: boxOf({ ...SIZE, theme: 'light' }), chips, bracketX: null },
-    THEMES.light,
-    forgetful,
-  );
+  return drawSection(solve(plan), view, { box: boxOf({ ...SIZE, theme: 'light' }), chips, bracketX: null }, forgetful);
 }
 
 describe.each(SAMPLES)('%s', (name) => {

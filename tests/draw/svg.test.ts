@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { draw, LETTER, toSvg, type View } from '../../src/draw/index.ts';
 import { digits } from '../../src/draw/shapes.ts';
 import { escape } from '../../src/draw/svg.ts';
-import { inFace } from '../../src/draw/type/width.ts';
+import { inFace } from './type/inFace.ts';
 import { solve } from '../../src/model/index.ts';
 import { anyPlan } from '../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../plans/build.ts';

@@ -16,9 +16,10 @@ test.each(plans)('the drawing, the panel and the report of %s tell the same', (_
   const solution = solve(plan);
   const say = show(solution.facts.units);
   const told = say.length(solution.values.dropPipeToCut ?? NaN);
-  const label = lookOfLabel('dropPipe', 'dropPipe')?.say(solution, en.short.partLabels, say, undefined, 'dropPipe', {
-    top: 0,
-    bottom: feet(10),
+  const label = lookOfLabel('dropPipe', 'dropPipe')?.say(solution, en.short.partLabels, say, {
+    key: 'dropPipe',
+    part: undefined,
+    shown: { top: 0, bottom: feet(10) },
   });
   expect(label?.note).toMatch(new RegExp(`cut ${told}$`));
   const row = lengthRows(solution).find(({ label: name }) => name === 'Drop pipe to cut');

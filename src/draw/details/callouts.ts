@@ -4,16 +4,16 @@
  */
 import { drawDots, type Under } from '../assumed.ts';
 import { fitLabels } from '../labels/fit.ts';
-import { forgetful, type Memory } from '../memory.ts';
+import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { NUMBERS, signShapes } from '../mark.ts';
-import { group, path, textWith } from '../shapes.ts';
-import type { Point } from '../shapes.ts';
+import { group, path, textWith, type Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { Severity } from '../../model/solution.ts';
-import type { ShortLanguage } from '../../words/words.ts';
 import { roundBlock, straight, strokes } from '../parts/outline.ts';
+import { showingOf, type Pieces } from '../pieces.ts';
+import type { DetailFrame } from './contract.ts';
 
 export interface Callout {
   /** Key of the part. */
@@ -99,15 +99,11 @@ function lighter(a: Callout | undefined, b: Callout | undefined): number {
   return (a?.weight ?? 0) - (b?.weight ?? 0) || ((a?.key ?? '') < (b?.key ?? '') ? -1 : 1);
 }
 
-export function drawCallouts(
-  callouts: readonly Callout[],
-  track: Track,
-  words: ShortLanguage,
-  ink: Ink,
-  type: Measure,
-  memory = forgetful,
-  laid: readonly Laid[] = layOut(callouts, track),
-): Shape[] {
+/** What labels are written with. */
+export type Hand = Pick<DetailFrame, 'words' | 'ink' | 'type'>;
+
+export function drawCallouts({ callouts, laid }: Labels, track: Track, hand: Hand, memory: Memory): Shape[] {
+  const { ink } = hand;
   const left =
     laid.length === callouts.length ? [] : callouts.filter((each) => !laid.some(({ callout }) => callout === each));
   const { recall, same } = memory;
@@ -127,19 +123,13 @@ export function drawCallouts(
   return [
     recall('callouts/leaders', [places, track, ink], () => drawLeaders(laid, track, ink)),
     recall('callouts/boxes', [places, track, ink], () => drawBoxes(laid, track, ink)),
-    drawWords(laid, track, ink, type, memory),
-    ...(left.length === 0 ? [] : [drawMore(left, track, words, ink, type)]),
+    drawWords(laid, track, hand, memory),
+    ...(left.length === 0 ? [] : [drawMore(left, track, hand)]),
   ];
 }
 
 /** What found no room is counted and named, as far as the line goes. */
-function drawMore(
-  left: readonly Callout[],
-  track: Track,
-  { partLabels }: ShortLanguage,
-  ink: Ink,
-  type: Measure,
-): Shape {
+function drawMore(left: readonly Callout[], track: Track, { words: { partLabels }, ink, type }: Hand): Shape {
   const said = partLabels.more(left.map(({ short, name }) => short ?? name));
   const words = type.shorten(said, track.right - track.left - 2 * PAD, NOTE_SIZE, 400);
   const back = roundBlock(track.left, track.bottom - ONE_LINE, track.right, track.bottom, 4);
@@ -157,6 +147,21 @@ export interface Laid extends Sized {
   readonly bottom: number;
 }
 
+/** All labels, and those that found room where they stand. */
+export interface Labels {
+  readonly callouts: readonly Callout[];
+  readonly laid: readonly Laid[];
+}
+
+/** Labels of parts that are left out go with them, once all are laid out: the others stand where they stood. */
+export function labelsShown({ callouts, laid }: Labels, pieces: Pieces | undefined, { recall }: Memory): Labels {
+  const isThere = ({ key }: Callout): boolean => showingOf(key, pieces) !== 'absent';
+  return recall('labelsShown', [callouts, laid, pieces], () => ({
+    callouts: callouts.filter(isThere),
+    laid: laid.filter(({ callout }) => isThere(callout)),
+  }));
+}
+
 export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
   const whole = track.bottom - track.top;
   const kept = collapse(callouts, whole);
@@ -168,9 +173,7 @@ export function layOut(callouts: readonly Callout[], track: Track): Laid[] {
   );
   const middles = fitLabels(
     ordered.map(({ callout: { y, weight }, lines }) => ({ anchor: y, height: heightOf(lines), weight })),
-    GAP,
-    track.top,
-    foot,
+    { gap: GAP, lo: track.top, hi: foot },
   );
   let above = -Infinity;
   return ordered.map(({ callout, lines }, i) => {
@@ -244,7 +247,7 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
   return group('boxes', [path('plain', plain, { stroke: ink.rule }), ...others], { fill: ink.paper });
 }
 
-function drawWords(laid: readonly Laid[], track: Track, ink: Ink, type: Measure, { recall, same }: Memory): Shape {
+function drawWords(laid: readonly Laid[], track: Track, { ink, type }: Hand, { recall, same }: Memory): Shape {
   const x = track.left + PAD;
   const room = track.right - track.left - 2 * PAD;
   const words: Shape[] = [];

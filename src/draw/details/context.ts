@@ -1,5 +1,5 @@
 /** What is known once the well is drawn: for dimensions, marks and labels that lie over it. */
-import type { Severity, Solution } from '../../model/solution.ts';
+import type { Finding, Solution } from '../../model/solution.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { DetailFrame } from './contract.ts';
 import type { Placed } from '../well/stage.ts';
@@ -18,6 +18,14 @@ export interface DetailContext {
   readonly pen: Pen;
   /** The window as far as the labels. */
   readonly box: WindowBox;
+  /** All of it. */
+  readonly window: WindowBox;
   readonly placed: readonly Placed[];
-  readonly severityOf: (key: string) => Severity | undefined;
+  /** The worst that is wrong with each part, by its key. */
+  readonly faults: ReadonlyMap<string, Fault>;
+}
+
+export interface Fault {
+  readonly finding: Finding;
+  readonly number: number;
 }

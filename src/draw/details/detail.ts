@@ -1,7 +1,6 @@
 /** One detail from its window to its shapes: ground, well, rail, dimensions, marks and labels. The sheet crops it to the frame. */
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
-import { show } from '../../model/units.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { Box, Segment } from '../hatch/clip.ts';
@@ -12,8 +11,7 @@ import { isTwoTone } from '../theme.ts';
 import { NUMBERS } from '../mark.ts';
 import { group, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
-import { drawCallouts, layOut } from './callouts.ts';
-import type { Callout } from './callouts.ts';
+import { drawCallouts, labelsShown, layOut, type Callout } from './callouts.ts';
 import type { DetailContext, WindowBox } from './context.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetailFlow } from './flow.ts';
@@ -22,14 +20,11 @@ import { drilledRadius } from '../well/annulus.ts';
 import { drawWell } from '../well/drawWell.ts';
 import type { Placed } from '../well/stage.ts';
 import { drawWaterLevels, levelIn } from './levels.ts';
-import { factorIn, LEADER_PX, layOutFrame } from './layout.ts';
-import type { Room } from './layout.ts';
-import { labelsShown } from './labelsShown.ts';
+import { factorIn, LEADER_PX, layOutFrame, type Room } from './layout.ts';
 import { leadersOf } from './leaders.ts';
 import { drawMarks, faultBoxes, signBox } from './marks.ts';
 import { drawRail, tickStep } from './rail.ts';
-import { calloutFor, isWithin, touching, worstByPart } from './wanted.ts';
-import type { Wanted } from './wanted.ts';
+import { calloutFor, isWithin, touching, worstByPart, type Wanted } from './wanted.ts';
 
 export interface DetailPlan extends Room {
   readonly topDepth: Metres;
@@ -59,7 +54,7 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
   const room = [roomLeft, roomRight, sparePx, leftPx, trueProportion, factor];
   const looks = same('looks', partLooks(solution.parts, down, frame.looks));
   const layout = recall('layout', [x, y, width, height, frame.theme, type, topDepth, bottomDepth, looks, ...room], () =>
-    layOutFrame(frame, topDepth, bottomDepth, factor, looks, plan),
+    layOutFrame(frame, { topDepth, bottomDepth, widthFactor: factor }, looks, plan),
   );
   const { pen, box, track } = layout;
   const before = frame.looks?.tickStep;
@@ -88,18 +83,18 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     drawWaterLevels(solution, pen, ink),
   );
   const placed = same('placed', [...well.placed, ...water.placed, ...frostPlace(solution, pen, box.left, track.left)]);
-  const faults = worstByPart(solution);
   const context: DetailContext = {
     solution,
     frame,
     pen,
+    window: box,
     box: { left: box.left + leftPx, top: box.top, right: track.left - 2, bottom: box.bottom },
     placed,
-    severityOf: (key) => faults.get(key)?.finding.severity,
+    faults: worstByPart(solution),
   };
   const waiting = plan.wanted
     .filter(({ key }) => isWithin(solution, key, topDepth, bottomDepth))
-    .map((want) => calloutFor(solution, frame, show(units), want, faults, pen))
+    .map((want) => calloutFor(want, context))
     .filter((each) => each !== null);
   const callouts = same('calloutValues', [
     ...touching(waiting, placed, box, track.left - LEADER_PX),
@@ -117,16 +112,14 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     recall('wellGroup', [well, water], () =>
       group('well', [...well.shapes, ...water.shapes], { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
     ),
-    ...drawDetailFlow(solution, frame, pen, box, leaders, () => [...patches, ...marked.marks.map(signBox)], memory),
+    ...drawDetailFlow(context, leaders, () => [...patches, ...marked.marks.map(signBox)], memory),
     ...extra,
     ...drawHeld(frame, pen, box),
     ...faultBoxes(context),
     recall('rail', [layout, ink, units, words, type, step], () =>
       drawRail(pen, ink, { x, y, height, units, words, type }, step),
     ),
-    ...recall('callouts', [told, layout, words, ink, type], () =>
-      drawCallouts(told.callouts, track, words, ink, type, memory, told.laid),
-    ),
+    ...recall('callouts', [told, layout, words, ink, type], () => drawCallouts(told, track, frame, memory)),
     ...(marked.shapes.length === 0
       ? []
       : [recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS))]),

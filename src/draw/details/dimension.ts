@@ -40,24 +40,8 @@ const BESIDE = 40;
 /** Of the figure's patch [px]. */
 export const dimensionWidth = (words: string, type: Measure): number => type.width(words, SIZE, 600) + 6;
 
-export function drawDimension(
-  key: string,
-  {
-    x,
-    from,
-    to,
-    words,
-    ink,
-    patch,
-    type,
-    assumed = false,
-    reach,
-    share = 0.5,
-    figureX = x,
-    leaders,
-    box,
-  }: DimensionPlace,
-): Shape {
+export function drawDimension(key: string, dimension: DimensionPlace): Shape {
+  const { x, from, to, words, ink, patch, type, assumed = false, reach, share = 0.5, figureX = x } = dimension;
   const top = Math.min(from, to);
   const bottom = Math.max(from, to);
   const width = dimensionWidth(words, type);
@@ -67,19 +51,14 @@ export function drawDimension(
   const shaft = tight ? stroke(x, top - 12, x, bottom + 12) : stroke(x, top, x, bottom);
   const wanted = top + (bottom - top) * share;
   const beside = 5 + width / 2;
-  const besides: readonly [number, number, number][] = [
+  const besides: Column[] = [
     [x + beside, top - BESIDE, bottom + BESIDE],
     [x - beside, top - BESIDE, bottom + BESIDE],
     // In a frame full of leaders it stands left of where they begin.
-    [box.left + beside, -Infinity, Infinity],
+    [dimension.box.left + beside, -Infinity, Infinity],
   ];
-  const place = figurePlace(
-    wanted,
-    width / 2,
-    tight ? besides : [[figureX, top + HALF + 1, bottom - HALF - 1], ...besides],
-    leaders,
-    box,
-  );
+  const columns: Column[] = tight ? besides : [[figureX, top + HALF + 1, bottom - HALF - 1], ...besides];
+  const place = figurePlace(wanted, width / 2, columns, dimension);
   const ends = reach === undefined ? '' : stroke(reach, top, x - 4, top) + stroke(reach, bottom, x - 4, bottom);
   return group(key, [
     path('shaft', shaft, { stroke: ink }),
@@ -95,18 +74,19 @@ export function drawDimension(
   ]);
 }
 
+type Column = readonly [x: number, from: number, to: number];
+
 /** The first column that has a free place, and there the one nearest to what is wanted; none where leaders run everywhere. */
 function figurePlace(
   wanted: number,
   halfWidth: number,
-  columns: readonly (readonly [x: number, from: number, to: number])[],
-  leaders: readonly Segment[],
-  box: Box,
+  columns: readonly Column[],
+  { leaders, box }: Pick<DimensionPlace, 'leaders' | 'box'>,
 ): { readonly x: number; readonly y: number } | null {
   for (const [x, from, to] of columns) {
     const inBox = Math.min(Math.max(x, box.left + halfWidth), box.right - halfWidth);
-    const [highest, lowest] = [Math.max(from, box.top + HALF), Math.min(to, box.bottom - HALF)];
-    const y = nearestFree(wanted, highest, lowest, 2, (at) => isClear(leaders, inBox, at, halfWidth, HALF));
+    const reach = { from: Math.max(from, box.top + HALF), to: Math.min(to, box.bottom - HALF), step: 2 };
+    const y = nearestFree(wanted, reach, (at) => isClear(leaders, inBox, at, halfWidth, HALF));
     if (y !== null) return { x: inBox, y };
   }
   return null;

@@ -8,42 +8,39 @@ import { lineMiddle } from '../parts/buriedLine.ts';
 import { drawFlow, type FlowWay } from '../parts/flowMarks.ts';
 import type { Pen } from '../parts/pen.ts';
 import { drawPumpWord, pumpWord, pumpWordSize } from '../parts/pumpWord.ts';
-import type { Measure } from '../type/measure.ts';
 import { waysIn, waysUp, type Outlet } from '../parts/waterWays.ts';
 import type { Shape } from '../scene.ts';
 import { group } from '../shapes.ts';
-import type { Ink } from '../theme.ts';
-import type { WindowBox } from './context.ts';
-import type { DetailFrame } from './contract.ts';
+import type { DetailContext } from './context.ts';
 import { isClear, nearestFree } from './leaders.ts';
 
+/** @param taken  signs and figures, which no word stands over */
 export function drawDetailFlow(
-  solution: Solution,
-  { moment, ink, type, words }: Pick<DetailFrame, 'moment' | 'ink' | 'type' | 'words'>,
-  pen: Pen,
-  box: WindowBox,
+  context: DetailContext,
   leaders: readonly Segment[],
-  /** Signs and figures, which no word stands over. */
   taken: () => readonly Box[],
   memory: Memory,
 ): Shape[] {
+  const { solution, frame, pen, window } = context;
+  const { moment, ink, type, words } = frame;
   const pumping = moment?.pumping;
   if (moment === undefined || pumping === undefined) return [];
   const clear = memory.same('taken', taken());
   const said = pumpWord(words, pumping);
   const word = memory.recall(
     'pumpWord',
-    [said, solution.parts, pen, box.top, box.bottom, leaders, clear, ink, type],
-    () => wordOnMotor(solution, said, pen, box, leaders, clear, ink, type),
+    [said, solution.parts, pen, window.top, window.bottom, leaders, clear, ink, type],
+    () => wordOnMotor(context, said, leaders, clear),
   );
-  return [group('flow', [...drawMarks(solution, moment, ink, pen, box, memory), ...word])];
+  return [group('flow', [...drawMarks(context, moment, memory), ...word])];
 }
 
 /** Half a mark of what comes out of the ground: large while the pump draws it, small while the level comes back. */
 export const INFLOW_HALF = { strong: 5, weak: 3.4 } as const;
 
-function drawMarks(solution: Solution, moment: Moment, ink: Ink, pen: Pen, box: WindowBox, memory: Memory): Shape[] {
-  const { recall } = memory;
+function drawMarks(context: DetailContext, moment: Moment, { recall }: Memory): Shape[] {
+  const { solution, pen, window } = context;
+  const { ink } = context.frame;
   const { facts, parts, bore, levels } = solution;
   if (moment.flow === undefined) return [];
   const inflow = inflowAt(levels, moment);
@@ -51,13 +48,13 @@ function drawMarks(solution: Solution, moment: Moment, ink: Ink, pen: Pen, box: 
   if (inflow !== 'none') {
     const half = INFLOW_HALF[inflow];
     const ways = recall('waysIn', [facts.well, bore, pen, half], () => waysIn(solution, pen, half));
-    shapes.push(drawFlow('in', ways, { stroke: ink.static, width: half * 0.42, phase: moment.flow }, box));
+    shapes.push(drawFlow('in', ways, { stroke: ink.static, width: half * 0.42, phase: moment.flow }, window));
   }
   if (flows(moment, facts.string.arrow)) {
-    const ways = recall('waysUp', [parts, facts.dropPipe, facts.well, facts.top, bore, pen, box.right], () =>
-      waysInDetail(solution, pen, box.right),
+    const ways = recall('waysUp', [parts, facts.dropPipe, facts.well, facts.top, bore, pen, window.right], () =>
+      waysInDetail(solution, pen, window.right),
     );
-    shapes.push(drawFlow('up', ways, { stroke: ink.tones.waterEdge, width: 1.7, phase: moment.flow }, box));
+    shapes.push(drawFlow('up', ways, { stroke: ink.tones.waterEdge, width: 1.7, phase: moment.flow }, window));
   }
   return shapes;
 }
@@ -87,14 +84,10 @@ function outletOf({ parts, facts }: Solution, pen: Pen, to: number): Outlet | nu
 }
 
 function wordOnMotor(
-  { parts }: Solution,
+  { solution: { parts }, frame: { ink, type }, pen, window }: DetailContext,
   words: string,
-  pen: Pen,
-  box: WindowBox,
   leaders: readonly Segment[],
   taken: readonly Box[],
-  ink: Ink,
-  type: Measure,
 ): Shape[] {
   const motor = parts.find(({ kind }) => kind === 'motor');
   if (motor === undefined) return [];
@@ -106,16 +99,11 @@ function wordOnMotor(
   const [wide, high] = pumpWordSize(words, room, type);
   const half = high / 2;
   // Under the dot of its label, and on the can itself.
-  const y = nearestFree(
-    top + tall * 0.7,
-    Math.max(top, box.top) + half,
-    Math.min(top + tall, box.bottom) - half,
-    2,
-    (at) =>
-      isClear(leaders, x, at, wide / 2, half) &&
-      !taken.some((each) =>
-        overlap(each, { left: x - wide / 2, right: x + wide / 2, top: at - half, bottom: at + half }),
-      ),
-  );
+  const reach = { from: Math.max(top, window.top) + half, to: Math.min(top + tall, window.bottom) - half, step: 2 };
+  const isFree = (at: number): boolean => {
+    const box = { left: x - wide / 2, right: x + wide / 2, top: at - half, bottom: at + half };
+    return isClear(leaders, x, at, wide / 2, half) && !taken.some((each) => overlap(each, box));
+  };
+  const y = nearestFree(top + tall * 0.7, reach, isFree);
   return y === null ? [] : drawPumpWord(words, { x, y, width: room }, ink, type);
 }

@@ -1,9 +1,9 @@
 /** How a frame is shared out: rail at the left, labels at the right, the well between them, and the scales that follow. */
 import type { Metres } from '../../model/si.ts';
 import type { PartLooks } from '../looks.ts';
-import { makePen } from '../parts/pen.ts';
-import type { Pen } from '../parts/pen.ts';
+import { makePen, type Pen } from '../parts/pen.ts';
 import { THEMES } from '../theme.ts';
+import type { DepthWindow } from '../view.ts';
 import type { Track } from './callouts.ts';
 import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
@@ -58,17 +58,12 @@ export function factorIn(frame: DetailFrame, down: number, pipeDiameter: Metres,
   if (plan.trueProportion) return 1;
   const { frozen, looks, height } = frame;
   const wide = plan.roomLeft + plan.roomRight;
-  return frozen?.widthFactor ?? widthFactor(down, height, roomIn(frame, plan), wide, pipeDiameter, looks?.widthFactor);
+  const before = looks?.widthFactor;
+  return frozen?.widthFactor ?? widthFactor({ down, height, room: roomIn(frame, plan), wide, pipeDiameter, before });
 }
 
-export function layOutFrame(
-  frame: DetailFrame,
-  topDepth: Metres,
-  bottomDepth: Metres,
-  factor: number,
-  looks: PartLooks,
-  plan: Room,
-): Layout {
+export function layOutFrame(frame: DetailFrame, shown: DepthWindow, looks: PartLooks, plan: Room): Layout {
+  const { topDepth, bottomDepth, widthFactor: factor } = shown;
   const { x, y, width, height, theme } = frame;
   const down = height / (bottomDepth - topDepth);
   const right = x + width - EDGE_PX;

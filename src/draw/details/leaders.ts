@@ -40,17 +40,15 @@ export function isClear(
   return true;
 }
 
-/**
- * The free place nearest to the one that is wanted, along a plumb line.
- * @param from, to  how far it may be moved [px]
- */
-export function nearestFree(
-  wanted: number,
-  from: number,
-  to: number,
-  step: number,
-  isFree: (at: number) => boolean,
-): number | null {
+/** How far a thing may be moved along a plumb line, and how far from one another places are tried [px]. */
+export interface Reach {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+}
+
+/** The free place nearest to the one that is wanted. */
+export function nearestFree(wanted: number, { from, to, step }: Reach, isFree: (at: number) => boolean): number | null {
   const far = Math.max(wanted - from, to - wanted);
   for (let away = 0; away <= far; away += step) {
     if (wanted - away >= from && wanted - away <= to && isFree(wanted - away)) return wanted - away;

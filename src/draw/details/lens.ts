@@ -77,7 +77,9 @@ function drawScaleBar({ frame, pen }: DetailContext, leaders: readonly Segment[]
   const lowest = y + height - 14;
   // Over the labels' leaders where they run low.
   const foot =
-    nearestFree(lowest, y + 20, lowest, 3, (at) => isClear(leaders, left - 5 + half, at - 4, half, 12)) ?? lowest;
+    nearestFree(lowest, { from: y + 20, to: lowest, step: 3 }, (at) =>
+      isClear(leaders, left - 5 + half, at - 4, half, 12),
+    ) ?? lowest;
   return group('scaleBar', [
     rect('patch', left - 5, foot - 16, 2 * half, 24, {
       fill: ink.paper,

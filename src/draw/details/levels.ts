@@ -9,16 +9,9 @@ import type { Pen } from '../parts/pen.ts';
 import type { Ink } from '../theme.ts';
 import type { Placed } from '../well/stage.ts';
 
-function drawLevel(
-  key: 'staticLevel' | 'pumpingLevel',
-  pen: Pen,
-  depth: Metres,
-  left: number,
-  right: number,
-  ink: string,
-  paper: string,
-): Shape {
-  const y = pen.y(depth);
+type Line = Pick<Placed, 'left' | 'right'> & { readonly y: number };
+
+function drawLevel(key: 'staticLevel' | 'pumpingLevel', { left, right, y }: Line, ink: string, paper: string): Shape {
   const x = right - 9;
   const bars = stroke(x - 5, y + 3.4, x + 5, y + 3.4) + stroke(x - 2.5, y + 6.4, x + 2.5, y + 6.4);
   return group(key, [
@@ -57,15 +50,9 @@ export function drawWaterLevels({ levels, bore }: Pick<Solution, 'levels' | 'bor
     if (depth === null || levelIn(depth, pen) === null) continue;
     const stretch = bore.find((each) => each.bottom >= depth);
     const radius = stretch?.insideRadius ?? 0.08;
-    shapes.push(drawLevel(key, pen, depth, pen.x(-radius), pen.x(radius), colour, ink.paper));
-    placed.push({
-      part: key,
-      kind: key,
-      left: pen.x(-radius),
-      right: pen.x(radius),
-      top: pen.y(depth) - 6,
-      bottom: pen.y(depth) + 6,
-    });
+    const [left, right, y] = [pen.x(-radius), pen.x(radius), pen.y(depth)];
+    shapes.push(drawLevel(key, { left, right, y }, colour, ink.paper));
+    placed.push({ part: key, kind: key, left, right, top: y - 6, bottom: y + 6 });
   }
   return { shapes, placed };
 }

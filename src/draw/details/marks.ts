@@ -74,7 +74,7 @@ function standing(
   const lines = placed.filter(({ kind }) => LINES.has(kind));
   const stands: Asked[] = [];
   for (const each of asked) {
-    const free = freePlace(each.x, each.y, stands, { ...off, bodies, lines }, box);
+    const free = freePlace(each, stands, { ...off, bodies, lines }, box);
     if (free !== null) stands.push({ ...each, ...free });
   }
   return stands;
@@ -99,12 +99,11 @@ const LINES = kindsWith(({ signs }) => signs === 'line');
  * a frame that is full.
  */
 function freePlace(
-  x: number,
-  y: number,
+  { x, y }: Place,
   marks: readonly Place[],
   { clear, bodies, lines, leaders }: Kept,
   box: WindowBox,
-): { x: number; y: number } | null {
+): Place | null {
   const step = MARK_PX + 2;
   const edge = MARK_PX / 2 + 2;
   const half = MARK_PX / 2;
@@ -123,10 +122,9 @@ function freePlace(
   const rights: number[] = [];
   for (let at = x + step; at <= box.right - edge; at += step) rights.push(at);
   const found = (columns: readonly number[], reach: number, isGood: Free): Place | null => {
+    const rows = { from: Math.max(highest, y - reach), to: Math.min(lowest, y + reach), step: ROW_PX };
     for (const column of columns) {
-      const row = nearestFree(y, Math.max(highest, y - reach), Math.min(lowest, y + reach), ROW_PX, (each) =>
-        isGood(column, each),
-      );
+      const row = nearestFree(y, rows, (each) => isGood(column, each));
       if (row !== null) return { x: column, y: row };
     }
     return null;

@@ -11,20 +11,14 @@ import { SLIDING_HALF } from '../well/stage.ts';
 
 type PartSayings = ShortLanguage['partLabels'];
 
-/** What a window shows of the well. */
-export interface Shown {
-  readonly top: Metres;
-  readonly bottom: Metres;
+/** What is named, and what the window shows of the well. */
+interface Named {
+  readonly key: string;
+  readonly part: PlacedPart | undefined;
+  readonly shown: { readonly top: Metres; readonly bottom: Metres };
 }
 
-type Saying = (
-  solution: Solution,
-  words: PartSayings,
-  show: Show,
-  part: PlacedPart | undefined,
-  key: string,
-  shown: Shown,
-) => PartLabel;
+type Saying = (solution: Solution, words: PartSayings, show: Show, named: Named) => PartLabel;
 
 export interface Look {
   /** Larger is stiller, and collapses later. */
@@ -49,10 +43,10 @@ const LOOKS: Readonly<Record<PartKind, Look | null>> = {
     weight: 1.8,
     say: ({ facts }, words, show) => words.cable({ gauge: facts.wire.gauge, wires: facts.pump.wires }, show),
   },
-  conduit: { weight: 1.5, say: (_, words, show, part) => words.conduit({ depth: part?.bottom ?? null }, show) },
+  conduit: { weight: 1.5, say: (_, words, show, { part }) => words.conduit({ depth: part?.bottom ?? null }, show) },
   buriedLine: {
     weight: 2,
-    say: ({ facts }, words, show, part) => {
+    say: ({ facts }, words, show, { part }) => {
       const { line } = facts.house;
       const pipe = line === null ? null : { size: line.nominalSize, material: line.material };
       return words.buriedLine({ pipe, top: part?.top ?? null }, show);
@@ -98,7 +92,7 @@ const LOOKS: Readonly<Record<PartKind, Look | null>> = {
   },
   splice: {
     weight: 2,
-    say: ({ facts, parts }, words, show, part) => {
+    say: ({ facts, parts }, words, show, { part }) => {
       const pump = parts.find(({ kind }) => kind === 'pump');
       const up = part !== undefined && pump !== undefined ? pump.top - (part.top + part.bottom) / 2 : null;
       return words.splice({ joints: facts.pump.wires + 1, up }, show);
@@ -106,7 +100,7 @@ const LOOKS: Readonly<Record<PartKind, Look | null>> = {
   },
   probe: {
     weight: 3,
-    say: ({ facts }, words, show, part) =>
+    say: ({ facts }, words, show, { part }) =>
       words.probe(
         { depth: part?.bottom ?? 0, above: part === undefined ? null : facts.pump.setting - part.bottom },
         show,
@@ -129,7 +123,7 @@ const LOOKS: Readonly<Record<PartKind, Look | null>> = {
   cableGuardStrip: { weight: 0.8, say: (_, words) => words.cableGuardStrip },
   shroud: {
     weight: 2,
-    say: (_, words, show, part) => words.shroud({ diameter: part === undefined ? null : part.radius * 2 }, show),
+    say: (_, words, show, { part }) => words.shroud({ diameter: part === undefined ? null : part.radius * 2 }, show),
   },
   pump: {
     weight: 4,
@@ -158,7 +152,7 @@ const LOOKS: Readonly<Record<PartKind, Look | null>> = {
   // Of several in one hole, and of blank pipe, the one that this window shows.
   casing: {
     weight: 1.2,
-    say: ({ facts, bore }, words, show, _part, _key, shown) => {
+    say: ({ facts, bore }, words, show, { shown }) => {
       const stretch = bore.find(
         ({ kind, top, bottom }) => kind === 'casing' && bottom > shown.top && top < shown.bottom,
       );
@@ -221,7 +215,7 @@ const LOOKS_BY_KEY: Readonly<Record<string, Look | undefined>> = {
   'insertFitting/pump': { weight: 2, say: ({ facts }, words) => words.fittingAtPump(jointOf(facts)) },
   inflow: {
     weight: 2,
-    say: ({ facts }, words, show, _part, key) =>
+    say: ({ facts }, words, show, { key }) =>
       words.inflow(facts.well.inflows?.[Number(key.slice(key.indexOf('/') + 1)) - 1] ?? null, show),
   },
 };

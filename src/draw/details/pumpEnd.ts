@@ -117,12 +117,12 @@ const ARROW_FOOT = 12;
 
 /** Motor to bottom: a dimension with its figure while the bottom is in the frame, else a break and an arrow. */
 function drawClearance(context: DetailContext, leaders: readonly Segment[]): Shape[] {
-  const { frame, pen, box, severityOf } = context;
+  const { frame, pen, box, faults } = context;
   const { ink } = frame;
   const clearance = clearanceOf(context);
   if (clearance === null) return [];
   const { motorFoot, bottom, gap } = clearance;
-  const bad = severityOf('motor') === 'danger' || severityOf('well') === 'danger';
+  const bad = ['motor', 'well'].some((key) => faults.get(key)?.finding.severity === 'danger');
   const colour = bad ? ink.danger : ink.ink;
   if (bottom < pen.bottom) {
     if (gap < 0.02) return [];

@@ -1,15 +1,15 @@
 /** Which parts want a label in a window, what it says, and where its leader touches the part. */
 import type { Metres } from '../../model/si.ts';
-import type { Finding, Severity, Solution } from '../../model/solution.ts';
-import type { Show } from '../../model/units.ts';
+import type { Severity, Solution } from '../../model/solution.ts';
+import { show } from '../../model/units.ts';
 import { sayShort } from '../../words/sayJudgement.ts';
 import { isAnyAssumed, toldBy } from '../assumed.ts';
 import { kindOfKey } from '../keys.ts';
 import type { AssumedLines, Callout } from './callouts.ts';
-import type { WindowBox } from './context.ts';
+import type { DetailContext, Fault, WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { BARB_UP } from '../well/nearParts.ts';
-import { lookOfLabel, type Look, type Shown } from './partLabels.ts';
+import { lookOfLabel, type Look } from './partLabels.ts';
 import { SLIDING_HALF, type Placed } from '../well/stage.ts';
 
 /** A part that wants a label, and where its leader touches it: shares of its box. */
@@ -19,11 +19,6 @@ export interface Wanted {
   readonly down: number;
   /** How it is said, where a detail says it in its own way. */
   readonly look?: Look;
-}
-
-export interface Fault {
-  readonly finding: Finding;
-  readonly number: number;
 }
 
 /** Findings come worst first, so the first one of a part is its worst. */
@@ -42,21 +37,15 @@ export interface Waiting extends Callout {
   readonly want: Wanted;
 }
 
-export function calloutFor(
-  solution: Solution,
-  frame: DetailFrame,
-  show: Show,
-  want: Wanted,
-  faults: ReadonlyMap<string, Fault>,
-  shown: Shown,
-): Waiting | null {
+export function calloutFor(want: Wanted, { solution, frame, pen, faults }: DetailContext): Waiting | null {
   const { key } = want;
   const look = want.look ?? lookOfLabel(key, kindOfKey(key));
   if (look === undefined) return null;
   const { words } = frame;
+  const figures = show(frame.units);
   const { weight } = look;
   const part = solution.parts.find((each) => each.key === key);
-  const { name, note, short, brief } = look.say(solution, words.partLabels, show, part, key, shown);
+  const { name, note, short, brief } = look.say(solution, words.partLabels, figures, { part, key, shown: pen });
   const fault = faults.get(key);
   const lit = isLit(solution, frame, key);
   const assumed = assumedLines(solution, key);
@@ -80,7 +69,7 @@ export function calloutFor(
   const { finding, number } = fault;
   const { severity } = finding;
   // A note leaves the label's own figure; what is wrong takes its place.
-  const amount = severity === 'note' ? '' : sayShort(finding, words, show).amount;
+  const amount = severity === 'note' ? '' : sayShort(finding, words, figures).amount;
   const said = amount === '' ? note : amount;
   return {
     key,

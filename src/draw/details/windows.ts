@@ -68,22 +68,22 @@ const MOST_PIPE_PX = 30;
 const PIPE_SHARE = 0.045;
 const MOST_FACTOR = NEAR_FACTOR;
 
-/**
- * One stated factor for all widths: the least that shows the pipe well, as far as the frame has room.
- * @param down    px per metre of depth
- * @param height  of the frame [px]
- * @param room  px across that the bore and what stands beside it may take
- * @param wide  how wide that is [m]
- * @param before  the factor that was shown last: it stays while it has room and is nearly the one that is wanted
- */
-export function widthFactor(
-  down: number,
-  height: number,
-  room: number,
-  wide: Metres,
-  pipeDiameter: Metres,
-  before?: number,
-): number {
+/** What widths are enlarged for. */
+export interface WidthsAsked {
+  /** px per metre of depth. */
+  readonly down: number;
+  /** Of the frame [px]. */
+  readonly height: number;
+  /** What the bore and what stands beside it may take across [px], and how wide that is. */
+  readonly room: number;
+  readonly wide: Metres;
+  readonly pipeDiameter: Metres;
+  /** The factor that was shown last: it stays while it has room and is nearly the one that is wanted. */
+  readonly before?: number | undefined;
+}
+
+/** One stated factor for all widths: the least that shows the pipe well, as far as the frame has room. */
+export function widthFactor({ down, height, room, wide, pipeDiameter, before }: WidthsAsked): number {
   const pipePx = Math.min(MOST_PIPE_PX, Math.max(LEAST_PIPE_PX, height * PIPE_SHARE));
   const wanted = pipePx / Math.max(pipeDiameter, inches(1)) / down;
   const fits = room / wide / down;

@@ -90,28 +90,28 @@ interface Pattern {
 }
 
 const PATTERNS: Readonly<Record<PatternName, Pattern>> = {
-  soil: { draw: cells(18, 11, 3, 2, (pen, x, y, luck) => pen.stroke(x, y, x + 1 + Math.round(luck * 2), y + 1.5)) },
+  soil: { draw: cells([18, 11], [3, 2], (pen, x, y, luck) => pen.stroke(x, y, x + 1 + Math.round(luck * 2), y + 1.5)) },
   clay: { draw: dashRows(9, 20), dashes: '8 12' },
   silt: { draw: dashRows(8, 20), dashes: '4 3 4 9' },
   sandyClay: { draw: dashRows(9, 22), dashes: '8 6 1 7' },
   fineSand: { draw: dashRows(6, 6), dashes: '.8 5.2' },
   sand: { draw: dashRows(7, 9), dashes: '1 8' },
   coarseSand: { draw: dashRows(9, 9), dashes: '1.8 7.2' },
-  gravel: { draw: cells(26, 15, 5, 3, pebble) },
-  sandAndGravel: { draw: cells(31, 16, 8, 5, pebbleAndGrains) },
-  till: { draw: cells(26, 14, 6, 4, stonesInClay) },
+  gravel: { draw: cells([26, 15], [5, 3], pebble) },
+  sandAndGravel: { draw: cells([31, 16], [8, 5], pebbleAndGrains) },
+  till: { draw: cells([26, 14], [6, 4], stonesInClay) },
   conglomerate: { draw: beddedPebbles },
   sandstone: { draw: dashRows(7, 14), dashes: '1 13', solid: beds(28) },
   limestone: { draw: joints(11, 26), dashes: (spread) => `${courseOf(11, spread)}`, solid: courses(11) },
   dolomite: { draw: bricks(11, 26, 4) },
   shale: { draw: dashRows(6, 17), dashes: '13 4' },
   weatheredShale: { draw: dashRows(6, 31), dashes: '13 4 5 9' },
-  granite: { draw: cells(29, 19, 3, 3, cross) },
-  basalt: { draw: cells(25, 18, 3, 3, wedge) },
-  schist: { draw: cells(26, 11, 8, 2, (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
-  weatheredRock: { draw: cells(26, 16, 5, 4, brokenStone) },
-  rock: { draw: cells(24, 17, 4, 4, splinter) },
-  unknown: { draw: cells(66, 44, 4, 6, questionMark) },
+  granite: { draw: cells([29, 19], [3, 3], cross) },
+  basalt: { draw: cells([25, 18], [3, 3], wedge) },
+  schist: { draw: cells([26, 11], [8, 2], (pen, x, y) => pen.wave(x - 8, y, 8, 4)) },
+  weatheredRock: { draw: cells([26, 16], [5, 4], brokenStone) },
+  rock: { draw: cells([24, 17], [4, 4], splinter) },
+  unknown: { draw: cells([66, 44], [4, 6], questionMark) },
 };
 
 /** A number between 0 and 1 that belongs to a place on the grid: the same place always gives the same one. */
@@ -131,8 +131,15 @@ function rowsIn(box: Box, spacing: number, margin: number): number[] {
 
 type Symbol = (pen: Pen, x: number, y: number, luck: number) => unknown;
 
-/** One symbol a cell, shaken a little so that it does not look woven; one that would cross the edge is left out. */
-function cells(closeWidth: number, closeHeight: number, halfWidth: number, halfHeight: number, symbol: Symbol): Draw {
+type Size = readonly [width: number, height: number];
+
+/**
+ * One symbol a cell, shaken a little so that it does not look woven; one that would cross the edge is left out.
+ *
+ * @param cell    where nothing is spread
+ * @param symbol  half of what a symbol takes, and how it is drawn
+ */
+function cells([closeWidth, closeHeight]: Size, [halfWidth, halfHeight]: Size, symbol: Symbol): Draw {
   return (pen, box, spread) => {
     const width = Math.round(closeWidth * spread);
     const height = Math.round(closeHeight * spread);
@@ -238,7 +245,7 @@ function beds(close: number): Draw {
 function beddedPebbles(pen: Pen, box: Box, spread: number): void {
   beds(30)(pen, box, spread);
   const bed = Math.round(30 * spread);
-  cells(22, 10, 5, 3, (stones, x, y, luck) => (Math.abs(y % bed) < 4 ? undefined : pebble(stones, x, y, luck)))(
+  cells([22, 10], [5, 3], (stones, x, y, luck) => (Math.abs(y % bed) < 4 ? undefined : pebble(stones, x, y, luck)))(
     pen,
     box,
     spread,

@@ -4,7 +4,7 @@
  * The steps are full, short, code and value, balloon; what each is as high as is the caller's business.
  * Decided when the layout settles (release, resize, another language), never while something is dragged.
  */
-import { fitLabels } from './fit.ts';
+import { fitLabels, type Margin } from './fit.ts';
 
 export interface LabelLadder {
   /** Where its middle would like to be at each step [px]. */
@@ -22,9 +22,9 @@ export interface LabelLadder {
 const FARTHEST = 120;
 
 /** @returns the step of each label, in the same order */
-export function collapseLabels(labels: readonly LabelLadder[], gap: number, lo: number, hi: number): number[] {
+export function collapseLabels(labels: readonly LabelLadder[], margin: Margin): number[] {
   const steps = labels.map(() => 0);
-  while (!fits(labels, steps, gap, lo, hi)) {
+  while (!fits(labels, steps, margin)) {
     const next = nextToCollapse(labels, steps);
     if (next < 0) break;
     steps[next] = (steps[next] ?? 0) + 1;
@@ -32,11 +32,12 @@ export function collapseLabels(labels: readonly LabelLadder[], gap: number, lo: 
   return steps;
 }
 
-function fits(labels: readonly LabelLadder[], steps: readonly number[], gap: number, lo: number, hi: number): boolean {
+function fits(labels: readonly LabelLadder[], steps: readonly number[], margin: Margin): boolean {
+  const { gap, lo, hi } = margin;
   const now = labels.map((label, i) => labelAt(label, steps[i] ?? 0));
   const total = now.reduce((sum, { height }) => sum + height, 0) + Math.max(0, labels.length - 1) * gap;
   if (total > hi - lo) return false;
-  const middles = fitLabels(now, gap, lo, hi);
+  const middles = fitLabels(now, margin);
   return middles.every((middle, i) => Math.abs(middle - (now[i]?.anchor ?? middle)) <= FARTHEST);
 }
 

@@ -24,14 +24,21 @@ export interface LabelToFit {
 /** So heavy that a pinned label stays on the pointer to a millionth of a pixel whatever crowds it. */
 const PINNED_WEIGHT = 1e12;
 
+/** What labels stand along. */
+export interface Margin {
+  /** Least space between two [px]. */
+  readonly gap: number;
+  /** Its ends [px]; labels that do not fit begin at `lo` and run over `hi`. */
+  readonly lo: number;
+  readonly hi: number;
+}
+
 /**
  * @param labels  in the order they shall stand, from the top
- * @param gap     least space between two [px]
- * @param lo, hi  ends of the track [px]; if the labels do not fit, they start at `lo` and run over `hi`
  * @param pinned  index of the label that is held: it stays on its anchor
  * @returns       middles [px], in the same order
  */
-export function fitLabels(labels: readonly LabelToFit[], gap: number, lo: number, hi: number, pinned = -1): number[] {
+export function fitLabels(labels: readonly LabelToFit[], { gap, lo, hi }: Margin, pinned = -1): number[] {
   const first = labels[0];
   if (first === undefined) return [];
   const offsets = offsetsOf(labels, gap);

@@ -36,26 +36,25 @@ export function drawBeyond(
   const pitch = Math.min(TALL + GAP, ((column.bottom - column.top) * MOST_SHARE) / words.length);
   const tall = Math.min(TALL, pitch - 1);
   const places = [
-    ...above.map((each, i) => ({ each, beyond: 'above' as const, y: column.top + i * pitch })),
+    ...above.map((each, i) => ({ each, on: { beyond: 'above' as const, tall, y: column.top + i * pitch } })),
     ...below.map((each, i) => ({
       each,
-      beyond: 'below' as const,
-      y: column.bottom - tall - (below.length - 1 - i) * pitch,
+      on: { beyond: 'below' as const, tall, y: column.bottom - tall - (below.length - 1 - i) * pitch },
     })),
   ];
   return {
     shapes: [
       group(
         'beyond',
-        places.map(({ each, beyond, y }) =>
-          recall(`beyond/${each.handle}`, [each, beyond, y, tall, column, frame], () =>
-            drawChip(each, beyond, y, tall, column, frame),
+        places.map(({ each, on }) =>
+          recall(`beyond/${each.handle}`, [each, on.beyond, on.y, tall, column, frame], () =>
+            drawChip(each, on, column, frame),
           ),
         ),
         { fill: frame.ink.ink },
       ),
     ],
-    chips: places.map(({ each, beyond, y }) => ({
+    chips: places.map(({ each, on: { beyond, y } }) => ({
       handle: each.handle,
       x: column.x,
       y,
@@ -69,14 +68,14 @@ export function drawBeyond(
   };
 }
 
-function drawChip(
-  { handle, name, short, value, ink, finding, assumed }: ChipWords,
-  beyond: 'above' | 'below',
-  y: number,
-  tall: number,
-  column: ChipColumn,
-  frame: SectionFrame,
-): Shape {
+interface OnColumn {
+  readonly beyond: 'above' | 'below';
+  readonly y: number;
+  readonly tall: number;
+}
+
+function drawChip(words: ChipWords, { beyond, y, tall }: OnColumn, column: ChipColumn, frame: SectionFrame): Shape {
+  const { handle, name, short, value, ink, finding, assumed } = words;
   const danger = finding?.severity === 'danger';
   const stroke = danger ? frame.ink.danger : ink;
   const size = Math.min(11.5, tall * 0.6);

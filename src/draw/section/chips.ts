@@ -3,13 +3,13 @@ import type { Note } from '../../words/labels.ts';
 import { drawDots, type Under } from '../assumed.ts';
 import { joined } from '../joined.ts';
 import { collapseLabels, labelAt, type LabelLadder } from '../labels/collapse.ts';
-import { fitLabels } from '../labels/fit.ts';
+import { fitLabels, type Margin } from '../labels/fit.ts';
 import { orderLabels } from '../labels/order.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
-import type { ChipPlace, ChipState, Frozen, View } from '../view.ts';
+import type { ChipPlace, ChipState } from '../view.ts';
 import type { ChipWords } from './chipWords.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -58,15 +58,19 @@ function isAlone(chip: Placed, all: readonly Placed[]): boolean {
 /** As good as level with its line [px]. */
 const LEVEL_WITH = 3;
 
+/** What the chips say; and how they stood, while a pointer is down. */
+export interface ChipsAsked {
+  readonly words: readonly ChipWords[];
+  readonly before: readonly ChipState[] | undefined;
+}
+
 export function drawChips(
-  words: readonly ChipWords[],
+  asked: ChipsAsked,
   column: ChipColumn,
   frame: SectionFrame,
-  frozen: Frozen | undefined,
-  held: View['held'],
   { recall, same }: Memory,
 ): ChipDrawing {
-  const all = placeChips(words, column, frame, frozen, held);
+  const all = placeChips(asked, column, frame);
   const shown = all.filter(({ step }) => step !== HIDDEN);
   const placed = shown.map((chip): Shown => {
     const { words: own, step, middle, lineY } = chip;
@@ -123,14 +127,10 @@ function tallAt(step: number): number {
   return TALL[step] ?? TALL[0];
 }
 
-function placeChips(
-  words: readonly ChipWords[],
-  column: ChipColumn,
-  frame: SectionFrame,
-  frozen: Frozen | undefined,
-  held: View['held'],
-): Placed[] {
-  const before = new Map(frozen?.chips.map((chip) => [chip.handle, chip]));
+function placeChips({ words, before: stood }: ChipsAsked, column: ChipColumn, frame: SectionFrame): Placed[] {
+  const { held } = frame;
+  const track: Margin = { gap: GAP, lo: column.top, hi: column.bottom };
+  const before = new Map(stood?.map((chip) => [chip.handle, chip]));
   const anchored = words.map((each) => {
     const lineY = within(frame, frame.y(each.depth));
     const offset = held?.handle === each.handle ? (before.get(each.handle)?.offset ?? 0) : 0;
@@ -138,12 +138,12 @@ function placeChips(
   });
   const ordered = orderLabels(
     anchored,
-    frozen?.chips.map((chip) => chip.handle),
+    stood?.map((chip) => chip.handle),
   );
   const ladders = ordered.map(({ words: each, anchor }) => ladderOf(each, anchor));
   const steps =
-    frozen === undefined
-      ? hideSome(ladders, collapseLabels(ladders, GAP, column.top, column.bottom), column)
+    stood === undefined
+      ? hideSome(ladders, collapseLabels(ladders, track), column)
       : ordered.map(({ handle }) => before.get(handle)?.collapse ?? 1);
   const shown: { handle: string; ladder: LabelLadder; step: number }[] = [];
   ordered.forEach(({ handle }, i) => {
@@ -154,9 +154,7 @@ function placeChips(
   const pinned = held === undefined ? -1 : shown.findIndex(({ handle }) => handle === held.handle);
   const blocks = fitLabels(
     shown.map(({ ladder, step }) => labelAt(ladder, step)),
-    GAP,
-    column.top,
-    shown.length < ordered.length ? column.bottom - MORE_LINE : column.bottom,
+    shown.length < ordered.length ? { ...track, hi: column.bottom - MORE_LINE } : track,
     pinned,
   );
   const middles = new Map(shown.map(({ handle }, i) => [handle, blocks[i]]));

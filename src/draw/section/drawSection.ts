@@ -1,14 +1,13 @@
 /** The section O, from the ground up to its marks: each thing in its own file, put together in the order it lies. */
 import type { Metres } from '../../model/si.ts';
 import type { Finding, Solution } from '../../model/solution.ts';
-import type { ShortLanguage } from '../../words/words.ts';
 import { HEADROOM, type SectionLayout } from '../layout.ts';
 import type { SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { crop } from '../shapes.ts';
-import type { Ink } from '../theme.ts';
-import type { ChipPlace, ChipState, FramePlace, HitPlace, MarkPlace, View } from '../view.ts';
+import { THEMES } from '../theme.ts';
+import type { ChipPlace, ChipState, FramePlace, HitPlace, MarkPlace, WordedView } from '../view.ts';
 import { drawBeyond } from './beyond.ts';
 import { drawBody } from './body.ts';
 import { drawChips } from './chips.ts';
@@ -40,10 +39,8 @@ export interface SectionDrawing {
 
 export function drawSection(
   solution: Solution,
-  view: View,
-  language: ShortLanguage,
+  view: WordedView,
   layout: SectionLayout,
-  ink: Ink,
   memory: Memory,
 ): SectionDrawing {
   const { box } = layout;
@@ -53,11 +50,11 @@ export function drawSection(
     solution,
     {
       box,
-      ink,
+      ink: THEMES[view.theme],
       theme: view.theme,
       spare: view.spare ?? 1,
       units: view.units,
-      words: language,
+      words: view.words,
       frozen: view.frozen?.windows.O,
       // Paper shows the whole well.
       window: view.paper === undefined ? view.window : undefined,
@@ -87,7 +84,12 @@ export function drawSection(
   const isBeyond = ({ known, depth }: ChipWords): boolean => known && !isSeen(frame, depth);
   const seen = isCut ? words.filter((each) => !isBeyond(each)) : words;
   const beyond = drawBeyond(isCut ? words.filter(isBeyond) : [], layout.chips, frame, memory);
-  const chips = drawChips(seen, same('chipColumn', beyond.column), frame, view.frozen, view.held, memory);
+  const chips = drawChips(
+    { words: seen, before: view.frozen?.chips },
+    same('chipColumn', beyond.column),
+    frame,
+    memory,
+  );
   const marks = recall('marks', [solution.findings, frame], () =>
     drawMarks(isCut ? findingsSeen(solution.findings, frame) : solution.findings, frame, memory),
   );
@@ -101,7 +103,7 @@ export function drawSection(
     ...recall('turf', [frost, snows, facts.well, line, past], () => drawSectionTurf(solution, past, snows)),
     ...(atRest ? [] : recall('cone', [solution.cone, facts.well, bore, past], () => drawCone(solution, past))),
     ...recall('layerNames', [layersSeen, bandBoxes, frostFoot, restLevel, names], () =>
-      drawLayerNames(layersSeen, bandBoxes, frostFoot, restLevel, names),
+      drawLayerNames(layersSeen, bandBoxes, { frostFoot, restLevel }, names),
     ),
     body.shape,
     ...recall('ghost', [past], () => drawGhost(past)),
@@ -150,7 +152,7 @@ export function drawSection(
 /** A viewport of its own crops what goes on past the window; an end of the well that is seen has its room above the ground. */
 function cropped(shapes: readonly Shape[], { left, right, top, bottom, cut }: SectionFrame): Shape {
   const from = cut.top ? top : top - HEADROOM;
-  return crop('window', left, from, right - left, bottom - from, shapes);
+  return crop('window', { x: left, y: from, width: right - left, height: bottom - from }, shapes);
 }
 
 /** Findings keep their numbers; one without a depth has no mark. */

@@ -8,9 +8,8 @@ import { kindsWith } from '../kinds.ts';
 import { sectionLooks, type SectionLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import { makePen, type Pen } from '../parts/pen.ts';
-import { THEMES } from '../theme.ts';
 import { depthScale, roundFactor, type DepthScale } from '../scale.ts';
-import type { Ink } from '../theme.ts';
+import { THEMES, type Ink } from '../theme.ts';
 import { measureWith, type Measure } from '../type/measure.ts';
 import { unbroken } from '../type/unbroken.ts';
 import type { DepthWindow, View } from '../view.ts';
@@ -109,7 +108,7 @@ export function sectionFrame(solution: Solution, place: SectionPlace, { recall, 
   const looks = same('looks', sectionLooks(solution.parts, pumpTall, { k, widthFactor, isCut }, place.looks));
   const extent = [topDepth, bottomDepth, cut.top, cut.bottom, widthFactor, widest, looks];
   return recall('frame', [box, ink, spare, units, words, ...extent, held?.handle, held?.start], () =>
-    makeFrame({ topDepth, bottomDepth }, cut, widest, widthFactor, looks, place),
+    makeFrame({ topDepth, bottomDepth, widthFactor, widest }, { cut, looks }, place),
   );
 }
 
@@ -133,12 +132,14 @@ export function windowRoom(
   return { whole: sectionWindow(solution), least: leastSpan(widestRadius(solution), width, height) };
 }
 
+interface Extent extends DepthWindow {
+  /** Widest half of what is drilled. */
+  readonly widest: Metres;
+}
+
 function makeFrame(
-  { topDepth, bottomDepth }: DepthSpan,
-  cut: Cut,
-  widest: Metres,
-  widthFactor: number,
-  looks: SectionLooks,
+  { topDepth, bottomDepth, widthFactor, widest }: Extent,
+  { cut, looks }: Pick<SectionFrame, 'cut' | 'looks'>,
   { box, ink, theme, spare, units, words, held }: SectionPlace,
 ): SectionFrame {
   const { left, right, top, bottom } = box;

@@ -94,14 +94,8 @@ function lineWork({ key, look, top, bottom }: GroundLayer, hole: Hole, frame: Se
     ...beside(hole.openHalf, cased, foot),
     ...beside(0, foot, bottom),
   ];
-  return hatchShape(
-    `${key}/hatch`,
-    look,
-    boxes.filter((box) => !isEmpty(box)),
-    ink,
-    theme,
-    spreadFor(frame, look.pattern, CLOSE),
-  );
+  const shown = boxes.filter((box) => !isEmpty(box));
+  return hatchShape(`${key}/hatch`, look, shown, { ink, theme, spread: spreadFor(frame, look.pattern, CLOSE) });
 }
 
 /** How close patterns stand. */
@@ -143,14 +137,19 @@ function holeOf({ facts, bore }: Solution, frame: SectionFrame): Hole {
   return { casedHalf, casedTo: frame.y(open.top), openHalf: open.outsideRadius * frame.kx + 3, foot };
 }
 
+export interface HatchLook {
+  readonly ink: Ink;
+  readonly theme: View['theme'];
+  /** As for `hatch`. */
+  readonly spread?: number;
+}
+
 /** The pattern of one layer, as one path or two; null where nothing of it fits. */
 export function hatchShape(
   key: string,
   { ground, pattern }: GroundLook,
   boxes: readonly Box[],
-  ink: Ink,
-  theme: View['theme'],
-  spread = 1,
+  { ink, theme, spread = 1 }: HatchLook,
 ): Shape | null {
   const { d, dashes, solid = '' } = hatch(pattern, boxes, spread);
   if (d === '' && solid === '') return null;

@@ -12,7 +12,6 @@ import { drawTank } from '../parts/tank.ts';
 import { drawWallBox } from '../parts/wallBox.ts';
 import type { Shape } from '../scene.ts';
 import { group, path, polygon, polyline, roundLine, type Point } from '../shapes.ts';
-import type { Tones } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 /** A narrower house could not hold its tank [px]. */
@@ -72,8 +71,8 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
       path('roof', polyline(gable), { fill: 'none', stroke: ink.ink2, 'stroke-width': 3 }),
       path('riser/wall', riser, roundLine(tones.edge, 4)),
       path('riser/body', riser, roundLine(tones.base, 2.2)),
-      ...drawTankSign(facts, left, width, ground, ink.tones),
-      ...(kind === 'open tank' ? [] : controls(facts.house, left, width, ground, ink.tones)),
+      ...drawTankSign(facts, place, frame),
+      ...(kind === 'open tank' ? [] : controls(facts.house, place, frame)),
     ]),
   ];
 }
@@ -99,15 +98,16 @@ const MANIFOLD = 6;
 /** Where in the house's width the tank stands. */
 const TANK_MIDDLE = 0.74;
 
-function tankSides(left: number, width: number): [number, number] {
+function tankSides({ left, width }: HousePlace): [number, number] {
   const half = Math.max(6.5, Math.min(10, width * 0.14));
   const middle = left + width * TANK_MIDDLE;
   return [middle - half, middle + half];
 }
 
 /** The tank as it is drawn large, a few pixels tall: air and water at their shares, or open with its float. */
-function drawTankSign(facts: Facts, left: number, width: number, ground: number, tones: Tones): Shape[] {
-  const [from, to] = tankSides(left, width);
+function drawTankSign(facts: Facts, place: HousePlace, { y, ink: { tones } }: SectionFrame): Shape[] {
+  const ground = y(0);
+  const [from, to] = tankSides(place);
   const water = tankWater(facts);
   if (water !== null) {
     const box = { left: from, top: ground - 27, right: to, bottom: ground - 3 };
@@ -125,7 +125,8 @@ function drawTankSign(facts: Facts, left: number, width: number, ground: number,
 const ROOMY = 60;
 
 /** On the pipe before the tank: gauge, relief valve, and the switch; or on the wall the drive that sets the pump's speed. */
-function controls(house: HouseFacts, left: number, width: number, ground: number, tones: Tones): Shape[] {
+function controls(house: HouseFacts, { left, width }: HousePlace, { y, ink: { tones } }: SectionFrame): Shape[] {
+  const ground = y(0);
   const roomy = width >= ROOMY;
   const at = (share: number): number => left + width * share;
   const over = (x: number, half: number, top: number): Box => ({

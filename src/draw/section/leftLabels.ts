@@ -13,6 +13,7 @@ import { isTwoTone } from '../theme.ts';
 import { pxText } from '../tenths.ts';
 import type { Measure } from '../type/measure.ts';
 import { hold } from '../type/width.ts';
+import type { HitPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
 import type { GroundLayer } from './ground.ts';
 
@@ -41,13 +42,10 @@ export interface LeftDrawing {
 
 /** The ends stay where they are while the pump moves along its band. */
 export function drawBands(solution: Solution, frame: SectionFrame, { recall }: Memory): LeftDrawing {
-  const bar = barPlace(frame);
   const { ends, boxes } = recall('bandEnds', [solution.bands, solution.assumed, frame], () =>
     bandEnds(solution, frame),
   );
-  const bars = spansOf(solution.bands, frame).map(({ band, from, to }) =>
-    bandBar(band, bar, from, to, solution, frame),
-  );
+  const bars = spansOf(solution.bands, frame).map((span) => bandBar(span, solution, frame));
   return { shapes: bars.length === 0 ? [] : [group('bands', [...bars, ...ends])], boxes };
 }
 
@@ -77,13 +75,11 @@ function bandEnds(solution: Solution, frame: SectionFrame): { ends: readonly Sha
   const spans = spansOf(solution.bands, frame);
   const boxes: Box[] = spans.map(({ from, to }) => ({ left: bar - 7, right: bar + 7, top: from, bottom: to }));
   const ordered = joined(
-    spans.map(({ band, from, to }) => (to - from >= NAMED_FROM ? endLabels(solution, band, from, to, bar, frame) : [])),
+    spans.map((span) => (span.to - span.from >= NAMED_FROM ? endLabels(span, solution, frame) : [])),
   ).sort((a, b) => a.anchor - b.anchor);
   const middles = fitLabels(
     ordered.map(({ anchor, height }) => ({ anchor, height, weight: 1 })),
-    3,
-    frame.top + 2,
-    frame.bottom - 2,
+    { gap: 3, lo: frame.top + 2, hi: frame.bottom - 2 },
   );
   const ends = ordered.map((label, i) => {
     const middle = middles[i] ?? label.anchor;
@@ -116,8 +112,9 @@ function isOutside(from: Metres, to: Metres, { cut, topDepth, bottomDepth }: Sec
   return (cut.top && to <= topDepth) || (cut.bottom && from >= bottomDepth);
 }
 
-function bandBar(band: Band, x: number, from: number, to: number, { facts }: Solution, frame: SectionFrame): Shape {
+function bandBar({ band, from, to }: Span, { facts }: Solution, frame: SectionFrame): Shape {
   const { ink } = frame;
+  const x = barPlace(frame);
   const twoTone = isTwoTone(frame.theme);
   const known = band.kind === 'allowed';
   const children = [
@@ -153,16 +150,9 @@ function hatching(x: number, from: number, height: number, ink: string): Shape {
   return path('hatching', d, { stroke: ink, 'stroke-width': 1, fill: 'none' });
 }
 
-function endLabels(
-  solution: Solution,
-  band: Band,
-  from: number,
-  to: number,
-  bar: number,
-  frame: SectionFrame,
-): EndLabel[] {
+function endLabels({ band, from, to }: Span, solution: Solution, frame: SectionFrame): EndLabel[] {
   const { type, words, show, unbroken } = frame;
-  const room = bar - 13 - frame.left - 6;
+  const room = barPlace(frame) - 13 - frame.left - 6;
   const depth = (metres: Metres) =>
     band.setting === 'top.depth' && metres < 3.7 ? unbroken.small(metres) : unbroken.depth(metres);
   const [first, last] = [band.from ?? 0, band.to ?? 0];
@@ -192,7 +182,7 @@ function endLabels(
 /** A figure and what it counts stay on one line: "12 AWG". */
 function reasonLines(why: string, room: number, type: Measure): string[] {
   const words = type.width(why, 11) <= room ? why : why.replace(/\d [%A-Za-z]+/g, hold);
-  return type.wrap(words, room, 11, 400, 2);
+  return type.wrap(words, room, 11, 2);
 }
 
 function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFrame): Shape {
@@ -230,16 +220,19 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
 /** The dashes of the level in the ground, far from the well; half of what they take [px]. */
 const DASHES = 2;
 
-/**
- * A name stands in its own layer, at the first height that is free; a layer too thin for it goes without.
- *
- * @param restLevel  where the water stands in the ground far from the well: a name would cut its dashes lengthwise
- */
+/** What names keep off besides what stands beside the hole. */
+export interface InGround {
+  /** [px] */
+  readonly frostFoot: number;
+  /** Where the water stands in the ground far from the well: a name would cut its dashes lengthwise. */
+  readonly restLevel: Metres | null;
+}
+
+/** A name stands in its own layer, at the first height that is free; a layer too thin for it goes without. */
 export function drawLayerNames(
   layers: readonly GroundLayer[],
   taken: readonly Box[],
-  frostFoot: number,
-  restLevel: Metres | null,
+  { frostFoot, restLevel }: InGround,
   frame: SectionFrame,
 ): Shape[] {
   const shapes: Shape[] = [];
@@ -253,11 +246,11 @@ export function drawLayerNames(
   for (const layer of layers) {
     const size = layer.bottom - layer.top < 19 ? 11 : 12;
     const name = layer.material === null ? frame.words.section.notReported : sentence(layer.material);
-    const lines = linesFor(name, room, size, layer.bottom - layer.top, frame.type);
+    const lines = linesFor(name, { room, size, thickness: layer.bottom - layer.top }, frame.type);
     const width = Math.max(...lines.map((each) => frame.type.width(each, size)));
     const height = lines.length * (size + 1) + 3;
-    const y =
-      freeHeight(layer, x, width, height, kept, frostFoot) ?? freeHeight(layer, x, width, height, taken, frostFoot);
+    const stands = { x, width, height };
+    const y = freeHeight(layer, stands, kept, frostFoot) ?? freeHeight(layer, stands, taken, frostFoot);
     if (y === null) continue;
     const { fill } = frame.ink.ground[layer.look.ground];
     shapes.push(
@@ -274,23 +267,30 @@ export function drawLayerNames(
   return shapes.length === 0 ? [] : [group('layerNames', shapes, { fill: frame.ink.ink })];
 }
 
+/** What a layer leaves for its name [px]. */
+interface NameRoom {
+  readonly room: number;
+  readonly size: number;
+  readonly thickness: number;
+}
+
 /** Two lines where the layer is thick enough and whole words fit; else the same with words cut as drillers cut them; else what fits on one. */
-function linesFor(name: string, room: number, size: number, thickness: number, type: Measure): string[] {
+function linesFor(name: string, at: NameRoom, type: Measure): string[] {
+  const { room, size } = at;
   if (type.width(name, size) <= room) return [name];
   return (
-    wholeLines(name, room, size, thickness, type) ??
-    wholeLines(inBrief(name, room, size, type), room, size, thickness, type) ?? [type.shorten(name, room, size)]
+    wholeLines(name, at, type) ?? wholeLines(inBrief(name, at, type), at, type) ?? [type.shorten(name, room, size)]
   );
 }
 
-function wholeLines(name: string, room: number, size: number, thickness: number, type: Measure): string[] | null {
+function wholeLines(name: string, { room, size, thickness }: NameRoom, type: Measure): string[] | null {
   const lines = type.wrap(name, room, size);
   const whole = lines.length <= 2 && lines.every((each) => type.width(each, size) <= room);
   return whole && (lines.length === 1 || thickness >= 2 * size + 12) ? lines : null;
 }
 
 /** "Weath. granite", "Sand, gravel": as a log in a narrow column has them. */
-function inBrief(name: string, room: number, size: number, type: Measure): string {
+function inBrief(name: string, { room, size }: NameRoom, type: Measure): string {
   const words = name.replace(/ (and|with) /g, ', ').split(' ');
   return words.map((word) => (type.width(word, size) <= room ? word : word.replace(LONG_WORD, '$1.'))).join(' ');
 }
@@ -300,9 +300,7 @@ const LONG_WORD = /^([A-Za-z]{3,5}?[^aeiouy\W])(?=[aeiouy])[a-z]{3,}/;
 
 function freeHeight(
   layer: GroundLayer,
-  x: number,
-  width: number,
-  height: number,
+  { x, width, height }: Pick<HitPlace, 'x' | 'width' | 'height'>,
   taken: readonly Box[],
   frostFoot: number,
 ): number | null {

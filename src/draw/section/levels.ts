@@ -2,8 +2,9 @@
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Memory } from '../memory.ts';
+import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polygon, polyline, type Point } from '../shapes.ts';
+import { group, line, path, polygon, type Point } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -15,55 +16,61 @@ const PUMPING_DASH = '9 4';
 /** Short dashes: assumed, or of another season. */
 const SHORT_DASH = '3 3';
 
+/** A level as it is drawn. */
+interface Level {
+  readonly key: string;
+  readonly depth: Metres;
+  readonly ink: string;
+  /** Inside radius of the casing. */
+  readonly bore: Metres;
+  /** While pumping: dashed, its triangle filled. */
+  readonly pumping: boolean;
+}
+
 /** Each is drawn anew when it moves itself. */
 export function drawLevels({ levels, facts }: Solution, frame: SectionFrame, { recall }: Memory): Shape[] {
   const { ink } = frame;
   const bore = (facts.well.casings[0]?.insideDiameter ?? 0) / 2;
-  const kept = (key: string, depth: Metres, make: () => Shape[]): Shape[] => recall(key, [depth, bore, frame], make);
-  const shapes: Shape[] = [];
+  const kept = (name: string, level: Level, draw: (level: Level, frame: SectionFrame) => Shape[]): Shape[] =>
+    recall(`level/${name}`, [level.depth, bore, frame], () => draw(level, frame));
   const { pumping, static: rest, pumpingDry, staticLowest, staticHighest } = levels;
-  if (pumping !== null) {
-    const dash = { 'stroke-dasharray': PUMPING_DASH };
-    shapes.push(
-      ...kept('level/pumping', pumping, () => level('pumpingLevel', pumping, ink.pumping, dash, true, bore, frame)),
-    );
-  }
-  if (rest !== null)
-    shapes.push(...kept('level/static', rest, () => level('staticLevel', rest, ink.static, {}, false, bore, frame)));
-  for (const [key, depth, beside, colour] of [
-    ['pumpingLevelDry', pumpingDry, pumping, ink.pumping],
-    ['staticLowest', staticLowest, rest, ink.static],
-    ['staticHighest', staticHighest, rest, ink.static],
-  ] as const) {
-    if (depth === null || !differs(depth, beside)) continue;
-    shapes.push(...kept(`level/${key}`, depth, () => [short(key, depth, colour, bore, frame)]));
-  }
-  return [group('levels', shapes)];
+  const [atRest, whilePumping] = [
+    { bore, ink: ink.static, pumping: false },
+    { bore, ink: ink.pumping, pumping: true },
+  ];
+  const others = [
+    { ...whilePumping, key: 'pumpingLevelDry', depth: pumpingDry, beside: pumping },
+    { ...atRest, key: 'staticLowest', depth: staticLowest, beside: rest },
+    { ...atRest, key: 'staticHighest', depth: staticHighest, beside: rest },
+  ];
+  return [
+    group('levels', [
+      ...(pumping === null ? [] : kept('pumping', { ...whilePumping, key: 'pumpingLevel', depth: pumping }, drawLevel)),
+      ...(rest === null ? [] : kept('static', { ...atRest, key: 'staticLevel', depth: rest }, drawLevel)),
+      ...others.flatMap(({ depth, beside, ...each }) =>
+        depth === null || !differs(depth, beside) ? [] : kept(each.key, { ...each, depth }, drawShort),
+      ),
+    ]),
+  ];
 }
 
 function differs(a: Metres, b: Metres | null): boolean {
   return b === null || Math.abs(a - b) > 0.01;
 }
 
-function level(
-  key: string,
-  depth: Metres,
-  ink: string,
-  dash: Readonly<Record<string, string>>,
-  filled: boolean,
-  bore: Metres,
-  frame: SectionFrame,
-): Shape[] {
+function drawLevel(level: Level, frame: SectionFrame): Shape[] {
+  const { key, depth, ink, bore, pumping } = level;
   const y = frame.y(depth);
   if (y < frame.top || y > frame.bottom) return [];
+  const dash = pumping ? { 'stroke-dasharray': PUMPING_DASH } : {};
   return [
     line(key, frame.x(-bore), y, frame.right, y, { stroke: ink, 'stroke-width': 1.8, ...dash }),
-    sign(`${key}/sign`, y, ink, filled, bore, frame),
+    sign(level, y, frame),
   ];
 }
 
 /** A triangle standing with its point on the line, two bars under it: open at rest, filled while pumping. */
-function sign(key: string, y: number, ink: string, filled: boolean, bore: Metres, frame: SectionFrame): Shape {
+function sign({ key, ink, pumping, bore }: Level, y: number, frame: SectionFrame): Shape {
   const room = bore * frame.kx;
   const pipe = Math.max(3, PIPE * frame.kx);
   const size = Math.max(7, Math.min(14, room - pipe - 4));
@@ -73,35 +80,26 @@ function sign(key: string, y: number, ink: string, filled: boolean, bore: Metres
     [x - size / 2, y - size * 0.86],
     [x + size / 2, y - size * 0.86],
   ];
-  return group(key, [
+  return group(`${key}/sign`, [
     path('triangle', polygon(triangle), {
-      fill: filled ? ink : frame.ink.paper,
+      fill: pumping ? ink : frame.ink.paper,
       stroke: ink,
       'stroke-width': 1.3,
       'stroke-linejoin': 'round',
     }),
     path(
       'bars',
-      polyline([
-        [x - size * 0.36, y + 3.5],
-        [x + size * 0.36, y + 3.5],
-      ]) +
-        polyline([
-          [x - size * 0.18, y + 6.5],
-          [x + size * 0.18, y + 6.5],
-        ]),
+      stroke(x - size * 0.36, y + 3.5, x + size * 0.36, y + 3.5) +
+        stroke(x - size * 0.18, y + 6.5, x + size * 0.18, y + 6.5),
       { stroke: ink, 'stroke-width': 1.2 },
     ),
   ]);
 }
 
-function short(key: string, depth: Metres, ink: string, bore: Metres, frame: SectionFrame): Shape {
+function drawShort({ key, depth, ink, bore }: Level, frame: SectionFrame): Shape[] {
   const y = within(frame, frame.y(depth));
-  return line(key, frame.x(-bore), y, frame.x(bore), y, {
-    stroke: ink,
-    'stroke-width': LINE.narrow,
-    'stroke-dasharray': SHORT_DASH,
-  });
+  const attrs = { stroke: ink, 'stroke-width': LINE.narrow, 'stroke-dasharray': SHORT_DASH };
+  return [line(key, frame.x(-bore), y, frame.x(bore), y, attrs)];
 }
 
 /** Where a dragged level stood when the pointer went down. */

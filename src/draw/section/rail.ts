@@ -65,21 +65,21 @@ export function drawBrackets(
   const letters: number[] = [];
   const shapes = details.map(({ view, topDepth, bottomDepth }) => {
     const beyond = whereIs({ topDepth, bottomDepth }, frame);
-    if (beyond !== null) return pointer(view, beyond, away[beyond]++, besideRail, frame);
+    if (beyond !== null) return pointer(view, beyond, { x: besideRail, place: away[beyond]++ }, frame);
     const x = frame.y(topDepth) < lastEnd + 4 ? besideRail - 11 : besideRail;
     lastEnd = frame.y(bottomDepth);
     const [from, to] = endsOf({ topDepth, bottomDepth }, frame);
     const letter = Math.min((from + to) / 2 + 4.5, from + 12);
     letters.push(letter);
-    return bracket(view, x, from, to, letter, frame, LINE.narrow);
+    return bracket({ view, x, from, to, letter, width: LINE.narrow }, frame);
   });
   if (lens === undefined) return shapes;
   const beyond = whereIs(lens, frame);
-  if (beyond !== null) return [...shapes, pointer('C', beyond, away[beyond], besideRail, frame)];
+  if (beyond !== null) return [...shapes, pointer('C', beyond, { x: besideRail, place: away[beyond] }, frame)];
   // It may stand within what a detail shows: heavier, on the same line, its letter clear of the other's.
   const [from, to] = endsOf(lens, frame);
   const letter = clearOf(letters, (from + to) / 2 + 4.5);
-  return [...shapes, bracket('C', besideRail, from, to, letter, frame, LINE.wide)];
+  return [...shapes, bracket({ view: 'C', x: besideRail, from, to, letter, width: LINE.wide }, frame)];
 }
 
 /** Upper and lower end of a bracket, which is never so short that it could not be seen. */
@@ -105,15 +105,17 @@ function clearOf(letters: readonly number[], wanted: number): number {
   return nearest;
 }
 
-function bracket(
-  view: ViewName,
-  x: number,
-  from: number,
-  to: number,
-  letter: number,
-  { ink }: SectionFrame,
-  width: number,
-): Shape {
+interface Bracket {
+  readonly view: ViewName;
+  readonly x: number;
+  readonly from: number;
+  readonly to: number;
+  /** Baseline of its letter [px]. */
+  readonly letter: number;
+  readonly width: number;
+}
+
+function bracket({ view, x, from, to, letter, width }: Bracket, { ink }: SectionFrame): Shape {
   return group(`bracket/${view}`, [
     path(
       'bracket',
@@ -135,8 +137,17 @@ export function whereIs({ topDepth, bottomDepth }: DepthSpan, frame: SectionFram
   return frame.cut.bottom && topDepth >= frame.bottomDepth ? 'below' : null;
 }
 
-/** Letter and arrow towards what a detail shows beyond the window. */
-function pointer(view: ViewName, beyond: 'above' | 'below', place: number, x: number, frame: SectionFrame): Shape {
+/**
+ * Letter and arrow towards what a detail shows beyond the window.
+ *
+ * @param at  x of the arrow, and how many stand there already
+ */
+function pointer(
+  view: ViewName,
+  beyond: 'above' | 'below',
+  { x, place }: { readonly x: number; readonly place: number },
+  frame: SectionFrame,
+): Shape {
   const y = beyond === 'above' ? frame.top - 9 - place * 16 : frame.bottom + 9 + place * 16;
   return group(`bracket/${view}`, [
     arrow(x, y, beyond, frame.ink.ink2),

@@ -74,7 +74,7 @@ export function drawRightLabels(
   ].sort((a, b) => a.anchor - b.anchor);
   const first = Math.min(frame.y(0) + 4, ...words.map((each) => each.y - WORDS_HEIGHT / 2));
   const highest = frame.cut.top ? Math.max(frame.top + 2, first) : first;
-  const middles = fitLabels(items, 1, highest, frame.bottom - 2);
+  const middles = fitLabels(items, { gap: 1, lo: highest, hi: frame.bottom - 2 });
   items.forEach((item, i) => {
     if (item.words === null) return;
     const each = same(`words/${item.words.key}`, item.words);
@@ -238,9 +238,7 @@ export function drawMarks(findings: readonly Finding[], frame: SectionFrame, { r
   );
   const middles = fitLabels(
     placed.map(({ anchor, finding }) => ({ anchor, height: size, weight: WEIGHT[finding.severity] })),
-    MARK_GAP,
-    frame.top + 2,
-    frame.bottom - 2,
+    { gap: MARK_GAP, lo: frame.top + 2, hi: frame.bottom - 2 },
   );
   // From near the hole may reach across: the marks then stand over it, and keep off the chips' leaders.
   const x = Math.min(frame.axis + frame.holeHalf + MARK_LANE, frame.right - size / 2 - 2);

@@ -16,7 +16,7 @@ import { hatchShape } from '../section/ground.ts';
 import { digits, group, line, path, polygon, rect, text, textWith, type Point } from '../shapes.ts';
 import { isTwoTone, THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
-import type { FramePlace, MarkPlace, View } from '../view.ts';
+import type { FramePlace, MarkPlace, View, WordedView } from '../view.ts';
 import { saidFactor } from './frames.ts';
 import { titleOf } from './heading.ts';
 
@@ -41,38 +41,32 @@ interface OnSheet {
   readonly scale: number | null;
 }
 
-export function drawCaption(
-  solution: Solution,
-  view: View,
-  words: ShortLanguage,
-  box: Box,
-  sheet: OnSheet,
-  ink: Ink,
-  type: Measure,
-): Shape[] {
-  const lines = blockLines(solution, view, words, sheet);
+/** What a sheet is written with. */
+export interface Hand {
+  readonly view: WordedView;
+  readonly ink: Ink;
+  readonly type: Measure;
+}
+
+export function drawCaption(solution: Solution, hand: Hand, box: Box, sheet: OnSheet): Shape[] {
+  const { view, ink, type } = hand;
+  const lines = blockLines(solution, view, sheet);
   const { legend, block } = share(box, lines, type);
   return [
     line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
-    drawLegend(entriesOf(solution, view, words, sheet, ink), words, legend, ink, type),
-    drawTitleBlock(titleOf(solution, words), block, lines, ink, type),
+    drawLegend(entriesOf(solution, view, sheet), legend, hand),
+    drawTitleBlock(titleOf(solution, view.words), lines, block, hand),
   ];
 }
 
 /** Room of legend and title block together, from the rule above them to the foot [px]. */
-export function captionHeight(
-  solution: Solution,
-  view: View,
-  words: ShortLanguage,
-  width: number,
-  type: Measure,
-): number {
+export function captionHeight(solution: Solution, { view, type }: Hand, width: number): number {
   // Before the sheet is laid out nobody knows its windows and signs: room is kept for all that they may show.
   const frames = framesOf(view).map((name) => ({ ...WIDEST, view: name }));
   const marks = view.marks === false ? [] : solution.findings.map((_, i) => ({ number: i + 1 }));
   const sheet: OnSheet = { frames, marks, scale: view.paper === undefined ? null : WIDE_SCALE };
-  const entries = entriesOf(solution, view, words, sheet, THEMES[view.theme]).length;
-  const lines = blockLines(solution, view, words, sheet);
+  const entries = entriesOf(solution, view, sheet).length;
+  const lines = blockLines(solution, view, sheet);
   const whole = { left: 0, right: width, top: 0, bottom: Infinity };
   const { legend, block } = share(whole, lines, type);
   const rows = Math.ceil(entries / columnsIn(legend, type));
@@ -139,7 +133,8 @@ const EDGE = 0.7;
 const LEVELS: ReadonlySet<string> = new Set<LegendKey>(['static', 'pumping']);
 
 /** Column by column; what finds no room is counted in the last place. */
-function drawLegend(entries: readonly Entry[], { caption }: ShortLanguage, box: Box, ink: Ink, type: Measure): Shape {
+function drawLegend(entries: readonly Entry[], box: Box, { view, ink, type }: Hand): Shape {
+  const { caption } = view.words;
   const rows = Math.max(1, Math.floor((box.bottom - box.top - 10) / ROW));
   const columns = Math.max(1, Math.min(Math.ceil(entries.length / rows), columnsIn(box, type)));
   const width = (box.right - box.left) / columns;
@@ -192,11 +187,11 @@ function pack(words: Note, ink: Ink): Entry {
 
 function entriesOf(
   solution: Solution,
-  view: View,
-  { caption: { legend, groundNotReported, signs } }: ShortLanguage,
+  { words, theme }: WordedView,
   { frames, marks }: Pick<OnSheet, 'frames' | 'marks'>,
-  ink: Ink,
 ): Entry[] {
+  const { legend, groundNotReported, signs } = words.caption;
+  const ink = THEMES[theme];
   const { facts, levels, values, bands, cone, bore } = solution;
   const stroke = (key: LegendKey, color: string, dash: string): Entry => ({
     key,
@@ -251,7 +246,7 @@ function entriesOf(
     ...(house && frames.length === 1 ? [] : materials(solution, shown)).map((material): Entry => ({
       key: `material/${material ?? 'unknown'}`,
       words: asNamed(material ?? groundNotReported),
-      swatch: (x, y) => materialSwatch(material, x, y, ink, view),
+      swatch: (x, y) => materialSwatch(material, [x, y], theme),
     })),
     ...(shown(levels.static) ? [level('static', ink.static, false)] : []),
     ...(shown(levels.pumping) ? [level('pumping', ink.pumping, true)] : []),
@@ -269,7 +264,7 @@ function entriesOf(
             swatch: (x: number, y: number) => [
               rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
                 rx: 2.5,
-                ...(isTwoTone(view.theme)
+                ...(isTwoTone(theme)
                   ? { fill: ink.tones.steel.shadow, stroke: ink.ink, 'stroke-width': 1 }
                   : { fill: ink.allowed }),
               }),
@@ -413,14 +408,13 @@ function asNamed(material: string): Note {
   return { long: material, short: material };
 }
 
-function materialSwatch(material: string | null, x: number, y: number, ink: Ink, view: View): Shape[] {
-  const piece = fullestPiece(lookOf(material).pattern);
-  const pattern = hatchShape('hatch', lookOf(material), [piece], ink, view.theme);
+function materialSwatch(material: string | null, [x, y]: Point, theme: View['theme']): Shape[] {
+  const ink = THEMES[theme];
+  const look = lookOf(material);
+  const piece = fullestPiece(look.pattern);
+  const pattern = hatchShape('hatch', look, [piece], { ink, theme });
   return [
-    rect('tint', x, y, SWATCH, 14, {
-      fill: ink.ground[lookOf(material).ground].fill,
-      stroke: ink.hair,
-    }),
+    rect('tint', x, y, SWATCH, 14, { fill: ink.ground[look.ground].fill, stroke: ink.hair }),
     ...(pattern === null
       ? []
       : [group('pattern', [pattern], { transform: `translate(${digits(x - piece.left)} ${digits(y - piece.top)})` })]),
@@ -445,9 +439,7 @@ const PLACE_SIGNS = 400;
 
 function wrapped({ place, said }: BlockWords, width: number, type: Measure): string[] {
   return [
-    ...type
-      .wrap(place.slice(0, PLACE_SIGNS), width, SIZE, 400, PLACE_LINES)
-      .map((each) => type.shorten(each, width, SIZE)),
+    ...type.wrap(place.slice(0, PLACE_SIGNS), width, SIZE, PLACE_LINES).map((each) => type.shorten(each, width, SIZE)),
     ...said.flatMap((each) => type.wrap(each, width, SIZE)),
   ];
 }
@@ -456,7 +448,7 @@ function blockTall(words: BlockWords, width: number, type: Measure): number {
   return FIRST_LINE + (wrapped(words, width, type).length - 1) * LINE + 6;
 }
 
-function drawTitleBlock(name: string, box: Box, words: BlockWords, ink: Ink, type: Measure): Shape {
+function drawTitleBlock(name: string, words: BlockWords, box: Box, { ink, type }: Hand): Shape {
   const width = box.right - box.left;
   const title = text('title', box.left, box.top + 19, type.shorten(name, width, 13, 600), {
     size: 13,
@@ -471,10 +463,10 @@ function drawTitleBlock(name: string, box: Box, words: BlockWords, ink: Ink, typ
 
 function blockLines(
   { facts, findings, notJudged }: Solution,
-  view: View,
-  { caption, sheet }: ShortLanguage,
+  view: WordedView,
   { frames, scale }: OnSheet,
 ): BlockWords {
+  const { caption, sheet } = view.words;
   const { date, version } = view.imprint ?? {};
   const count = (severity: Severity): number => findings.filter((finding) => finding.severity === severity).length;
   const said = [

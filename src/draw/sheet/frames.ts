@@ -2,8 +2,9 @@
 import type { Show } from '../../model/units.ts';
 import type { ShortLanguage } from '../../words/words.ts';
 import { BAR_MM, MM_PER_PX } from '../paper.ts';
+import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, polyline, rect, text } from '../shapes.ts';
+import { group, path, rect, text } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import { hold } from '../type/width.ts';
@@ -36,26 +37,19 @@ function scaleWays(factor: number, { trueProportion, widths }: ShortLanguage['sh
   return [factor === 1 ? trueProportion : widths({ factor }), `×${factor}`];
 }
 
+/** Where a link leaves the section [px]. */
+export interface LinkFrom {
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 /** From the section's edge to a detail's two left corners. */
-export function drawLink(frame: FramePlace, fromX: number, fromTop: number, fromBottom: number, ink: Ink): Shape {
+export function drawLink(frame: FramePlace, { x, top, bottom }: LinkFrom, ink: Ink): Shape {
   const dotted = { fill: 'none', stroke: ink.hair, 'stroke-width': LINE.narrow, 'stroke-dasharray': '1.5 4' };
   return group(`link/${frame.view}`, [
-    path(
-      'top',
-      polyline([
-        [fromX, fromTop],
-        [frame.x, frame.y],
-      ]),
-      dotted,
-    ),
-    path(
-      'bottom',
-      polyline([
-        [fromX, fromBottom],
-        [frame.x, frame.y + frame.height],
-      ]),
-      dotted,
-    ),
+    path('top', stroke(x, top, frame.x, frame.y), dotted),
+    path('bottom', stroke(x, bottom, frame.x, frame.y + frame.height), dotted),
   ]);
 }
 
@@ -78,14 +72,17 @@ function barWords(scale: number, show: Show): string {
   return hold(show.depth((scale * BAR_MM[show.units]) / 1000));
 }
 
+/** What a caption is written with. */
+interface Hand {
+  readonly words: ShortLanguage;
+  readonly show: Show;
+  readonly type: Measure;
+}
+
 /** What there is room for beside the scale bar: the ratio in full, the ratio, or the widths alone. */
-export function scaleCaption(
-  place: FramePlace,
-  scale: number | null,
-  { sheet }: ShortLanguage,
-  show: Show,
-  type: Measure,
-): string {
+export function scaleCaption(place: FramePlace, scale: number | null, hand: Hand): string {
+  const { show, type } = hand;
+  const { sheet } = hand.words;
   const factor = saidFactor(place.widthFactor);
   if (scale === null) return sheet.widthsAlone({ factor });
   const room = place.width - (barPx(show) + 6 + type.width(barWords(scale, show), 11) + 8);

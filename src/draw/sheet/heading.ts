@@ -9,6 +9,8 @@ import type { Measure } from '../type/measure.ts';
 import { unbroken } from '../type/unbroken.ts';
 import { hold } from '../type/width.ts';
 import { lookOf } from '../hatch/materials.ts';
+import type { SheetLayout } from '../layout.ts';
+import type { WordedView } from '../view.ts';
 
 export function titleOf({ facts }: Solution, { sheet }: ShortLanguage): string {
   return facts.title === '' ? sheet.title : facts.title;
@@ -56,28 +58,29 @@ function asItIs(words: string): string {
 /** On one line; else one sentence a line, rather than the last word alone; else as it comes. */
 export function subtitleLines(
   solution: Solution,
-  words: ShortLanguage,
-  units: Show['units'],
+  { words, units }: WordedView,
   width: number,
   type: Measure,
 ): readonly string[] {
   const sentences = subtitleOf(solution, words, unbroken(units), hold);
-  const lines = type.wrap(sentences.join(' '), width, 13, 400, 2);
+  const lines = type.wrap(sentences.join(' '), width, 13, 2);
   if (lines.length === 1) return lines;
   return sentences.every((each) => type.width(each, 13) <= width) ? sentences : lines;
 }
 
+export interface Heading {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
 export function drawHeading(
-  solution: Solution,
-  words: ShortLanguage,
-  lines: readonly string[],
-  place: { x: number; width: number; size: number },
+  { title, lines }: Heading,
+  { x, width, size }: SheetLayout['heading'],
   ink: Ink,
   type: Measure,
 ): Shape {
-  const { x, width, size } = place;
   return group('heading', [
-    text('name', x, 14 + size * 0.82, type.shorten(titleOf(solution, words), width, size, 600), {
+    text('name', x, 14 + size * 0.82, type.shorten(title, width, size, 600), {
       size,
       weight: 600,
       fill: ink.ink,

@@ -1,12 +1,17 @@
 /** How wide words may come out: in the shipped face, or in the wider one that stands in where it is not there. */
-import { shorten, textWidth, wrap, type Weight } from './width.ts';
+import { textWidth, type Weight } from './width.ts';
 
-/** The functions of width.ts, for one drawing. */
+/** For one drawing. */
 export interface Measure {
   /** The factor it was made with. */
   readonly spare: number;
   readonly width: (words: string, size: number, weight?: Weight) => number;
-  readonly wrap: (words: string, width: number, size: number, weight?: Weight, most?: number) => string[];
+  /**
+   * Lines of at most `width` px, broken at spaces only: a figure and its unit hold together by a no-break space.
+   * A word wider than the line stands alone. With `most`, what is left over ends in an ellipsis.
+   */
+  readonly wrap: (words: string, width: number, size: number, most?: number) => string[];
+  /** Words cut to a width, with an ellipsis where something is missing. */
   readonly shorten: (words: string, width: number, size: number, weight?: Weight) => string;
 }
 
@@ -22,13 +27,33 @@ function evenFigures(words: string): string {
   return words.replaceAll('1', '0');
 }
 
-function measureBy(spare: number, width: typeof textWidth): Measure {
-  return {
-    spare,
-    width,
-    wrap: (words, room, size, weight = 400, most = Infinity) => wrap(words, room, size, weight, most, width),
-    shorten: (words, room, size, weight = 400) => shorten(words, room, size, weight, width),
+function measureBy(spare: number, widthOf: typeof textWidth): Measure {
+  const shorten = (words: string, width: number, size: number, weight?: Weight): string => {
+    if (widthOf(words, size, weight) <= width) return words;
+    const signs = [...words];
+    while (signs.length > 1 && widthOf(`${signs.join('').trimEnd()}…`, size, weight) > width) signs.pop();
+    return `${signs.join('').trimEnd()}…`;
   };
+  const wrap = (words: string, width: number, size: number, most = Infinity): string[] => {
+    // Most words stand in one line.
+    if (widthOf(words, size) <= width && words.trim() === words && !words.includes('  '))
+      return words === '' ? [] : [words];
+    const lines: string[] = [];
+    let current = '';
+    for (const word of words.split(' ').filter((part) => part !== '')) {
+      const longer = current === '' ? word : `${current} ${word}`;
+      if (current === '' || widthOf(longer, size) <= width) {
+        current = longer;
+        continue;
+      }
+      lines.push(current);
+      current = word;
+    }
+    if (current !== '') lines.push(current);
+    if (lines.length <= most) return lines;
+    return [...lines.slice(0, most - 1), shorten(lines.slice(most - 1).join(' '), width, size)];
+  };
+  return { spare, width: widthOf, wrap, shorten };
 }
 
 const SHIPPED = measureBy(1, textWidth);

@@ -37,58 +37,6 @@ export function textWidth(words: string, size: number, weight: Weight = 400): nu
   return (sum * size) / 1000;
 }
 
-/** Does the drawing's face hold every sign of these words? What it lacks is drawn as a path. */
-export function inFace(words: string): boolean {
-  return [...words].every((sign) => (PLACE[sign.codePointAt(0) ?? 0] ?? -1) >= 0);
-}
-
-/**
- * Lines of at most `width` px, broken at spaces only: a figure and its unit hold together by a no-break space.
- * A word wider than the line stands alone. With `most`, what is left over ends in an ellipsis.
- */
-export function wrap(
-  words: string,
-  width: number,
-  size: number,
-  weight: Weight = 400,
-  most = Infinity,
-  measured = textWidth,
-): string[] {
-  // Most words stand in one line.
-  if (measured(words, size, weight) <= width && words.trim() === words && !words.includes('  '))
-    return words === '' ? [] : [words];
-  const lines: string[] = [];
-  let current = '';
-  for (const word of words.split(' ').filter((part) => part !== '')) {
-    const longer = current === '' ? word : `${current} ${word}`;
-    if (current === '' || measured(longer, size, weight) <= width) {
-      current = longer;
-      continue;
-    }
-    lines.push(current);
-    current = word;
-  }
-  if (current !== '') lines.push(current);
-  if (lines.length <= most) return lines;
-  const kept = lines.slice(0, most);
-  kept[most - 1] = shorten(lines.slice(most - 1).join(' '), width, size, weight, measured);
-  return kept;
-}
-
-/** Words cut to a width, with an ellipsis where something is missing. */
-export function shorten(
-  words: string,
-  width: number,
-  size: number,
-  weight: Weight = 400,
-  measured = textWidth,
-): string {
-  if (measured(words, size, weight) <= width) return words;
-  const signs = [...words];
-  while (signs.length > 1 && measured(`${signs.join('').trimEnd()}…`, size, weight) > width) signs.pop();
-  return `${signs.join('').trimEnd()}…`;
-}
-
 /** "62 ft" with a no-break space between figure and unit. */
 export function hold(quantity: string): string {
   const at = quantity.indexOf(' ');

@@ -4,12 +4,14 @@ import { drawCallouts, layOut, leaderPoints } from '../../../src/draw/details/ca
 import type { Callout, Laid, Track } from '../../../src/draw/details/callouts.ts';
 import { drawPumpEnd } from '../../../src/draw/details/pumpEnd.ts';
 import { drawWellTop } from '../../../src/draw/details/wellTop.ts';
+import { forgetful } from '../../../src/draw/memory.ts';
 import { THEMES } from '../../../src/draw/theme.ts';
 import { measureWith } from '../../../src/draw/type/measure.ts';
 import { short } from '../../../src/words/en/short.ts';
 import { extentOf, find, pathPoints } from '../parts/extent.ts';
 import { frame, well, WELLS } from './wells.ts';
 
+const HAND = { words: short, ink: THEMES.light, type: measureWith(1) };
 const track: Track = { left: 840, right: 980, top: 78, bottom: 460, elbow: 822 };
 
 const callout: fc.Arbitrary<Omit<Callout, 'key'>> = fc.record({
@@ -129,7 +131,9 @@ test('what finds no room is counted and named below, and nothing lies over that 
   const laid = layOut(many, small);
   expect(laid.length).toBeLessThan(many.length);
   expect(laid.map(({ callout }) => callout.key)).toContain('part0');
-  const more = drawCallouts(many, small, short, THEMES.light, measureWith(1)).find(({ key }) => key === 'more');
+  const more = drawCallouts({ callouts: many, laid: layOut(many, small) }, small, HAND, forgetful).find(
+    ({ key }) => key === 'more',
+  );
   const words = more?.children?.find(({ key }) => key === 'words');
   expect(words?.text).toMatch(new RegExp(`^${many.length - laid.length} more: part `));
   for (const { bottom } of laid) expect(bottom).toBeLessThanOrEqual(small.bottom - 19);

@@ -11,15 +11,19 @@ const ladder = (anchor: number, priority: number, lastStep = 3): LabelLadder => 
 });
 
 test('labels that fit are left in full', () => {
-  expect(collapseLabels([ladder(50, 2), ladder(150, 4)], 4, 0, 400)).toEqual([0, 0]);
+  expect(collapseLabels([ladder(50, 2), ladder(150, 4)], { gap: 4, lo: 0, hi: 400 })).toEqual([0, 0]);
 });
 
 test('the least important loses its notes first', () => {
-  expect(collapseLabels([ladder(50, 4), ladder(60, 2), ladder(70, 4)], 4, 0, 146)).toEqual([0, 1, 0]);
+  expect(collapseLabels([ladder(50, 4), ladder(60, 2), ladder(70, 4)], { gap: 4, lo: 0, hi: 146 })).toEqual([0, 1, 0]);
 });
 
 test('a label in danger never becomes a balloon', () => {
-  const steps = collapseLabels([ladder(10, 2, 2), ladder(20, 4), ladder(30, 4), ladder(40, 4)], 4, 0, 60);
+  const steps = collapseLabels([ladder(10, 2, 2), ladder(20, 4), ladder(30, 4), ladder(40, 4)], {
+    gap: 4,
+    lo: 0,
+    hi: 60,
+  });
   expect(steps[0]).toBe(2);
   expect(steps.slice(1)).toEqual([3, 3, 3]);
 });

@@ -16,6 +16,7 @@ const labels = fc
 
 const LO = 0;
 const HI = 1000;
+const MARGIN = { gap: GAP, lo: LO, hi: HI };
 
 describe('labels along a margin', () => {
   test('a label with room stands at its anchor', () => {
@@ -25,9 +26,7 @@ describe('labels along a margin', () => {
           { anchor: 100, height: 20, weight: 1 },
           { anchor: 200, height: 20, weight: 1 },
         ],
-        GAP,
-        LO,
-        HI,
+        MARGIN,
       ),
     ).toEqual([100, 200]);
   });
@@ -39,9 +38,7 @@ describe('labels along a margin', () => {
           { anchor: 100, height: 20, weight },
           { anchor: 100, height: 20, weight: 1 },
         ],
-        GAP,
-        LO,
-        HI,
+        MARGIN,
       );
     expect(at(1)).toEqual([88, 112]);
     expect(at(3)).toEqual([94, 118]);
@@ -50,7 +47,7 @@ describe('labels along a margin', () => {
   test('none overlaps, and all stand within the track', () => {
     fc.assert(
       fc.property(labels, (all) => {
-        const middles = fitLabels(all, GAP, LO, HI);
+        const middles = fitLabels(all, MARGIN);
         all.forEach((each, i) => {
           expect(middles[i]! - each.height / 2).toBeGreaterThanOrEqual(LO - 1e-9);
           expect(middles[i]! + each.height / 2).toBeLessThanOrEqual(HI + 1e-9);
@@ -69,8 +66,8 @@ describe('labels along a margin', () => {
       fc.property(labels, fc.nat(), fc.double({ min: -80, max: 80, noNaN: true }), (all, pick, d) => {
         const i = pick % all.length;
         const moved = all.map((each, j) => (j === i ? { ...each, anchor: each.anchor + d } : each));
-        const before = fitLabels(all, GAP, LO, HI);
-        const after = fitLabels(moved, GAP, LO, HI);
+        const before = fitLabels(all, MARGIN);
+        const after = fitLabels(moved, MARGIN);
         before.forEach((middle, j) => expect(Math.abs(after[j]! - middle)).toBeLessThanOrEqual(Math.abs(d) + 1e-9));
       }),
       RUNS,
@@ -81,9 +78,9 @@ describe('labels along a margin', () => {
     fc.assert(
       fc.property(labels, fc.nat(), (all, pick) => {
         const i = pick % all.length;
-        const before = fitLabels(all, GAP, LO, HI);
+        const before = fitLabels(all, MARGIN);
         const held = all.map((each, j) => (j === i ? { ...each, anchor: before[j]! } : each));
-        const pinned = fitLabels(held, GAP, LO, HI, i);
+        const pinned = fitLabels(held, MARGIN, i);
         expect(Math.abs(pinned[i]! - before[i]!)).toBeLessThan(1e-6);
         pinned.forEach((middle, j) => expect(Math.abs(middle - before[j]!)).toBeLessThan(1e-6));
       }),
@@ -97,7 +94,7 @@ describe('labels along a margin', () => {
   test('no other arrangement is nearer to the anchors', () => {
     fc.assert(
       fc.property(labels, (all) => {
-        const ours = fitLabels(all, GAP, LO, HI);
+        const ours = fitLabels(all, MARGIN);
         const theirs = projectByDykstra(all);
         ours.forEach((middle, i) => expect(Math.abs(middle - theirs[i]!)).toBeLessThan(1e-3));
       }),

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { SPARE_ELSEWHERE } from '../../../src/draw/index.ts';
 import { measureWith } from '../../../src/draw/type/measure.ts';
-import { shorten, textWidth, wrap, type Weight } from '../../../src/draw/type/width.ts';
+import { textWidth, type Weight } from '../../../src/draw/type/width.ts';
 import { GALLERY } from '../gallery.ts';
 import { flat, picture } from '../pictures.ts';
 import { helveticaWidth } from './helvetica.ts';
@@ -10,8 +10,6 @@ test('without spare width, words are measured in the shipped face', () => {
   const type = measureWith(1);
   const words = 'Static water level, pump off: 111 ft';
   expect(type.width(words, 12, 600)).toBe(textWidth(words, 12, 600));
-  expect(type.wrap(words, 80, 12)).toEqual(wrap(words, 80, 12));
-  expect(type.shorten(words, 80, 12)).toBe(shorten(words, 80, 12));
 });
 
 test('lines and shortened words keep to the room when they come out wider', () => {

@@ -3,7 +3,11 @@ import * as fontkit from 'fontkit';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CHARACTERS } from '../../../src/draw/type/advances.ts';
-import { hold, inFace, shorten, textWidth, wrap, type Weight } from '../../../src/draw/type/width.ts';
+import { measureWith } from '../../../src/draw/type/measure.ts';
+import { hold, textWidth, type Weight } from '../../../src/draw/type/width.ts';
+import { inFace } from './inFace.ts';
+
+const { wrap, shorten } = measureWith(1);
 
 /** The very file that the page ships, laid out by another program. */
 function laidOut(weight: Weight): (words: string) => number {
@@ -68,5 +72,5 @@ test('what is cut says so', () => {
   const short = shorten('Weathered shale', 40, 12);
   expect(short.endsWith('…')).toBe(true);
   expect(textWidth(short, 12)).toBeLessThanOrEqual(40);
-  expect(wrap('one two three four five six', 40, 12, 400, 2)).toHaveLength(2);
+  expect(wrap('one two three four five six', 40, 12, 2)).toHaveLength(2);
 });

@@ -2,7 +2,7 @@
  * Detail D, at the house: the line comes up, tank tee, tank, what guards them and what takes the power off, at one scale
  * both ways. Its heights count from the floor, for no plan says how deep a floor lies.
  */
-import { feet, inches, show } from '../../../model/units.ts';
+import { feet, inches } from '../../../model/units.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Solution } from '../../../model/solution.ts';
 import { EYES, floorDepth, RELIEF_PORT, TEE_HEIGHT } from '../../../model/string/houseEnd.ts';
@@ -16,8 +16,7 @@ import { THEMES } from '../../theme.ts';
 import type { Shape } from '../../scene.ts';
 import { group, rect } from '../../shapes.ts';
 import type { HitPlace } from '../../view.ts';
-import { drawCallouts, layOut } from '../callouts.ts';
-import { labelsShown } from '../labelsShown.ts';
+import { drawCallouts, labelsShown, layOut } from '../callouts.ts';
 import type { DetailContext } from '../context.ts';
 import type { DetailDrawer, DetailFrame, DetailScene } from '../contract.ts';
 import { labelsLeft, LEADER_PX } from '../layout.ts';
@@ -100,18 +99,18 @@ function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying
     () => drawContents(solution, pen, ink, box),
   );
   const placed = contents.placed;
-  const faults = worstByPart(solution);
   const context: DetailContext = {
     solution,
     frame,
     pen,
+    window: box,
     box,
     placed,
-    severityOf: (key) => faults.get(key)?.finding.severity,
+    faults: worstByPart(solution),
   };
   const waiting = wanted
     .filter(({ key }) => placed.some(({ part }) => part === key))
-    .map((want) => calloutFor(solution, frame, show(units), want, faults, pen))
+    .map((want) => calloutFor(want, context))
     .filter((each) => each !== null)
     .map((each) => (isDotted(each.key, solution) ? { ...each, assumed: { name: true, note: false } } : each));
   const tank = placed.find(({ kind }) => kind === 'tank') ?? { part: 'tank', kind: 'tank', ...box };
@@ -145,9 +144,7 @@ function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying
     recall('rail', [layout, ink, units, words, type, step], () =>
       drawRail(pen, ink, { x, y, height, units, words, type, upward: true }, step),
     ),
-    ...recall('callouts', [told, layout, words, ink, type], () =>
-      drawCallouts(told.callouts, track, words, ink, type, memory, told.laid),
-    ),
+    ...recall('callouts', [told, layout, words, ink, type], () => drawCallouts(told, track, frame, memory)),
     ...(marked.shapes.length === 0
       ? []
       : [recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS))]),

@@ -97,8 +97,13 @@ export function isDotted(key: string, { parts }: Solution): boolean {
 /** Where what is no part stands on paper [px]. */
 export interface NotePlaces {
   readonly tank: { readonly x: number; readonly air: number; readonly water: number };
-  readonly relief: { readonly x: number; readonly y: number } | null;
-  readonly floor: { readonly x: number; readonly y: number };
+  readonly relief: Spot | null;
+  readonly floor: Spot;
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
 }
 
 export function notesOf(
@@ -109,7 +114,7 @@ export function notesOf(
 ): Callout[] {
   const { house } = facts;
   const show = showIn(units);
-  const note = (key: string, x: number, y: number, weight: number, label: PartLabel): Callout => ({
+  const note = (key: string, { x, y }: Spot, weight: number, label: PartLabel): Callout => ({
     ...label,
     key,
     x,
@@ -118,15 +123,13 @@ export function notesOf(
   });
   const { tank, relief, floor } = places;
   return [
-    note('floor', floor.x, floor.y, 1, said.floor({ rise: house.rise }, show)),
+    note('floor', floor, 1, said.floor({ rise: house.rise }, show)),
     ...(house.kind === 'open tank'
       ? []
       : [
-          note('tankAir', tank.x, tank.air, 1.6, said.air(house, show)),
-          note('tankWater', tank.x, tank.water, 2.4, said.full(house, show)),
+          note('tankAir', { x: tank.x, y: tank.air }, 1.6, said.air(house, show)),
+          note('tankWater', { x: tank.x, y: tank.water }, 2.4, said.full(house, show)),
         ]),
-    ...(relief === null
-      ? []
-      : [note('noRelief', relief.x, relief.y, 4, said.noRelief({ none: house.reliefValve === false }))]),
+    ...(relief === null ? [] : [note('noRelief', relief, 4, said.noRelief({ none: house.reliefValve === false }))]),
   ];
 }
