@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url';
 import * as fontkit from 'fontkit';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const weights = [400, 500, 600];
+const weights = [400, 600];
 const file = (weight) =>
   `${root}node_modules/@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-${weight}-normal.woff`;
 
@@ -40,7 +40,9 @@ function tableOf(font) {
   );
   const rows = classesOf(pairs);
   const columns = classesOf(characters.map((_, j) => pairs.map((row) => row[j])));
-  const kerning = rows.first.map((i) => columns.first.map((j) => pairs[i][j]));
+  const kerning = rows.first.map((i) =>
+    columns.first.flatMap((j, column) => (pairs[i][j] === 0 ? [] : [column, pairs[i][j]])),
+  );
   return { advances, left: rows.names, right: columns.names, kerning };
 }
 
@@ -66,7 +68,8 @@ writeFileSync(
  * Advances and kerning of Barlow Semi Condensed (SIL Open Font License), in thousandths of the font size.
  * Written by scripts/font-table.mjs from the files that the page ships; not edited by hand.
  *
- * A pair's kerning is kerning[left[first sign]][right[second sign]]; ligatures count as kerning.
+ * A pair's kerning stands in kerning[left[first sign]], behind right[second sign]; what is not there is nought. Ligatures
+ * count as kerning.
  */
 export const CHARACTERS =
   ${JSON.stringify(characters.join(''))};
@@ -75,10 +78,11 @@ export interface FaceTable {
   readonly advances: readonly number[];
   readonly left: readonly number[];
   readonly right: readonly number[];
+  /** By class of the first sign: classes of the second one and kerning, by turns. */
   readonly kerning: readonly (readonly number[])[];
 }
 
-export const FACES: Readonly<Record<400 | 500 | 600, FaceTable>> = {
+export const FACES: Readonly<Record<400 | 600, FaceTable>> = {
 ${tables.join('\n')}
 };
 `,

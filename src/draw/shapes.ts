@@ -69,7 +69,7 @@ export function crop(key: string, { x, y, width, height }: Window, children: rea
 
 export interface TextStyle {
   readonly size: number;
-  readonly weight?: 400 | 500 | 600;
+  readonly weight?: 400 | 600;
   /** Left out where the group around it says. */
   readonly fill?: string;
   readonly anchor?: 'start' | 'middle' | 'end';

@@ -1,7 +1,7 @@
 /** Width of text, from the font's own table: never measured on a page. */
-import { CHARACTERS, FACES } from './advances.ts';
+import { CHARACTERS, FACES, type FaceTable } from './advances.ts';
 
-export type Weight = 400 | 500 | 600;
+export type Weight = 400 | 600;
 
 /** By code point, -1 where the face has nothing; a list, because a label is looked up sign by sign. */
 const PLACE: readonly number[] = placesOf(CHARACTERS);
@@ -11,6 +11,21 @@ function placesOf(characters: string): number[] {
   const places = new Array<number>(Math.max(...codes) + 1).fill(-1);
   codes.forEach((code, i) => (places[code] = i));
   return places;
+}
+
+/** Of every class of signs before every other, looked up as often. */
+const KERNING: Readonly<Record<Weight, readonly (readonly number[])[]>> = {
+  400: kerningOf(FACES[400]),
+  600: kerningOf(FACES[600]),
+};
+
+function kerningOf({ right, kerning }: FaceTable): number[][] {
+  const count = Math.max(...right) + 1;
+  return kerning.map((pairs) => {
+    const row = new Array<number>(count).fill(0);
+    for (let i = 0; i < pairs.length; i += 2) row[pairs[i] ?? 0] = pairs[i + 1] ?? 0;
+    return row;
+  });
 }
 
 /** A sign that the table lacks is taken as wide as a broad capital, so that a label is rather too wide than too narrow. */
@@ -23,7 +38,8 @@ const UNKNOWN_ADVANCE = 700;
  * Error  under 0.1 % against the font's own layout; a ligature of three ("ffl") up to 0.07 of the size too narrow
  */
 export function textWidth(words: string, size: number, weight: Weight = 400): number {
-  const { advances, left, right, kerning } = FACES[weight];
+  const { advances, left, right } = FACES[weight];
+  const kerning = KERNING[weight];
   let sum = 0;
   let before = -1;
   for (let i = 0; i < words.length; i++) {
