@@ -60,10 +60,10 @@ module.exports = {
       },
     },
     {
-      name: 'draw-imports-only-d3-array',
+      name: 'draw-imports-nothing-else',
       severity: 'error',
       from: { path: '^src/draw' },
-      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/(@types/)?d3-array' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'] },
     },
     {
       name: 'files-know-the-model-only',

@@ -28,7 +28,7 @@ export default defineConfig({
       {
         plugins: [svelte()],
         // Named here so that vite does not find them midway and reload the page under a running test.
-        optimizeDeps: { include: ['zod/mini', 'd3-array', 'd3-scale', 'd3-shape', 'vitest-browser-svelte'] },
+        optimizeDeps: { include: ['zod/mini', 'd3-scale', 'd3-shape', 'vitest-browser-svelte'] },
         test: {
           name: 'browser',
           testTimeout,

@@ -1,5 +1,4 @@
 /** Depths to pixels, and the ticks beside them. */
-import { ticks as ticksBetween } from 'd3-array';
 import type { Metres } from '../model/si.ts';
 import { feet, toFeet } from '../model/units.ts';
 import type { View } from './view.ts';
@@ -38,11 +37,30 @@ export function depthTicks(scale: DepthScale, units: View['units'], spacing: num
   const to = toUnit(scale.bottomDepth);
   const count = Math.max(2, ((scale.bottomDepth - scale.topDepth) * scale.k) / spacing);
   // Half a foot and a decimetre are the finest steps with a figure: nobody measures a well closer from its top.
-  const major = ticksBetween(from, to, Math.min(count, (to - from) / FINEST[units]));
+  const major = roundSteps(from, to, Math.min(count, (to - from) / FINEST[units]));
   const named = new Set(major);
   const step = (major[1] ?? to) - (major[0] ?? from);
   const minor = step * scale.k * fromUnit(1) >= 24 ? between(major, step, from, to) : major;
   return minor.map((value) => ({ depth: fromUnit(value), words: named.has(value) ? String(value) : '' }));
+}
+
+/**
+ * Whole steps of one, two or five, of tens or of tenths, from end to end of a stretch.
+ *
+ * @param count  as many as that, or as near to it as round steps come
+ */
+export function roundSteps(from: number, to: number, count: number): number[] {
+  const wanted = (to - from) / count;
+  const tens = Math.floor(Math.log10(wanted));
+  const size = wanted / 10 ** tens;
+  const step = size >= Math.sqrt(50) ? 10 : size >= Math.sqrt(10) ? 5 : size >= Math.sqrt(2) ? 2 : 1;
+  // Below one, steps are told by how many make a whole: a tenth is no double, and ten is.
+  const at = tens < 0 ? (i: number) => i / (10 ** -tens / step) : (i: number) => i * 10 ** tens * step;
+  const steps: number[] = [];
+  let i = Math.floor(from / at(1));
+  while (at(i) < from) i++;
+  for (; at(i) <= to; i++) steps.push(at(i));
+  return steps;
 }
 
 /** The ticks with finer ones between: fifths of a five, halves of a one or a two. */
