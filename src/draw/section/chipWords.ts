@@ -1,5 +1,5 @@
 /** What the chips beside the section say: a name, a depth, and a line or two on what follows from it. */
-import { handlesOf, type Handle } from '../../model/handles.ts';
+import { levelHandlesOf, type Handle } from '../../model/levelHandles.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Finding, PartKind, Severity, Solution } from '../../model/solution.ts';
 import type { Show } from '../../model/units.ts';
@@ -36,7 +36,7 @@ export interface ChipWords {
 
 /** Chips of the section: what is too small to be told apart here is dragged in the details. */
 export function chipWords(solution: Solution, frame: SectionFrame): ChipWords[] {
-  return handlesOf(solution)
+  return levelHandlesOf(solution)
     .filter(({ id }) => CHIP_LOOKS[kindOfKey(id)] !== undefined)
     .map((handle) => chipOf(handle, solution, frame));
 }

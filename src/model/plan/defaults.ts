@@ -100,6 +100,3 @@ const IN_UNITS: Readonly<Record<'us' | 'metric', Defaults>> = {
 export function defaultsIn(units: unknown): Defaults {
   return IN_UNITS[units === 'metric' ? 'metric' : 'us'];
 }
-
-/** Typed where a fact of the place is not known; the same as leaving it out, but on purpose. */
-export const UNKNOWN = 'unknown';

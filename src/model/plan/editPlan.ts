@@ -1,7 +1,8 @@
 /** Changes one field of a plan and leaves every other as typed. Plans are never mutated. */
 import type { Metres } from '../si.ts';
 import { parseQuantity, writeQuantity } from '../units.ts';
-import { UNKNOWN, defaultsIn } from './defaults.ts';
+import { defaultsIn } from './defaults.ts';
+import { UNKNOWN } from './unknown.ts';
 import { casingPlans } from './facts/well.ts';
 import type { Plan } from './schema.ts';
 

@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import { isForeign, parseQuantity, UNITS, writeQuantity } from '../units.ts';
 import type { QuantityKind } from '../units.ts';
-import { UNKNOWN } from './defaults.ts';
+import { UNKNOWN } from './unknown.ts';
 
 export interface FieldMeta {
   readonly kind: QuantityKind | 'text' | 'choice' | 'flag' | 'count' | 'group' | 'list';

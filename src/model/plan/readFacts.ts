@@ -3,7 +3,8 @@
  * of the place that nobody said listed as unknown. Total on every plan that readPlan lets through.
  */
 import type { Facts, FactsReading, Setback, SiteFacts, TopFacts, WireFacts } from '../facts.ts';
-import { DEFAULTS, UNKNOWN, defaultsIn } from './defaults.ts';
+import { DEFAULTS, defaultsIn } from './defaults.ts';
+import { UNKNOWN } from './unknown.ts';
 import type { Defaults } from './defaults.ts';
 import { houseFacts } from './facts/house.ts';
 import { dropPipeFacts } from './facts/pipe.ts';

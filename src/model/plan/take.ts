@@ -3,7 +3,7 @@ import type { Assumed } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import { parseQuantity } from '../units.ts';
 import type { QuantityKind } from '../units.ts';
-import { UNKNOWN } from './defaults.ts';
+import { UNKNOWN } from './unknown.ts';
 
 export interface Take {
   readonly assumed: Assumed[];

@@ -1,5 +1,5 @@
 /** What nobody told, one entry for each field that would take it, with the rules that could not be checked for want of it. */
-import { UNKNOWN } from '../plan/defaults.ts';
+import { UNKNOWN } from '../plan/unknown.ts';
 import { valueAt } from '../plan/editPlan.ts';
 import type { NotJudged, Solution } from '../solution.ts';
 import type { MissingFact } from './missing.ts';

@@ -1,6 +1,6 @@
 import { screenEntrance } from '../figures/screenEntrance.ts';
 import type { Solved } from '../solution.ts';
-import { UNKNOWN } from '../plan/defaults.ts';
+import { UNKNOWN } from '../plan/unknown.ts';
 import { feet } from '../units.ts';
 import { words } from './fix.ts';
 import { meets } from './grace.ts';

@@ -2,7 +2,8 @@
 import type { PumpingFacts, WaterFacts } from '../../facts.ts';
 import type { Metres } from '../../si.ts';
 import { writeQuantity } from '../../units.ts';
-import { DEFAULTS, UNKNOWN } from '../defaults.ts';
+import { DEFAULTS } from '../defaults.ts';
+import { UNKNOWN } from '../unknown.ts';
 import type { Plan } from '../schema.ts';
 import { read } from '../take.ts';
 import type { Take } from '../take.ts';
