@@ -9,7 +9,8 @@ import { floorDepth } from './houseEnd.ts';
 import { isInHouse, type HouseKind } from './houseKinds.ts';
 import { RIGID_SECTION } from './lengths.ts';
 import { linksOf, type Link, type Meeting } from './meetings.ts';
-import { assumedEnds, isPlaceKnown, isUnasked, type Ends } from './placedBy.ts';
+import { assumedEnds, isPlaceKnown, type Ends } from './placedBy.ts';
+import { isUnasked } from './placedBy.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 
 /** One of several, counted from the top; the only one needs no number. */

@@ -14,7 +14,7 @@ import {
   POUND,
   POUND_FORCE,
   SQUARE_INCH,
-} from './table.ts';
+} from './factors.ts';
 
 export const feet = (count: number): Metres => count * FOOT;
 export const inches = (count: number): Metres => count * INCH;

@@ -1,7 +1,8 @@
 /** The slow way of reading a quantity: fractions, feet with inches, commas, typographic marks, and what is wrong. */
 import { LEAST_MEASURED, MOST_MEASURED } from './measured.ts';
 import type { ParsedQuantity, QuantityFault } from './parsed.ts';
-import { BAR, FOOT, INCH, SPELLINGS, UNITS, fromSi, listUnits, toSi, unitOf } from './table.ts';
+import { BAR, FOOT, INCH } from './factors.ts';
+import { SPELLINGS, UNITS, fromSi, listUnits, toSi, unitOf } from './table.ts';
 import type { QuantityKind } from './table.ts';
 import { plainNumber } from './write.ts';
 

@@ -27,7 +27,7 @@ import {
   toPsi,
 } from './convert.ts';
 import { decimals } from './decimals.ts';
-import { BAR, DAY, HOUR, MINUTE } from './table.ts';
+import { BAR, DAY, HOUR, MINUTE } from './factors.ts';
 
 export interface Show {
   readonly units: 'us' | 'metric';

@@ -1,6 +1,7 @@
 /** Writes an SI number as one would type it: "180 ft", "1.5 m", "48 in". */
 import { LEAST_MEASURED } from './measured.ts';
-import { FOOT, INCH, fromSi, toSi, unitOf } from './table.ts';
+import { FOOT, INCH } from './factors.ts';
+import { fromSi, toSi, unitOf } from './table.ts';
 import type { QuantityKind, Unit } from './table.ts';
 
 /**
