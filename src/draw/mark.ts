@@ -2,7 +2,7 @@
 import type { Severity } from '../model/solution.ts';
 import { straight } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
-import { circle, group, path, text, type Point } from './shapes.ts';
+import { circle, faced, group, inked, path, text, type Point } from './shapes.ts';
 import type { Ink } from './theme.ts';
 
 export interface MarkLook {
@@ -38,9 +38,9 @@ function numberOf({ number, severity, x, y, size, ink }: MarkLook): Shape {
 
 function outline({ severity, x, y, size, ink }: MarkLook): Shape {
   const r = size / 2;
-  const halo = { stroke: ink.paper, 'stroke-width': 1.5 };
+  const halo = inked(ink.paper, 1.5);
   if (severity === 'danger') return path('sign', straight(octagon(x, y, r)), { fill: ink.danger, ...halo });
-  if (severity === 'note') return circle('sign', x, y, r - 1, { fill: ink.paper, stroke: ink.note, 'stroke-width': 2 });
+  if (severity === 'note') return circle('sign', x, y, r - 1, faced(ink.paper, ink.note, 2));
   const triangle: Point[] = [
     [x, y - r],
     [x + r * 1.12, y + r * 0.9],

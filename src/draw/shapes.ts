@@ -44,6 +44,17 @@ export function path(key: string, d: string, attrs: Attributes): Shape {
   return shape(key, 'path', attrs, d);
 }
 
+/** How a line looks. */
+export function inked(stroke: string, width: number, dash?: string): Attributes {
+  const attrs = { stroke, 'stroke-width': width };
+  return dash === undefined ? attrs : { ...attrs, 'stroke-dasharray': dash };
+}
+
+/** How a face with an edge looks; of a bare line the face is "none". */
+export function faced(fill: string, edge: string, width: number): Attributes {
+  return { fill, stroke: edge, 'stroke-width': width };
+}
+
 /** How a bare line with round joints looks. */
 export function roundLine(stroke: string, width: number): Attributes {
   return { fill: 'none', 'stroke-linejoin': 'round', stroke, 'stroke-width': width };

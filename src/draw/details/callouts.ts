@@ -7,7 +7,7 @@ import { fitLabels } from '../labels/fit.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { NUMBERS, signShapes } from '../mark.ts';
-import { group, path, textWith, type Point } from '../shapes.ts';
+import { group, inked, path, textWith, type Point } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { Severity } from '../../model/solution.ts';
@@ -238,10 +238,14 @@ function drawBoxes(laid: readonly Laid[], track: Track, ink: Ink): Shape {
     if (severity === undefined && lit !== true) plain += box;
     else
       others.push(
-        path(key, box, {
-          stroke: lit === true ? ink.note : severityInk(severity ?? 'note', ink),
-          'stroke-width': severity === 'danger' || lit === true ? 2 : 1.4,
-        }),
+        path(
+          key,
+          box,
+          inked(
+            lit === true ? ink.note : severityInk(severity ?? 'note', ink),
+            severity === 'danger' || lit === true ? 2 : 1.4,
+          ),
+        ),
       );
   }
   return group('boxes', [path('plain', plain, { stroke: ink.rule }), ...others], { fill: ink.paper });

@@ -9,7 +9,7 @@ import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
 import { NUMBERS } from '../mark.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, inked, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { drawCallouts, labelsShown, layOut, type Callout } from './callouts.ts';
 import type { DetailContext, WindowBox } from './context.ts';
@@ -149,13 +149,7 @@ function patchesOf(shapes: readonly Shape[]): Box[] {
 function drawHeld({ held, ink }: DetailFrame, pen: Pen, box: WindowBox): Shape[] {
   if (held === undefined || held.start < pen.top || held.start > pen.bottom) return [];
   const y = pen.y(held.start);
-  return [
-    path('start', stroke(box.left, y, box.right, y), {
-      stroke: ink.hair,
-      'stroke-width': 1.2,
-      'stroke-dasharray': '3 3',
-    }),
-  ];
+  return [path('start', stroke(box.left, y, box.right, y), inked(ink.hair, 1.2, '3 3'))];
 }
 
 function frostPlace({ values }: Solution, pen: Pen, left: number, right: number): Placed[] {

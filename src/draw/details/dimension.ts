@@ -1,7 +1,7 @@
 /** A dimension between two depths: thin line, arrow ends, its figure on a patch so that it reads on any ground. */
 import type { Box, Segment } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect, text } from '../shapes.ts';
+import { group, inked, path, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import { stroke } from '../parts/outline.ts';
 import { nextTenths, pxText } from '../tenths.ts';
@@ -62,7 +62,7 @@ export function drawDimension(key: string, dimension: DimensionPlace): Shape {
   const ends = reach === undefined ? '' : stroke(reach, top, x - 4, top) + stroke(reach, bottom, x - 4, bottom);
   return group(key, [
     path('shaft', shaft, { stroke: ink }),
-    ...(ends === '' ? [] : [path('ends', ends, { stroke: ink, 'stroke-width': 0.8, 'stroke-dasharray': '5 2' })]),
+    ...(ends === '' ? [] : [path('ends', ends, inked(ink, 0.8, '5 2'))]),
     path('heads', heads, { fill: ink }),
     ...(place === null
       ? []

@@ -6,7 +6,7 @@ import type { Box } from '../hatch/clip.ts';
 import { hatch } from '../hatch/patterns.ts';
 import type { Shape } from '../scene.ts';
 import { spreadFor, type Closeness } from '../section/ground.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, inked, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { Ink } from '../theme.ts';
 import { stroke, tenth } from '../parts/outline.ts';
@@ -136,21 +136,13 @@ function drawFrost(pen: Pen, ink: Ink, place: GroundPlace, frost: Metres): Shape
       'fill-opacity': 0.72,
     }),
     ...(frostShare > 0 && frostShare < 1 && front > top && front < box.bottom
-      ? [path('front', stroke(box.left, front, box.right, front), { stroke: ink.frost, 'stroke-width': 1.2 })]
+      ? [path('front', stroke(box.left, front, box.right, front), inked(ink.frost, 1.2))]
       : []),
     ...(thawShare > 0 && thawShare < 1 && thaw > top && thaw < box.bottom
-      ? [path('thaw', stroke(box.left, thaw, box.right, thaw), { stroke: ink.frost, 'stroke-width': 1.2 })]
+      ? [path('thaw', stroke(box.left, thaw, box.right, thaw), inked(ink.frost, 1.2))]
       : []),
     path('ticks', ticks, { stroke: ink.frost, 'stroke-width': 1, fill: 'none' }),
-    ...(inside
-      ? [
-          path('line', stroke(box.left, line, box.right, line), {
-            stroke: ink.frost,
-            'stroke-width': 1.8,
-            'stroke-dasharray': '10 3 2 3',
-          }),
-        ]
-      : []),
+    ...(inside ? [path('line', stroke(box.left, line, box.right, line), inked(ink.frost, 1.8, '10 3 2 3'))] : []),
   ]);
 }
 
@@ -168,7 +160,7 @@ function drawSurface({ facts, values }: Solution, pen: Pen, ink: Ink, place: Gro
   const grouted = facts.well.intake.kind !== 'driven point';
   const snows = place.frostShare > 0 && place.thawShare === 0 && (values.frostDepth ?? 0) > 0;
   return [
-    path('surface', stroke(box.left, y, box.right, y), { stroke: ink.grass, 'stroke-width': LINE.ground }),
+    path('surface', stroke(box.left, y, box.right, y), inked(ink.grass, LINE.ground)),
     drawTurf(ink, NEAR, {
       grown: [
         [box.left, grouted ? holeLeft : pen.x(-casing)],

@@ -6,7 +6,7 @@ import type { Solution } from '../../model/solution.ts';
 import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect, text } from '../shapes.ts';
+import { group, inked, path, rect, text } from '../shapes.ts';
 import { block, stroke } from '../parts/outline.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetail } from './detail.ts';
@@ -92,7 +92,7 @@ function drawScaleBar({ frame, pen }: DetailContext, leaders: readonly Segment[]
       stroke(left, foot, left + wide, foot) +
         stroke(left, foot + 4, left + wide, foot + 4) +
         stroke(left + wide, foot, left + wide, foot + 4),
-      { stroke: ink.ink, 'stroke-width': 1 },
+      inked(ink.ink, 1),
     ),
     text('words', left, foot - 5, words, { size: 11, fill: ink.ink }),
   ]);

@@ -2,7 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, inked, path } from '../shapes.ts';
 import { stroke } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from '../parts/pen.ts';
@@ -26,7 +26,7 @@ function drawLevel(key: 'staticLevel' | 'pumpingLevel', { left, right, y }: Line
       'stroke-width': 1.5,
       'stroke-linejoin': 'round',
     }),
-    path('bars', bars, { stroke: ink, 'stroke-width': 1.3 }),
+    path('bars', bars, inked(ink, 1.3)),
   ]);
 }
 

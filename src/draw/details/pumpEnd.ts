@@ -5,7 +5,7 @@ import type { Solution } from '../../model/solution.ts';
 import type { Segment } from '../hatch/clip.ts';
 import { forgetful } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { isAnyAssumed, RESTS_ON } from '../assumed.ts';
 import { stroke } from '../parts/outline.ts';
 import { pxText } from '../tenths.ts';
@@ -147,11 +147,7 @@ function drawClearance(context: DetailContext, leaders: readonly Segment[]): Sha
   const shaft = path(
     'shaft',
     `${stroke(x, from + 2, x, end - ARROW_FOOT)}M${pxText(x - 3.4)} ${pxText(end - 19)}L${pxText(x)} ${pxText(end - ARROW_FOOT)}L${pxText(x + 3.4)} ${pxText(end - 19)}`,
-    {
-      fill: 'none',
-      stroke: colour,
-      'stroke-width': 1.2,
-    },
+    faced('none', colour, 1.2),
   );
   return [group('bottomClearance', [shaft]), drawBreak(frame)];
 }

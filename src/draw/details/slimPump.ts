@@ -10,7 +10,7 @@ import { drawPumpStick, pumpStick } from '../parts/pumpStick.ts';
 import { THEMES } from '../theme.ts';
 import { pipeRamp } from '../well/stage.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect, text } from '../shapes.ts';
+import { faced, group, path, rect, text } from '../shapes.ts';
 import type { DetailFrame } from './contract.ts';
 import { RAIL_PX } from './rail.ts';
 
@@ -59,11 +59,11 @@ export function drawSlimPump(
     rect('strip', left, y, wide.strip, height, { fill: ink.paper }),
     path('edge', stroke(right, y, right, y + height), { stroke: ink.hair }),
     path('bore', block(axis - half, begin, axis + half, y + height + 2), { fill: pen.tones.water, stroke: ink.hair }),
-    path('dropPipe', block(axis - pipe, begin, axis + pipe, Math.max(begin, pen.y(discharge))), {
-      fill: ramp.base,
-      stroke: ramp.edge,
-      'stroke-width': 0.7,
-    }),
+    path(
+      'dropPipe',
+      block(axis - pipe, begin, axis + pipe, Math.max(begin, pen.y(discharge))),
+      faced(ramp.base, ramp.edge, 0.7),
+    ),
     drawPumpStick(pumpStick({ ...facts.pump, diameter: facts.pump.motorDiameter }, pen, 0), undefined, pen),
     ...sheet.trueWidth.map((each, i) =>
       text(each, axis, y + 6 + LINE * (i + 0.75), each, { size: SIZE, weight: 600, fill: ink.ink, anchor: 'middle' }),

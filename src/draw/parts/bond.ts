@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { faced, group, inked, path, rect } from '../shapes.ts';
 import { stroke } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
@@ -19,16 +19,9 @@ export function drawBond(part: PlacedPart, pen: Pen, casingOutsideRadius: Metres
     path(
       'wire',
       `M${pxText(x)} ${pxText(top)}C${pxText(x)} ${pxText(top - 8)} ${pxText(x - 7)} ${pxText(pen.y(capBottom) + 4)} ${pxText(x - 1)} ${pxText(pen.y(capBottom))}`,
-      {
-        fill: 'none',
-        stroke: bond,
-        'stroke-width': 2.2,
-      },
+      faced('none', bond, 2.2),
     ),
     rect('clamp', wall - wide, top, wide, tall, { fill: brass.base, stroke: brass.edge }),
-    path('screw', stroke(wall - wide - 3, top + tall / 2, wall - wide, top + tall / 2), {
-      stroke: brass.edge,
-      'stroke-width': 2.4,
-    }),
+    path('screw', stroke(wall - wide - 3, top + tall / 2, wall - wide, top + tall / 2), inked(brass.edge, 2.4)),
   ]);
 }

@@ -2,7 +2,7 @@
 import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, polyline } from '../shapes.ts';
+import { faced, group, inked, path, polyline } from '../shapes.ts';
 import { drawBarb } from './insertFitting.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
@@ -56,11 +56,7 @@ export function drawBuriedLine(part: PlacedPart, pen: Pen, place: BuriedLinePlac
     shapes.push(...drawBedding({ from: place.beddingFrom, to: place.to, middle, half }, bedding));
   shapes.push(
     path('wall', block(shoulder, top, place.to, bottom), { fill: place.wall.fill, stroke: place.wall.ink }),
-    path('bore', block(shoulder, middle - inside, place.to, middle + inside), {
-      fill: water,
-      stroke: place.wall.ink,
-      'stroke-width': 0.6,
-    }),
+    path('bore', block(shoulder, middle - inside, place.to, middle + inside), faced(water, place.wall.ink, 0.6)),
     path('glint', block(tip + 2, middle - inside * 0.6, place.to, middle - inside * 0.2), {
       fill: waterShine,
       'fill-opacity': 0.5,
@@ -157,9 +153,9 @@ export function closedLine(part: PlacedPart, pen: Pen, { from, to, ramp, paper }
   const thick = Math.max(CLOSED_THICK_PX, 2 * part.radius * pen.across);
   const d = stroke(from, y, to, y);
   const shapes = [
-    path('wall', d, { stroke: ramp.edge, 'stroke-width': thick }),
-    path('body', d, { stroke: ramp.base, 'stroke-width': Math.max(1, thick - 2.2) }),
-    path('shine', d, { stroke: ramp.light, 'stroke-width': Math.max(0.8, thick * 0.24) }),
+    path('wall', d, inked(ramp.edge, thick)),
+    path('body', d, inked(ramp.base, Math.max(1, thick - 2.2))),
+    path('shine', d, inked(ramp.light, Math.max(0.8, thick * 0.24))),
   ];
   if (to - from > BREAK_FROM) {
     const x = from + (to - from) * BREAK_SHARE;
@@ -171,7 +167,7 @@ export function closedLine(part: PlacedPart, pen: Pen, { from, to, ramp, paper }
         [at + 1, y - 1],
         [at + 3, y - gap],
       ]);
-    shapes.push(path('break', side(x) + side(x + 5), { fill: 'none', stroke: paper, 'stroke-width': 2.4 }));
+    shapes.push(path('break', side(x) + side(x + 5), faced('none', paper, 2.4)));
   }
   return group(part.key, shapes);
 }

@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, roundLine } from '../shapes.ts';
+import { faced, group, path, roundLine } from '../shapes.ts';
 import { Pen as Line } from '../hatch/pen.ts';
 import { curveDown, tenth } from './outline.ts';
 import { pxText } from '../tenths.ts';
@@ -38,8 +38,8 @@ export function drawCable(part: PlacedPart, pen: Pen, axis: StringAxis, place: C
   if (leaves < pen.bottom) d += toStrip(pen, x(pen.y(leaves)), leaves, place);
   const wide = Math.max(2.6, part.radius * 2 * pen.across);
   return group(part.key, [
-    path('jacket', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(wide) }),
-    path('glint', d, { fill: 'none', stroke: pen.tones.cableShine, 'stroke-width': tenth(wide * 0.26) }),
+    path('jacket', d, faced('none', pen.tones.cable, tenth(wide))),
+    path('glint', d, faced('none', pen.tones.cableShine, tenth(wide * 0.26))),
   ]);
 }
 
@@ -57,7 +57,7 @@ export function drawLead(
 ): Shape {
   const y = pen.y(plug.depth);
   const d = `M${pxText(middle)} ${pxText(pen.y(bottom) - 2)}Q${pxText(middle)} ${pxText(y)} ${pxText(pen.x(plug.offset))} ${pxText(y)}`;
-  return path('lead', d, { fill: 'none', stroke: pen.tones.cable, 'stroke-width': tenth(Math.max(2, width * 0.5)) });
+  return path('lead', d, faced('none', pen.tones.cable, tenth(Math.max(2, width * 0.5))));
 }
 
 interface Run {

@@ -2,7 +2,7 @@
 import type { Metres } from '../../model/si.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, inked, path, rect } from '../shapes.ts';
 import { stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 
@@ -29,10 +29,11 @@ export function drawCableGuardStrip(part: PlacedPart, pen: Pen): Shape {
   const edge = { stroke: steel.edge };
   return group(part.key, [
     rect('channel', left, top, width, bottom - top, { fill: steel.base, rx: Math.min(2, width / 3), ...edge }),
-    path('fold', stroke(left + width * 0.4, top + 2, left + width * 0.4, bottom - 2), {
-      stroke: steel.shine,
-      'stroke-width': Math.max(1, width * 0.2),
-    }),
+    path(
+      'fold',
+      stroke(left + width * 0.4, top + 2, left + width * 0.4, bottom - 2),
+      inked(steel.shine, Math.max(1, width * 0.2)),
+    ),
     path(
       'screws',
       [0.1, 0.5, 0.9]

@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, rect } from '../shapes.ts';
+import { faced, group, inked, line, path, rect } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import { pxText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
@@ -46,7 +46,7 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
   const gasket = Math.max(1.6, tall * 0.14);
   return group(part.key, [
     dome,
-    path('cavity', cavity, { fill: air, stroke: cast.edge, 'stroke-width': 0.8 }),
+    path('cavity', cavity, faced(air, cast.edge, 0.8)),
     rect(
       'gasket',
       pen.x(-place.casingOutsideRadius) - 1,
@@ -55,11 +55,11 @@ export function drawCap(part: PlacedPart, pen: Pen, place: CapPlace): Shape {
       gasket,
       { fill: rubber.base },
     ),
-    path('bolts', boltX.map((x) => block(x - bolt, rim - 1, x + bolt, bottom - 1.5)).join(''), {
-      fill: steel.light,
-      stroke: cast.edge,
-      'stroke-width': 0.8,
-    }),
+    path(
+      'bolts',
+      boltX.map((x) => block(x - bolt, rim - 1, x + bolt, bottom - 1.5)).join(''),
+      faced(steel.light, cast.edge, 0.8),
+    ),
     ...(place.vented
       ? drawVent(centre - half * 0.97, top + tall * 0.42, Math.max(5, inches(0.5) * pen.across), pen)
       : []),
@@ -80,20 +80,13 @@ export function drawVent(x: number, y: number, wide: number, pen: Pen): Shape[] 
         stroke: cast.edge,
       },
     ),
-    path('ventScreen', block(out - wide / 2, foot, out + wide / 2, foot + 3.4), {
-      fill: air,
-      stroke: cast.edge,
-      'stroke-width': 0.9,
-    }),
+    path('ventScreen', block(out - wide / 2, foot, out + wide / 2, foot + 3.4), faced(air, cast.edge, 0.9)),
     path(
       'ventMesh',
       [0.25, 0.5, 0.75]
         .map((share) => stroke(out - wide / 2 + wide * share, foot, out - wide / 2 + wide * share, foot + 3.4))
         .join('') + stroke(out - wide / 2, foot + 1.7, out + wide / 2, foot + 1.7),
-      {
-        stroke: cast.edge,
-        'stroke-width': 0.6,
-      },
+      inked(cast.edge, 0.6),
     ),
   ];
 }
@@ -124,9 +117,6 @@ export function closedCover(part: PlacedPart, { half, top, bottom }: ClosedCover
       stroke: cast.edge,
       'stroke-width': 1.2,
     }),
-    line('shine', centre - half + 4, top + 2.2, centre + half - 4, top + 2.2, {
-      stroke: cast.light,
-      'stroke-width': 1.4,
-    }),
+    line('shine', centre - half + 4, top + 2.2, centre + half - 4, top + 2.2, inked(cast.light, 1.4)),
   ]);
 }

@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { CasingFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, inked, path } from '../shapes.ts';
 import { block, straight, strokes } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Cut } from '../theme.ts';
@@ -45,10 +45,7 @@ export function drawCasing(key: string, pen: Pen, place: CasingPlace, cut: Cut):
   const shapes = [path('walls', d, { fill: cut.fill, stroke: cut.ink, ...dashed })];
   if (pen.closed === null || outside - inside >= HATCHED_PX)
     shapes.push(
-      path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), {
-        stroke: cut.ink,
-        'stroke-width': 0.8,
-      }),
+      path('hatch', walls.map(([left, right]) => slants(left, right, top, bottom)).join(''), inked(cut.ink, 0.8)),
     );
   if (place.shoe && place.bottom !== null && place.bottom < pen.bottom + SHOE)
     shapes.push(drawShoe(pen, inside, outside, place.bottom));

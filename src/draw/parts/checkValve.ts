@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres, Ratio } from '../../model/si.ts';
 import type { Attributes, Shape } from '../scene.ts';
-import { digits, group, path, polyline, rect } from '../shapes.ts';
+import { digits, faced, group, path, polyline, rect } from '../shapes.ts';
 import { straight } from './outline.ts';
 import { onPaper, dashIfSymbol } from './closed.ts';
 import type { Pen } from './pen.ts';
@@ -96,8 +96,8 @@ function inside({ centre, half, at, arrow, open }: ValveOnPaper, pen: Pen): Shap
     flip(share - ((share - 0.14) / 0.4) * lift),
   ]);
   return [
-    path('wall', wall, { fill: brassCut.fill, stroke: brassCut.ink, 'stroke-width': 0.9 }),
-    path('way', way, { fill: water, stroke: brassCut.ink, 'stroke-width': 0.7 }),
+    path('wall', wall, faced(brassCut.fill, brassCut.ink, 0.9)),
+    path('way', way, faced(water, brassCut.ink, 0.7)),
     path('spring', straight(turns, false), { fill: 'none', stroke: ink }),
     path('poppet', poppet, {
       fill: rubber.shade,
@@ -149,7 +149,7 @@ export function closedCheckValve(part: PlacedPart, pen: Pen, centre: number, arr
         [centre, middle - 2.5 * up],
         [centre + 2.6, middle + 1.5 * up],
       ]),
-      { fill: 'none', stroke: brass.edge, 'stroke-width': 1.6 },
+      faced('none', brass.edge, 1.6),
     ),
   ]);
 }

@@ -1,7 +1,7 @@
 /** The conduit: out of the cap, down along the casing to trench depth, then to the house. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, inked, path } from '../shapes.ts';
 import { block, tenth } from './outline.ts';
 import { nextTenths, tenthsText } from '../tenths.ts';
 import type { Pen } from './pen.ts';
@@ -24,8 +24,7 @@ export function drawConduit(part: PlacedPart, pen: Pen, place: ConduitPlace): Sh
   const { conduit } = pen.tones;
   const wide = conduitWidth(part, pen);
   const d = course(place, wide);
-  const along = (key: string, ink: string, width: number): Shape =>
-    path(key, d, { stroke: ink, 'stroke-width': tenth(width) });
+  const along = (key: string, ink: string, width: number): Shape => path(key, d, inked(ink, tenth(width)));
   const [x, y] = place.from;
   const reach = wide * 0.62;
   const nut = place.up ? block(x - reach, y - 4, x + reach, y + 1) : block(x - 1, y - reach, x + 4, y + reach);

@@ -1,7 +1,7 @@
 /** A drain: a hose tap under the tank tee, its spout turned down, its wheel to the side. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { block, straight } from './outline.ts';
 import type { Tones } from '../theme.ts';
 
@@ -10,7 +10,7 @@ export function drawDrainTap({ left, top, right, bottom }: Box, { brass, cast }:
   const tall = bottom - top;
   const x = left + wide * 0.56;
   const neck = wide * 0.16;
-  const line = { fill: brass.base, stroke: brass.edge, 'stroke-width': 0.9 };
+  const line = faced(brass.base, brass.edge, 0.9);
   return group('drain', [
     path('neck', block(x - neck, top, x + neck, top + tall * 0.4), line),
     path(
@@ -27,10 +27,10 @@ export function drawDrainTap({ left, top, right, bottom }: Box, { brass, cast }:
       ]),
       line,
     ),
-    path('wheel', block(right - wide * 0.14, top + tall * 0.24, right, top + tall * 0.74), {
-      fill: cast.base,
-      stroke: cast.edge,
-      'stroke-width': 0.8,
-    }),
+    path(
+      'wheel',
+      block(right - wide * 0.14, top + tall * 0.24, right, top + tall * 0.74),
+      faced(cast.base, cast.edge, 0.8),
+    ),
   ]);
 }

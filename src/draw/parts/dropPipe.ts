@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, roundLine, type Point } from '../shapes.ts';
+import { faced, group, path, roundLine, type Point } from '../shapes.ts';
 import { Pen as Line } from '../hatch/pen.ts';
 import { block, curveDown } from './outline.ts';
 import { pxText } from '../tenths.ts';
@@ -30,7 +30,7 @@ export function drawDropPipe(part: PlacedPart, pen: Pen, axis: StringAxis, tones
   const band = (left: Metres, right: Metres): string => ribbon(pen, axis, { from, to, left, right });
   return group(part.key, [
     path('wall', band(-outside, outside), { fill: tones.wall.fill, stroke: tones.wall.ink }),
-    path('bore', band(-inside, inside), { fill: tones.bore, stroke: tones.wall.ink, 'stroke-width': 0.6 }),
+    path('bore', band(-inside, inside), faced(tones.bore, tones.wall.ink, 0.6)),
     path('glint', band(inside * 0.2, inside * 0.62), { fill: tones.glint, 'fill-opacity': 0.55 }),
   ]);
 }

@@ -1,7 +1,7 @@
 /** The flow-limiting valve on the pump's outlet: its right half cut to the rubber ring that narrows as the pressure grows. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { block, straight } from './outline.ts';
 import type { Pen } from './pen.ts';
 import { turned } from './turned.ts';
@@ -29,11 +29,7 @@ export function drawFlowLimiter(part: PlacedPart, pen: Pen): Shape {
       },
       brass,
     ),
-    path('wall', block(centre, top, centre + half * 0.96, at(1)), {
-      fill: brassCut.fill,
-      stroke: brassCut.ink,
-      'stroke-width': 0.9,
-    }),
+    path('wall', block(centre, top, centre + half * 0.96, at(1)), faced(brassCut.fill, brassCut.ink, 0.9)),
     path('way', block(centre, top, centre + bore, at(1)), { fill: water }),
     path(
       'ring',
@@ -43,7 +39,7 @@ export function drawFlowLimiter(part: PlacedPart, pen: Pen): Shape {
         [centre + half * 0.24, at(0.62)],
         [centre + bore + half * 0.16, at(0.7)],
       ]),
-      { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.7 },
+      faced(rubber.base, rubber.edge, 0.7),
     ),
   ]);
 }

@@ -1,6 +1,6 @@
 /** A fracture that gives water: a jagged gap that gapes at the hole and closes outwards, with hair cracks off it. */
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import type { Point } from '../shapes.ts';
 import { straight } from './outline.ts';
 
@@ -67,11 +67,7 @@ const HAIR: readonly (readonly Point[])[] = [
 export function drawFracture(key: string, place: FracturePlace): Shape {
   const sides = [-1, 1] as const;
   return group(key, [
-    path('hair', sides.map((side) => hair(place, side)).join(''), {
-      fill: 'none',
-      stroke: place.crack,
-      'stroke-width': 0.9,
-    }),
+    path('hair', sides.map((side) => hair(place, side)).join(''), faced('none', place.crack, 0.9)),
     path('gap', sides.map((side) => gap(place, side)).join(''), {
       fill: place.water,
       stroke: place.edge,

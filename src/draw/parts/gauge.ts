@@ -1,7 +1,7 @@
 /** A pressure gauge on its stem. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path } from '../shapes.ts';
+import { circle, faced, group, inked, path } from '../shapes.ts';
 import { stroke } from './outline.ts';
 import type { Tones } from '../theme.ts';
 
@@ -9,11 +9,8 @@ export function drawGauge({ left, top, right, bottom }: Box, tones: Tones): Shap
   const r = (right - left) / 2;
   const [x, y] = [left + r, top + r];
   return group('gauge', [
-    path('stem', stroke(x, y + r, x, bottom), { stroke: tones.brass.edge, 'stroke-width': Math.max(1.1, r * 0.3) }),
-    circle('dial', x, y, r, { fill: tones.bore, stroke: tones.ink, 'stroke-width': Math.max(1.1, r * 0.12) }),
-    path('needle', stroke(x, y, x + r * 0.52, y - r * 0.52), {
-      stroke: tones.ink,
-      'stroke-width': Math.max(1, r * 0.1),
-    }),
+    path('stem', stroke(x, y + r, x, bottom), inked(tones.brass.edge, Math.max(1.1, r * 0.3))),
+    circle('dial', x, y, r, faced(tones.bore, tones.ink, Math.max(1.1, r * 0.12))),
+    path('needle', stroke(x, y, x + r * 0.52, y - r * 0.52), inked(tones.ink, Math.max(1, r * 0.1))),
   ]);
 }

@@ -1,7 +1,7 @@
 /** Grout or gravel in the annulus: a cut face with its own hatching, left and right of the casing. */
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, inked, path } from '../shapes.ts';
 import { block, stroke, strokes } from './outline.ts';
 import type { Point } from '../shapes.ts';
 import type { Pen } from './pen.ts';
@@ -50,10 +50,7 @@ export function drawGrout(key: string, pen: Pen, place: AnnulusPlace, known: boo
       long.push([Math.round(left + 1 + wide * (((i * 5) % 7) / 7)), y]);
     }
   }
-  return group(key, [
-    path('fill', d, { fill, stroke: ink, 'stroke-width': 0.8 }),
-    path('flecks', strokes(long, 3, -3), { stroke: ink, 'stroke-width': 0.8 }),
-  ]);
+  return group(key, [path('fill', d, faced(fill, ink, 0.8)), path('flecks', strokes(long, 3, -3), inked(ink, 0.8))]);
 }
 
 /** What was put back under the grout, whatever it was: an outline of dashes. */
@@ -98,11 +95,7 @@ export function drawGravelPack(key: string, pen: Pen, place: AnnulusPlace): Shap
       'stroke-dasharray': `0 ${GRAIN_PX}`,
     });
   return group(key, [
-    path('fill', sides.map(([left, right]) => block(left, top, right, bottom)).join(''), {
-      fill,
-      stroke: ink,
-      'stroke-width': 0.8,
-    }),
+    path('fill', sides.map(([left, right]) => block(left, top, right, bottom)).join(''), faced(fill, ink, 0.8)),
     dots('rims', ink, 5.6),
     dots('grains', fill, 4.2),
   ]);

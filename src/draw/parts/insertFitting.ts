@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, type Point } from '../shapes.ts';
+import { faced, group, inked, path, type Point } from '../shapes.ts';
 import { straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Piece } from './piece.ts';
@@ -46,7 +46,7 @@ export function drawBarb({ from, to, middle: centre, half }: Piece, ramp: Ramp, 
     place(centre, from),
   ];
   return [
-    path('barb', straight(rim), { fill: ramp.base, stroke: ramp.edge, 'stroke-width': 0.9 }),
+    path('barb', straight(rim), faced(ramp.base, ramp.edge, 0.9)),
     path('barbGlint', straight(glint), { fill: ramp.shine }),
   ];
 }
@@ -81,10 +81,7 @@ export function drawInsertFitting(part: PlacedPart, pen: Pen, ramp: Ramp, place:
     'corners',
     stroke(centre - collar * 0.5, rim, centre - collar * 0.5, hexEnd) +
       stroke(centre + collar * 0.62, rim, centre + collar * 0.62, hexEnd),
-    {
-      stroke: ramp.edge,
-      'stroke-width': 0.8,
-    },
+    inked(ramp.edge, 0.8),
   );
   return group(part.key, [...drawBarb({ from: shoulder, to: tip, middle: centre, half: bore }, ramp), hex, corners]);
 }

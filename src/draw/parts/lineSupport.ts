@@ -1,7 +1,7 @@
 /** What a line above the ground rests on: a post with a cradle, on a foot. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { straight } from './outline.ts';
 import type { Pen } from './pen.ts';
 import { cylinder } from './turned.ts';
@@ -33,7 +33,7 @@ export function drawLineSupport(part: PlacedPart, pen: Pen, x: number, line: num
           [x + half * 2.4, ground],
           [x - half * 2.4, ground],
         ]),
-      { fill: cast.base, stroke: cast.edge, 'stroke-width': 0.9 },
+      faced(cast.base, cast.edge, 0.9),
     ),
   ]);
 }

@@ -1,7 +1,7 @@
 /** A nipple or coupling: a short length of pipe, its threads shown where there is room. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { faced, group, path, rect } from '../shapes.ts';
 import { onPaper } from './closed.ts';
 import { stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
@@ -56,19 +56,11 @@ export function closedCoupling(part: PlacedPart, pen: Pen, centre: number, pipeH
   const { middle, tall } = onPaper(part, pen);
   const high = Math.min(tall, CLOSED_TALL_PX);
   const half = pipeHalf + 1.6;
-  return rect(part.key, centre - half, middle - high / 2, half * 2, high, {
-    fill: steel.base,
-    stroke: steel.edge,
-    'stroke-width': 0.8,
-  });
+  return rect(part.key, centre - half, middle - high / 2, half * 2, high, faced(steel.base, steel.edge, 0.8));
 }
 
 /** From afar: what stands between the spool, or a seal, and the upper end of the pipe. */
 export function closedNeck({ from, to, middle, half }: Piece, pen: Pen): Shape {
   const { steel } = pen.tones;
-  return rect('neck', middle - half, from, half * 2, to - from, {
-    fill: steel.base,
-    stroke: steel.edge,
-    'stroke-width': 1,
-  });
+  return rect('neck', middle - half, from, half * 2, to - from, faced(steel.base, steel.edge, 1));
 }

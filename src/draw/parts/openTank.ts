@@ -1,7 +1,7 @@
 /** A tank open to the air, with the water at the float that stops the pump, under a lid that breathes. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path, type Point } from '../shapes.ts';
+import { circle, faced, group, inked, path, type Point } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { block, straight, stroke, strokes } from './outline.ts';
 import type { Tones } from '../theme.ts';
@@ -37,20 +37,20 @@ export function drawOpenTank({ box, level, tones, whole }: OpenTankOnPaper): Sha
   const breather = `M${pxText(vent - 8)} ${pxText(top - over)}v-9q0-5 5-5h4q5 0 5 5v5h-4v-4q0-2-2-2h-2q-2 0-2 2v8z`;
   return group('tank', [
     path('water', block(left, level, right, bottom), { fill: water }),
-    ...(whole ? [path('surface', stroke(left, level, right, level), { stroke: waterEdge, 'stroke-width': 1.4 })] : []),
-    path('body', walls + stroke(left - over, top - over, right + over, top - over), {
-      fill: 'none',
-      stroke: waterEdge,
-      'stroke-width': whole ? 2.4 : 1.4,
-    }),
+    ...(whole ? [path('surface', stroke(left, level, right, level), inked(waterEdge, 1.4))] : []),
+    path(
+      'body',
+      walls + stroke(left - over, top - over, right + over, top - over),
+      faced('none', waterEdge, whole ? 2.4 : 1.4),
+    ),
     ...(whole
       ? [
           path('overflow', overflow, { fill: tones.conduit.light, stroke: tones.conduit.edge }),
-          path('overflowScreen', strokes([[left - out, spill + drop + 1.5]], 6, 0), {
-            stroke: tones.conduit.edge,
-            'stroke-width': 2,
-            'stroke-dasharray': '1 1',
-          }),
+          path(
+            'overflowScreen',
+            strokes([[left - out, spill + drop + 1.5]], 6, 0),
+            inked(tones.conduit.edge, 2, '1 1'),
+          ),
           path('vent', breather, { fill: tones.conduit.light, stroke: tones.conduit.edge }),
         ]
       : []),
@@ -66,7 +66,7 @@ interface Ball {
 /** On its arm at the rim, its ball on the water. */
 export function drawFloat(rim: Point, { x, y: level, r }: Ball, tones: Tones): Shape {
   return group('float', [
-    path('arm', stroke(rim[0], rim[1], x, level - 1), { stroke: tones.ink, 'stroke-width': 1 }),
-    circle('ball', x, level, r, { fill: tones.bore, stroke: tones.ink, 'stroke-width': 1.1 }),
+    path('arm', stroke(rim[0], rim[1], x, level - 1), inked(tones.ink, 1)),
+    circle('ball', x, level, r, faced(tones.bore, tones.ink, 1.1)),
   ]);
 }

@@ -6,7 +6,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, rect, type Point } from '../shapes.ts';
+import { group, inked, rect, type Point } from '../shapes.ts';
 import { DASH, onPaper } from './closed.ts';
 import type { Pen } from './pen.ts';
 import { drawPitlessBody, drawPitlessNut } from './pitlessBody.ts';
@@ -49,7 +49,7 @@ export function pitlessBox(
 export function drawPitlessAdapter(part: PlacedPart, pen: Pen, place: PitlessPlace): Shape {
   const m = measuresOf(part, pen, place);
   // One edge for all its metal, written once.
-  const edge = { stroke: pen.tones.brass.edge, 'stroke-width': 0.9 };
+  const edge = inked(pen.tones.brass.edge, 0.9);
   return group(part.key, [...drawPitlessBody(m, pen), ...drawSlidingHalf(m, pen), ...drawPitlessNut(m, pen)], edge);
 }
 
@@ -62,7 +62,7 @@ export function closedAdapter(part: PlacedPart, casingInsideRadius: Metres, pen:
   const { brass } = pen.tones;
   const wall = pen.x(casingInsideRadius);
   const { middle, tall } = onPaper(part, pen);
-  const edge = { stroke: brass.edge, 'stroke-width': 1 };
+  const edge = inked(brass.edge, 1);
   return group(part.key, [
     rect('spool', wall - CLOSED_SPOOL_PX, middle - tall / 2, CLOSED_SPOOL_PX, tall, {
       rx: 2,

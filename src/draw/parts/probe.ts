@@ -3,7 +3,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { inches } from '../../model/units.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
+import { faced, group, inked, path, polyline, rect, roundLine, type Point } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { curveDown, stroke, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
@@ -47,11 +47,7 @@ export function drawProbeWires(part: PlacedPart, pen: Pen, axis: StringAxis, pla
     d += `M${pxText(x(start))} ${pxText(start)}C${pxText(x(start))} ${pxText(middle)} ${pxText(pen.x(offset))} ${pxText(middle)} ${pxText(pen.x(offset))} ${pxText(end)}V${pxText(pen.y(head))}`;
   }
   return group(`${part.key}/wires`, [
-    path('jacket', d, {
-      fill: 'none',
-      stroke: pen.tones.tape,
-      'stroke-width': tenth(Math.max(1.8, WIRES * pen.across)),
-    }),
+    path('jacket', d, faced('none', pen.tones.tape, tenth(Math.max(1.8, WIRES * pen.across)))),
   ]);
 }
 
@@ -74,10 +70,11 @@ export function drawProbe(part: PlacedPart, pen: Pen, { offset, strapped }: Prob
       stroke: rubber.edge,
       'stroke-width': 0.9,
     }),
-    path('glint', `M${pxText(x - half * 0.35)} ${pxText(bottom - tall + 3)}V${pxText(shoulder - 2)}`, {
-      stroke: rubber.shine,
-      'stroke-width': 0.9,
-    }),
+    path(
+      'glint',
+      `M${pxText(x - half * 0.35)} ${pxText(bottom - tall + 3)}V${pxText(shoulder - 2)}`,
+      inked(rubber.shine, 0.9),
+    ),
     rect('tip', x - half * 0.55, shoulder, half * 1.1, tip, {
       rx: Math.min(half * 0.5, 2),
       fill: brass.base,
@@ -153,18 +150,15 @@ export function closedProbe(part: PlacedPart, pen: Pen, runs: Runs, place: Close
       stroke: rubber.edge,
       'stroke-width': 0.8,
     }),
-    rect('tip', left + inset, foot - tip, right - left - 2 * inset, tip, {
-      fill: brass.base,
-      stroke: brass.edge,
-      'stroke-width': 0.8,
-    }),
+    rect('tip', left + inset, foot - tip, right - left - 2 * inset, tip, faced(brass.base, brass.edge, 0.8)),
     ...(byPump
       ? []
       : [
-          path('strap', stroke(runs.pipe(part.top) - runs.pipeHalf - 1, head + 3, right + 0.8, head + 3), {
-            stroke: tape,
-            'stroke-width': 1.6,
-          }),
+          path(
+            'strap',
+            stroke(runs.pipe(part.top) - runs.pipeHalf - 1, head + 3, right + 0.8, head + 3),
+            inked(tape, 1.6),
+          ),
         ]),
   ]);
 }

@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path, rect } from '../shapes.ts';
+import { circle, faced, group, path, rect } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import { turned } from './turned.ts';
@@ -61,7 +61,7 @@ export const eyeOf = (part: PlacedPart): { readonly offset: number; readonly dep
 });
 
 function drawEye(x: number, y: number, r: number, edge: string): Shape {
-  return circle('eye', x, y, r, { fill: 'none', stroke: edge, 'stroke-width': 1.6 });
+  return circle('eye', x, y, r, faced('none', edge, 1.6));
 }
 
 /** Right half cut open: the shaft, and on it one impeller a stage, each under the bowl that turns its water up to the next. */
@@ -96,12 +96,8 @@ function openStages(pen: Pen, half: number, top: number, bottom: number): Shape[
   }
   return [
     rect('cut', centre, top, reach, room, { fill: water, stroke: shell.edge }),
-    path('bowls', bowls, { fill: shell.base, stroke: shell.edge, 'stroke-width': 0.6 }),
-    path('impellers', impellers, { fill: metal.light, stroke: metal.edge, 'stroke-width': 0.7 }),
-    path('shaft', block(centre, top, centre + shaft, top + room), {
-      fill: metal.shine,
-      stroke: metal.edge,
-      'stroke-width': 0.8,
-    }),
+    path('bowls', bowls, faced(shell.base, shell.edge, 0.6)),
+    path('impellers', impellers, faced(metal.light, metal.edge, 0.7)),
+    path('shaft', block(centre, top, centre + shaft, top + room), faced(metal.shine, metal.edge, 0.8)),
   ];
 }

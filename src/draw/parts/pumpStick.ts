@@ -5,7 +5,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import { dischargeDepth, motorBottomDepth } from '../../model/string/pumpDepths.ts';
 import { SYMBOL } from '../looks.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, polyline, rect } from '../shapes.ts';
+import { faced, group, path, polyline, rect } from '../shapes.ts';
 import { DASH } from './closed.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from '../theme.ts';
@@ -64,7 +64,7 @@ export function drawPumpStick(
               [pen.x(shroud.radius), pen.y(shroud.top)],
               [pen.x(shroud.radius), pen.y(shroud.bottom)],
             ]),
-            { fill: 'none', stroke: metalWall.ink, 'stroke-width': 1.2 },
+            faced('none', metalWall.ink, 1.2),
           ),
         ];
   return group('pumpBody', [

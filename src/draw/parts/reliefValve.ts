@@ -1,7 +1,7 @@
 /** A relief valve, its spring housing and lever above the body, its outlet to the side; and the open pipe that leads down. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, inked, path } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Tones } from '../theme.ts';
 
@@ -13,7 +13,7 @@ export function drawReliefValve({ left, top, right, bottom }: Box, { brass }: To
   const x = (left + right) / 2;
   const half = (right - left) / 2;
   const y = top + (bottom - top) * OUTLET;
-  const line = { fill: brass.base, stroke: brass.edge, 'stroke-width': 0.9 };
+  const line = faced(brass.base, brass.edge, 0.9);
   return group('reliefValve', [
     path(
       'body',
@@ -25,10 +25,7 @@ export function drawReliefValve({ left, top, right, bottom }: Box, { brass }: To
       ...line,
       fill: brass.light,
     }),
-    path('lever', stroke(x - half * 0.6, top + half * 0.5, x + half * 1.4, top), {
-      stroke: brass.edge,
-      'stroke-width': 1.3,
-    }),
+    path('lever', stroke(x - half * 0.6, top + half * 0.5, x + half * 1.4, top), inked(brass.edge, 1.3)),
     ...(turnsDown
       ? [
           path(
@@ -41,7 +38,7 @@ export function drawReliefValve({ left, top, right, bottom }: Box, { brass }: To
               ],
               false,
             ),
-            { fill: 'none', stroke: brass.edge, 'stroke-width': 0.9 },
+            faced('none', brass.edge, 0.9),
           ),
         ]
       : []),

@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path } from '../shapes.ts';
+import { circle, faced, group, path } from '../shapes.ts';
 import { Pen as Line } from '../hatch/pen.ts';
 import { curveDown, tenth } from './outline.ts';
 import { pxText } from '../tenths.ts';
@@ -44,7 +44,7 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
       : [];
   const ends = part.top > pen.top && place.tied === 'through cap';
   return group(part.key, [
-    path('rope', d, { fill: 'none', stroke: rope, 'stroke-width': tenth(wide) }),
+    path('rope', d, faced('none', rope, tenth(wide))),
     path('twist', d, {
       fill: 'none',
       stroke: ropeTwist,
@@ -55,11 +55,13 @@ export function drawRope(part: PlacedPart, pen: Pen, axis: StringAxis, place: Ro
     ...(ends ? [drawStopper(pen, x(pen.y(from)), pen.y(from), wide)] : []),
     ...(place.eye.depth < pen.bottom
       ? [
-          circle('knot', pen.x(place.eye.offset), pen.y(place.eye.depth), Math.max(2, wide * 0.75), {
-            fill: rope,
-            stroke: steel.edge,
-            'stroke-width': 0.7,
-          }),
+          circle(
+            'knot',
+            pen.x(place.eye.offset),
+            pen.y(place.eye.depth),
+            Math.max(2, wide * 0.75),
+            faced(rope, steel.edge, 0.7),
+          ),
         ]
       : []),
   ]);
@@ -92,7 +94,7 @@ const OUT: Metres = inches(1.5);
 
 function drawStopper(pen: Pen, x: number, y: number, wide: number): Shape {
   const { rope, steel } = pen.tones;
-  return circle('stopper', x, y, Math.max(3.4, wide), { fill: rope, stroke: steel.edge, 'stroke-width': 0.8 });
+  return circle('stopper', x, y, Math.max(3.4, wide), faced(rope, steel.edge, 0.8));
 }
 
 function toEye(pen: Pen, x: number, { eye }: RopePlace): string {

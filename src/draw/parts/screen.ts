@@ -1,7 +1,7 @@
 /** A well screen in section: the wall cut into rings, with a slot between each and the next. */
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, inked, path } from '../shapes.ts';
 import { stroke, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 
@@ -39,15 +39,11 @@ export function drawScreen(key: string, pen: Pen, place: ScreenPlace): Shape {
       'stroke-dasharray': `.7 ${PITCH_PX - 0.7}`,
       'stroke-opacity': place.known ? 0.3 : 0.15,
     }),
-    path('rings', walls, {
-      stroke: steel.edge,
-      'stroke-width': tenth(wall),
-      'stroke-dasharray': `3.4 ${PITCH_PX - 3.4}`,
-    }),
-    path('faces', walls, {
-      stroke: place.known ? steel.light : pen.tones.bore,
-      'stroke-width': tenth(wall - 1.5),
-      'stroke-dasharray': `0 .7 2 ${PITCH_PX - 2.7}`,
-    }),
+    path('rings', walls, inked(steel.edge, tenth(wall), `3.4 ${PITCH_PX - 3.4}`)),
+    path(
+      'faces',
+      walls,
+      inked(place.known ? steel.light : pen.tones.bore, tenth(wall - 1.5), `0 .7 2 ${PITCH_PX - 2.7}`),
+    ),
   ]);
 }

@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { circle, group, path, type Point } from '../shapes.ts';
+import { circle, faced, group, inked, path, type Point } from '../shapes.ts';
 import { block, stroke, strokes } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from '../theme.ts';
@@ -62,17 +62,17 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
           ),
         )
         .join(''),
-      { stroke: rubber.light, 'stroke-width': 0.8 },
+      inked(rubber.light, 0.8),
     ),
     path('plates', upper + lower, { fill: cast.light, stroke: cast.edge }),
     path(
       'plateHatch',
       cutStrokes(centre - outside, centre + outside, rim - plate, rim) +
         cutStrokes(centre - inside, centre + inside, bottom - plate, bottom),
-      { stroke: cast.edge, 'stroke-width': 0.6 },
+      inked(cast.edge, 0.6),
     ),
-    path('shanks', shanks, { fill: steel.light, stroke: steel.edge, 'stroke-width': 0.6 }),
-    path('heads', heads, { fill: steel.base, stroke: steel.edge, 'stroke-width': 0.9 }),
+    path('shanks', shanks, faced(steel.light, steel.edge, 0.6)),
+    path('heads', heads, faced(steel.base, steel.edge, 0.9)),
     ...(place.eye === null ? [] : drawEye(bolts[0] ?? centre, bottom, pen.y(place.eye), steel)),
   ]);
 }
@@ -81,9 +81,9 @@ export function drawSeal(part: PlacedPart, pen: Pen, place: SealPlace): Shape {
 function drawEye(x: number, plate: number, y: number, { edge, base }: Ramp): Shape[] {
   const ring = Math.max(2.4, Math.min(4, (y - plate) * 0.5));
   return [
-    path('eyeShank', stroke(x, plate + 2, x, y - ring), { stroke: edge, 'stroke-width': 2.4 }),
-    circle('eye', x, y, ring, { fill: 'none', stroke: edge, 'stroke-width': 2.2 }),
-    circle('eyeGlint', x, y, ring, { fill: 'none', stroke: base, 'stroke-width': 0.8 }),
+    path('eyeShank', stroke(x, plate + 2, x, y - ring), inked(edge, 2.4)),
+    circle('eye', x, y, ring, faced('none', edge, 2.2)),
+    circle('eyeGlint', x, y, ring, faced('none', base, 0.8)),
   ];
 }
 /** Over a plate: more would be grey. */

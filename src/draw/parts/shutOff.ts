@@ -1,13 +1,13 @@
 /** A ball valve in a pipe, open: its lever lies along the pipe. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { block, roundBlock, straight } from './outline.ts';
 import type { Tones } from '../theme.ts';
 
 /** @param lying  in a level pipe */
 export function drawShutOff({ left, top, right, bottom }: Box, { brass, ink }: Tones, lying: boolean): Shape {
-  const line = { fill: brass.base, stroke: brass.edge, 'stroke-width': 0.9 };
+  const line = faced(brass.base, brass.edge, 0.9);
   const x = (left + right) / 2;
   const y = (top + bottom) / 2;
   if (lying) {

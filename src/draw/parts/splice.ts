@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, inked, path, rect } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { onPaper } from './closed.ts';
 import { block, straight, tenth } from './outline.ts';
@@ -70,16 +70,17 @@ export function drawSplice(
     tubes += `M${pxText(x - wide / 2)} ${pxText(start + 1)}l${pxText(wide / 2)} -1l${pxText(wide / 2)} 1v${pxText(tall * TUBE - 2)}l${pxText(-wide / 2)} 1l${pxText(-wide / 2)} -1z`;
     glints += `M${pxText(x - wide * 0.18)} ${pxText(start + 2.5)}v${pxText(tall * TUBE - 5)}`;
   }
-  const jackets = path('jackets', `M${pxText(centre)} ${pxText(top - 3)}v5M${pxText(centre)} ${pxText(bottom - 2)}v5`, {
-    stroke: cable,
-    'stroke-width': Math.max(3, place.cableRadius * 2 * pen.across),
-  });
+  const jackets = path(
+    'jackets',
+    `M${pxText(centre)} ${pxText(top - 3)}v5M${pxText(centre)} ${pxText(bottom - 2)}v5`,
+    inked(cable, Math.max(3, place.cableRadius * 2 * pen.across)),
+  );
   return group(
     part.key,
     [
       ...shapes,
       path('tubes', tubes, { fill: rubber.base, stroke: rubber.edge, 'stroke-width': 0.9, ...dash }),
-      ...(glints === '' ? [] : [path('glints', glints, { stroke: rubber.shine, 'stroke-width': 0.8 })]),
+      ...(glints === '' ? [] : [path('glints', glints, inked(rubber.shine, 0.8))]),
       ...(place.bare === true ? [] : [jackets]),
     ],
     { fill: 'none', 'stroke-width': tenth(Math.max(1.4, wide * 0.45)) },

@@ -3,7 +3,7 @@ import { halfWidthAt, headOf, waterLevel, type Vessel } from '../../model/string
 import type { Ratio } from '../../model/si.ts';
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, type Point } from '../shapes.ts';
+import { faced, group, inked, path, type Point } from '../shapes.ts';
 import { block, straight, stroke } from './outline.ts';
 import type { Tones } from '../theme.ts';
 
@@ -28,20 +28,14 @@ export function drawTank({ atCutOut, atCutIn }: { atCutOut: Ratio; atCutIn: Rati
   const edge = whole ? 1.8 : 1.3;
   return group('tank', [
     path('ring', ringOf(box, floor, whole), { fill: whole ? tank.shade : tank.edge, stroke: tank.edge }),
-    path('body', straight(outline(on, box.bottom, box.top)), { fill: air, stroke: waterEdge, 'stroke-width': edge }),
+    path('body', straight(outline(on, box.bottom, box.top)), faced(air, waterEdge, edge)),
     ...(level < box.bottom - 0.5
-      ? [
-          path('water', straight(outline(on, box.bottom, level)), {
-            fill: water,
-            stroke: waterEdge,
-            'stroke-width': edge,
-          }),
-        ]
+      ? [path('water', straight(outline(on, box.bottom, level)), faced(water, waterEdge, edge))]
       : []),
     ...(whole
       ? [
-          path('rubber', across(box, level), { stroke: ink, 'stroke-width': 2.2 }),
-          path('cutIn', across(box, low), { stroke: waterEdge, 'stroke-width': 1.2, 'stroke-dasharray': '5 3' }),
+          path('rubber', across(box, level), inked(ink, 2.2)),
+          path('cutIn', across(box, low), inked(waterEdge, 1.2, '5 3')),
           // Where its air is let in and measured.
           path('airValve', block(middle(box) - 2.5, box.top - 5, middle(box) + 2.5, box.top), {
             fill: tones.brass.base,

@@ -1,7 +1,7 @@
 /** The tank tee: water comes in from below and goes on upward at one end, to the tank at the other; its ports between them. */
 import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { block } from './outline.ts';
 import type { Tones } from '../theme.ts';
 import { turned } from './turned.ts';
@@ -21,7 +21,7 @@ export function drawTankTee({ box, riser, halfRiser, over, under }: TankTeeOnPap
   const tall = bottom - top;
   const collar = tall * 0.3;
   const port = tall * 0.24;
-  const line = { fill: brass.base, stroke: brass.edge, 'stroke-width': 0.9 };
+  const line = faced(brass.base, brass.edge, 0.9);
   const ends =
     block(riser - halfRiser, top - collar, riser + halfRiser, top) +
     block(riser - halfRiser, bottom, riser + halfRiser, bottom + collar);

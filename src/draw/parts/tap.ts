@@ -1,7 +1,7 @@
 /** A sample tap on its tee in the line: stem and handle above, the smooth spout turned down. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { faced, group, path } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { block } from './outline.ts';
 import type { Pen } from './pen.ts';
@@ -39,18 +39,14 @@ export function drawTap(part: PlacedPart, pen: Pen, line: Piece): Shape {
     path(
       'spout',
       `M${pxText(x)} ${pxText(spout - thick / 2)}H${pxText(nose - thick)}Q${pxText(nose)} ${pxText(spout - thick / 2)} ${pxText(nose)} ${pxText(spout + thick / 2)}V${pxText(end)}h${pxText(-thick)}V${pxText(spout + thick / 2)}H${pxText(x)}z`,
-      { fill: brass.light, stroke: brass.edge, 'stroke-width': 0.9 },
+      faced(brass.light, brass.edge, 0.9),
     ),
-    path('stem', block(x - stem, top + tall * 0.36, x + stem, run), {
-      fill: brass.base,
-      stroke: brass.edge,
-      'stroke-width': 0.9,
-    }),
+    path('stem', block(x - stem, top + tall * 0.36, x + stem, run), faced(brass.base, brass.edge, 0.9)),
     path(
       'handle',
       block(x - stem * 0.55, top + handle, x + stem * 0.55, top + tall * 0.36) +
         block(x - stem * 1.7, top, x + stem * 1.7, top + handle),
-      { fill: brass.shade, stroke: brass.edge, 'stroke-width': 0.9 },
+      faced(brass.shade, brass.edge, 0.9),
     ),
   ]);
 }

@@ -1,7 +1,7 @@
 /** The tee above a seal: branch towards the house, upright port closed by a square-headed plug that takes the lift-out pipe. */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { faced, group, inked, path, rect } from '../shapes.ts';
 import { block, stroke } from './outline.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from '../theme.ts';
@@ -66,15 +66,16 @@ export function drawPlug(part: PlacedPart, pen: Pen, ramp: Ramp): Shape {
   const head = Math.max(4, bottom - top);
   return group(part.key, [
     cylinder('head', { middle: centre, half: half * 0.5, from: bottom - head, to: bottom }, ramp),
-    path('flat', block(centre - half * 0.9, bottom - head * 0.35, centre + half * 0.9, bottom), {
-      fill: ramp.base,
-      stroke: ramp.edge,
-      'stroke-width': 0.9,
-    }),
-    path('edge', stroke(centre + half * 0.1, bottom - head, centre + half * 0.1, bottom - head * 0.35), {
-      stroke: ramp.edge,
-      'stroke-width': 0.7,
-    }),
+    path(
+      'flat',
+      block(centre - half * 0.9, bottom - head * 0.35, centre + half * 0.9, bottom),
+      faced(ramp.base, ramp.edge, 0.9),
+    ),
+    path(
+      'edge',
+      stroke(centre + half * 0.1, bottom - head, centre + half * 0.1, bottom - head * 0.35),
+      inked(ramp.edge, 0.7),
+    ),
   ]);
 }
 
@@ -86,7 +87,7 @@ export function closedStandpipe(tee: PlacedPart, plug: PlacedPart | undefined, s
   const top = pen.y(plug?.top ?? tee.top);
   const base = pen.y(seal.top);
   const tall = Math.max(8, (tee.bottom - tee.top) * pen.down);
-  const edge = { stroke: steel.edge, 'stroke-width': 1 };
+  const edge = inked(steel.edge, 1);
   return [
     rect('standpipe', centre - half * 0.7, Math.min(top, base - 12), half * 1.4, Math.max(12, base - top), {
       fill: steel.base,

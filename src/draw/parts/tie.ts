@@ -2,7 +2,7 @@
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, inked, path, rect } from '../shapes.ts';
 import { Pen as Line } from '../hatch/pen.ts';
 import { block } from './outline.ts';
 import type { Pen } from './pen.ts';
@@ -63,5 +63,5 @@ export function closedTies(ties: readonly PlacedPart[], pen: Pen, runs: Runs, ga
     const half = Math.max(4, radius * pen.across) + 1;
     bands.stroke(x - half - 5, y, x + half, y);
   }
-  return bands.path === '' ? [] : [path('ties', bands.path, { stroke: pen.tones.tape, 'stroke-width': 2.4 })];
+  return bands.path === '' ? [] : [path('ties', bands.path, inked(pen.tones.tape, 2.4))];
 }

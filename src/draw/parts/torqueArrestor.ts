@@ -3,7 +3,7 @@ import { inches } from '../../model/units.ts';
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { faced, group, path, rect } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import { onPaper } from './closed.ts';
 import type { Pen } from './pen.ts';
@@ -94,10 +94,6 @@ export function closedArms(part: PlacedPart, pen: Pen, centre: number): Shape {
   return path(
     part.key,
     `M${left} ${at}Q${left} ${head} ${x} ${head}T${right} ${at}Q${right} ${foot} ${x} ${foot}T${left} ${at}Z`,
-    {
-      fill: 'none',
-      stroke: pen.tones.tape,
-      'stroke-width': part.kind === 'guard' ? 1.4 : 2.2,
-    },
+    faced('none', pen.tones.tape, part.kind === 'guard' ? 1.4 : 2.2),
   );
 }

@@ -1,7 +1,7 @@
 /** What grows on the ground and lies on it: grass with its roots, and snow where the ground freezes. */
 import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, tenth } from '../shapes.ts';
+import { faced, group, path, tenth } from '../shapes.ts';
 import { pxText } from '../tenths.ts';
 import type { Ink } from '../theme.ts';
 
@@ -72,13 +72,11 @@ export function drawTurf(ink: Ink, growth: Growth, { grown, snowed, y, rootless 
   }
   const cover = snowed.map(([left, right]) => bank(left, right, y, growth.snow)).join('');
   return group('turf', [
-    ...(rootless
-      ? []
-      : [path('roots', stocks.path, { fill: 'none', stroke: ink.ground.soil.hatch, 'stroke-width': 0.8 })]),
+    ...(rootless ? [] : [path('roots', stocks.path, faced('none', ink.ground.soil.hatch, 0.8))]),
     // Snow lies on the grass and hides it.
     cover === ''
-      ? path('blades', grass.path, { fill: 'none', stroke: ink.grass, 'stroke-width': 1.1 })
-      : path('snow', cover, { fill: ink.snow, stroke: ink.frost, 'stroke-width': 0.9 }),
+      ? path('blades', grass.path, faced('none', ink.grass, 1.1))
+      : path('snow', cover, faced(ink.snow, ink.frost, 0.9)),
   ]);
 }
 

@@ -1,6 +1,6 @@
 /** A union in a lying line: two ends that a ring nut draws together, so that the line opens without turning. */
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, inked, path } from '../shapes.ts';
 import { stroke } from './outline.ts';
 import type { Ramp } from '../theme.ts';
 import type { Piece } from './piece.ts';
@@ -28,9 +28,6 @@ export function drawUnion(key: string, line: Piece, ramp: Ramp): Shape {
       },
       ramp,
     ),
-    path('ring', ring + stroke(at(0.72), middle - half * 1.2, at(0.72), middle + half * 1.2), {
-      stroke: ramp.edge,
-      'stroke-width': 0.8,
-    }),
+    path('ring', ring + stroke(at(0.72), middle - half * 1.2, at(0.72), middle + half * 1.2), inked(ramp.edge, 0.8)),
   ]);
 }

@@ -7,7 +7,7 @@ import { fitLabels, type Margin } from '../labels/fit.ts';
 import { orderLabels } from '../labels/order.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { circle, digits, group, path, polyline, rect, text } from '../shapes.ts';
+import { circle, digits, faced, group, inked, path, polyline, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import type { ChipPlace, ChipState } from '../view.ts';
 import type { ChipWords } from './chipWords.ts';
@@ -338,19 +338,19 @@ function noteFor({ long, short }: Note, room: number, type: Measure): string {
 /** Three short bars: something to take hold of. */
 function grip(x: number, y: number, stroke: string): Shape {
   const bars = [-3.5, 0, 3.5].map((dy) => `M${digits(x)} ${digits(y + dy)}h8`).join('');
-  return path('grip', bars, { stroke, 'stroke-width': 1.3 });
+  return path('grip', bars, inked(stroke, 1.3));
 }
 
 /** A padlock where a level cannot be dragged. */
 function lock(x: number, y: number, stroke: string): Shape {
   const d = `M${digits(x - 3.5)} ${digits(y - 0.5)}h7v5h-7zM${digits(x - 2)} ${digits(y - 0.5)}v-2a2 2 0 0 1 4 0v2`;
-  return path('lock', d, { fill: 'none', stroke, 'stroke-width': 1.2 });
+  return path('lock', d, faced('none', stroke, 1.2));
 }
 
 function balloon({ words, middle }: Placed, column: ChipColumn, frame: SectionFrame): Shape {
   const stroke = strokeOf(words, frame);
   return group(words.handle, [
-    circle('body', column.x + 8, middle, 7, { fill: frame.ink.paper, stroke, 'stroke-width': 1.4 }),
+    circle('body', column.x + 8, middle, 7, faced(frame.ink.paper, stroke, 1.4)),
     text('value', column.x + BALLOON_TEXT, middle + 4, words.value, {
       size: BALLOON_SIZE,
       weight: 600,

@@ -2,7 +2,7 @@
 import type { Metres, Ratio } from '../../model/si.ts';
 import { Pen } from '../hatch/pen.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, rect } from '../shapes.ts';
+import { faced, group, inked, line, path, rect } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -22,12 +22,8 @@ export function drawFrost(depth: Metres | null, frame: SectionFrame, share: Rati
     fill: ink.frostFill,
     'fill-opacity': 0.82,
   });
-  const edge = line('frost/line', left, foot, right, foot, {
-    stroke: ink.frost,
-    'stroke-width': 1.6,
-    'stroke-dasharray': '9 3 1.6 3',
-  });
-  const moving = { stroke: ink.frost, 'stroke-width': LINE.narrow };
+  const edge = line('frost/line', left, foot, right, foot, inked(ink.frost, 1.6, '9 3 1.6 3'));
+  const moving = inked(ink.frost, LINE.narrow);
   return [
     group('frost', [
       band,
@@ -45,5 +41,5 @@ function stars({ left, right, axis, holeHalf, ink }: SectionFrame, y: number): S
   for (let x = left + 36; x < right - 8; x += 64) if (Math.abs(x - axis) > holeHalf + 10) places.push(x);
   const pen = new Pen();
   for (const x of places) pen.stamp(x - 4, y, 'h8m-6-3.5l4 7m0-7l-4 7', 2, 3.5);
-  return path('frost/stars', pen.path, { fill: 'none', stroke: ink.frost, 'stroke-width': LINE.narrow });
+  return path('frost/stars', pen.path, faced('none', ink.frost, LINE.narrow));
 }

@@ -5,7 +5,7 @@ import { hatch, thinnest, type PatternName } from '../hatch/patterns.ts';
 import { lookOf, type GroundLook } from '../hatch/materials.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polyline, rect } from '../shapes.ts';
+import { group, inked, line, path, polyline, rect } from '../shapes.ts';
 import { isTwoTone, LINE, type Ink } from '../theme.ts';
 import type { View } from '../view.ts';
 import { within, type SectionFrame } from './frame.ts';
@@ -73,7 +73,7 @@ export function drawGround(
   const { left, right, ink } = frame;
   return [
     group('ground', [...tints, ...lines.filter((each) => each !== null), ...contacts]),
-    line('groundSurface', left, ground, right, ground, { stroke: ink.grass, 'stroke-width': LINE.ground }),
+    line('groundSurface', left, ground, right, ground, inked(ink.grass, LINE.ground)),
   ];
 }
 

@@ -11,7 +11,7 @@ import { drawReliefValve } from '../parts/reliefValve.ts';
 import { drawTank } from '../parts/tank.ts';
 import { drawWallBox } from '../parts/wallBox.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, polygon, polyline, roundLine, type Point } from '../shapes.ts';
+import { faced, group, path, polygon, polyline, roundLine, type Point } from '../shapes.ts';
 import { within, type SectionFrame } from './frame.ts';
 
 /** A narrower house could not hold its tank [px]. */
@@ -63,12 +63,8 @@ export function drawHouse({ facts, parts }: Solution, frame: SectionFrame): Shap
   const { kind } = facts.house;
   return [
     group('house', [
-      path('walls', polyline([...walls, ...[...gable].reverse()]), {
-        fill: ink.paper,
-        stroke: ink.ink2,
-        'stroke-width': 1.2,
-      }),
-      path('roof', polyline(gable), { fill: 'none', stroke: ink.ink2, 'stroke-width': 3 }),
+      path('walls', polyline([...walls, ...[...gable].reverse()]), faced(ink.paper, ink.ink2, 1.2)),
+      path('roof', polyline(gable), faced('none', ink.ink2, 3)),
       path('riser/wall', riser, roundLine(tones.edge, 4)),
       path('riser/body', riser, roundLine(tones.base, 2.2)),
       ...drawTankSign(facts, place, frame),

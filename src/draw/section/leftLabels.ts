@@ -8,7 +8,7 @@ import { overlap, type Box } from '../hatch/clip.ts';
 import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polyline, rect, text } from '../shapes.ts';
+import { faced, group, inked, line, path, polyline, rect, text } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
 import { pxText } from '../tenths.ts';
 import type { Measure } from '../type/measure.ts';
@@ -131,9 +131,8 @@ function bandBar({ band, from, to }: Span, { facts }: Solution, frame: SectionFr
   if (now !== null) {
     const y = within(frame, frame.y(now));
     const end = y < from ? from : y > to ? to : null;
-    if (end !== null)
-      children.push(line('away', x, end, x, y, { stroke: ink.ink, 'stroke-width': 1, 'stroke-dasharray': '2 3' }));
-    if (isSeen(frame, now)) children.push(line('now', x - 7, y, x + 7, y, { stroke: ink.ink, 'stroke-width': 2 }));
+    if (end !== null) children.push(line('away', x, end, x, y, inked(ink.ink, 1, '2 3')));
+    if (isSeen(frame, now)) children.push(line('now', x - 7, y, x + 7, y, inked(ink.ink, 2)));
   }
   const { words, show } = frame;
   const ends = { from: sayEnd(band.fromEnd, words, show), to: sayEnd(band.toEnd, words, show) };
@@ -199,7 +198,7 @@ function drawEnd(label: EndLabel, middle: number, bar: number, frame: SectionFra
         [bar - 4, label.y],
         [bar, label.y],
       ]),
-      { fill: 'none', stroke: tone, 'stroke-width': 1.4 },
+      faced('none', tone, 1.4),
     ),
     rect('paper', right - label.width - 3, top, label.width + 5, label.height, {
       rx: 2,

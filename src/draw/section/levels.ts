@@ -4,7 +4,7 @@ import type { Solution } from '../../model/solution.ts';
 import type { Memory } from '../memory.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polygon, type Point } from '../shapes.ts';
+import { group, inked, line, path, polygon, type Point } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import { within, type SectionFrame } from './frame.ts';
 
@@ -91,14 +91,14 @@ function sign({ key, ink, pumping, bore }: Level, y: number, frame: SectionFrame
       'bars',
       stroke(x - size * 0.36, y + 3.5, x + size * 0.36, y + 3.5) +
         stroke(x - size * 0.18, y + 6.5, x + size * 0.18, y + 6.5),
-      { stroke: ink, 'stroke-width': 1.2 },
+      inked(ink, 1.2),
     ),
   ]);
 }
 
 function drawShort({ key, depth, ink, bore }: Level, frame: SectionFrame): Shape[] {
   const y = within(frame, frame.y(depth));
-  const attrs = { stroke: ink, 'stroke-width': LINE.narrow, 'stroke-dasharray': SHORT_DASH };
+  const attrs = inked(ink, LINE.narrow, SHORT_DASH);
   return [line(key, frame.x(-bore), y, frame.x(bore), y, attrs)];
 }
 
@@ -108,10 +108,6 @@ export function drawGhost(frame: SectionFrame): Shape[] {
   const y = frame.y(frame.held.start);
   if (y < frame.top || y > frame.bottom) return [];
   return [
-    line('ghost', frame.axis - frame.holeHalf - 10, y, frame.right, y, {
-      stroke: frame.ink.hair,
-      'stroke-width': LINE.narrow,
-      'stroke-dasharray': '2 3',
-    }),
+    line('ghost', frame.axis - frame.holeHalf - 10, y, frame.right, y, inked(frame.ink.hair, LINE.narrow, '2 3')),
   ];
 }

@@ -1,7 +1,7 @@
 /** Along the rail, where the section shows a part of the well: a strip for the whole of it, with what is seen marked. */
 import type { Solution } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, rect } from '../shapes.ts';
+import { group, inked, line, rect } from '../shapes.ts';
 import { sectionWindow, type SectionFrame } from './frame.ts';
 
 /** Width of the strip, and with the ground beside it of what it takes from the section [px]. */
@@ -27,7 +27,7 @@ export function drawOverview(solution: Solution, frame: SectionFrame): Shape[] {
   return [
     group('overview', [
       rect('whole', left, top, WIDE, tall, { rx: 2, fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1 }),
-      line('well', left + WIDE / 2, at(0), left + WIDE / 2, at(bottom), { stroke: ink.hair, 'stroke-width': 2 }),
+      line('well', left + WIDE / 2, at(0), left + WIDE / 2, at(bottom), inked(ink.hair, 2)),
       rect('seen', left, start, WIDE, mark, { rx: 2, fill: ink.ink }),
     ]),
   ];

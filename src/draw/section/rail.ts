@@ -3,7 +3,7 @@ import type { Metres } from '../../model/si.ts';
 import { Pen } from '../hatch/pen.ts';
 import { depthTicks } from '../scale.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polyline, rect, tenth, text, textWith } from '../shapes.ts';
+import { faced, group, inked, line, path, polyline, rect, tenth, text, textWith } from '../shapes.ts';
 import { LINE } from '../theme.ts';
 import type { DepthSpan, FramePlace, ViewName } from '../view.ts';
 import { arrow } from './beyond.ts';
@@ -31,8 +31,8 @@ export function drawRail(frame: SectionFrame): Shape {
     anchor: 'end',
   });
   return group('rail', [
-    line('rail/line', left, top, left, bottom, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
-    path('rail/ticks', strokes.path, { stroke: ink.ink2, 'stroke-width': LINE.narrow }),
+    line('rail/line', left, top, left, bottom, inked(ink.ink2, LINE.narrow)),
+    path('rail/ticks', strokes.path, inked(ink.ink2, LINE.narrow)),
     unit,
     group('figures', figures, { 'font-size': size, fill: ink.ink2, 'text-anchor': 'end' }),
   ]);
@@ -125,7 +125,7 @@ function bracket({ view, x, from, to, letter, width }: Bracket, { ink }: Section
         [x, to],
         [x + 5, to],
       ]),
-      { fill: 'none', stroke: ink.hair, 'stroke-width': width },
+      faced('none', ink.hair, width),
     ),
     text('letter', x - 3, letter, view, { size: 13, weight: 600, fill: ink.ink, anchor: 'end' }),
   ]);

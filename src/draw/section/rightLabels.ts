@@ -6,7 +6,7 @@ import { fitLabels } from '../labels/fit.ts';
 import { drawMark, NUMBERS } from '../mark.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, line, path, polygon, polyline, rect, text } from '../shapes.ts';
+import { group, inked, line, path, polygon, polyline, rect, text } from '../shapes.ts';
 import type { Measure } from '../type/measure.ts';
 import type { MarkPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
@@ -191,7 +191,7 @@ function drawdownDimension(solution: Solution, frame: SectionFrame): Shape[] {
   ];
   return [
     group('drawdown', [
-      line('line', x, from + 2, x, to - 2, { stroke: hair, 'stroke-width': 1 }),
+      line('line', x, from + 2, x, to - 2, inked(hair, 1)),
       path('arrows', ends.join(''), { fill: hair }),
     ]),
   ];

@@ -1,7 +1,7 @@
 /** From what a chip reads to the ground's edge, where its leader takes over: levels have their own lines, the rest thin ones. */
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, line } from '../shapes.ts';
+import { group, inked, line } from '../shapes.ts';
 import type { ChipWords } from './chipWords.ts';
 import type { SectionFrame } from './frame.ts';
 
@@ -22,7 +22,7 @@ export function drawTails(
       const from = starts[handle] ?? frame.axis + frame.holeHalf - 4;
       const stroke = finding?.severity === 'danger' ? frame.ink.danger : ink;
       return recall(`tail/${handle}`, [from, y, stroke, frame], () =>
-        line(handle, from, y, frame.right, y, { stroke, 'stroke-width': handle === 'pumpSetting' ? 1.4 : 0.9 }),
+        line(handle, from, y, frame.right, y, inked(stroke, handle === 'pumpSetting' ? 1.4 : 0.9)),
       );
     });
   return tails.length === 0 ? [] : [recall('tails', tails, () => group('tails', tails))];

@@ -13,7 +13,7 @@ import { NUMBERS, signShapes } from '../mark.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
-import { digits, group, line, path, polygon, rect, text, textWith, type Point } from '../shapes.ts';
+import { digits, faced, group, inked, line, path, polygon, rect, text, textWith, type Point } from '../shapes.ts';
 import { isTwoTone, THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { FramePlace, MarkPlace, View, WordedView } from '../view.ts';
@@ -53,7 +53,7 @@ export function drawCaption(solution: Solution, hand: Hand, box: Box, sheet: OnS
   const lines = blockLines(solution, view, sheet);
   const { legend, block } = share(box, lines, type);
   return [
-    line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, { stroke: ink.hair, 'stroke-width': 1 }),
+    line('caption/rule', box.left, box.top + 2, box.right, box.top + 2, inked(ink.hair, 1)),
     drawLegend(entriesOf(solution, view, sheet), legend, hand),
     drawTitleBlock(titleOf(solution, view.words), lines, block, hand),
   ];
@@ -176,11 +176,11 @@ function pack(words: Note, ink: Ink): Entry {
     words,
     swatch: (x, y) => [
       rect('fill', x, y + 1, SWATCH, 12, { fill: ink.tones.gravel.fill, stroke: ink.hair }),
-      path('grains', stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5), {
-        stroke: ink.ground.gravel.hatch,
-        'stroke-width': 1.5,
-        'stroke-dasharray': '1.5 3.5',
-      }),
+      path(
+        'grains',
+        stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5),
+        inked(ink.ground.gravel.hatch, 1.5, '1.5 3.5'),
+      ),
     ],
   };
 }
@@ -196,13 +196,7 @@ function entriesOf(
   const stroke = (key: LegendKey, color: string, dash: string): Entry => ({
     key,
     words: legend[key],
-    swatch: (x, y) => [
-      line('line', x, y + 7, x + SWATCH, y + 7, {
-        stroke: color,
-        'stroke-width': 1.8,
-        'stroke-dasharray': dash,
-      }),
-    ],
+    swatch: (x, y) => [line('line', x, y + 7, x + SWATCH, y + 7, inked(color, 1.8, dash))],
   });
   const fill = (key: LegendKey, color: string): Entry => ({
     key,
@@ -220,7 +214,7 @@ function entriesOf(
           [x + 9.5, y + 2.5],
           [x + 20.5, y + 2.5],
         ]),
-        { fill: filled ? color : ink.paper, stroke: color, 'stroke-width': 1.3 },
+        faced(filled ? color : ink.paper, color, 1.3),
       ),
     ],
   });
@@ -264,9 +258,7 @@ function entriesOf(
             swatch: (x: number, y: number) => [
               rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
                 rx: 2.5,
-                ...(isTwoTone(theme)
-                  ? { fill: ink.tones.steel.shadow, stroke: ink.ink, 'stroke-width': 1 }
-                  : { fill: ink.allowed }),
+                ...(isTwoTone(theme) ? faced(ink.tones.steel.shadow, ink.ink, 1) : { fill: ink.allowed }),
               }),
             ],
           },
@@ -360,7 +352,7 @@ function anyFallSwatch(x: number, y: number, ink: Ink): Shape[] {
   const strokes = [6, 12].map((foot) => stroke(x + 4, y + foot, x + SWATCH - 4, y + foot - 4)).join('');
   return [
     rect('water', x, y + 1, SWATCH, 12, { fill: ink.tones.water, stroke: ink.hair }),
-    path('strokes', strokes, { stroke: ink.pumping, 'stroke-width': 0.8, 'stroke-dasharray': '3 3' }),
+    path('strokes', strokes, inked(ink.pumping, 0.8, '3 3')),
   ];
 }
 
@@ -376,7 +368,7 @@ function openBandSwatch(x: number, y: number, ink: Ink): Shape[] {
   const slants = [6, 11, 16].map((foot) => stroke(x - 3, y + foot, x + 3, y + foot - 6)).join('');
   return [
     rect('bar', x - 3, y, 6, 16, { rx: 2.5, fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1 }),
-    path('hatching', slants, { stroke: ink.ink2, 'stroke-width': 1 }),
+    path('hatching', slants, inked(ink.ink2, 1)),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { ShortLanguage } from '../../words/words.ts';
 import { BAR_MM, MM_PER_PX } from '../paper.ts';
 import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect, text } from '../shapes.ts';
+import { faced, group, path, rect, text } from '../shapes.ts';
 import { LINE, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import { hold } from '../type/width.ts';
@@ -58,8 +58,8 @@ export function drawScaleBar({ x, y, height }: FramePlace, scale: number, show: 
   const half = barPx(show) / 2;
   const foot = y + height + 15;
   return group('scaleBar', [
-    rect('first', x, foot - 3, half, 4, { fill: ink.ink, stroke: ink.ink, 'stroke-width': 0.8 }),
-    rect('second', x + half, foot - 3, half, 4, { fill: ink.paper, stroke: ink.ink, 'stroke-width': 0.8 }),
+    rect('first', x, foot - 3, half, 4, faced(ink.ink, ink.ink, 0.8)),
+    rect('second', x + half, foot - 3, half, 4, faced(ink.paper, ink.ink, 0.8)),
     text('words', x + 2 * half + 6, foot + 2, barWords(scale, show), { size: 11, fill: ink.ink2 }),
   ]);
 }

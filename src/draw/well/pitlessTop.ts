@@ -11,7 +11,7 @@ import { drawPitlessAdapter, nutFace, outletEnd, pitlessBox, pitlessSpots } from
 import type { PitlessPlace } from '../parts/pitlessMeasures.ts';
 import { drawSplice } from '../parts/splice.ts';
 import type { Shape } from '../scene.ts';
-import { group, path, rect } from '../shapes.ts';
+import { group, inked, path, rect } from '../shapes.ts';
 import { ANNULUS } from '../../model/annulus.ts';
 import { place, placeRound, SLIDING_HALF, type Stage } from './stage.ts';
 import { casingRadii, drawBondOf, drawLine, drawWayOut, find, type Radii } from './wayOut.ts';
@@ -142,11 +142,11 @@ function drawSpareLoop(stage: Stage, radii: Radii, exit: readonly [number, numbe
   const out = `M${pxText(x(0.84))}${step(from + 2.4)}v-2.4c0${step(rise, x(0.9) - x(0.84), rise, exit[0] - x(0.84), rise)}`;
   const thick = Math.max(2.6, cable.radius * 2 * pen.across);
   const shapes = [
-    path('jacket', down, { stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
-    path('glint', down, { stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
+    path('jacket', down, inked(pen.tones.cable, tenth(thick))),
+    path('glint', down, inked(pen.tones.cableShine, tenth(thick * 0.26))),
   ];
   // From the splice on it is the cable to the house.
-  const toHouse = path('houseCable', out, { stroke: pen.tones.tape, 'stroke-width': tenth(thick) });
+  const toHouse = path('houseCable', out, inked(pen.tones.tape, tenth(thick)));
   if (splice === undefined) return group('spareLoop', [...shapes, toHouse], LINES);
   const offset = (x(0.84) - pen.x(0)) / pen.across;
   const conductors = solution.facts.pump.wires + 1;

@@ -10,7 +10,7 @@ import { block, stroke, tenth } from '../parts/outline.ts';
 import { drawSeal } from '../parts/seal.ts';
 import { drawPlug, drawTee } from '../parts/tee.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
+import { group, inked, path } from '../shapes.ts';
 import { drawSealLine } from './sealLine.ts';
 import { placeRound, type Stage } from './stage.ts';
 import { casingRadii, drawBondOf, drawWayOut, find, type Radii } from './wayOut.ts';
@@ -88,8 +88,8 @@ function drawPassing({ solution: { parts }, pen, axis }: Stage, seal: PlacedPart
     const d = stroke(x, pen.y(seal.bottom) + 2, x, pen.y(seal.top) - 3);
     shapes.push(
       group('cableThroughSeal', [
-        path('jacket', d, { stroke: pen.tones.cable, 'stroke-width': tenth(thick) }),
-        path('glint', d, { stroke: pen.tones.cableShine, 'stroke-width': tenth(thick * 0.26) }),
+        path('jacket', d, inked(pen.tones.cable, tenth(thick))),
+        path('glint', d, inked(pen.tones.cableShine, tenth(thick * 0.26))),
       ]),
     );
   }

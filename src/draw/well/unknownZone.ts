@@ -2,7 +2,7 @@
 import { mayFallAnywhere } from '../anyFall.ts';
 import { strokes } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
-import { path } from '../shapes.ts';
+import { inked, path } from '../shapes.ts';
 import type { Stage } from './stage.ts';
 
 /** From one slant stroke to the next, and how far it rises [px]. */
@@ -24,5 +24,5 @@ export function drawUnknownZone({ solution, pen, ink }: Stage): Shape[] {
     d += strokes(places, 2 * half, -RISE);
   }
   if (d === '') return [];
-  return [path('unknownZone', d, { stroke: ink.pumping, 'stroke-width': 0.8, 'stroke-dasharray': '3 3' })];
+  return [path('unknownZone', d, inked(ink.pumping, 0.8, '3 3'))];
 }

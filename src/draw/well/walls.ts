@@ -4,7 +4,7 @@ import { entryArrows } from '../parts/entries.ts';
 import { block, straight } from '../parts/outline.ts';
 import { drawScreen } from '../parts/screen.ts';
 import type { Shape } from '../scene.ts';
-import { path, type Point } from '../shapes.ts';
+import { faced, path, type Point } from '../shapes.ts';
 import { packRadius } from './annulus.ts';
 import { counter } from './counter.ts';
 import { solidCasings } from './solidCasings.ts';
@@ -27,11 +27,11 @@ export function drawWalls(stage: Stage): Shape[] {
     const foot = pen.y(Math.min(stretch.bottom, pen.bottom));
     if (foot - top < 12) continue;
     shapes.push(
-      path(`${key}/entry`, entryArrows(pen.x(0), packRadius(solution, stretch) * pen.across, top, foot), {
-        fill: 'none',
-        stroke: pen.tones.waterEdge,
-        'stroke-width': 1.4,
-      }),
+      path(
+        `${key}/entry`,
+        entryArrows(pen.x(0), packRadius(solution, stretch) * pen.across, top, foot),
+        faced('none', pen.tones.waterEdge, 1.4),
+      ),
     );
   }
   const { bottom, intake } = solution.facts.well;

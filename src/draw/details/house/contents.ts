@@ -20,7 +20,7 @@ import { drawTank, levelIn } from '../../parts/tank.ts';
 import { drawTankTee } from '../../parts/tankTee.ts';
 import { drawWallBox } from '../../parts/wallBox.ts';
 import type { Shape } from '../../scene.ts';
-import { path, type Point } from '../../shapes.ts';
+import { inked, path, type Point } from '../../shapes.ts';
 import type { Ink } from '../../theme.ts';
 import type { WindowBox } from '../context.ts';
 import { isBlackPlastic, type Placed } from '../../well/stage.ts';
@@ -155,7 +155,7 @@ function drawFloor({ pen, ink, window }: Stage): Shape[] {
   const { left, right } = window;
   return [
     path('floor/slab', block(left, top, right, bottom), { fill: ink.panel }),
-    path('floor/top', stroke(left, top, right, top), { stroke: ink.ink, 'stroke-width': 2 }),
+    path('floor/top', stroke(left, top, right, top), inked(ink.ink, 2)),
     path('floor/foot', stroke(left, bottom, right, bottom), { stroke: ink.hair, 'stroke-dasharray': '5 4' }),
   ];
 }
@@ -234,10 +234,7 @@ function drawPipes(stage: Stage, line: Box): Shape[] {
     path(
       'riser/break',
       stroke(x - wide, breakAt + 3, x + wide, breakAt - 1) + stroke(x - wide, breakAt + 7, x + wide, breakAt + 3),
-      {
-        stroke: ink.paper,
-        'stroke-width': 1.6,
-      },
+      inked(ink.paper, 1.6),
     ),
   );
   return shapes;
