@@ -4,7 +4,7 @@ import { assumedPaths, plainPath } from '../model/rules/assumed.ts';
 import { isPartKind } from './kinds.ts';
 import { stroke } from './parts/outline.ts';
 import type { Shape } from './scene.ts';
-import { path } from './shapes.ts';
+import { path, type Place } from './shapes.ts';
 
 /** Choices that the two lines of a part's label tell: paths of the plan. */
 export interface Told {
@@ -125,11 +125,7 @@ const MARKED: readonly (readonly string[] | undefined)[] = [
 ];
 
 /** A stretch under words: from x on, so wide, at y [px]. */
-export interface Under {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-}
+export type Under = Omit<Place, 'height'>;
 
 /** All of a view are one path. */
 export function drawDots(unders: readonly Under[], ink: string): Shape[] {

@@ -64,7 +64,8 @@ export function group(key: string, children: readonly Shape[], attrs: Attributes
   return shape(key, 'g', attrs, undefined, undefined, children);
 }
 
-export interface Window {
+/** px on the sheet. */
+export interface Place {
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -72,7 +73,7 @@ export interface Window {
 }
 
 /** A window that crops what it holds: a nested viewport needs no clip path and so no id. Inside, sheet coordinates go on. */
-export function crop(key: string, { x, y, width, height }: Window, children: readonly Shape[]): Shape {
+export function crop(key: string, { x, y, width, height }: Place, children: readonly Shape[]): Shape {
   const viewBox = [x, y, width, height].map(digits).join(' ');
   const attrs = { x, y, width, height, viewBox, overflow: 'hidden' };
   return shape(key, 'svg', attrs, undefined, undefined, children);

@@ -7,6 +7,7 @@ import type { Moment } from './moment.ts';
 import type { Paper } from './paper.ts';
 import type { Pieces } from './pieces.ts';
 import type { Shape } from './scene.ts';
+import type { Place } from './shapes.ts';
 import type { DepthSpan } from './section/window.ts';
 
 export type { Looks } from './looks.ts';
@@ -104,13 +105,9 @@ export interface Scales extends Frozen {
   readonly looks: Looks;
 }
 
-export interface ChipPlace {
+export interface ChipPlace extends Place {
   /** Id of the handle, or of the level that has none. */
   readonly handle: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
   /** y of the level it reads. */
   readonly lineY: number;
   /** Its level lies beyond the section's window, and the chip tells where. */
@@ -127,22 +124,14 @@ export interface MarkPlace {
   readonly view: ViewName;
 }
 
-export interface FramePlace extends DepthWindow {
+export interface FramePlace extends DepthWindow, Place {
   readonly view: ViewName;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
 }
 
-export interface HitPlace {
+export interface HitPlace extends Place {
   /** Key of the part. */
   readonly part: string;
   readonly kind: PartKind;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
   readonly view: ViewName;
 }
 

@@ -2,8 +2,7 @@
 import type { Metres } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
 import { show } from '../model/units.ts';
-import type { Paper } from './paper.ts';
-import { drawable } from './paper.ts';
+import { type Paper, drawable } from './paper.ts';
 import { drawnDepths } from './section/frame.ts';
 import { THEMES } from './theme.ts';
 import type { DepthSpan, Sheet, View } from './view.ts';

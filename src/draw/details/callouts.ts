@@ -3,6 +3,7 @@
  * plumb line and slanting from there, so that no two can cross.
  */
 import { drawDots, type Under } from '../assumed.ts';
+import type { Box } from '../hatch/clip.ts';
 import { fitLabels } from '../labels/fit.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
@@ -41,11 +42,7 @@ export interface AssumedLines {
   readonly note: boolean;
 }
 
-export interface Track {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
+export interface Track extends Box {
   /** Where every leader leaves the level [px]. */
   readonly elbow: number;
 }

@@ -9,17 +9,14 @@ import type { ShortLanguage } from '../../words/words.ts';
 import type { Memory } from '../memory.ts';
 import type { DetailLooks } from '../looks.ts';
 import type { Pieces } from '../pieces.ts';
+import type { Place } from '../shapes.ts';
 import type { Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { DepthWindow, DetailScene, View } from '../view.ts';
 
-export interface DetailFrame {
+/** Its place is the window, without heading. */
+export interface DetailFrame extends Place {
   readonly view: 'A' | 'B' | 'C' | 'D';
-  /** px on the sheet: the window, without heading. */
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
   readonly units: View['units'];
   readonly words: ShortLanguage;
   readonly theme: View['theme'];

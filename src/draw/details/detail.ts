@@ -12,7 +12,7 @@ import { NUMBERS } from '../mark.ts';
 import { group, inked, path, rect } from '../shapes.ts';
 import type { HitPlace } from '../view.ts';
 import { drawCallouts, labelsShown, layOut, type Callout } from './callouts.ts';
-import type { DetailContext, WindowBox } from './context.ts';
+import type { DetailContext } from './context.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetailFlow } from './flow.ts';
 import { drawGround } from './ground.ts';
@@ -146,7 +146,7 @@ function patchesOf(shapes: readonly Shape[]): Box[] {
 }
 
 /** Where the dragged thing started. */
-function drawHeld({ held, ink }: DetailFrame, pen: Pen, box: WindowBox): Shape[] {
+function drawHeld({ held, ink }: DetailFrame, pen: Pen, box: Box): Shape[] {
   if (held === undefined || held.start < pen.top || held.start > pen.bottom) return [];
   const y = pen.y(held.start);
   return [path('start', stroke(box.left, y, box.right, y), inked(ink.hair, 1.2, '3 3'))];
@@ -160,7 +160,7 @@ function frostPlace({ values }: Solution, pen: Pen, left: number, right: number)
   ];
 }
 
-function hitsOf(placed: readonly Placed[], box: WindowBox, { view }: DetailFrame): HitPlace[] {
+function hitsOf(placed: readonly Placed[], box: Box, { view }: DetailFrame): HitPlace[] {
   const hits: HitPlace[] = [];
   for (const { part, kind, left, right, top, bottom } of placed) {
     const x = Math.max(left, box.left);

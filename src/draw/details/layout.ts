@@ -1,11 +1,11 @@
 /** How a frame is shared out: rail at the left, labels at the right, the well between them, and the scales that follow. */
+import type { Box } from '../hatch/clip.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartLooks } from '../looks.ts';
 import { makePen, type Pen } from '../parts/pen.ts';
 import { THEMES } from '../theme.ts';
 import type { DepthWindow } from '../view.ts';
 import type { Track } from './callouts.ts';
-import type { WindowBox } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { RAIL_PX } from './rail.ts';
 import { widthFactor } from './windows.ts';
@@ -44,7 +44,7 @@ export interface Room {
 
 export interface Layout {
   readonly pen: Pen;
-  readonly box: WindowBox;
+  readonly box: Box;
   readonly track: Track;
 }
 

@@ -8,7 +8,7 @@ import type { Shape } from '../scene.ts';
 import { group, rect } from '../shapes.ts';
 import type { MarkPlace } from '../view.ts';
 import { severityInk } from './callouts.ts';
-import type { DetailContext, WindowBox } from './context.ts';
+import type { DetailContext } from './context.ts';
 import { isClear, nearestFree } from './leaders.ts';
 import type { Placed } from '../well/stage.ts';
 
@@ -102,7 +102,7 @@ function freePlace(
   { x, y }: Place,
   marks: readonly Place[],
   { clear, bodies, lines, leaders }: Kept,
-  box: WindowBox,
+  box: Box,
 ): Place | null {
   const step = MARK_PX + 2;
   const edge = MARK_PX / 2 + 2;

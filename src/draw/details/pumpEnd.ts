@@ -15,8 +15,7 @@ import { drawDetail } from './detail.ts';
 import type { DetailContext } from './context.ts';
 import { roomIn } from './layout.ts';
 import { drawSlimPump, isWorthIt, stripWidth } from './slimPump.ts';
-import { inflowsOf } from './wanted.ts';
-import type { Wanted } from './wanted.ts';
+import { inflowsOf, type Wanted } from './wanted.ts';
 import { drawDimension } from './dimension.ts';
 import { pumpEndDepths } from './windows.ts';
 

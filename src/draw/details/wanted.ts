@@ -1,4 +1,5 @@
 /** Which parts want a label in a window, what it says, and where its leader touches the part. */
+import type { Box } from '../hatch/clip.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
@@ -6,7 +7,7 @@ import { sayShort } from '../../words/sayJudgement.ts';
 import { isAnyAssumed, toldBy } from '../assumed.ts';
 import { kindOfKey } from '../keys.ts';
 import type { AssumedLines, Callout } from './callouts.ts';
-import type { DetailContext, Fault, WindowBox } from './context.ts';
+import type { DetailContext, Fault } from './context.ts';
 import type { DetailFrame } from './contract.ts';
 import { BARB_UP } from '../well/nearParts.ts';
 import { lookOfLabel, type Look } from './partLabels.ts';
@@ -120,7 +121,7 @@ export function isWithin({ parts, levels, values, bore }: Solution, key: string,
 export function touching(
   waiting: readonly Waiting[],
   placed: readonly Placed[],
-  box: WindowBox,
+  box: Box,
   /** No leader's dot stands right of it [px]. */
   limit: number,
 ): Callout[] {

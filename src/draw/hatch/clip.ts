@@ -6,10 +6,6 @@ export interface Box {
   readonly bottom: number;
 }
 
-export function boxWidth(box: Box): number {
-  return box.right - box.left;
-}
-
 export function boxHeight(box: Box): number {
   return box.bottom - box.top;
 }

@@ -2,6 +2,7 @@
 import { inches } from '../../model/units.ts';
 import type { CasingFacts } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
+import type { BoreStretch } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, inked, path } from '../shapes.ts';
 import { block, straight, strokes } from './outline.ts';
@@ -20,10 +21,7 @@ export function wallCut(material: CasingFacts['material'], pen: Pen): Cut {
   return pen.tones.metalWall;
 }
 
-export interface CasingPlace {
-  readonly insideRadius: Metres;
-  readonly outsideRadius: Metres;
-  readonly top: Metres;
+export interface CasingPlace extends Pick<BoreStretch, 'insideRadius' | 'outsideRadius' | 'top'> {
   /** Null where nobody said: it is drawn dashed as far as the frame goes. */
   readonly bottom: Metres | null;
   readonly shoe: boolean;

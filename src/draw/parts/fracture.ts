@@ -1,7 +1,6 @@
 /** A fracture that gives water: a jagged gap that gapes at the hole and closes outwards, with hair cracks off it. */
 import type { Shape } from '../scene.ts';
-import { faced, group, path } from '../shapes.ts';
-import type { Point } from '../shapes.ts';
+import { faced, group, path, type Point } from '../shapes.ts';
 import { straight } from './outline.ts';
 
 export interface FracturePlace {

@@ -1,17 +1,12 @@
 /** Grout or gravel in the annulus: a cut face with its own hatching, left and right of the casing. */
 import type { Metres } from '../../model/si.ts';
+import type { BoreStretch } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
-import { faced, group, inked, path } from '../shapes.ts';
+import { faced, group, inked, path, type Point } from '../shapes.ts';
 import { block, stroke, strokes } from './outline.ts';
-import type { Point } from '../shapes.ts';
 import type { Pen } from './pen.ts';
 
-export interface AnnulusPlace {
-  readonly insideRadius: Metres;
-  readonly outsideRadius: Metres;
-  readonly top: Metres;
-  readonly bottom: Metres;
-}
+export type AnnulusPlace = Pick<BoreStretch, 'insideRadius' | 'outsideRadius' | 'top' | 'bottom'>;
 
 const walls = (
   pen: Pen,

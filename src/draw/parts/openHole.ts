@@ -1,8 +1,7 @@
 /** The wall of an open hole: rough as the bit left it, the same roughness at the same depth in every drawing. */
 import type { Metres } from '../../model/si.ts';
 import type { Shape } from '../scene.ts';
-import { group, path } from '../shapes.ts';
-import type { Point } from '../shapes.ts';
+import { group, path, type Point } from '../shapes.ts';
 import { straight } from './outline.ts';
 import type { Pen } from './pen.ts';
 

@@ -5,6 +5,7 @@
  */
 import type { PlacedPart } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
+import type { Box } from '../hatch/clip.ts';
 import type { Shape } from '../scene.ts';
 import { group, inked, rect, type Point } from '../shapes.ts';
 import { DASH, onPaper } from './closed.ts';
@@ -37,11 +38,7 @@ export function pitlessSpots(
 }
 
 /** What it takes of the sheet, from the rim of its lift thread down [px]. */
-export function pitlessBox(
-  part: PlacedPart,
-  pen: Pen,
-  place: PitlessPlace,
-): { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number } {
+export function pitlessBox(part: PlacedPart, pen: Pen, place: PitlessPlace): Box {
   const m = measuresOf(part, pen, place);
   return { left: m.centre - m.half, top: m.shoulder - m.thread, right: m.end, bottom: Math.max(m.bottom, m.up(-16)) };
 }

@@ -5,7 +5,7 @@ import type { PlacedPart } from '../../model/solution.ts';
 import { dischargeDepth, motorBottomDepth } from '../../model/string/pumpDepths.ts';
 import { SYMBOL } from '../looks.ts';
 import type { Shape } from '../scene.ts';
-import { faced, group, path, polyline, rect } from '../shapes.ts';
+import { faced, group, path, polyline, rect, type Place } from '../shapes.ts';
 import { DASH } from './closed.ts';
 import type { Pen } from './pen.ts';
 import type { Ramp } from '../theme.ts';
@@ -68,8 +68,8 @@ export function drawPumpStick(
           ),
         ];
   return group('pumpBody', [
-    ...round('pump', { left, width, top, height: intake - ring / 2 - top }, pump),
-    ...round('motor', { left, width, top: intake + ring / 2, height: bottom - intake - ring / 2 }, motor),
+    ...round('pump', { x: left, width, y: top, height: intake - ring / 2 - top }, pump),
+    ...round('motor', { x: left, width, y: intake + ring / 2, height: bottom - intake - ring / 2 }, motor),
     rect('intake', left, intake - ring / 2, width, ring, { fill: rubber.shadow }),
     rect('outline', left, top, width, bottom - top, {
       rx: 2,
@@ -82,15 +82,11 @@ export function drawPumpStick(
   ]);
 }
 
-interface Stretch extends Pick<PumpStick, 'left' | 'width' | 'top'> {
-  readonly height: number;
-}
-
 /** A round body as three flat strips: a highlight left of the middle, a shade at the right. */
-function round(key: string, { left, width, top, height }: Stretch, ramp: Ramp): Shape[] {
+function round(key: string, { x, y, width, height }: Place, ramp: Ramp): Shape[] {
   return [
-    rect(`${key}/body`, left, top, width, height, { rx: 2, fill: ramp.base }),
-    rect(`${key}/light`, left + width * 0.16, top, width * 0.2, height, { fill: ramp.light }),
-    rect(`${key}/shade`, left + width * 0.76, top, width * 0.24, height, { fill: ramp.shadow }),
+    rect(`${key}/body`, x, y, width, height, { rx: 2, fill: ramp.base }),
+    rect(`${key}/light`, x + width * 0.16, y, width * 0.2, height, { fill: ramp.light }),
+    rect(`${key}/shade`, x + width * 0.76, y, width * 0.24, height, { fill: ramp.shadow }),
   ];
 }

@@ -1,7 +1,7 @@
 /** "pump on" or "pump off": that the pump runs is never told by colour or movement alone. */
 import type { ShortLanguage } from '../../words/words.ts';
 import type { Shape } from '../scene.ts';
-import { text } from '../shapes.ts';
+import { text, type Place } from '../shapes.ts';
 import { TYPE, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 
@@ -26,15 +26,11 @@ export function pumpWordSize(words: string, width: number, type: Measure): reado
   return [widest, lines.length * LINE + 4];
 }
 
-interface WordPlace {
-  /** Middle of the words [px]. */
-  readonly x: number;
-  readonly y: number;
-  /** Room for it: where one line is too wide, one word a line is taken, and where these are too wide, none [px]. */
-  readonly width: number;
-}
-
-export function drawPumpWord(words: string, { x, y, width }: WordPlace, ink: Ink, type: Measure): Shape[] {
+/**
+ * At the middle of the words. Where one line is wider than their room, one word a line is taken, and where these are too
+ * wide, none.
+ */
+export function drawPumpWord(words: string, { x, y, width }: Omit<Place, 'height'>, ink: Ink, type: Measure): Shape[] {
   const lines = linesOf(words, width, type);
   if (lines.some((each) => type.width(each, SIZE, 600) > width)) return [];
   return lines.map((each, i) => {

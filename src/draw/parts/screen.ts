@@ -1,22 +1,14 @@
 /** A well screen in section: the wall cut into rings, with a slot between each and the next. */
-import type { Metres } from '../../model/si.ts';
+import type { BoreStretch } from '../../model/solution.ts';
 import type { Shape } from '../scene.ts';
 import { group, inked, path } from '../shapes.ts';
 import { stroke, tenth } from './outline.ts';
 import type { Pen } from './pen.ts';
 
-export interface ScreenPlace {
-  readonly insideRadius: Metres;
-  readonly outsideRadius: Metres;
-  readonly top: Metres;
-  readonly bottom: Metres;
-  readonly known: boolean;
-}
-
 const PITCH_PX = 5;
 const LEAST_WALL_PX = 3.4;
 
-export function drawScreen(key: string, pen: Pen, place: ScreenPlace): Shape {
+export function drawScreen(key: string, pen: Pen, place: BoreStretch): Shape {
   const { steel } = pen.tones;
   const centre = pen.x(0);
   const inside = place.insideRadius * pen.across;

@@ -17,12 +17,8 @@ import { cutOf, leastSpan, spanWithin, UNCUT, type Cut, type DepthSpan } from '.
 import { ANNULUS } from '../../model/annulus.ts';
 import { motorBottomDepth, pumpHeight } from '../../model/string/pumpDepths.ts';
 
-export interface SectionFrame extends DepthScale {
-  /** Edges of the ground on the sheet [px]. */
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
+/** The box is the ground on the sheet [px]. */
+export interface SectionFrame extends DepthScale, Box {
   /** x of the well's middle [px]. */
   readonly axis: number;
   /** Horizontal px per metre: one factor for bore, pipe and pump alike. */

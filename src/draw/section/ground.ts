@@ -1,11 +1,12 @@
 /** Layers left and right of the hole: tint, pattern, contact lines, grass on top. */
+import { stroke } from '../parts/outline.ts';
 import type { Solution } from '../../model/solution.ts';
 import { isEmpty, type Box } from '../hatch/clip.ts';
 import { hatch, thinnest, type PatternName } from '../hatch/patterns.ts';
 import { lookOf, type GroundLook } from '../hatch/materials.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { group, inked, line, path, polyline, rect } from '../shapes.ts';
+import { group, inked, line, path, rect } from '../shapes.ts';
 import { isTwoTone, LINE, type Ink } from '../theme.ts';
 import type { View } from '../view.ts';
 import { within, type SectionFrame } from './frame.ts';
@@ -166,12 +167,5 @@ export function hatchShape(
 
 function contact({ key, material, top }: GroundLayer, { left, right, ink }: SectionFrame): Shape {
   const unknown = material === null ? { 'stroke-dasharray': '3 3' } : {};
-  return path(
-    `${key}/contact`,
-    polyline([
-      [left, top],
-      [right, top],
-    ]),
-    { stroke: ink.hair, 'stroke-width': 0.8, ...unknown },
-  );
+  return path(`${key}/contact`, stroke(left, top, right, top), { stroke: ink.hair, 'stroke-width': 0.8, ...unknown });
 }

@@ -8,12 +8,11 @@ import { overlap, type Box } from '../hatch/clip.ts';
 import { joined } from '../joined.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
-import { faced, group, inked, line, path, polyline, rect, text } from '../shapes.ts';
+import { faced, group, inked, line, path, polyline, rect, text, type Place } from '../shapes.ts';
 import { isTwoTone } from '../theme.ts';
 import { pxText } from '../tenths.ts';
 import type { Measure } from '../type/measure.ts';
 import { hold } from '../type/width.ts';
-import type { HitPlace } from '../view.ts';
 import { isSeen, within, type SectionFrame } from './frame.ts';
 import type { GroundLayer } from './ground.ts';
 
@@ -299,7 +298,7 @@ const LONG_WORD = /^([A-Za-z]{3,5}?[^aeiouy\W])(?=[aeiouy])[a-z]{3,}/;
 
 function freeHeight(
   layer: GroundLayer,
-  { x, width, height }: Pick<HitPlace, 'x' | 'width' | 'height'>,
+  { x, width, height }: Pick<Place, 'x' | 'width' | 'height'>,
   taken: readonly Box[],
   frostFoot: number,
 ): number | null {

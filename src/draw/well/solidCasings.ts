@@ -1,16 +1,11 @@
 /** Every solid wall in the hole: the casings, and the blank pipe that holds and follows a screen. */
 import type { CasingFacts } from '../../model/facts.ts';
-import type { Metres } from '../../model/si.ts';
 import type { Solution } from '../../model/solution.ts';
+import type { CasingPlace } from '../parts/casing.ts';
 
-export interface SolidCasing {
+export interface SolidCasing extends CasingPlace {
   readonly key: string;
   readonly material: CasingFacts['material'];
-  readonly insideRadius: Metres;
-  readonly outsideRadius: Metres;
-  readonly top: Metres;
-  readonly bottom: Metres | null;
-  readonly shoe: boolean;
 }
 
 export function solidCasings({ facts, bore }: Solution): SolidCasing[] {

@@ -3,21 +3,18 @@ import type { PipeMaterial } from '../../model/facts.ts';
 import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { PIPE_MATERIALS, type PipeMaterialRow } from '../../model/tables/pipeMaterials.ts';
+import type { Box } from '../hatch/clip.ts';
 import type { Ink } from '../theme.ts';
 import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
-import type { Cut, Ramp, Tones } from '../theme.ts';
+import type { Cut, Ink, Ramp, Tones } from '../theme.ts';
 import type { Point } from '../shapes.ts';
 
 /** Where a part came to stand on paper. */
-export interface Placed {
+export interface Placed extends Box {
   readonly part: string;
   readonly kind: PartKind;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
   /** Its middle at a height [px], where it does not hang plumb. */
   readonly middleAt?: (y: number) => number;
   /** Where labels touch it [px], by key, where no share of its box would: those of its own pieces besides its own. */

@@ -22,7 +22,6 @@ import { drawWallBox } from '../../parts/wallBox.ts';
 import type { Shape } from '../../scene.ts';
 import { inked, path, type Point } from '../../shapes.ts';
 import type { Ink } from '../../theme.ts';
-import type { WindowBox } from '../context.ts';
 import { isBlackPlastic, type Placed } from '../../well/stage.ts';
 
 /** A pen whose depths count from the floor: what stands on it has negative ones. */
@@ -43,12 +42,12 @@ interface Stage {
   readonly solution: Solution;
   readonly pen: HousePen;
   readonly ink: Ink;
-  readonly window: WindowBox;
+  readonly window: Box;
   /** Where each part that stands there is on paper. */
   readonly boxes: ReadonlyMap<HouseKind, Box>;
 }
 
-export function drawContents(solution: Solution, pen: HousePen, ink: Ink, window: WindowBox): InHouse {
+export function drawContents(solution: Solution, pen: HousePen, ink: Ink, window: Box): InHouse {
   const floor = floorDepth(solution.facts);
   const boxes = new Map<HouseKind, Box>();
   for (const { kind, top, bottom, radius, across = 0 } of solution.parts) {
