@@ -8,10 +8,8 @@ import { partLooks } from '../looks.ts';
 import type { Memory } from '../memory.ts';
 import type { Shape } from '../scene.ts';
 import { isTwoTone } from '../theme.ts';
-import { NUMBERS } from '../mark.ts';
-import { group, inked, path, rect } from '../shapes.ts';
-import type { HitPlace } from '../view.ts';
-import { drawCallouts, labelsShown, layOut, type Callout } from './callouts.ts';
+import { group, inked, path } from '../shapes.ts';
+import type { Callout } from './callouts.ts';
 import type { DetailContext } from './context.ts';
 import type { DetailFrame, DetailScene } from './contract.ts';
 import { drawDetailFlow } from './flow.ts';
@@ -21,9 +19,8 @@ import { drawWell } from '../well/drawWell.ts';
 import type { Placed } from '../well/stage.ts';
 import { drawWaterLevels, levelIn } from './levels.ts';
 import { factorIn, LEADER_PX, layOutFrame, type Room } from './layout.ts';
-import { leadersOf } from './leaders.ts';
-import { drawMarks, faultBoxes, signBox } from './marks.ts';
-import { drawRail, tickStep } from './rail.ts';
+import { drawMarks, signBox } from './marks.ts';
+import { layLabels, sceneOf } from './over.ts';
 import { calloutFor, isWithin, touching, worstByPart, type Wanted } from './wanted.ts';
 
 export interface DetailPlan extends Room {
@@ -43,7 +40,7 @@ const WIDE_PX = 620;
 const fractures = (): number => 54;
 
 export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailPlan, memory: Memory): DetailScene {
-  const { x, y, width, height, ink, type, units, words } = frame;
+  const { x, y, width, height, ink, type } = frame;
   const { recall, same } = memory;
   const { facts, values, bore } = solution;
   const topDepth = frame.frozen?.topDepth ?? plan.topDepth;
@@ -57,8 +54,6 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     layOutFrame(frame, { topDepth, bottomDepth, widthFactor: factor }, looks, plan),
   );
   const { pen, box, track } = layout;
-  const before = frame.looks?.tickStep;
-  const step = recall('tickStep', [layout, units, type, before], () => tickStep(pen, { units, type }, before));
   const drilled = drilledRadius(solution, Math.max((topDepth + bottomDepth) / 2, 0.5));
   const frost = values.frostDepth !== null && values.frostDepth > topDepth ? values.frostDepth : null;
   const frostShare = frame.moment?.frostShare ?? 1;
@@ -100,14 +95,11 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...touching(waiting, placed, box, track.left - LEADER_PX),
     ...(plan.notes?.(context) ?? []),
   ]);
-  const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
-  const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
-  const told = labelsShown({ callouts, laid }, frame.pieces, memory);
+  const { told, leaders } = layLabels(callouts, layout, frame, memory);
   const extra = same('extra', plan.extra?.(context, leaders) ?? []);
   const patches = recall('patches', [extra], () => patchesOf(extra));
   const marked = drawMarks(context, patches, leaders, memory);
-  const shapes = [
-    recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
+  const drawn = [
     ground,
     recall('wellGroup', [well, water], () =>
       group('well', [...well.shapes, ...water.shapes], { 'stroke-width': 1.1, 'stroke-linejoin': 'round' }),
@@ -115,25 +107,8 @@ export function drawDetail(solution: Solution, frame: DetailFrame, plan: DetailP
     ...drawDetailFlow(context, leaders, () => [...patches, ...marked.marks.map(signBox)], memory),
     ...extra,
     ...drawHeld(frame, pen, box),
-    ...faultBoxes(context),
-    recall('rail', [layout, ink, units, words, type, step], () =>
-      drawRail(pen, ink, { x, y, height, units, words, type }, step),
-    ),
-    ...recall('callouts', [told, layout, words, ink, type], () => drawCallouts(told, track, frame, memory)),
-    ...(marked.shapes.length === 0
-      ? []
-      : [recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS))]),
   ];
-  return {
-    topDepth,
-    bottomDepth,
-    widthFactor: factor,
-    k: pen.down,
-    looks: same('detailLooks', { pumpOpen: looks.pumpOpen, bands: looks.bands, widthFactor: factor, tickStep: step }),
-    shapes,
-    marks: marked.marks,
-    hits: hitsOf(placed, box, frame),
-  };
+  return sceneOf(context, { layout, told, marked, looks, widthFactor: factor }, drawn, memory);
 }
 
 /** Where the figures of dimensions stand. */
@@ -158,16 +133,4 @@ function frostPlace({ values }: Solution, pen: Pen, left: number, right: number)
   return [
     { part: 'frost', kind: 'frost', left, right: right - LEADER_PX, top: pen.y(depth) - 5, bottom: pen.y(depth) + 5 },
   ];
-}
-
-function hitsOf(placed: readonly Placed[], box: Box, { view }: DetailFrame): HitPlace[] {
-  const hits: HitPlace[] = [];
-  for (const { part, kind, left, right, top, bottom } of placed) {
-    const x = Math.max(left, box.left);
-    const y = Math.max(top, box.top);
-    const width = Math.min(right, box.right) - x;
-    const height = Math.min(bottom, box.bottom) - y;
-    if (width > 0 && height > 0) hits.push({ part, kind, x, y, width, height, view });
-  }
-  return hits;
 }

@@ -14,6 +14,11 @@ import type { Placed } from '../well/stage.ts';
 
 export const MARK_PX = 22;
 
+export interface Marked {
+  readonly shapes: readonly Shape[];
+  readonly marks: readonly MarkPlace[];
+}
+
 /** A mark at every fault that this window shows, left of the part; two at one part stand side by side. */
 export function drawMarks(
   { solution, frame, placed, pen, box }: DetailContext,
@@ -22,7 +27,7 @@ export function drawMarks(
   /** Leaders of labels, which they would cut in two. */
   leaders: readonly Segment[],
   { recall, same }: Memory,
-): { shapes: Shape[]; marks: MarkPlace[] } {
+): Marked {
   const { left, right, top, bottom } = box;
   const asked = same('marksAsked', askedFor({ solution, placed, pen, box }));
   // Most that moves in a well moves no sign here.

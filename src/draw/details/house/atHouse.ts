@@ -10,19 +10,15 @@ import { isInHouse } from '../../../model/string/houseKinds.ts';
 import { atHouse as english } from '../../../words/en/atHouse.ts';
 import type { AtHouseLanguage } from '../../../words/words.ts';
 import type { Memory } from '../../memory.ts';
-import { NUMBERS } from '../../mark.ts';
 import { makePen } from '../../parts/pen.ts';
 import { THEMES } from '../../theme.ts';
-import type { Shape } from '../../scene.ts';
-import { group, rect } from '../../shapes.ts';
-import type { HitPlace } from '../../view.ts';
-import { drawCallouts, labelsShown, layOut } from '../callouts.ts';
+import { group } from '../../shapes.ts';
 import type { DetailContext } from '../context.ts';
 import type { DetailDrawer, DetailFrame, DetailScene } from '../contract.ts';
 import { labelsLeft, LEADER_PX } from '../layout.ts';
-import { leadersOf } from '../leaders.ts';
-import { drawMarks, faultBoxes } from '../marks.ts';
-import { drawRail, RAIL_PX, tickStep } from '../rail.ts';
+import { drawMarks } from '../marks.ts';
+import { layLabels, sceneOf } from '../over.ts';
+import { RAIL_PX } from '../rail.ts';
 import { calloutFor, touching, worstByPart, type Wanted } from '../wanted.ts';
 import { drawContents, UNDER_FLOOR, waterOf } from './contents.ts';
 import { isDotted, notesOf, wantedIn } from './labels.ts';
@@ -50,7 +46,7 @@ interface Saying {
 }
 
 function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying, memory: Memory): DetailScene {
-  const { x, y, width, height, theme, ink, units, words, type } = frame;
+  const { x, y, width, height, theme, ink, units, type } = frame;
   const solution = placedInHouse(asked);
   const { recall, same } = memory;
   const { above, left, right } = extentOf(solution);
@@ -127,43 +123,12 @@ function drawHouse(asked: Solution, frame: DetailFrame, { said, wanted }: Saying
       floor: { x: pen.x(right), y: pen.y(inches(2)) },
     }),
   ]);
-  const laid = recall('laid', [callouts, layout], () => layOut(callouts, track));
-  const told = labelsShown({ callouts, laid }, frame.pieces, memory);
-  const leaders = recall('leaders', [laid], () => leadersOf(laid, track));
+  const { told, leaders } = layLabels(callouts, layout, frame, memory);
   const marked = drawMarks(context, [], leaders, memory);
-  const rail = { units, type };
-  const step = recall('tickStep', [layout, units, type, frame.looks?.tickStep], () =>
-    tickStep(pen, rail, frame.looks?.tickStep),
+  const drawn = recall('house', [contents], () =>
+    group('atHouse', contents.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round', fill: 'none' }),
   );
-  const shapes: Shape[] = [
-    recall('paper', [layout, ink], () => rect('paper', x, y, width, height, { fill: ink.paper })),
-    recall('house', [contents], () =>
-      group('atHouse', contents.shapes, { 'stroke-width': 1.1, 'stroke-linejoin': 'round', fill: 'none' }),
-    ),
-    ...faultBoxes(context),
-    recall('rail', [layout, ink, units, words, type, step], () =>
-      drawRail(pen, ink, { x, y, height, units, words, type, upward: true }, step),
-    ),
-    ...recall('callouts', [told, layout, words, ink, type], () => drawCallouts(told, track, frame, memory)),
-    ...(marked.shapes.length === 0
-      ? []
-      : [recall('marks', marked.shapes, () => group('marks', marked.shapes, NUMBERS))]),
-  ];
-  return {
-    topDepth: pen.top,
-    bottomDepth: pen.bottom,
-    widthFactor: 1,
-    k: pen.down,
-    looks: same('looks', { ...LOOKS, widthFactor: 1, tickStep: step }),
-    shapes,
-    marks: marked.marks,
-    hits: placed.flatMap(({ part, kind, left, top, right: to, bottom: foot }): HitPlace[] => {
-      const x1 = Math.max(left, box.left);
-      const y1 = Math.max(top, box.top);
-      const [w, h] = [Math.min(to, box.right) - x1, Math.min(foot, box.bottom) - y1];
-      return w > 0 && h > 0 ? [{ part, kind, x: x1, y: y1, width: w, height: h, view: 'D' }] : [];
-    }),
-  };
+  return sceneOf(context, { layout, told, marked, looks: LOOKS, widthFactor: 1, upward: true }, [drawn], memory);
 }
 
 /** How high its things stand, and how far from the riser. */
