@@ -3,29 +3,23 @@ import type { Metres } from '../../model/si.ts';
 import type { Band, Severity, Solution } from '../../model/solution.ts';
 import { show } from '../../model/units.ts';
 import type { Note } from '../../words/labels.ts';
-import type { ShortLanguage } from '../../words/words.ts';
 import { mayFallAnywhere } from '../anyFall.ts';
-import { drawDots, marksAssumed } from '../assumed.ts';
+import { marksAssumed } from '../assumed.ts';
 import { lookOf } from '../hatch/materials.ts';
 import { hatch, type Hatch, type PatternName } from '../hatch/patterns.ts';
 import type { Box } from '../hatch/clip.ts';
 import { NUMBERS, signShapes } from '../mark.ts';
-import { stroke } from '../parts/outline.ts';
 import type { Shape } from '../scene.ts';
 import { hatchShape } from '../section/ground.ts';
-import { digits, faced, group, inked, line, path, polygon, rect, text, textWith, type Point } from '../shapes.ts';
-import { isTwoTone, THEMES, type Ink } from '../theme.ts';
+import { digits, group, inked, line, rect, text, textWith, type Point } from '../shapes.ts';
+import { THEMES, type Ink } from '../theme.ts';
 import type { Measure } from '../type/measure.ts';
 import type { FramePlace, MarkPlace, View, WordedView } from '../view.ts';
 import { saidFactor } from './frames.ts';
 import { titleOf } from './heading.ts';
-
-/** What is explained beside the materials. */
-type LegendKey = keyof ShortLanguage['caption']['legend'];
+import { SIZE, SWATCH, swatchOf, type LegendKey } from './swatches.ts';
 
 const ROW = 18;
-const SWATCH = 30;
-const SIZE = 11;
 
 interface Entry {
   readonly key: string;
@@ -169,22 +163,6 @@ function drawLegend(entries: readonly Entry[], box: Box, { view, ink, type }: Ha
   });
 }
 
-/** Two rows of grains, as the section draws them beside a screen. */
-function pack(words: Note, ink: Ink): Entry {
-  return {
-    key: 'pack',
-    words,
-    swatch: (x, y) => [
-      rect('fill', x, y + 1, SWATCH, 12, { fill: ink.tones.gravel.fill, stroke: ink.hair }),
-      path(
-        'grains',
-        stroke(x + 3, y + 5, x + SWATCH - 1, y + 5) + stroke(x + 5, y + 9.5, x + SWATCH - 1, y + 9.5),
-        inked(ink.ground.gravel.hatch, 1.5, '1.5 3.5'),
-      ),
-    ],
-  };
-}
-
 function entriesOf(
   solution: Solution,
   { words, theme }: WordedView,
@@ -193,31 +171,6 @@ function entriesOf(
   const { legend, groundNotReported, signs } = words.caption;
   const ink = THEMES[theme];
   const { facts, levels, values, bands, cone, bore } = solution;
-  const stroke = (key: LegendKey, color: string, dash: string): Entry => ({
-    key,
-    words: legend[key],
-    swatch: (x, y) => [line('line', x, y + 7, x + SWATCH, y + 7, inked(color, 1.8, dash))],
-  });
-  const fill = (key: LegendKey, color: string): Entry => ({
-    key,
-    words: legend[key],
-    swatch: (x, y) => [rect('fill', x, y + 1, SWATCH, 12, { fill: color, stroke: ink.hair })],
-  });
-  const level = (key: LegendKey, color: string, filled: boolean): Entry => ({
-    key,
-    words: legend[key],
-    swatch: (x, y) => [
-      path(
-        'sign',
-        polygon([
-          [x + 15, y + 12],
-          [x + 9.5, y + 2.5],
-          [x + 20.5, y + 2.5],
-        ]),
-        faced(filled ? color : ink.paper, color, 1.3),
-      ),
-    ],
-  });
   const symbols = frames.some((frame) => frame.view === 'O');
   const house = frames.some((frame) => frame.view === 'D');
   /** Nothing is explained that no frame shows. */
@@ -228,7 +181,21 @@ function entriesOf(
   /** The adapter's own is shown only while the adapter is moved. */
   const hasBand = (kind: Band['kind']): boolean =>
     bands.some((band) => band.setting === 'pump.setting' && band.from !== null && band.kind === kind);
-  const screens = bore.filter((stretch) => stretch.kind === 'screen');
+  const { groutBottom } = facts.well;
+  const rows: readonly (readonly [LegendKey, boolean])[] = [
+    ['static', shown(levels.static)],
+    ['pumping', shown(levels.pumping)],
+    ['anyFall', symbols && mayFallAnywhere(solution)],
+    ['cone', symbols && cone !== null],
+    ['frost', (values.frostDepth ?? 0) > 0 && shown(values.frostDepth)],
+    ['band', symbols && hasBand('allowed')],
+    ['openBand', symbols && hasBand('unknown')],
+    ['grout', groutBottom !== null && shown(0, groutBottom)],
+    ['pack', bore.some(({ kind, top, bottom }) => kind === 'screen' && shown(top, bottom))],
+    ['symbol', symbols],
+    ['unknown', (symbols || !house) && drawsUnknown(solution)],
+    ['assumed', house || marksAssumed(solution)],
+  ];
   return [
     ...signsOn(solution, marks).map(({ severity, number }): Entry => ({
       key: `sign/${severity}`,
@@ -242,93 +209,9 @@ function entriesOf(
       words: asNamed(material ?? groundNotReported),
       swatch: (x, y) => materialSwatch(material, [x, y], theme),
     })),
-    ...(shown(levels.static) ? [level('static', ink.static, false)] : []),
-    ...(shown(levels.pumping) ? [level('pumping', ink.pumping, true)] : []),
-    ...(symbols && mayFallAnywhere(solution)
-      ? [{ key: 'anyFall', words: legend.anyFall, swatch: (x: number, y: number) => anyFallSwatch(x, y, ink) }]
-      : []),
-    ...(cone === null || !symbols ? [] : [stroke('cone', ink.pumping, '5 3.5')]),
-    ...((values.frostDepth ?? 0) <= 0 || !shown(values.frostDepth) ? [] : [stroke('frost', ink.frost, '9 3 1.6 3')]),
-    ...(symbols && hasBand('allowed')
-      ? [
-          {
-            key: 'band',
-            words: legend.band,
-            // As it stands on the sheet: a bar, so that it is not taken for a filling of the same grey.
-            swatch: (x: number, y: number) => [
-              rect('bar', x + SWATCH / 2 - 3, y - 1, 6, 16, {
-                rx: 2.5,
-                ...(isTwoTone(theme) ? faced(ink.tones.steel.shadow, ink.ink, 1) : { fill: ink.allowed }),
-              }),
-            ],
-          },
-        ]
-      : []),
-    ...(symbols && hasBand('unknown')
-      ? [
-          {
-            key: 'openBand',
-            words: legend.openBand,
-            swatch: (x: number, y: number) => openBandSwatch(x + SWATCH / 2, y - 1, ink),
-          },
-        ]
-      : []),
-    ...(facts.well.groutBottom === null || !shown(0, facts.well.groutBottom)
-      ? []
-      : [fill('grout', ink.tones.grout.fill)]),
-    ...(screens.some(({ top, bottom }) => shown(top, bottom)) ? [pack(legend.pack, ink)] : []),
-    ...(symbols
-      ? [
-          {
-            key: 'symbol',
-            words: legend.symbol,
-            swatch: (x: number, y: number) => [
-              rect('box', x + 7, y + 2, 16, 10, {
-                rx: 2,
-                fill: 'none',
-                stroke: ink.ink2,
-                'stroke-width': 1,
-                'stroke-dasharray': '3 2',
-              }),
-            ],
-          },
-        ]
-      : []),
-    ...((symbols || !house) && drawsUnknown(solution)
-      ? [
-          {
-            key: 'unknown',
-            words: legend.unknown,
-            swatch: (x: number, y: number) => [
-              rect('chip', x + 1, y + 1, SWATCH - 2, 12, {
-                rx: 6,
-                fill: 'none',
-                stroke: ink.ink2,
-                'stroke-width': 1,
-                'stroke-dasharray': '3 3',
-              }),
-              text('sign', x + SWATCH / 2, y + 10.5, '?', { size: SIZE, weight: 600, fill: ink.ink, anchor: 'middle' }),
-            ],
-          },
-        ]
-      : []),
-    ...(house || marksAssumed(solution)
-      ? [
-          {
-            key: 'assumed',
-            words: legend.assumed,
-            swatch: (x: number, y: number) => [
-              text('figure', x + SWATCH / 2, y + 9.5, '12', {
-                size: SIZE,
-                weight: 600,
-                fill: ink.ink,
-                anchor: 'middle',
-              }),
-              ...drawDots([{ x: x + SWATCH / 2 - 7, y: y + 12, width: 14 }], ink.ink2),
-            ],
-          },
-        ]
-      : []),
+    ...rows.flatMap(([key, isThere]): Entry[] =>
+      isThere ? [{ key, words: legend[key], swatch: swatchOf(key, ink) }] : [],
+    ),
   ];
 }
 
@@ -347,29 +230,11 @@ const SEVERITIES: readonly Severity[] = ['danger', 'warning', 'note'];
 /** A sign in its row of the legend [px]. */
 const KEY_SIGN = 16;
 
-/** Water with the strokes that cross it where nobody knows how far it falls. */
-function anyFallSwatch(x: number, y: number, ink: Ink): Shape[] {
-  const strokes = [6, 12].map((foot) => stroke(x + 4, y + foot, x + SWATCH - 4, y + foot - 4)).join('');
-  return [
-    rect('water', x, y + 1, SWATCH, 12, { fill: ink.tones.water, stroke: ink.hair }),
-    path('strokes', strokes, inked(ink.pumping, 0.8, '3 3')),
-  ];
-}
-
 /** A level, the frost, or how wide and how deep the hole is lined. */
 function drawsUnknown({ levels, values, bore }: Solution): boolean {
   return (
     levels.static === null || levels.pumping === null || values.frostDepth === null || bore.some(({ known }) => !known)
   );
-}
-
-/** A bar about x, hatched as it stands on the sheet. */
-function openBandSwatch(x: number, y: number, ink: Ink): Shape[] {
-  const slants = [6, 11, 16].map((foot) => stroke(x - 3, y + foot, x + 3, y + foot - 6)).join('');
-  return [
-    rect('bar', x - 3, y, 6, 16, { rx: 2.5, fill: ink.paper, stroke: ink.ink2, 'stroke-width': 1 }),
-    path('hatching', slants, inked(ink.ink2, 1)),
-  ];
 }
 
 /** Null where nobody reported any. */
