@@ -8,7 +8,6 @@ import type { Ink } from '../theme.ts';
 import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
-import type { Cut, Ink, Ramp, Tones } from '../theme.ts';
 import type { Point } from '../shapes.ts';
 
 /** Where a part came to stand on paper. */
