@@ -129,6 +129,21 @@ const flat = (head: number) => ({
   },
 });
 
+/** A pump that hangs high and takes 10 gpm; how far the water falls meanwhile nobody knows. */
+const shallow = { ...noCutOff, 'water.pumping': undefined, 'pump.power': '1/2 hp', 'pump.setting': '60 ft' };
+/** Larger than any that the code's table names. */
+const larger = { 'pump.power': '7-1/2 hp', 'pump.current': '40 A' };
+
+/** A liner of some bore from 120 ft on, in the open hole under a wide casing. */
+const narrowLiner = (bore: string) => ({
+  'well.casing': undefined,
+  'well.casings': [
+    { material: 'PVC', size: '6 in', bottom: '60 ft', height: '12 in' },
+    { material: 'PVC', insideDiameter: bore, top: '120 ft', bottom: '200 ft' },
+  ],
+  'well.intake.diameter': '5.5 in',
+});
+
 export const CASES: readonly RuleCase[] = [
   // The motor's lower end hangs 1.5 ft under the intake, so an intake at 188.5 ft leaves 10 ft of 200.
   of('PR-01', 'ten feet off the bottom', 'ok', { 'pump.setting': '188.5 ft' }),
@@ -619,9 +634,18 @@ export const CASES: readonly RuleCase[] = [
   of('PR-13', 'every 5 ft', 'ok', { 'string.ties': '5 ft' }),
   of('PR-13', 'more', 'note', { 'string.ties': '4 ft' }),
   of('PR-12', 'four feet up, inside the casing', 'ok', {
-    'pump.setting': '58 ft',
+    'pump.setting': '59.5 ft',
     'string.torqueArrestor': '4 ft',
     'string.splices': [],
+  }),
+  of('PR-12', 'in a liner under the open hole', 'ok', narrowLiner('4.5 in')),
+  of('PR-12', 'too high, and all that is right is taken', 'warning', {
+    'string.torqueArrestor': '8 ft',
+    'string.splices': ['1 ft', '2 ft', '3 ft', '4 ft', '5 ft'],
+  }),
+  of('PR-13', 'too few, and a valve at every usual spacing', 'warning', {
+    'string.ties': '30 ft',
+    'string.checkValves': ['0 ft', '7 ft', '8 ft', '9 ft', '10 ft', '11 ft', '12 ft'],
   }),
   of('PR-12', 'none on threaded PVC', 'warning', {
     'string.torqueArrestor': 'none',
@@ -653,6 +677,16 @@ export const CASES: readonly RuleCase[] = [
   of('PR-15', 'two', 'warning', { 'string.splices': ['4 ft', '60 ft'] }),
   of('PR-15', 'none', 'ok', { 'string.splices': [] }),
   of('PR-15', 'in the arms of the arrestor', 'warning', { 'string.splices': ['2 ft'] }),
+  of('PR-15', 'two, each at a right height', 'warning', { 'string.splices': ['3.5 ft', '4.5 ft'] }),
+  of('PR-15', 'two, one of them in the arms of the arrestor', 'warning', { 'string.splices': ['2 ft', '4 ft'] }),
+  of('PR-15', 'too high, in the arms of an arrestor that is too high itself', 'warning', {
+    'string.splices': ['8 ft'],
+    'string.torqueArrestor': '8 ft',
+  }),
+  of('PR-15', 'too high, and a valve at every right height', 'warning', {
+    'string.splices': ['7 ft'],
+    'string.checkValves': ['0 ft', '1.5 ft', '2.5 ft', '3.5 ft', '4.5 ft'],
+  }),
   of('PR-16', 'no rope', 'ok', {}),
   of('PR-16', 'on a casing hook', 'ok', { rope: { material: 'polypropylene', tied: 'casing hook' } }),
   of('PR-16', 'on the cap', 'warning', { rope: { material: 'polypropylene', tied: 'cap' } }),
@@ -693,6 +727,52 @@ export const CASES: readonly RuleCase[] = [
     'pump.setting': '58 ft',
   }),
   of('PR-17', 'in a hole of unknown width', 'not judged', { 'well.intake.diameter': undefined }),
+  of('PR-17', 'in a casing of unknown width', 'not judged', { ...noShroud, 'well.casing.size': undefined }),
+  of('PR-17', 'a pump of which nobody said the width, where its motor hardly passes', 'warning', {
+    ...noShroud,
+    'pump.diameter': undefined,
+    'well.casing.insideDiameter': '3.95 in',
+  }),
+  // 4 in and a tenth of an inch of wall on each side are 4.2 in.
+  of('PR-17', 'a sleeve that hardly passes, round a pump of which nobody said the width', 'warning', {
+    'pump.diameter': undefined,
+    'well.casing.insideDiameter': '4.3 in',
+  }),
+  of('PR-17', 'a sleeve that does not pass', 'danger', { 'well.casing.insideDiameter': '4.25 in' }),
+  of('PR-17', 'a screen narrower than the casing', 'danger', {
+    ...noShroud,
+    ...screened,
+    'well.intake.diameter': '3.99 in',
+    'pump.setting': '160 ft',
+  }),
+  of('PR-17', 'blank pipe over the screen, narrower than the casing', 'danger', {
+    ...noShroud,
+    ...screened,
+    'well.intake.diameter': '3.99 in',
+    'well.intake.screens.0.top': '155 ft',
+    'pump.setting': '152 ft',
+  }),
+  of('PR-17', 'a liner narrower than the casing', 'danger', { ...noShroud, ...narrowLiner('3.99 in') }),
+  of('PR-17', 'a narrower hole under water that stands high', 'danger', {
+    ...noShroud,
+    'well.intake.diameter': '3.95 in',
+    'water.staticLevel': '10 ft',
+    'water.pumping.level': '20 ft',
+  }),
+  of('PR-17', 'a casing of unknown length in a hole of unknown width', 'not judged', {
+    'well.casing.bottom': undefined,
+    'well.intake.diameter': undefined,
+  }),
+  of('PR-17', 'a casing of unknown length in a hole with a quarter inch free', 'ok', {
+    ...noShroud,
+    'well.casing.bottom': undefined,
+    'well.intake.diameter': '4.15 in',
+  }),
+  of('PR-17', 'a casing of unknown length in a hole with less', 'not judged', {
+    ...noShroud,
+    'well.casing.bottom': undefined,
+    'well.intake.diameter': '4.14 in',
+  }),
   of('PR-17', 'above a hole of unknown width', 'ok', { 'well.intake.diameter': undefined, 'pump.setting': '58 ft' }),
   of('PR-17', 'a casing of unknown length in a wide hole', 'ok', { 'well.casing.bottom': undefined }),
   of('PR-17', 'a narrow casing of unknown length', 'danger', {
@@ -717,6 +797,9 @@ export const CASES: readonly RuleCase[] = [
   of('PR-18', 'threaded PVC up to half its rating', 'ok', pvc(), { shutOffPressureAtPump: psi(315) }),
   of('PR-18', 'threaded PVC over half its rating', 'danger', pvc(), { shutOffPressureAtPump: psi(316) }),
   of('PR-18', 'schedule 40 PVC is never threaded', 'danger', pvc('schedule 40'), { shutOffPressureAtPump: psi(50) }),
+  of('PR-18', 'PVC made for sockets is never threaded', 'danger', {
+    dropPipe: { material: 'PVC', standard: 'ISO 1452-2', size: '32 mm' },
+  }),
   of('PR-18', 'new steel pipe', 'ok', { dropPipe: { material: 'galvanized steel', size: '1 in' } }),
   of(
     'PR-18',
@@ -801,6 +884,18 @@ export const CASES: readonly RuleCase[] = [
   of('PR-35', 'casing an inch less', 'note', { 'well.casing.bottom': '239 in' }),
   of('PR-35', 'grout to 20 ft', 'ok', { 'well.grout': { bottom: '20 ft' } }),
   of('PR-35', 'grout that ends sooner than the casing', 'note', { 'well.grout': { bottom: '19 ft' } }),
+  of('PR-35', 'a short casing grouted to its end', 'note', {
+    'well.casing.bottom': '19 ft',
+    'well.grout': { bottom: '19 ft' },
+  }),
+  of('PR-35', 'a casing cut off level with the ground', 'ok', { 'well.casing.height': '0 in' }),
+  of('PR-35', 'two casings from the top: the longer one counts', 'ok', {
+    'well.casing': undefined,
+    'well.casings': [
+      { material: 'steel', size: '8 in', bottom: '60 ft', height: '12 in' },
+      { material: 'PVC', size: '5 in', bottom: '15 ft', height: '12 in' },
+    ],
+  }),
   of('PR-35', 'a liner hung lower seals nothing', 'note', {
     ...perforated,
     'well.casings.0.bottom': '19 ft',
@@ -819,6 +914,17 @@ export const CASES: readonly RuleCase[] = [
   of('PR-36', 'in gravel over rock', 'note', { 'well.layers': layers('gravel', '60 ft', 'granite') }),
   of('PR-36', 'in ground of an unknown name', 'not judged', { 'well.layers': layers('clay', '40 ft', 'greenish') }),
   of('PR-36', 'no layers told', 'not judged', {}),
+  of('PR-36', 'in rock with sand under it', 'ok', {
+    'well.layers': [{ material: 'clay', bottom: '50 ft' }, ...layers('granite', '100 ft', 'sand')],
+  }),
+  of('PR-36', 'a dug well has no foot to seat', 'not judged', { 'well.intake': { kind: 'dug', diameter: '4 ft' } }),
+  of('PR-36', 'nor has a driven point', 'not judged', { ...screened, 'well.intake.kind': 'driven point' }),
+  of('PR-36', 'a screen’s casing that ends above the pumping level', 'note', {
+    ...screened,
+    ...held,
+    'pump.setting': '165 ft',
+    'water.pumping.level': '160 ft',
+  }),
   of('PR-36', 'a screen’s casing five feet below the pumping level', 'ok', {
     ...screened,
     ...held,
@@ -857,6 +963,15 @@ export const CASES: readonly RuleCase[] = [
   of('PR-38', 'below the ground', 'ok', { 'water.staticLevel': '1 in' }),
   of('PR-38', 'at the ground with flow control', 'warning', { 'water.staticLevel': '0 ft', 'well.flowControl': true }),
   of('PR-38', 'above it without', 'danger', { 'water.staticLevel': '-4 ft' }),
+  of('PR-38', 'below the ground in the wet season too', 'ok', {
+    'water.staticLevel': '5 ft',
+    'water.staticHighest': '3 ft',
+  }),
+  of('PR-38', 'above the ground in the wet season alone', 'danger', {
+    'water.staticLevel': '5 ft',
+    'water.staticHighest': '-1 ft',
+  }),
+  of('PR-38', 'nobody knows the level', 'not judged', { 'water.staticLevel': 'unknown' }),
   of('PR-40', 'as far as asked', 'ok', {
     'site.septicTank.distance': '50 ft',
     'site.drainField.distance': '100 ft',
@@ -882,11 +997,19 @@ export const CASES: readonly RuleCase[] = [
   of('PR-40', 'the local figure counts', 'warning', { 'site.septicTank.required': '100 ft' }),
   of('PR-43', 'no frost', 'ok', { ...seal, 'site.frostDepth': '0 in' }),
   of('PR-43', 'six inches', 'warning', { ...seal, 'site.frostDepth': '6 in' }),
-  of('PR-43', 'more', 'danger', { ...seal, 'site.frostDepth': '7 in' }),
+  of('PR-43', 'a quarter inch more', 'danger', { ...seal, 'site.frostDepth': '6.25 in' }),
   of('PR-43', 'more, but heated', 'note', { top: { kind: 'seal', heated: true }, 'site.frostDepth': '40 in' }),
   of('PR-43', 'more, but housed', 'note', { top: { kind: 'seal', housed: true }, 'site.frostDepth': '40 in' }),
   of('PR-43', 'frost unknown', 'not judged', { ...seal, 'site.frostDepth': undefined }),
   of('PR-43', 'frost unknown in a climate that may have some', 'depends', { ...seal, ...climateOnly }),
+  of('PR-43', 'frost unknown in a climate that may have some, but heated', 'depends', {
+    top: { kind: 'seal', heated: true },
+    ...climateOnly,
+  }),
+  of('PR-43', 'frost unknown in a climate that may have some, but housed', 'depends', {
+    top: { kind: 'seal', housed: true },
+    ...climateOnly,
+  }),
   of('PR-44', 'up to the tank’s rating', 'ok', { 'house.reliefValve': false }, { shutOffPressureAtTank: psi(100) }),
   of('PR-44', 'over it without relief', 'danger', { 'house.reliefValve': false }, { shutOffPressureAtTank: psi(101) }),
   of('PR-44', 'over it with relief', 'ok', {}, { shutOffPressureAtTank: psi(150) }),
@@ -995,6 +1118,12 @@ export const CASES: readonly RuleCase[] = [
   of('PR-49', '5 %', 'ok', {}, { voltageDropRunning: 0.05 }),
   of('PR-49', 'over 5 %', 'warning', {}, { voltageDropRunning: 0.0501 }),
   of('PR-49', 'run unknown', 'not judged', { 'house.distance': undefined }),
+  of('PR-49', 'neither power nor current known', 'not judged', { 'pump.power': undefined }),
+  of('PR-49', 'a current from the nameplate, and no power', 'ok', { 'pump.power': undefined, 'pump.current': '10 A' }),
+  of('PR-49', 'so far away that no usual cable is thick enough', 'danger', {
+    'pump.power': '5 hp',
+    'wire.run': '5000 ft',
+  }),
   // 125 % of 28 A is 35 A: 8 AWG at 60 degC, 10 AWG at 75 degC (NFPA 70, Tables 430.248 and 310.16).
   of('PR-50', '5 hp on 8 AWG', 'ok', { 'pump.power': '5 hp', 'wire.size': '8 AWG' }),
   of('PR-50', '5 hp on 10 AWG', 'warning', { 'pump.power': '5 hp', 'wire.size': '10 AWG' }),
@@ -1009,6 +1138,16 @@ export const CASES: readonly RuleCase[] = [
     'pump.current': '20 A',
     'wire.size': '10 AWG',
   }),
+  of('PR-50', 'neither power nor current known', 'not judged', { 'pump.power': undefined }),
+  of('PR-50', 'a motor larger than the table, without a nameplate', 'not judged', { 'pump.power': '10 hp' }),
+  // The table ends at 5 hp. 125 % of 40 A is 50 A: 6 AWG carries 55 A, 8 AWG 50 A at 75 degC, 10 AWG 35 A.
+  of('PR-50', 'a motor larger than the table on 6 AWG, by its nameplate', 'ok', {
+    ...larger,
+    'wire.size': '6 AWG',
+  }),
+  of('PR-50', 'a motor larger than the table on 8 AWG', 'warning', { ...larger, 'wire.size': '8 AWG' }),
+  of('PR-50', 'a motor larger than the table on 10 AWG', 'danger', { ...larger, 'wire.size': '10 AWG' }),
+  of('PR-50', 'a nameplate alone, and no power', 'ok', { 'pump.power': undefined, 'pump.current': '10 A' }),
   of('PR-51', '68 lb', 'ok', {}, { hangLoadAtRest: poundsForce(68) }),
   of('PR-51', 'more', 'note', {}, { hangLoadAtRest: poundsForce(69) }),
   of('PR-51', 'over 150 lb', 'note', {}, { hangLoadAtRest: poundsForce(151) }),
@@ -1064,6 +1203,30 @@ export const CASES: readonly RuleCase[] = [
   of('PR-52', 'brass in mild water', 'ok', { 'string.fittings': 'brass' }),
   of('PR-52', 'brass in sour water', 'note', { 'string.fittings': 'brass', 'water.pH': '6.9' }),
   of('PR-52', 'brass in water that nobody tested', 'not judged', { 'string.fittings': 'brass', 'water.pH': undefined }),
+  of('PR-52', 'brass in water of which nobody measured the salt', 'not judged', {
+    'string.fittings': 'brass',
+    'water.conductivity': undefined,
+  }),
+  of('PR-52', 'brass in salty water of which nobody said the pH', 'note', {
+    'string.fittings': 'brass',
+    'water.pH': undefined,
+    'water.conductivity': '1501 uS/cm',
+  }),
+  of('PR-52', 'bronze in sour water, like brass', 'note', { 'string.fittings': 'bronze', 'water.pH': '6.9' }),
+  of('PR-52', 'a stainless motor in a steel casing, in sour water', 'note', {
+    'well.casing.material': 'steel',
+    'water.pH': '6.9',
+  }),
+  of('PR-52', 'brass fittings too: of two as bad the one that is sooner mended', 'note', {
+    'string.fittings': 'brass',
+    'well.casing.material': 'steel',
+    'water.pH': '6.9',
+  }),
+  of('PR-52', 'galvanized fittings in a steel casing: the worse of the two', 'warning', {
+    'string.fittings': 'galvanized steel',
+    'well.casing.material': 'steel',
+    'water.pH': '6.9',
+  }),
   of('PR-53', 'a measured level', 'ok', {}),
   of('PR-53', 'nobody pumped it, and nothing stops the pump', 'warning', { ...noCutOff, 'water.pumping': undefined }),
   of('PR-54', 'four fifths of what is wanted', 'ok', { ...eightGpm, 'house.demand': '10 gpm' }),
@@ -1077,6 +1240,49 @@ export const CASES: readonly RuleCase[] = [
     'pump.setting': '186 ft',
   }),
   of('PR-54', 'pump unknown', 'not judged', { 'pump.power': undefined }),
+  of('PR-54', 'nobody knows what the house wants', 'not judged', { 'house.demand': 'unknown' }),
+  of('PR-54', 'nobody knows the level', 'not judged', { 'water.staticLevel': 'unknown' }),
+  of('PR-54', 'no line named', 'not judged', { 'house.line': undefined }),
+  of('PR-54', 'neither distance nor rise named', 'not judged', {
+    'house.distance': undefined,
+    'house.rise': undefined,
+  }),
+  of('PR-54', 'from the water of the dry season', 'ok', { 'water.staticLowest': '60 ft' }),
+  of('PR-54', 'a pump of which a strong one of its name gives enough', 'warning', { 'pump.power': '1/2 hp' }),
+  // The well gives 4.2 ft a gpm: 8.3 gpm with the water drawn from 40 to 75 ft, 8.8 gpm to 77 ft.
+  of('PR-54', 'enough at first, then four fifths of what the well gives', 'ok', {
+    'pump.power': '1/2 hp',
+    'pump.setting': '75 ft',
+  }),
+  of('PR-54', 'enough at first, then less than four fifths of it', 'warning', {
+    'pump.power': '1/2 hp',
+    'pump.setting': '77 ft',
+  }),
+  of('PR-54', 'little at first, then less than half of what the well gives', 'danger', {
+    'pump.power': '1/2 hp',
+    'house.demand': '15 gpm',
+    'well.yield': '14 gpm',
+  }),
+  of('PR-54', 'more than a well gives that gives nearly enough', 'ok', { 'well.yield': '9 gpm' }),
+  of('PR-54', 'a yield of four fifths, and no drawdown', 'ok', { ...shallow, 'well.yield': '8 gpm' }),
+  of('PR-54', 'a smaller yield, and no drawdown', 'ok', { ...shallow, 'well.yield': '7.9 gpm' }),
+  of('PR-54', 'only with the water high, and neither level nor yield known', 'depends', {
+    'well.yield': undefined,
+    'water.pumping': undefined,
+    'pump.power': '1/2 hp',
+    'pump.setting': '186 ft',
+  }),
+  of('PR-54', 'nothing at cut-in, and neither level nor yield known', 'danger', {
+    'well.yield': undefined,
+    'water.pumping': undefined,
+    'pump.power': '1/2 hp',
+    'house.rise': '100 ft',
+  }),
+  of('PR-54', 'a valve that lets enough through, under a weak pump', 'danger', {
+    'pump.power': '1/2 hp',
+    'house.demand': '14 gpm',
+    'pump.flowLimiter': '12 gpm',
+  }),
   of('PR-55', 'as much as the well gives', 'ok', { 'house.demand': '15 gpm' }),
   of('PR-55', 'more, with its store to carry the peak', 'note', { 'house.demand': '15.1 gpm' }),
   of('PR-55', 'the same, with nothing to stop the pump', 'warning', { ...noCutOff, 'house.demand': '15.1 gpm' }),
@@ -1112,6 +1318,10 @@ export const CASES: readonly RuleCase[] = [
     },
   }),
   of('PR-58', 'held back by a valve', 'not judged', held),
+  of('PR-58', 'past its range without one', 'note', { 'pump.flowLimiter': false, 'pump.power': '3 hp' }),
+  of('PR-58', 'past its range into an open tank', 'note', { 'house.kind': 'open tank', 'pump.power': '3 hp' }),
+  of('PR-58', 'pump unknown', 'not judged', { 'pump.power': undefined }),
+  of('PR-58', 'nobody knows the level', 'not judged', { 'water.staticLevel': 'unknown' }),
   of('PR-58', 'a pump that follows the demand', 'not judged', { 'house.control': 'variable speed' }),
   // Boyle: a 40 to 60 psi switch on air at 38 psi takes 10 gal into a tank of 38.8 gal, a minute at 10 gpm.
   of('PR-56', 'a minute of running', 'ok', { 'house.tank': '38.8 gal' }),
@@ -1155,9 +1365,16 @@ export const CASES: readonly RuleCase[] = [
   of('PR-59', '1/2 hp on 115 V', 'ok', { 'pump.power': '1/2 hp', 'pump.voltage': '115 V' }),
   of('PR-59', '0.37 kW on 110 V', 'ok', { 'pump.power': '0.37 kW', 'pump.voltage': '110 V' }),
   of('PR-59', '3/4 hp on 115 V', 'warning', { 'pump.power': '3/4 hp', 'pump.voltage': '115 V' }),
+  of('PR-59', '3/4 hp on 127 V', 'warning', { 'pump.power': '3/4 hp', 'pump.voltage': '127 V' }),
   of('PR-59', '1-1/2 hp on two wires', 'ok', { 'pump.power': '1-1/2 hp', 'pump.wires': 2 }),
   of('PR-59', '1.1 kW on two wires', 'ok', { 'pump.power': '1.1 kW', 'pump.wires': 2 }),
   of('PR-59', '2 hp on two wires', 'danger', { 'pump.power': '2 hp', 'pump.wires': 2 }),
+  of('PR-59', '1.2 kW on two wires', 'danger', { 'pump.power': '1.2 kW', 'pump.wires': 2 }),
+  of('PR-59', '2 hp on two wires at 115 V', 'danger', {
+    'pump.power': '2 hp',
+    'pump.wires': 2,
+    'pump.voltage': '115 V',
+  }),
   of('PR-59', 'three phases on three wires', 'ok', { 'pump.phase': 3 }),
   of('PR-59', 'three phases on two', 'danger', { 'pump.phase': 3, 'pump.wires': 2 }),
   of('PR-59', 'three phases on three wires, power unknown', 'ok', { 'pump.phase': 3, 'pump.power': undefined }),
@@ -1179,6 +1396,17 @@ export const CASES: readonly RuleCase[] = [
     'pump.setting': '1783 in',
   }),
   of('PR-60', 'nobody said', 'not judged', { 'water.gas': undefined, 'water.sand': false }),
+  of('PR-60', 'nobody said of sand', 'not judged', { 'water.gas': false, 'water.sand': undefined }),
+  of('PR-60', 'gas under a seal in the open', 'warning', { 'water.gas': true, ...seal }),
+  // The motor ends at 194.5 ft, half a foot above the screen and 5.5 ft off the bottom.
+  of('PR-60', 'sand, a short sump under the screen', 'note', {
+    ...screened,
+    'water.sand': true,
+    'well.intake.screens.0.top': '195 ft',
+    'well.intake.screens.0.bottom': '199 ft',
+    'well.casing.bottom': '195 ft',
+    'pump.setting': '193 ft',
+  }),
   of('PR-61', 'a line of 160 psi', 'ok', { 'house.line.rating': '160 psi' }),
   of('PR-61', 'less', 'warning', { 'house.line.rating': '158 psi' }),
   of('PR-61', '11 bar is 160 psi', 'ok', { 'house.line.rating': '11 bar' }),

@@ -82,6 +82,18 @@ describe('a wire on which the motor does not start', () => {
     expect(at(893 - inWell - 60).verdicts['PR-49']).toBe('warning');
     expect(at(893 - inWell + 60).verdicts['PR-49']).toBe('danger');
   });
+
+  // Common practice, from memory: a motor takes six times its running current to start. 60 A for 10 A, and r = 1.17 at 714 ft.
+  test.each([
+    { power: '1 hp', whatever: 'whatever the table has for its power' },
+    { power: undefined, whatever: 'its power unknown' },
+  ])('begins at six times a current that somebody read, $whatever', ({ power }) => {
+    expect((60 * 2 * 3.14 * 714) / 1000 / 230).toBeCloseTo(1.17, 2);
+    const read = { 'wire.size': '14 AWG', 'pump.power': power, 'pump.current': '10 A' };
+    const inWell = (solvedPlan(changed({ 'wire.run': '10 ft' })).values.wireLength ?? 0) / 0.3048;
+    const at = (length: number) => judged({ ...read, 'wire.run': `${length - inWell} ft` }).verdicts['PR-49'];
+    expect([at(714 - 35), at(714 + 35)]).toEqual(['warning', 'danger']);
+  });
 });
 
 // NFPA 70 (NEC), Table 430.248: 1 hp at 230 V draws 8 A; 430.22: the wire carries 125 % of that.
