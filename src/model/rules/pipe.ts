@@ -87,6 +87,7 @@ export const dropPipeHolds = defineRule({
       case 'rustingScrews':
         return jointFixes(facts);
       case 'threadedSchedule40':
+      case 'threadedSocketPipe':
       case 'threadsWeakerThanPump':
       case 'threadsBelowUsualRating':
         return orWords(strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), []), words('unthreadedPipe', {}));
