@@ -4,7 +4,7 @@ import { ampacity, CONTINUOUS_MOTOR_FACTOR, requiredAmpacity, voltageDrop } from
 import type { Amperes, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { lockedRotorCurrent, motorCurrent, runningCurrent } from '../tables/motors.ts';
-import { familyOf, isTabulated, usualWires, wireText } from '../tables/wireSizes.ts';
+import { familyOf, usualWires, wireText } from '../tables/wireSizes.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
 import { meets } from './grace.ts';
 import { change, words } from './fix.ts';
@@ -78,7 +78,6 @@ export const wireCarriesCurrent = defineRule({
     const { gauge } = facts.wire;
     const current = currentToCarry(solved);
     if (current === null) return missing(facts.pump.power === null ? 'powerOrCurrent' : 'currentOrPower');
-    if (!isTabulated(gauge)) return missing('ampacity', { gauge });
     const asked = requiredAmpacity(current);
     const byNameplate = facts.pump.current === current;
     const cold = ampacity(gauge, 60);

@@ -35,8 +35,6 @@ export const DECIDED_BY = {
   pumpDiameter: ['pump.diameter'],
   holeWidth: ['well.intake.diameter'],
   wireRun: ['wire.run', 'house.distance'],
-  /** numbers: { wire } */
-  ampacity: ['wire.size'],
   waterTest: ['water.pH', 'water.conductivity'],
   flood: ['site.floodHeight'],
   wellTop: ['well.inPit'],

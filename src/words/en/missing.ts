@@ -1,6 +1,4 @@
 /** What nobody told, as the end of a sentence: "Missing: the static water level". */
-import { wireName } from '../../model/units.ts';
-import type { WireSize } from '../../model/tables/wireSizes.ts';
 import type { MissingFact } from '../../model/rules/missing.ts';
 import type { PartOfWay } from '../../model/rules/wayToTank.ts';
 import type { Show } from '../../model/units.ts';
@@ -50,8 +48,6 @@ export const missing: Readonly<Record<MissingFact, Said>> = {
   pumpDiameter: () => 'the diameter of the pump',
   holeWidth: () => 'the width of the hole round the motor',
   wireRun: () => 'the length of wire from the panel to the well',
-  ampacity: ({ gauge }, { units }) =>
-    `the ampacity of ${wireName(gauge as WireSize, units)}, which is not in the table`,
   waterTest: () => 'the water’s pH and conductivity',
   flood: () => 'how high a flood reaches at the well',
   wellTop: () => 'how the top of the well was built',
