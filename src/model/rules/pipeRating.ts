@@ -39,8 +39,7 @@ export { isPlastic, isSocketPipe };
 
 /** PVC hangs in a well in lengths that are screwed together; PE is pushed over barbs, and a buried line of PVC is glued. */
 export function isThreaded({ material }: PipeFacts, place: 'dropPipe' | 'house.line'): boolean {
-  const { inWell, threadsWeaken } = PIPE_MATERIALS[material];
-  return place === 'dropPipe' && inWell === 'thread' && threadsWeaken;
+  return place === 'dropPipe' && PIPE_MATERIALS[material].threadsWeaken;
 }
 
 /** Too thin a wall for threads: schedule 40, and pipe that is joined by sockets alone. */
