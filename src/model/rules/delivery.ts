@@ -34,8 +34,8 @@ export const pumpGivesEnough = defineRule({
   judge(given) {
     const { solved, facts, values } = given;
     const want = wantedOfPump(solved);
-    const wanted = want?.flow ?? 0;
-    if (want === null || !(wanted > 0)) return missing('demand');
+    if (want === null) return missing('demand');
+    const wanted = want.flow;
     if (values.shutOffPressureAtPump === null) return missing('powerOrCurve');
     const rest = lowestStatic(facts);
     if (rest === null) return missing('staticLevel');
@@ -90,10 +90,9 @@ export const pumpGivesEnough = defineRule({
   fixes({ facts, solved }, { variant, limit, measured, numbers }) {
     const { flowLimiter } = facts.pump;
     const gives = provenYield(facts);
-    const want = wantedOfPump(solved);
     // More than flows in no pump gives for long: it would only draw the well dry.
-    const wellIsLimit = gives !== null && gives < (want?.flow ?? 0) && (measured ?? 0) >= LEAST_SHARE * gives;
-    if (wellIsLimit) return [want?.fillsTank === true ? words('tankGetsNoMore', {}) : words('wellGivesNoMore', {})];
+    if (gives !== null && (measured ?? 0) >= LEAST_SHARE * gives)
+      return [wantedOfPump(solved)?.fillsTank === true ? words('tankGetsNoMore', {}) : words('wellGivesNoMore', {})];
     if (typeof flowLimiter === 'number' && limit !== null && flowLimiter < limit) return [words('largerLimiter', {})];
     // A pump of that rating may do: its own sheet tells.
     if ((numbers as { readonly strong?: unknown }).strong !== null) return [words('readItsSheet', {})];
