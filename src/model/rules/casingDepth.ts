@@ -1,6 +1,5 @@
 /** How deep casing and seal reach, and where the casing's foot stands. Codes differ: at most a note. */
 import type { Facts } from '../facts.ts';
-import { lowestStatic } from '../figures/lowestPumping.ts';
 import type { Metres } from '../si.ts';
 import { feet } from '../units.ts';
 import { meets } from './grace.ts';
@@ -82,7 +81,7 @@ export const casingSeated = defineRule({
 /** In rock: from the top of the firm rock that the foot stands in. */
 function seatedInRock(foot: Metres, { facts }: Given) {
   const { layers } = facts.well;
-  const place = layers.findIndex(({ top, bottom }) => top < foot && meets(bottom - foot, 'length'));
+  const place = layers.findIndex(({ bottom }) => meets(bottom - foot, 'length'));
   const layer = layers[place];
   if (layer === undefined) return missing('groundAtFoot');
   const { material } = layer;
@@ -110,18 +109,16 @@ function belowPumpingLevel(foot: Metres, given: Given) {
   return atLowestLevel(
     given,
     (level, by) => {
-      // Where nobody knows the level and it breaks at either end, the water at rest is too deep already.
-      const water = by === 'open' ? (lowestStatic(given.facts) ?? level) : level;
-      const margin = foot - level - usual;
+      const measured = foot - level;
+      const margin = measured - usual;
       if (meets(margin, 'length'))
         return by === 'open'
           ? holds('belowFloor', { foot, floor: level, margin, usual }, margin)
-          : holds('belowLevel', { measured: foot - level, margin, usual }, margin);
-      const measured = foot - water;
-      const short = measured - usual;
-      const at = { measured, limit: usual, margin: short, quantity: 'length', depth: foot } as const;
-      if (by === 'open') return breaks('nearRest', 'note', { foot, rest: water, margin: short, usual }, at);
-      const numbers = { measured, margin: short, usual };
+          : holds('belowLevel', { measured, margin, usual }, margin);
+      const at = { measured, limit: usual, margin, quantity: 'length', depth: foot } as const;
+      // Told where it breaks at either end of what the level can be: then the water at rest is too deep already.
+      if (by === 'open') return breaks('nearRest', 'note', { foot, rest: level, margin, usual }, at);
+      const numbers = { measured, margin, usual };
       return measured < 0 ? breaks('aboveLevel', 'note', numbers, at) : breaks('nearLevel', 'note', numbers, at);
     },
     (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn, foot, usual } }),
