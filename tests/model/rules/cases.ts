@@ -69,12 +69,16 @@ const reaching = (head: number) => ({
     ],
   },
 });
-/** 1 gpm at 100 ft of drawdown: every pump draws it down. */
-const drawnDown = {
+/** 1 gpm of 8 wanted, at 100 ft of drawdown. */
+const poor = {
   'well.depth': '300 ft',
   'well.yield': '1 gpm',
   'water.pumping': { kind: 'test', flow: '1 gpm', drawdown: '100 ft', after: '6 h' },
   'house.demand': '8 gpm',
+};
+/** Every pump draws it down. */
+const drawnDown = {
+  ...poor,
   'pump.curve': {
     kind: 'points',
     points: [
@@ -218,7 +222,39 @@ export const CASES: readonly RuleCase[] = [
     'pump.setting': '1043 in',
   }),
   of('PR-02', 'a probe far under the water', 'ok', { ...held, 'pump.lowLevelCutOff': '138 ft' }),
+  of('PR-02', 'eight feet of water, and a probe two feet over the intake', 'ok', {
+    ...held,
+    'water.pumping.level': '132 ft',
+    'pump.lowLevelCutOff': '138 ft',
+  }),
+  of('PR-02', 'eight feet of water, and a probe nearer than that', 'warning', {
+    ...held,
+    'water.pumping.level': '132 ft',
+    'pump.lowLevelCutOff': '138.1 ft',
+  }),
+  of('PR-02', 'four feet of water, and a probe nearer than that', 'warning', {
+    ...held,
+    'water.pumping.level': '136 ft',
+    'pump.lowLevelCutOff': '138.5 ft',
+  }),
+  of('PR-02', 'covered in the dry season too', 'ok', { ...held, ...noCutOff, 'water.dryFall': '5 ft' }),
+  of('PR-02', 'a dry-season level typed above today’s moves no band', 'danger', {
+    ...noCutOff,
+    'water.staticLevel': '50 ft',
+    'water.staticLowest': '45 ft',
+    'pump.setting': '100 ft',
+  }),
+  of('PR-02', 'little water over a pump that brings too little as it is', 'warning', {
+    ...eightGpm,
+    ...noCutOff,
+    'house.demand': '10.5 gpm',
+    'water.pumping.level': '128 ft',
+  }),
   of('PR-02', 'a probe at the water at rest', 'danger', { 'pump.lowLevelCutOff': '40 ft' }),
+  of('PR-02', 'a probe above the water at rest, and the intake just under it', 'danger', {
+    'pump.lowLevelCutOff': '20 ft',
+    'pump.setting': '41 ft',
+  }),
   of('PR-02', 'a probe over the water of the dry season', 'danger', {
     'pump.lowLevelCutOff': '50 ft',
     'water.staticLowest': '52 ft',
@@ -262,11 +298,53 @@ export const CASES: readonly RuleCase[] = [
     ...levelUnknown,
     'pump.lowLevelCutOff': '139 ft',
   }),
+  of('PR-02', 'nobody knows the level, which may fall from ten feet over the intake', 'depends', {
+    ...levelUnknown,
+    ...noCutOff,
+    'water.staticLevel': '130 ft',
+  }),
+  of('PR-02', 'nobody knows the level, which may fall from nine feet over the intake', 'warning', {
+    ...levelUnknown,
+    ...noCutOff,
+    'water.staticLevel': '131 ft',
+  }),
+  of('PR-02', 'nobody knows the level, and a probe holds the water four feet under its rest', 'ok', {
+    ...levelUnknown,
+    'water.staticLevel': '136 ft',
+    'pump.lowLevelCutOff': '138 ft',
+  }),
+  of('PR-02', 'nobody knows the level, four feet at rest, and a probe too near', 'warning', {
+    ...levelUnknown,
+    'water.staticLevel': '136 ft',
+    'pump.lowLevelCutOff': '139 ft',
+  }),
+  of('PR-02', 'a pump hung below its lift, its water ending above it', 'ok', belowItsLift),
+  of('PR-02', 'the same without a probe', 'ok', { ...belowItsLift, ...noCutOff }),
+  of('PR-02', 'more taken than the well is said to give, whatever its test says', 'danger', {
+    ...noCutOff,
+    'well.yield': '5 gpm',
+  }),
+  // Drawn down by any pump: its store is used, up to where the pump lifts from, over a probe.
+  of('PR-02', 'a poor well, and room to hang deeper', 'danger', { ...poor, ...noCutOff }),
+  of('PR-02', 'a poor well, and the pump deeper than it lifts from', 'danger', {
+    ...poor,
+    ...noCutOff,
+    'pump.setting': '280 ft',
+  }),
+  of('PR-02', 'a poor well without room for a store', 'danger', {
+    ...poor,
+    ...noCutOff,
+    'well.depth': '60 ft',
+    'well.inflows': undefined,
+    'well.casing.bottom': '30 ft',
+    'pump.setting': '45 ft',
+  }),
   of('PR-03', 'a screen of which nobody said the ends', 'not judged', {
     ...screened,
     'well.intake': { kind: 'screen', diameter: '5 in' },
   }),
   of('PR-03', 'nobody said how the water comes in', 'not judged', { 'well.intake': {} }),
+  of('PR-03', 'a dug well', 'not judged', { 'well.intake': { kind: 'dug', diameter: '4 ft' } }),
   of('PR-03', 'two screens, under the upper of them', 'danger', {
     ...screened,
     ...noShroud,
