@@ -120,9 +120,11 @@ export const intakeUnderWater = defineRule({
     if (variant === 'neverStarts') {
       const { setting } = given.facts.pump;
       const lower = probeAbove(given.solved, setting);
-      const depth = lower === null ? setting : probeWritten(lower, setting - CUT_OFF_ABOVE_INTAKE);
+      const depth = lower === null ? 0 : probeWritten(lower, setting - CUT_OFF_ABOVE_INTAKE);
       const inWords = words('lowerProbeOrPump', {});
-      return [lower === null ? inWords : changeOr(change(given.facts, [lower], 'lowerProbe', { depth }), inWords)];
+      // Over an intake so near the water at rest the probe would keep the pump from starting again.
+      if (lower === null || !exceeds(depth - (lowestStatic(given.facts) ?? 0), 'length')) return [inWords];
+      return [changeOr(change(given.facts, [lower], 'lowerProbe', { depth }), inWords)];
     }
     if (variant === 'aboveWater' || variant === 'wellDry') return [words('notWithThisWell', {})];
     // Pumping less brings no water back to where it does not stand at rest.
