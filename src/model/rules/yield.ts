@@ -100,10 +100,12 @@ function judgedOn({ solved, facts }: Given, flow: CubicMetresPerSecond, yielded:
   }
   // A pump that lifts no water from so deep empties no well; what becomes of it is told as such.
   if (!drawsTo(solved, lowestLevel(facts).depth)) return doesNotApply;
-  const guarded = isGuarded(solved) || facts.pump.flowLimiter === true;
+  const stopped = isGuarded(solved);
+  // A valve of which nobody said the flow may hold the pump to what the well gives; it stops none.
+  const guarded = stopped || facts.pump.flowLimiter === true;
   const { demand } = facts.house;
   // That the house wants more than the well gives is told by a rule of its own.
-  if (guarded && demand !== null && !meets(yielded - demand, 'flow')) return holds('guarded', numbers, margin);
+  if (stopped && demand !== null && !meets(yielded - demand, 'flow')) return holds('guarded', numbers, margin);
   return breaks(
     'takesTooMuch',
     guarded ? 'note' : 'warning',

@@ -553,6 +553,11 @@ export const CASES: readonly RuleCase[] = [
     ...noCutOff,
     'well.yield': '5 gpm',
   }),
+  of('PR-07', 'the same under a valve of which nobody said the flow', 'note', {
+    ...noCutOff,
+    'well.yield': '5 gpm',
+    'pump.flowLimiter': true,
+  }),
   of('PR-07', 'into an open tank', 'warning', { ...noCutOff, 'house.kind': 'open tank', 'well.yield': '5 gpm' }),
   of('PR-07', 'a house that gets along with a valve', 'warning', {
     ...noCutOff,
