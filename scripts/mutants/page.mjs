@@ -49,6 +49,11 @@ function scoreRow(name, scores) {
   ].map(String);
 }
 
+/** Types and lists of names: tried, and no change was to be made. */
+function hasNothing([, { killed, timedOut, alive, limits }]) {
+  return killed === 0 && timedOut === 0 && alive.length === 0 && limits === undefined;
+}
+
 function chapter(family, kept) {
   const files = filesOf(family);
   const scores = files.flatMap((file) => (kept[file] ? [[file, kept[file]]] : []));
@@ -58,6 +63,7 @@ function chapter(family, kept) {
       .replace(/^(formulas|rules|draw)\//, '')
       .replace(/\.ts$/, '');
   const untried = files.filter((file) => kept[file]?.killed === undefined).map(short);
+  const bare = scores.filter(hasNothing).map(([file]) => short(file));
   return [
     `## ${NAMES[family]}`,
     '',
@@ -74,8 +80,12 @@ function chapter(family, kept) {
             'of these harmless',
             'moved limits noticed',
           ],
-          [scoreRow('**all of these**', scores), ...scores.map((each) => scoreRow(short(each[0]), [each]))],
+          [
+            scoreRow('**all of these**', scores),
+            ...scores.filter((each) => !hasNothing(each)).map((each) => scoreRow(short(each[0]), [each])),
+          ],
         )),
+    ...(bare.length === 0 ? [] : [`With nothing in them to change: ${bare.join(', ')}.`, '']),
     ...(untried.length === 0
       ? []
       : [

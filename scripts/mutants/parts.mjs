@@ -19,13 +19,28 @@ const published = () => testsIn('tests/reference', ['epanet.test.ts', 'networkSo
  */
 const ALSO = {
   adapterCover: ['pitless', 'adapterRoom'],
+  bothEnds: ['wellhead', 'openTank', 'blownYield'],
+  buriedLine: ['pipe'],
   checkValve: ['cutOff'],
   cutOff: ['pumpDepth'],
+  delivery: ['openTank'],
+  fix: ['metricFixes', 'pipe', 'materials'],
+  freePlaces: ['cable'],
+  joints: ['pipe', 'materials'],
   materials: ['metricFixes'],
+  metalPairs: ['materials'],
+  openFacts: ['blownYield', 'wellhead'],
+  otherPipe: ['pipe', 'metricFixes', 'materials'],
   pipe: ['metricFixes', 'lifting'],
+  pipeNeeds: ['pipe'],
+  pipeRating: ['pipe'],
   pumpDepth: ['cutOff', 'openRock', 'screen'],
+  ranges: ['openBand', 'clearance', 'openRock'],
+  shortage: ['openTank', 'blownYield', 'yieldTest'],
   tank: ['openTank', 'tankCycle'],
   tankCycle: ['openTank'],
+  together: ['atWork'],
+  turnsOnCurve: ['tankCycle', 'openTank'],
   yield: ['blownYield', 'yieldTest', 'cutOff'],
 };
 const TOGETHER = ['fixes', 'bands', 'drawnDown', 'pumpedAt', 'standing'];
