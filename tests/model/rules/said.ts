@@ -20,10 +20,16 @@ export function nameOf({ rule, says, verdict }: RuleCase): string {
   return `${rule}, ${says}: ${verdict}`;
 }
 
-export function saidOfCase({ rule, changes, values, verdict }: RuleCase): readonly string[] {
+export function saidOfCase(each: RuleCase): readonly string[] {
+  return judgedCase(each).said;
+}
+
+/** The same beside its verdict, of one judgement. */
+export function judgedCase({ rule, changes, values, verdict }: RuleCase) {
   const solved = solvedPlan(changed(changes), values);
-  const { findings, holding, notJudged, bands } = judge(solved);
-  const solution = { ...solved, ...judge(solved) };
+  const judgement = judge(solved);
+  const { findings, holding, notJudged, bands, verdicts } = judgement;
+  const solution = { ...solved, ...judgement };
   const lines: string[] = [];
   for (const finding of findings) {
     if (finding.rule === rule) {
@@ -51,7 +57,7 @@ export function saidOfCase({ rule, changes, values, verdict }: RuleCase): readon
     if (from !== null && fromEnd.rule === rule) lines.push(`${setting} from ${feetAt(from)}, ${fromEnd.variant}`);
     if (to !== null && toEnd.rule === rule) lines.push(`${setting} to ${feetAt(to)}, ${toEnd.variant}`);
   }
-  return lines;
+  return { verdict: verdicts[rule], said: lines };
 }
 
 function figures({ severity, part, depth, measured, limit, margin, quantity }: Finding): string {
