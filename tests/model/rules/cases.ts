@@ -133,6 +133,13 @@ const flat = (head: number) => ({
   },
 });
 
+const steelLine = { 'house.line': { material: 'galvanized steel', size: '1 in' } };
+const openTank = { 'house.kind': 'open tank' };
+/** 2 gpm at 40 ft of drawdown, of 10 wanted. */
+const twoGpm = {
+  'well.yield': '2 gpm',
+  'water.pumping': { kind: 'test', flow: '2 gpm', drawdown: '40 ft', after: '4 h' },
+};
 /** A pump that hangs high and takes 10 gpm; how far the water falls meanwhile nobody knows. */
 const shallow = { ...noCutOff, 'water.pumping': undefined, 'pump.power': '1/2 hp', 'pump.setting': '60 ft' };
 /** Larger than any that the code's table names. */
@@ -382,8 +389,78 @@ export const CASES: readonly RuleCase[] = [
     'pump.setting': '165 ft',
     'water.pumping.level': '151 ft',
   }),
+  of('PR-04', 'at the top of the screen', 'warning', {
+    ...screened,
+    ...held,
+    'pump.setting': '165 ft',
+    'water.pumping.level': '150 ft',
+  }),
+  of('PR-04', 'level unknown, the water at rest three feet above the screen', 'warning', {
+    ...screened,
+    ...levelUnknown,
+    'water.staticLevel': '147 ft',
+    'pump.setting': '165 ft',
+  }),
+  of('PR-04', 'level unknown, the water at rest in the screen', 'danger', {
+    ...screened,
+    ...levelUnknown,
+    'water.staticLevel': '152 ft',
+    'pump.setting': '165 ft',
+  }),
+  of('PR-04', 'a screen of which nobody said the ends', 'not judged', {
+    ...screened,
+    'well.intake': { kind: 'screen', diameter: '5 in' },
+  }),
   of('PR-04', 'above every inflow in rock', 'ok', { ...held, 'water.pumping.level': '130 ft' }),
   of('PR-04', 'a minor inflow uncovered', 'note', { ...held, 'water.pumping.level': '131 ft' }),
+  of('PR-04', 'an inflow of 32 % uncovered', 'note', {
+    ...held,
+    'water.pumping.level': '131 ft',
+    'well.inflows.0.share': '32 %',
+    'well.inflows.1.share': '68 %',
+  }),
+  of('PR-04', 'an inflow of 35 % uncovered', 'warning', {
+    ...held,
+    'water.pumping.level': '131 ft',
+    'well.inflows.0.share': '35 %',
+    'well.inflows.1.share': '65 %',
+  }),
+  of('PR-04', 'two uncovered, and a share of one unknown', 'warning', {
+    ...held,
+    'water.pumping.level': '131 ft',
+    'well.inflows': [{ depth: '100 ft' }, { depth: '120 ft', share: '10 %' }, { depth: '175 ft', share: '70 %' }],
+  }),
+  of('PR-04', 'a minor inflow above the water at rest', 'note', { ...held, 'well.inflows.0.depth': '39 ft' }),
+  of('PR-04', 'the main inflow above the water at rest', 'warning', {
+    ...held,
+    'well.inflows.0.depth': '39 ft',
+    'well.inflows.0.share': '70 %',
+    'well.inflows.1.share': '30 %',
+  }),
+  of('PR-04', 'an inflow above the water at rest, and one that pumping uncovers', 'note', {
+    ...held,
+    'water.pumping.level': '131 ft',
+    'well.inflows': [
+      { depth: '39 ft', share: '10 %' },
+      { depth: '130 ft', share: '20 %' },
+      { depth: '175 ft', share: '70 %' },
+    ],
+  }),
+  of('PR-04', 'a well that lives on its store, guarded', 'note', twoGpm),
+  of('PR-04', 'the same, with nothing to stop the pump', 'note', { ...twoGpm, ...noCutOff }),
+  of('PR-04', 'nobody said where the water comes in, nor how deep the casing reaches', 'not judged', {
+    'well.inflows': undefined,
+    'well.casing.bottom': undefined,
+  }),
+  of('PR-04', 'nobody said where the water comes in, nor how far it falls', 'not judged', {
+    ...levelUnknown,
+    'well.inflows': undefined,
+  }),
+  of('PR-04', 'nobody said where the water comes in, and the casing reaches the bottom', 'not judged', {
+    'well.inflows': undefined,
+    'well.casing.bottom': '200 ft',
+  }),
+  of('PR-04', 'nobody said how the water comes in', 'not judged', { 'well.inflows': undefined, 'well.intake': {} }),
   of('PR-04', 'the main inflow uncovered', 'warning', {
     ...held,
     'water.pumping.level': '131 ft',
@@ -476,6 +553,25 @@ export const CASES: readonly RuleCase[] = [
     'pump.power': '3 hp',
     'pump.setting': '107.5 ft',
   }),
+  of('PR-05', '3 hp above the openings of a liner that begin under its blank end', 'ok', {
+    ...perforated,
+    ...noShroud,
+    'well.inflows': undefined,
+    'well.intake.screens.0.top': '120 ft',
+    'pump.power': '3 hp',
+    'pump.setting': '117.5 ft',
+  }),
+  of('PR-05', '3 hp in a casing down to the bottom: nobody said where water enters', 'not judged', {
+    ...noShroud,
+    'well.inflows': undefined,
+    'well.casing.bottom': '200 ft',
+    'pump.power': '3 hp',
+  }),
+  of('PR-05', '3 hp, and a list of inflows with none in it', 'not judged', {
+    ...noShroud,
+    'well.inflows': [],
+    'pump.power': '3 hp',
+  }),
   of('PR-05', '3 hp over a screen', 'ok', { ...screened, ...noShroud, 'pump.power': '3 hp' }),
   of('PR-05', '3 hp over a screen of which nobody said the ends', 'not judged', {
     ...screened,
@@ -501,6 +597,12 @@ export const CASES: readonly RuleCase[] = [
     ...noShroud,
     ...screened,
     'pump.setting': '150 ft',
+  }),
+  of('PR-06', 'in the screen in a sleeve', 'ok', { ...screened, 'pump.setting': '150 ft', 'pump.power': '3 hp' }),
+  of('PR-06', '3 hp, and nobody knows what the house wants', 'not judged', {
+    ...noShroud,
+    'house.demand': 'unknown',
+    'pump.power': '3 hp',
   }),
   of('PR-06', 'slower', 'note', { 'pump.power': '3 hp' }, { velocityPastMotor: feet(0.249) }),
   of('PR-06', 'slower under 3 hp', 'ok', { 'pump.power': '2 hp' }, { velocityPastMotor: feet(0.1) }),
@@ -833,6 +935,14 @@ export const CASES: readonly RuleCase[] = [
     'string.checkValves': ['0 ft', '1.5 ft', '2.5 ft', '3.5 ft', '4.5 ft'],
   }),
   of('PR-16', 'no rope', 'ok', {}),
+  of('PR-16', 'on the eye under a seal', 'ok', { ...seal, rope: { material: 'polypropylene', tied: 'casing hook' } }),
+  of('PR-16', 'on a seal', 'warning', { ...seal, rope: { material: 'polypropylene', tied: 'cap' } }),
+  of('PR-16', 'loose under a seal', 'warning', { ...seal, rope: { material: 'polypropylene', tied: 'loose' } }),
+  of('PR-16', 'through a seal', 'danger', { ...seal, rope: { material: 'polypropylene', tied: 'through cap' } }),
+  of('PR-16', 'strong enough or not: nobody knows the load', 'ok', {
+    'pump.power': undefined,
+    rope: { material: 'polypropylene', breakingStrength: '600 lbf' },
+  }),
   of('PR-16', 'on a casing hook', 'ok', { rope: { material: 'polypropylene', tied: 'casing hook' } }),
   of('PR-16', 'on the cap', 'warning', { rope: { material: 'polypropylene', tied: 'cap' } }),
   of('PR-16', 'loose', 'warning', { rope: { material: 'polypropylene', tied: 'loose' } }),
@@ -969,6 +1079,12 @@ export const CASES: readonly RuleCase[] = [
   ),
   of('PR-18', 'plastic insert fittings', 'danger', { 'string.fittings': 'plastic' }),
   of('PR-18', 'one clamp a joint', 'danger', { 'string.clampsPerJoint': 1 }),
+  of('PR-18', 'nylon insert fittings', 'danger', { 'string.fittings': 'nylon' }),
+  of('PR-18', 'plastic fittings, one clamp and screws that rust: all are set right', 'danger', {
+    'string.fittings': 'plastic',
+    'string.clampsPerJoint': 1,
+    'string.clampScrew': 'carbon steel',
+  }),
   of('PR-18', 'carbon-steel screws', 'warning', { 'string.clampScrew': 'carbon steel' }),
   // Frost 42 in and a margin of 6 in.
   of('PR-19', 'at the margin below frost', 'ok', { 'top.depth': '48 in' }),
@@ -1409,6 +1525,10 @@ export const CASES: readonly RuleCase[] = [
     'dropPipe.ratio': 'DR 11',
     'dropPipe.rating': undefined,
   }),
+  of('PR-52', 'barbs in copper-tube-size pipe of which nobody said the rating', 'warning', {
+    'dropPipe.standard': 'ASTM D2737',
+    'dropPipe.rating': undefined,
+  }),
   of('PR-52', 'barbs in copper-tube-size pipe', 'warning', { 'dropPipe.standard': 'ASTM D2737' }),
   of('PR-52', 'galvanized fittings on a stainless pump', 'warning', { 'string.fittings': 'galvanized steel' }),
   of('PR-52', 'stainless fittings on galvanized pipe, mild water', 'note', {
@@ -1547,6 +1667,27 @@ export const CASES: readonly RuleCase[] = [
     'house.tank': '50 gal',
     'pump.setting': '60 ft',
   }),
+  of('PR-55', 'nobody knows what the house wants', 'not judged', { 'house.demand': 'unknown' }),
+  of('PR-55', 'less than a day needs, into an open tank', 'danger', { ...openTank, 'well.yield': '0.5 gpm' }),
+  of('PR-55', 'a peak that no store carries, with nothing to stop the pump', 'warning', {
+    ...noCutOff,
+    'house.demand': '20 gpm',
+  }),
+  of('PR-55', 'a peak for which the open tank is too small, in litres', 'warning', {
+    ...openTank,
+    units: 'metric',
+    'house.tank': '200 L',
+    'house.demand': '20 gpm',
+    'pump.setting': '60 ft',
+  }),
+  of('PR-55', 'a peak, and a bore of unknown width', 'note', {
+    'house.demand': '20 gpm',
+    'well.intake.diameter': undefined,
+  }),
+  of('PR-55', 'less than a day needs, in a bore of unknown width', 'danger', {
+    'well.yield': '0.5 gpm',
+    'well.intake.diameter': undefined,
+  }),
   of('PR-55', 'yield unknown', 'not judged', { 'well.yield': undefined, 'water.pumping': undefined }),
   of('PR-58', 'within its range', 'ok', {}),
   of('PR-58', 'past the last point of its sheet', 'note', {
@@ -1590,6 +1731,33 @@ export const CASES: readonly RuleCase[] = [
     'house.tank': '2 gal',
     'house.control': 'variable speed',
   }),
+  of('PR-56', 'an open tank counts no starts', 'not judged', openTank),
+  of('PR-56', 'own points, and nobody knows the way to the tank', 'not judged', {
+    ...flat(332),
+    'house.rise': undefined,
+  }),
+  of('PR-56', 'own points from which nothing flows', 'not judged', flat(60)),
+  of('PR-56', 'a large tank on air at 38 psi, power unknown', 'ok', {
+    'pump.power': undefined,
+    'house.tank': '70 gal',
+  }),
+  of('PR-56', 'enough for a small motor, power unknown', 'not judged', {
+    'pump.power': undefined,
+    'house.tank': '69 gal',
+  }),
+  of('PR-56', 'too little for any motor, power unknown', 'warning', {
+    'pump.power': undefined,
+    'house.tank': '34 gal',
+  }),
+  of('PR-56', 'a small tank with its air at cut-in', 'warning', {
+    'house.precharge': '40 psi',
+    'house.tank': '20 gal',
+  }),
+  of('PR-56', 'a small tank with its air set too high', 'warning', {
+    'house.precharge': '45 psi',
+    'house.tank': '20 gal',
+  }),
+  of('PR-56', 'a pump for which no one tank is large enough', 'warning', { 'pump.curve.flow': '60 gpm' }),
   of('PR-56', 'tank unknown', 'not judged', { 'house.tank': undefined }),
   of('PR-57', 'air at cut-in', 'ok', { 'house.precharge': '40 psi' }),
   of('PR-57', 'over it', 'warning', { 'house.precharge': '41 psi' }),
@@ -1597,6 +1765,19 @@ export const CASES: readonly RuleCase[] = [
   of('PR-57', 'at cut-out', 'danger', { 'house.precharge': '60 psi' }),
   of('PR-57', '10 psi under cut-in', 'ok', { 'house.precharge': '30 psi' }),
   of('PR-57', 'less', 'note', { 'house.precharge': '29 psi' }),
+  of('PR-57', 'over it, in bar', 'warning', {
+    units: 'metric',
+    'house.precharge': '3.2 bar',
+    'house.cutIn': '2.8 bar',
+    'house.cutOut': '4.1 bar',
+  }),
+  of('PR-57', 'over it, in kPa', 'warning', {
+    units: 'metric',
+    'house.precharge': '320 kPa',
+    'house.cutIn': '280 kPa',
+    'house.cutOut': '410 kPa',
+  }),
+  of('PR-57', 'an open tank holds no air', 'not judged', { ...openTank, 'house.precharge': '50 psi' }),
   of('PR-57', 'air that nobody set', 'not judged', {}),
   // 70 % of 60 psi is 42 psi, with a tenth of 60 psi on both sides.
   of('PR-57', 'a drive on air at 60 %', 'ok', { 'house.precharge': '36 psi', 'house.control': 'variable speed' }),
@@ -1693,6 +1874,39 @@ export const CASES: readonly RuleCase[] = [
     { 'house.reliefValve': undefined, 'house.kind': 'open tank' },
     { shutOffPressureAtPump: psi(216) },
   ),
+  of('PR-61', 'a steel line, pump unknown', 'not judged', { ...steelLine, 'pump.power': undefined }),
+  of('PR-61', 'a steel line, the water at rest unknown', 'not judged', {
+    ...steelLine,
+    'water.staticLevel': 'unknown',
+  }),
+  of('PR-61', 'a steel line under a pump that few wells have', 'not judged', steelLine, {
+    shutOffPressureAtPump: psi(430),
+  }),
+  of('PR-61', 'PE in water warmer than its table', 'not judged', { 'site.waterTemperature': '110 degF' }),
+  of('PR-61', 'pump and relief unknown', 'not judged', { 'house.reliefValve': undefined, 'pump.power': undefined }),
+  of('PR-61', 'the water at rest and relief unknown', 'not judged', {
+    'house.reliefValve': undefined,
+    'water.staticLevel': 'unknown',
+  }),
+  of('PR-61', 'pump unknown, with relief', 'ok', { 'pump.power': undefined }),
+  of(
+    'PR-61',
+    'a pump that puts nothing on the line',
+    'ok',
+    { 'house.reliefValve': false },
+    {
+      shutOffPressureAtPump: psi(10),
+    },
+  ),
+  of(
+    'PR-61',
+    'more, to an open tank, with relief',
+    'ok',
+    { 'house.kind': 'open tank' },
+    {
+      shutOffPressureAtPump: psi(216),
+    },
+  ),
   of('PR-61', 'rating unknown', 'not judged', { 'house.line.rating': undefined }),
   of('PR-61', 'a steel line', 'ok', { 'house.line': { material: 'galvanized steel', size: '1 in' } }),
   of('PR-62', 'levels in their order', 'ok', { 'water.staticHighest': '40 ft', 'water.staticLowest': '40 ft' }),
@@ -1715,6 +1929,7 @@ export const CASES: readonly RuleCase[] = [
   of('PR-63', 'warmer', 'warning', { 'site.waterTemperature': '87 degF' }),
   of('PR-63', 'a temperature that nobody said', 'not judged', {}),
   of('PR-64', 'a foot of cover without frost', 'ok', { 'site.frostDepth': '0 in', 'top.depth': '12 in' }),
+  of('PR-64', 'a seal has no adapter', 'not judged', seal),
   of('PR-64', 'less', 'warning', { 'site.frostDepth': '0 in', 'top.depth': '11 in' }),
   of('PR-64', '30 cm in a metric plan', 'ok', { units: 'metric', 'site.frostDepth': '0 cm', 'top.depth': '30 cm' }),
   of('PR-64', 'less, frost unknown', 'warning', { 'site.frostDepth': undefined, 'top.depth': '11 in' }),

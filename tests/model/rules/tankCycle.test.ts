@@ -16,6 +16,33 @@ describe('a small tank', () => {
     expect(fixOf('PR-56', tiny).changes).toEqual([{ path: 'house.tank', to: '62 gal' }]);
   });
 
+  // Boyle at 40 to 60 psi on air at 38 psi: 52.7 / 54.7 - 52.7 / 74.7 of the tank are taken at each start.
+  test.each([20, 32, 44, 62, 86, 119])(
+    'is answered by %i gal where just that gives a minute, and by none less',
+    (gallons) => {
+      const share = 52.7 / 54.7 - 52.7 / 74.7;
+      const named = (flow: number) =>
+        fixOf('PR-56', { 'house.tank': '2 gal', 'pump.curve.flow': `${flow} gpm` }).changes;
+      expect(named(0.99 * share * gallons)).toEqual([{ path: 'house.tank', to: `${gallons} gal` }]);
+      expect(named(1.01 * share * gallons)).not.toEqual([{ path: 'house.tank', to: `${gallons} gal` }]);
+    },
+  );
+
+  // 2.8 to 4.1 bar on air at 2.66 bar (2 psi under): 3.676 / 3.813 - 3.676 / 5.113.
+  test.each([60, 100, 150, 200, 300, 500])('is answered by %i L in a metric plan', (litres) => {
+    const share = 3.676 / 3.813 - 3.676 / 5.113;
+    const named = (flow: number) =>
+      fixOf('PR-56', {
+        units: 'metric',
+        'house.cutIn': '2.8 bar',
+        'house.cutOut': '4.1 bar',
+        'house.tank': '8 L',
+        'pump.curve.flow': `${flow} L/min`,
+      }).changes;
+    expect(named(0.98 * share * litres)).toEqual([{ path: 'house.tank', to: `${litres} L` }]);
+    expect(named(1.02 * share * litres)).not.toEqual([{ path: 'house.tank', to: `${litres} L` }]);
+  });
+
   test('is answered in litres for a reader of metric units, while the plan keeps its own', () => {
     const [fix] = fixesFor(findingOf('PR-56', tiny), solvedPlan(changed(tiny)));
     expect(fix?.changes).toEqual([{ path: 'house.tank', to: '62 gal' }]);
