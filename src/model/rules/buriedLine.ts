@@ -27,7 +27,7 @@ export const lineHolds = defineRule({
     }
     if (line.rating === null) return missing('ratingOfLine');
     const borne = bornePressure(line, 'house.line', facts);
-    if (borne === null) return missing('ratingSoWarm');
+    if (borne === null) return missing('ratingSoWarm', {}, ['house.line.rating']);
     const over = reach !== null && !meets(borne - reach, 'pressure');
     // A relief valve is a thing of pressure tanks: at an open tank it counts only where it was said.
     const unrelieved = reliefValve === false || (reliefValve === null && kind === 'open tank');
