@@ -19,7 +19,7 @@ const published = () => testsIn('tests/reference', ['epanet.test.ts', 'networkSo
  */
 const ALSO = {
   adapterCover: ['pitless', 'adapterRoom'],
-  bothEnds: ['wellhead', 'openTank', 'blownYield'],
+  bothEnds: ['worstEnd', 'wellhead', 'blownYield'],
   buriedLine: ['pipe'],
   checkValve: ['cutOff'],
   cutOff: ['pumpDepth'],
