@@ -140,6 +140,13 @@ const twoGpm = {
   'well.yield': '2 gpm',
   'water.pumping': { kind: 'test', flow: '2 gpm', drawdown: '40 ft', after: '4 h' },
 };
+const at400Volts = {
+  units: 'metric',
+  'pump.phase': 3,
+  'pump.voltage': '400 V',
+  'pump.power': '1.5 kW',
+  'wire.size': '1.5 mm2',
+};
 /** A pump that hangs high and takes 10 gpm; how far the water falls meanwhile nobody knows. */
 const shallow = { ...noCutOff, 'water.pumping': undefined, 'pump.power': '1/2 hp', 'pump.setting': '60 ft' };
 /** Larger than any that the code's table names. */
@@ -244,6 +251,12 @@ export const CASES: readonly RuleCase[] = [
     'water.pumping.level': '136 ft',
     'pump.lowLevelCutOff': '138.5 ft',
   }),
+  of('PR-02', 'a dry season as wet as today', 'ok', { ...held, ...noCutOff, 'water.staticLowest': '40 ft' }),
+  of('PR-02', 'eight feet of water in a well that shows no drawdown', 'warning', {
+    ...noFall,
+    ...noCutOff,
+    'pump.setting': '48 ft',
+  }),
   of('PR-02', 'covered in the dry season too', 'ok', { ...held, ...noCutOff, 'water.dryFall': '5 ft' }),
   of('PR-02', 'a dry-season level typed above today’s moves no band', 'danger', {
     ...noCutOff,
@@ -300,6 +313,14 @@ export const CASES: readonly RuleCase[] = [
     ...levelUnknown,
     ...noCutOff,
     'pump.setting': '46 ft',
+  }),
+  of('PR-02', 'nobody knows the level, nor the depth of a cut-off', 'depends', levelUnknown),
+  of('PR-02', 'a probe above the water at rest, and no room for one over the intake', 'danger', {
+    ...seal,
+    'water.staticLevel': '0.5 ft',
+    'water.pumping': { kind: 'level', level: '1 ft', flow: '10 gpm' },
+    'pump.setting': '1.9 ft',
+    'pump.lowLevelCutOff': '0.4 ft',
   }),
   of('PR-02', 'nobody knows the level, and a probe hangs too near the intake', 'depends', {
     ...levelUnknown,
@@ -1456,6 +1477,12 @@ export const CASES: readonly RuleCase[] = [
   of('PR-49', 'run unknown', 'not judged', { 'house.distance': undefined }),
   of('PR-49', 'neither power nor current known', 'not judged', { 'pump.power': undefined }),
   of('PR-49', 'a current from the nameplate, and no power', 'ok', { 'pump.power': undefined, 'pump.current': '10 A' }),
+  // The table of locked rotors has no 400 V: six times 3.5 A, 16 ohm a kilometre of 1.5 mm2 (IEC 60228).
+  of('PR-49', 'a motor at 400 V, so far away that it does not start', 'danger', {
+    ...at400Volts,
+    'wire.run': '1200 m',
+  }),
+  of('PR-49', 'the same, half as far', 'warning', { ...at400Volts, 'wire.run': '600 m' }),
   of('PR-49', 'so far away that no usual cable is thick enough', 'danger', {
     'pump.power': '5 hp',
     'wire.run': '5000 ft',
