@@ -231,7 +231,7 @@ function withCutOffSomewhere(given: Given) {
         ? holds('covered', { by: 'cutOff', measured, margin, usual, today: false }, margin)
         : breaks('runsDry', 'danger', { intake, margin }, at);
     },
-    (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn, above: intake - turn } }),
+    (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn } }),
   );
 }
 

@@ -179,7 +179,7 @@ export const lowLevelCutOff = defineRule({
             ? holds('fitted', {}, margin)
             : breaks('probeTooLow', 'note', { probe: above, usual, margin }, at);
         },
-        (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn, above: intake - turn } }),
+        (turn) => ({ variant: 'dependsOnCutOff' as const, numbers: { turn } }),
       );
     }
     return atLowestLevel(
