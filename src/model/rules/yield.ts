@@ -135,12 +135,11 @@ function limitFlow(solved: Solved, gives: CubicMetresPerSecond) {
   const { facts, plan } = solved;
   const wanted = wantedOfPump(solved)?.flow ?? null;
   const unit = unitAt(plan, 'house.demand', facts.units === 'us' ? 'gpm' : 'L/min', 'flow');
-  const step = unit === 'gpm' ? gpm(0.5) : 1 / 60000;
+  const step = unit === 'gpm' || unit === 'gph' ? gpm(0.5) : unit === 'L/s' ? 1e-5 : 1 / 60000;
   const held = floorTo(gives, step, step * 1e-6);
   if (held <= 0 || (wanted !== null && !meets(held - wanted, 'flow'))) return [];
-  const to = writeQuantity(held, 'flow', unit, unit === 'gpm' || unit === 'L/min' ? step : undefined);
-  const read = unit === 'gpm' || unit === 'L/min' ? held : floorTo(held, 1e-6, 1e-9);
-  return [change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { flow: read })];
+  const to = writeQuantity(held, 'flow', unit, step);
+  return [change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { flow: held })];
 }
 
 export const lowLevelCutOff = defineRule({

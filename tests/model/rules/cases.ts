@@ -704,6 +704,17 @@ export const CASES: readonly RuleCase[] = [
     'well.yield': '1.35 m3/h',
     'house.demand': '1.2 m3/h',
   }),
+  of('PR-07', 'a valve in litres a second', 'warning', {
+    ...noCutOff,
+    units: 'metric',
+    'well.yield': '0.375 L/s',
+    'house.demand': '0.3 L/s',
+  }),
+  of('PR-07', 'a valve in gallons an hour', 'warning', {
+    ...noCutOff,
+    'well.yield': '350 gph',
+    'house.demand': '300 gph',
+  }),
   of('PR-07', 'a valve in a metric plan whose demand was typed in gallons', 'warning', {
     ...noCutOff,
     units: 'metric',
