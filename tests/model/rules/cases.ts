@@ -147,6 +147,20 @@ const at400Volts = {
   'pump.power': '1.5 kW',
   'wire.size': '1.5 mm2',
 };
+const smallOpenTank = {
+  'house.kind': 'open tank',
+  'house.tank': '50 gal',
+  'house.demand': '20 gpm',
+  'pump.setting': '60 ft',
+};
+/** 10 gpm at 100 ft of drawdown, and a gallon more wanted. */
+const halfComesIn = {
+  'water.pumping': { kind: 'test', flow: '10 gpm', drawdown: '100 ft', after: '6 h' },
+  'well.yield': '10 gpm',
+  'well.inflows': undefined,
+  'well.casing.bottom': '30 ft',
+  'house.demand': '11 gpm',
+};
 /** A pump that hangs high and takes 10 gpm; how far the water falls meanwhile nobody knows. */
 const shallow = { ...noCutOff, 'water.pumping': undefined, 'pump.power': '1/2 hp', 'pump.setting': '60 ft' };
 /** Larger than any that the code's table names. */
@@ -1705,6 +1719,30 @@ export const CASES: readonly RuleCase[] = [
     'house.tank': '50 gal',
     'pump.setting': '60 ft',
   }),
+  // Drawn from 40 to 140 ft a well of 10 gpm at 100 ft lets in 5 gpm on the average: of 11 gpm its store gives 6. A
+  // twentieth of the 660 gal of an hour is not missed, so 27 min ask for 162 gal: 161 in a hole of 6.2 in with 11 in the
+  // tank, 166 in one of 6.3 in.
+  of('PR-55', 'a tested well whose store lasts just not long enough', 'warning', {
+    ...halfComesIn,
+    'well.intake.diameter': '6.2 in',
+  }),
+  of('PR-55', 'a tested well whose store lasts just long enough', 'note', {
+    ...halfComesIn,
+    'well.intake.diameter': '6.3 in',
+  }),
+  // Of a well without a drawdown its yield is counted all the time, and an hour of a gallon a minute asks for 60 gal.
+  of('PR-55', 'no drawdown known, and 52 gal stored', 'warning', {
+    ...halfComesIn,
+    'water.pumping': undefined,
+    'pump.setting': '80 ft',
+  }),
+  of('PR-55', 'no drawdown known, and 72 gal stored', 'note', {
+    ...halfComesIn,
+    'water.pumping': undefined,
+    'pump.setting': '100 ft',
+  }),
+  of('PR-55', 'a tank in gallons in a metric plan', 'warning', { ...smallOpenTank, units: 'metric' }),
+  of('PR-55', 'a tank in litres in a plan of gallons', 'warning', { ...smallOpenTank, 'house.tank': '200 L' }),
   of('PR-55', 'nobody knows what the house wants', 'not judged', { 'house.demand': 'unknown' }),
   of('PR-55', 'less than a day needs, into an open tank', 'danger', { ...openTank, 'well.yield': '0.5 gpm' }),
   of('PR-55', 'a peak that no store carries, with nothing to stop the pump', 'warning', {
@@ -1769,6 +1807,20 @@ export const CASES: readonly RuleCase[] = [
     'house.tank': '2 gal',
     'house.control': 'variable speed',
   }),
+  of('PR-56', '0.8 kW is more than 1 hp', 'warning', { 'house.tank': '38.8 gal', 'pump.power': '0.8 kW' }),
+  of(
+    'PR-56',
+    'own points, and none of them at cut-out',
+    'not judged',
+    { ...flat(332) },
+    { operatingFlowAtCutIn: gpm(12), operatingFlowAtCutOut: null },
+  ),
+  of('PR-56', 'just enough for a small motor, power unknown', 'not judged', {
+    'pump.power': undefined,
+    'house.tank': '35 gal',
+  }),
+  of('PR-56', 'a small tank in gallons in a metric plan', 'warning', { units: 'metric', 'house.tank': '20 gal' }),
+  of('PR-56', 'a small tank in litres in a plan of gallons', 'warning', { 'house.tank': '80 L' }),
   of('PR-56', 'an open tank counts no starts', 'not judged', openTank),
   of('PR-56', 'own points, and nobody knows the way to the tank', 'not judged', {
     ...flat(332),
@@ -1815,6 +1867,12 @@ export const CASES: readonly RuleCase[] = [
     'house.cutIn': '280 kPa',
     'house.cutOut': '410 kPa',
   }),
+  of('PR-57', 'over it, in bar, in a plan of psi', 'warning', {
+    'house.precharge': '3.2 bar',
+    'house.cutIn': '2.8 bar',
+    'house.cutOut': '4.1 bar',
+  }),
+  of('PR-57', 'over it, in psi, in a metric plan', 'warning', { units: 'metric', 'house.precharge': '45 psi' }),
   of('PR-57', 'an open tank holds no air', 'not judged', { ...openTank, 'house.precharge': '50 psi' }),
   of('PR-57', 'air that nobody set', 'not judged', {}),
   // 70 % of 60 psi is 42 psi, with a tenth of 60 psi on both sides.
