@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readFacts } from '../../../src/model/plan/readFacts.ts';
+import { mostThatPasses } from '../../../src/model/rules/clearance.ts';
 import { inches, toFeet } from '../../../src/model/units.ts';
 import { changed, judged, saidOf, solvedPlan } from './fixture.ts';
 
@@ -37,6 +38,14 @@ describe('the band of a 3.9 in pump', () => {
     const band = bandOf({ ...bare, 'well.casing.insideDiameter': '4.1 in', 'well.intake.diameter': '4.1 in' });
     expect(band.toEnd.rule).not.toBe('PR-17');
   });
+});
+
+test('the widest pump that passes leaves a quarter inch in the narrowest bore on its way, if any is known', () => {
+  const most = (changes: Parameters<typeof judged>[0]) => mostThatPasses(solvedPlan(changed(changes)));
+  expect(most({ 'well.casing.insideDiameter': '5 in', 'well.intake.diameter': '4.5 in' })).toBeCloseTo(inches(4.25), 9);
+  const inCasing = { 'well.casing.insideDiameter': '5 in', 'well.intake.diameter': '4.5 in', 'pump.setting': '58 ft' };
+  expect(most(inCasing)).toBeCloseTo(inches(4.75), 9);
+  expect(most({ 'well.casing.size': undefined, 'well.intake.diameter': undefined })).toBeNull();
 });
 
 test('the title names what is tight: the hole, not the casing above it', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { mostPastAdapter } from '../../../src/model/rules/pitless.ts';
 import { inches, show, toInches } from '../../../src/model/units.ts';
 import { en } from '../../../src/words/en/index.ts';
 import { sayHolding } from '../../../src/words/sayJudgement.ts';
 import type { Changes } from './fixture.ts';
-import { findingOf, fixOf, judged, saidOf } from './fixture.ts';
+import { changed, findingOf, fixOf, judged, saidOf, solvedPlan } from './fixture.ts';
 
 function heldText(rule: string, changes: Changes): string {
   const held = judged(changes).holding.find((each) => each.rule === rule);
@@ -94,4 +95,18 @@ test('what holds after one reading says that it holds today', () => {
   const unsaid = { 'water.staticLowest': undefined, 'water.dryFall': undefined, 'pump.lowLevelCutOff': undefined };
   expect(heldText('PR-02', unsaid)).toMatch(/ today; how low it stands in a dry season is not known\.$/);
   expect(heldText('PR-02', { ...unsaid, 'water.dryFall': '1 ft' })).not.toMatch(/today|not known/);
+});
+
+test('the widest pump that passes the adapter leaves a quarter inch beside it, or beside the least one that there is', () => {
+  const most = (changes: Changes) =>
+    mostPastAdapter(solvedPlan(changed({ 'well.casing.insideDiameter': '5 in', ...changes })));
+  expect(most({ 'top.protrusion': '1 in' })).toBeCloseTo(inches(3.75), 9);
+  // Adapters stand half an inch to an inch and a quarter into their casing: common practice, no source.
+  expect(most({ 'top.protrusion': undefined })).toBeCloseTo(inches(4.25), 9);
+});
+
+test('nothing says it under a seal, or in a casing of unknown width', () => {
+  const most = (changes: Changes) => mostPastAdapter(solvedPlan(changed(changes)));
+  expect(most({ top: { kind: 'seal' } })).toBeNull();
+  expect(most({ 'well.casing.size': undefined })).toBeNull();
 });
