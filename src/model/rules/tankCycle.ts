@@ -30,8 +30,7 @@ const TANKS_METRIC: readonly CubicMetres[] = [0.06, 0.1, 0.15, 0.2, 0.3, 0.5];
  */
 export function ratedFlow({ facts, values }: Pick<Given, 'facts' | 'values'>): CubicMetresPerSecond | null {
   const { curve, flowLimiter } = facts.pump;
-  if (curve.kind === 'generic')
-    return typeof flowLimiter === 'number' && flowLimiter > 0 ? Math.min(curve.flow, flowLimiter) : curve.flow;
+  if (curve.kind === 'generic') return typeof flowLimiter === 'number' ? Math.min(curve.flow, flowLimiter) : curve.flow;
   const { operatingFlowAtCutIn: atCutIn, operatingFlowAtCutOut: atCutOut } = values;
   return atCutIn === null || atCutOut === null ? null : (atCutIn + atCutOut) / 2;
 }
