@@ -1424,6 +1424,22 @@ export const CASES: readonly RuleCase[] = [
   of('PR-46', 'a strong pump hung below its lift: it opens the switch from there', 'ok', belowItsLift, {
     shutOffPressureAtTankLeast: psi(200),
   }),
+  of('PR-46', 'not even a strong pump of that name reaches it', 'danger', {
+    ...noFall,
+    'pump.power': '1/2 hp',
+    'house.cutIn': '100 psi',
+    'house.cutOut': '120 psi',
+  }),
+  // The water ends 116 ft under its level at rest: 50 psi of 115 are lost, and 65 psi just open a switch of 60.
+  of('PR-46', 'hung below its lift, and the switch barely opens from there', 'warning', belowItsLift, {
+    shutOffPressureAtTankLeast: psi(115),
+  }),
+  of('PR-46', 'drawn down and protected, in a bore of unknown width', 'warning', {
+    ...drawnDown,
+    'pump.setting': '155 ft',
+    'pump.lowLevelCutOff': '150 ft',
+    'well.intake.diameter': undefined,
+  }),
   of('PR-46', 'level unknown, and even at rest only a strong pump reaches it', 'danger', {
     ...levelUnknown,
     'pump.power': '1/2 hp',
