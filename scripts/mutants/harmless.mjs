@@ -314,5 +314,45 @@ export const HARMLESS = {
     { line: 'measured < LEAST_SUBMERGENCE', to: 'measured <= LEAST_SUBMERGENCE', why: meeting },
     { line: 'level < probe', to: 'level <= probe', why: 'water at the probe is held by it: told a line above' },
   ],
+  'src/model/rules/casingDepth.ts': [
+    { line: 'place < at && isFirmRock', to: 'place <= at', why: 'the layer itself is firm' },
+    { line: 'return measured < 0 ?', to: 'measured <= 0', why: noPlan },
+  ],
+  'src/model/rules/clearance.ts': [
+    { line: 'top < down', to: 'top <= down', why: 'one single depth, to the last bit' },
+    { line: 'bore < narrowest.bore', to: 'bore <= narrowest.bore', why: 'of two bores as narrow either is told' },
+  ],
+  'src/model/rules/flowing.ts': [
+    { line: "breaks('aboveGround'", to: '+level', why: 'a height over the ground is told without its sign' },
+  ],
+  'src/model/rules/metalPairs.ts': [
+    { line: "['danger', 'warning', 'note', 'ok']", why: 'the pairs stand the worst first in every water' },
+    { line: 'worst === null || ORDER', to: 'false', why: 'the pairs stand the worst first in every water' },
+  ],
+  'src/model/rules/supply.ts': [
+    { line: 'const LOW_VOLTAGE', to: '143', why: 'no supply lies between 130 and 143 V' },
+    {
+      line: 'LARGEST_TWO_WIRE * ROUNDING',
+      to: 'power >= LARGEST_TWO_WIRE * ROUNDING',
+      why: 'no motor is rated just there',
+    },
+    { line: 'LARGEST_ON_115 * ROUNDING', to: 'voltage <= LOW_VOLTAGE', why: 'no supply has 130 V' },
+    {
+      line: 'LARGEST_ON_115 * ROUNDING',
+      to: 'power >= LARGEST_ON_115 * ROUNDING',
+      why: 'no motor is rated just there',
+    },
+    { line: 'facts.pump.voltage < LOW_VOLTAGE', to: 'facts.pump.voltage <= LOW_VOLTAGE', why: 'no supply has 130 V' },
+  ],
+  'src/model/rules/tankCycle.ts': [
+    { line: 'pump.power !== null && pump.power >', to: 'true', why: 'null is not over any power' },
+    { line: 'flow === null || !(flow > 0)', to: 'false', why: 'none is not over none' },
+    {
+      line: 'LARGE_MOTOR * NAME_ROUNDING',
+      to: 'pump.power >= LARGE_MOTOR * NAME_ROUNDING',
+      why: 'no motor is rated just there',
+    },
+    { line: 'high: precharge > usual', to: 'precharge >= usual', why: 'air that is just right is told as such' },
+  ],
   'src/model/rules/wellhead.ts': [{ line: '() => 0,', why: 'frost turns where there is none: its good end too' }],
 };
