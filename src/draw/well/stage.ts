@@ -4,7 +4,7 @@ import type { Metres } from '../../model/si.ts';
 import type { PartKind, PlacedPart, Solution } from '../../model/solution.ts';
 import { PIPE_MATERIALS, type PipeMaterialRow } from '../../model/tables/pipeMaterials.ts';
 import type { Box } from '../hatch/clip.ts';
-import type { Ink } from '../theme.ts';
+import type { Cut, Ink, Ramp, Tones } from '../theme.ts';
 import type { Moment } from '../moment.ts';
 import type { Pen } from '../parts/pen.ts';
 import type { StringAxis } from '../parts/stringAxis.ts';
