@@ -70,6 +70,7 @@ export function atPumpSteps({ solved, pieces }: Job, { first, splices }: WayUp):
         way: isBarbed(dropPipe) ? 'barb' : 'thread',
         clamps: string.clampsPerJoint,
         arrestor: first === null || first.joint.includes('torqueArrestor') ? string.torqueArrestor : null,
+        guards: pieces.has('guard'),
         section: first === null ? null : lengthOf(first.pipe, { solved, pieces }),
       },
       {

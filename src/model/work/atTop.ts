@@ -4,6 +4,7 @@ import { lineLength } from '../string/lineLength.ts';
 import { isBuriedOnBarbs, PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
 import type { Solved } from '../solution.ts';
 import { step, type Draft, type Job } from './making.ts';
+import type { Kind } from './step.ts';
 
 /** Nothing is dug for a seal but what takes the cable. */
 export function trenchSteps({ solved, pieces }: Job): readonly Draft[] {
@@ -11,33 +12,31 @@ export function trenchSteps({ solved, pieces }: Job): readonly Draft[] {
   if (facts.top.kind !== 'pitless') return [];
   const outlet = facts.top.depth;
   return [
-    step('trench', { outlet }, { about: ['pitlessAdapter'], view: 'top', cautions: ['digging', 'pit'] }),
+    step('trench', { outlet }, { about: ['pitlessAdapter'], view: 'top', cautions: ['digging'] }),
     step(
       'hole',
       { outlet, fromCasingTop: outlet + facts.well.casingHeight },
-      { about: ['pitlessAdapter'], view: 'top', cautions: ['hygiene'] },
+      { about: ['pitlessAdapter'], view: 'top', cautions: ['digging', 'hygiene'] },
     ),
-    step('adapterBody', {}, { puts: pieces.named('pitlessAdapter'), about: ['pitlessAdapter'], view: 'top' }),
+    step(
+      'adapterBody',
+      {},
+      { puts: pieces.named('pitlessAdapter'), about: ['pitlessAdapter'], view: 'top', cautions: ['digging'] },
+    ),
     lineStep({ solved, pieces }, false),
     conduitStep({ solved, pieces }),
   ];
 }
 
-/** Tee and plug, and the line from there. */
-export function aboveSealSteps({ solved, pieces }: Job): readonly Draft[] {
-  return [
-    step(
-      'aboveSeal',
-      {},
-      {
-        puts: pieces.named('nipple/top', 'tee', 'plug'),
-        about: ['tee', 'plug'],
-        view: 'top',
-      },
-    ),
-    lineStep({ solved, pieces }, true),
-    conduitStep({ solved, pieces }),
-  ];
+/** Tee and plug, which come off with an old string, and the line from there. */
+export function aboveSealSteps({ solved, pieces }: Job, kind: Kind): readonly Draft[] {
+  const teeAndPlug = step(
+    'aboveSeal',
+    { rejoins: kind === 'replace' },
+    { puts: pieces.named('nipple/top', 'tee', 'plug'), about: ['tee', 'plug'], view: 'top' },
+  );
+  if (kind === 'replace') return [teeAndPlug];
+  return [teeAndPlug, lineStep({ solved, pieces }, true), conduitStep({ solved, pieces })];
 }
 
 function lineStep({ solved: { facts }, pieces }: Job, above: boolean): Draft {
@@ -75,7 +74,7 @@ function conduitStep({ solved: { facts }, pieces }: Job): Draft {
       puts: pieces.ofKinds('conduit', 'houseCable', 'bond'),
       about: ['conduit', 'bond'],
       view: 'top',
-      cautions: ['electric'],
+      cautions: facts.wire.conduitDepth > 0 ? ['electric', 'digging'] : ['electric'],
     },
   );
 }

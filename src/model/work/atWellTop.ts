@@ -1,8 +1,11 @@
 /** The string hangs: its top joint, what bears it, and what leaves the well there. */
+import { dischargeDepth } from '../string/pumpDepths.ts';
+import { suspensionDepth } from '../string/topDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 import { threadSize } from '../tables/threadSizes.ts';
 import { SPOOL } from '../string/graph/graph.ts';
 import { aboveSealSteps } from './atTop.ts';
+import { hookAt, onTheHook } from './hook.ts';
 import { step, type Draft, type Job } from './making.ts';
 import type { Kind } from './step.ts';
 import type { Metres } from '../si.ts';
@@ -12,9 +15,11 @@ export function hangingSteps(job: Job, { above }: Pick<WayUp, 'above'>, kind: Ki
   const { solved } = job;
   const { top } = solved.facts;
   return [
-    ...(top.kind === 'pitless' ? onAdapter(job, above, top.depth) : onSeal(job, above)),
-    ...(top.kind === 'seal' && kind === 'new' ? aboveSealSteps(job) : []),
-    ...ropeTied(job),
+    // The eye that takes a rope is under the seal: it is out of reach once the seal sits on the casing.
+    ...(top.kind === 'pitless'
+      ? [...onAdapter(job, above, top.depth), ...ropeTied(job)]
+      : [...ropeTied(job), ...onSeal(job, above)]),
+    ...(top.kind === 'seal' ? aboveSealSteps(job, kind) : []),
     ...wiresAtTop(job),
     ...(job.pieces.has('cap')
       ? [step('cap', {}, { puts: job.pieces.ofKinds('cap'), about: ['cap'], view: 'top' })]
@@ -26,11 +31,17 @@ const TOP = { view: 'top' } as const;
 
 function onAdapter({ solved, pieces }: Job, above: readonly string[], outlet: Metres): readonly Draft[] {
   const { facts, values } = solved;
-  const hook = values.hangLoadLowering ?? values.hangLoadDry;
+  const whole = dischargeDepth(facts.pump) - suspensionDepth(facts);
+  // While its upper end is held over the casing's top, less of it hangs in water than once it is seated.
+  const held = hookAt(solved, whole - facts.well.casingHeight);
   return [
     step(
       'topJoint',
-      { way: isBarbed(facts.dropPipe) ? 'barb' : 'thread', clamps: facts.string.clampsPerJoint, hook },
+      {
+        way: isBarbed(facts.dropPipe) ? 'barb' : 'thread',
+        clamps: facts.string.clampsPerJoint,
+        hook: onTheHook(solved, held),
+      },
       {
         puts: [...above, ...pieces.withClamps('top', 'insertFitting/top'), SPOOL],
         about: ['insertFitting/top', 'pitlessAdapter'],
@@ -43,8 +54,9 @@ function onAdapter({ solved, pieces }: Job, above: readonly string[], outlet: Me
       {
         outlet,
         liftPipe: values.liftPipeLength,
+        mark: outlet + facts.well.casingHeight,
         thread: threadSize(facts.dropPipe.nominalSize) ?? facts.dropPipe.nominalSize,
-        hook,
+        hook: onTheHook(solved, held, values.hangLoadLowering ?? values.hangLoadDry),
       },
       { about: ['pitlessAdapter'], ...TOP, cautions: ['lifting', 'overhead'] },
     ),
@@ -59,7 +71,7 @@ function onSeal({ solved, pieces }: Job, above: readonly string[]): readonly Dra
       {
         way: isBarbed(facts.dropPipe) ? 'barb' : 'thread',
         clamps: facts.string.clampsPerJoint,
-        hook: values.hangLoadLowering ?? values.hangLoadDry,
+        hook: onTheHook(solved, values.hangLoadLowering ?? values.hangLoadDry),
       },
       {
         puts: [

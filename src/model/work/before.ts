@@ -1,10 +1,11 @@
 /** Before anything is bought, dug or lifted. */
+import type { Solved } from '../solution.ts';
 import { lengthToCut, pipeRun } from '../string/pipeRun.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 import { pullingHook } from './hook.ts';
 import { step, type Draft, type Job } from './making.ts';
 import { motorBottomDepth } from '../string/pumpDepths.ts';
-import type { Kind } from './step.ts';
+import type { Caution, Kind } from './step.ts';
 import { widestOf } from './widest.ts';
 
 export function beforeSteps({ solved: { facts } }: Job, kind: Kind): readonly Draft[] {
@@ -26,10 +27,14 @@ export function beforeSteps({ solved: { facts } }: Job, kind: Kind): readonly Dr
               casingHeight: well.casingHeight,
               widest: widestOf(facts),
             },
-            { about: ['casing', 'staticLevel'], cautions: ['gas', 'hygiene'] },
+            { about: ['casing', 'staticLevel'], cautions: ['gas', ...pitCaution(facts), 'hygiene'] },
           ),
         ]),
-    step('layOut', { coil: isBarbed(dropPipe), pipe: lengthToCut(pipeRun(facts)) }, { cautions: ['hygiene'] }),
+    step(
+      'layOut',
+      { coil: isBarbed(dropPipe), pipe: lengthToCut(pipeRun(facts)) },
+      { cautions: isBarbed(dropPipe) ? ['coil', 'hygiene'] : ['hygiene'] },
+    ),
   ];
 }
 
@@ -39,11 +44,19 @@ export function pullingSteps({ solved }: Job): readonly Draft[] {
   const { kind } = facts.top;
   const hook = pullingHook(solved);
   return [
-    step('houseShut', {}, { about: ['shutOff', 'gauge'], view: 'house', cautions: ['pressure'] }),
+    step(
+      'houseShut',
+      { open: facts.house.kind === 'open tank' },
+      { about: ['shutOff', 'gauge'], view: 'house', cautions: ['pressure'] },
+    ),
     step(
       'openTop',
       { kind },
-      { about: [kind === 'pitless' ? 'cap' : 'seal'], view: 'top', cautions: ['electric', 'gas'] },
+      {
+        about: [kind === 'pitless' ? 'cap' : 'seal'],
+        view: 'top',
+        cautions: ['electric', 'gas', ...pitCaution(facts)],
+      },
     ),
     step(
       'unseat',
@@ -53,8 +66,13 @@ export function pullingSteps({ solved }: Job): readonly Draft[] {
     step('pull', { hook }, { about: ['dropPipe'], cautions: ['lifting', 'overhead', 'stuck'] }),
     step(
       'sound',
-      { depth: facts.well.bottom, motorBottom: motorBottomDepth(facts.pump) },
+      { depth: facts.well.bottom, motorBottom: motorBottomDepth(facts.pump), casingHeight: facts.well.casingHeight },
       { about: ['casing', 'openHole'], cautions: ['gas', 'hygiene'] },
     ),
   ];
+}
+
+/** Nobody is told to work on a top that is known to be in a pit; of the others one hears while nobody has said. */
+function pitCaution({ well }: Solved['facts']): readonly Caution[] {
+  return well.inPit === null ? ['pit'] : [];
 }

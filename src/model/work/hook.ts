@@ -1,7 +1,12 @@
 /** What hangs on the hook while the string goes down: the formula of the hanging load for what is below the casing's top. */
 import { hangingString, hangLoads } from '../figures/hanging.ts';
+import { LIFT_TWO_PEOPLE } from '../formulas/lifting.ts';
+import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { Metres, Newtons } from '../si.ts';
 import type { Solved } from '../solution.ts';
+import { isBarbed } from '../tables/pipeMaterials.ts';
+import type { OnTheHook } from './step.ts';
+import { whoHolds } from './whoHolds.ts';
 
 /**
  * The pipe fills through the pump as it goes down. Where the level at rest is unknown nothing is taken off for water: the
@@ -20,7 +25,31 @@ export function hookAt({ facts, levels }: Pick<Solved, 'facts' | 'levels'>, disc
 /** For sticking, half as much again as what hangs there full of water: common practice, no source. */
 const FOR_STICKING = 1.5;
 
-/** What pulling may take; null while nobody knows what the pump weighs. */
-export function pullingHook({ values }: Pick<Solved, 'values'>): Newtons | null {
-  return values.hangLoadDry === null ? null : values.hangLoadDry * FOR_STICKING;
+/** What pulling may take. */
+export function pullingHook(solved: Pick<Solved, 'facts' | 'values'>): OnTheHook {
+  const { hangLoadDry } = solved.values;
+  return onTheHook(solved, hangLoadDry === null ? null : hangLoadDry * FOR_STICKING);
+}
+
+/**
+ * A load with what its gear is chosen for: a string is drawn again with its pipe full, so that counts from the first.
+ *
+ * @param to  where it is another by the end of a step
+ */
+export function onTheHook(
+  { facts, values }: Pick<Solved, 'facts' | 'values'>,
+  from: Newtons | null,
+  to: Newtons | null = from,
+): OnTheHook {
+  const whole = values.hangLoadAtRest ?? values.hangLoadDry;
+  const gear = from === null || to === null || whole === null ? null : Math.max(from, to, whole);
+  const threaded = !isBarbed(facts.dropPipe);
+  return { from, to, gear, threaded, holder: whoHolds({ gear, threaded }), two: LIFT_TWO_PEOPLE };
+}
+
+/** The same load with rigid pipe over it that stands above the casing: flexible pipe lies on the ground there. */
+export function withStanding({ facts }: Pick<Solved, 'facts'>, load: Newtons | null, above: Metres): Newtons | null {
+  const { dropPipe } = facts;
+  if (load === null || isBarbed(dropPipe)) return load;
+  return load + dropPipe.massPerLength * above * STANDARD_GRAVITY;
 }

@@ -33,7 +33,7 @@ export function houseSteps({ solved: { facts }, pieces }: Job): readonly Draft[]
           ),
           step(
             'tank',
-            { precharge: house.precharge, cutIn: house.cutIn },
+            { precharge: house.precharge, cutIn: house.cutIn, stands: false },
             { puts: pieces.ofKinds('tank'), about: ['tank'], ...HOUSE, cautions: ['pressure'] },
           ),
         ]),

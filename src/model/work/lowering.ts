@@ -4,10 +4,11 @@ import { suspensionDepth } from '../string/topDepths.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 import { SPLICED_ON_THE_GROUND } from './atPump.ts';
-import { hookAt } from './hook.ts';
+import { hookAt, onTheHook, withStanding } from './hook.ts';
 import { step, type Draft, type Job } from './making.ts';
 import { spliceStep } from './spliceStep.ts';
 import type { Beside, Length, WayUp } from './wayUp.ts';
+import type { OnTheHook } from './step.ts';
 
 /** What happens at a height of the string while that height is at the casing's top. */
 type Event =
@@ -28,7 +29,7 @@ export function loweringSteps(job: Job, way: WayUp): readonly Draft[] {
   const drafts: Draft[] = [
     step(
       'lift',
-      { hook: hookAt(solved, -facts.well.casingHeight), rigid: !isBarbed(facts.dropPipe) },
+      { hook: hookBetween(job, way, 0, 0, { joined: true }) },
       { about: ['pump', 'motor'], view: 'section', cautions: ['lifting', 'overhead'] },
     ),
   ];
@@ -73,24 +74,50 @@ function onTheWay(way: WayUp, from: Metres, to: Metres, last: boolean) {
   return { ties: way.ties.filter(within), guards: way.guards.filter(within) };
 }
 
-function downOf({ solved }: Job, from: Metres, to: Metres, ties: readonly Beside[], guards: readonly Beside[]) {
-  const { facts } = solved;
-  // While a height of the string is at the casing's top, the discharge is as deep below that.
-  const depthAt = (height: Metres): Metres => height - facts.well.casingHeight;
+function downOf(
+  job: Job,
+  way: WayUp,
+  { from, to }: { readonly from: Metres; readonly to: Metres },
+  { ties, guards }: { readonly ties: readonly Beside[]; readonly guards: readonly Beside[] },
+) {
+  const { facts } = job.solved;
   return {
-    from: depthAt(from),
-    to: depthAt(to),
+    from: depthAt(facts, from),
+    to: depthAt(facts, to),
     ties: { count: ties.length, every: facts.string.ties },
     guards: guards.length,
-    hook: { from: hookAt(solved, depthAt(from)), to: hookAt(solved, depthAt(to)) },
+    hook: hookBetween(job, way, from, to),
   };
+}
+
+/** While a height of the string is at the casing's top, the discharge is as deep below that. */
+function depthAt({ well }: Job['solved']['facts'], height: Metres): Metres {
+  return height - well.casingHeight;
+}
+
+/** @param joined  at the end the next length stands on top already */
+function hookBetween(
+  { solved }: Job,
+  { further }: WayUp,
+  from: Metres,
+  to: Metres,
+  { joined = false } = {},
+): OnTheHook {
+  const { facts } = solved;
+  const whole = dischargeDepth(facts.pump) - suspensionDepth(facts);
+  const ends = [...further.map(({ height }) => height), whole];
+  const above = (height: Metres, next: boolean): Metres =>
+    Math.max((ends.find((end) => (next ? end > height + SHORT : end > height - SHORT)) ?? whole) - height, 0);
+  const at = (height: Metres, next: boolean) =>
+    withStanding(solved, hookAt(solved, depthAt(facts, height)), above(height, next));
+  return onTheHook(solved, at(from, true), at(to, joined));
 }
 
 function lowerStep(job: Job, way: WayUp, from: Metres, to: Metres, last = false): readonly Draft[] {
   const { ties, guards } = onTheWay(way, from, to, last);
   if (to - from < SHORT && ties.length === 0 && guards.length === 0) return [];
   return [
-    step('lower', downOf(job, from, to, ties, guards), {
+    step('lower', downOf(job, way, { from, to }, { ties, guards }), {
       puts: [...ties, ...guards].map(({ key }) => key),
       about: ['dropPipe', 'tie', 'guard'],
       cautions: ['lifting'],
@@ -113,7 +140,7 @@ function sectionsStep(
   return step(
     'sections',
     {
-      ...downOf(job, from, to, ties, guards),
+      ...downOf(job, way, { from, to }, { ties, guards }),
       count: run.length,
       longest: Math.max(...cuts),
       shortest: Math.min(...cuts),

@@ -8,6 +8,16 @@ export function startSteps({ solved }: Job, kind: Kind): readonly Draft[] {
   const open = house.kind === 'open tank';
   const dug = kind === 'new' && top.kind === 'pitless';
   return [
+    // Its air can be read only while it is empty: so it is once the house has been drained for the pulling.
+    ...(kind === 'replace' && !open
+      ? [
+          step(
+            'tank',
+            { precharge: house.precharge, cutIn: house.cutIn, stands: true },
+            { about: ['tank'], view: 'house', cautions: ['pressure'] },
+          ),
+        ]
+      : []),
     step(
       'firstRun',
       { open, phase: pump.phase },

@@ -3,10 +3,21 @@ import type { Facts, RopeFacts } from '../facts.ts';
 import type { CubicMetres, Metres, Newtons, Pascals, Ratio, Volts } from '../si.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
 
-/** What hangs on the hook at two depths of the pump: both null while nobody knows what the pump weighs. */
+/** Who or what holds a load; `unknown` while nobody knows what the pump weighs. */
+export type Holder = 'unknown' | 'twoPeople' | 'wheel' | 'hoist' | 'machine' | 'threaded';
+
+/** What hangs on the hook when a step begins and when it ends: null while nobody knows what the pump weighs. */
 export interface OnTheHook {
   readonly from: Newtons | null;
   readonly to: Newtons | null;
+  /** What the gear is chosen for: the most that this string comes to, and not what happens to hang at the moment. */
+  readonly gear: Newtons | null;
+  /** Pipe that is screwed together length by length. */
+  readonly threaded: boolean;
+  /** Of the gear's load. */
+  readonly holder: Holder;
+  /** What two people hold, as an orientation. */
+  readonly two: Newtons;
 }
 
 /** One way down, from one place of the pump's discharge to another. */
@@ -31,15 +42,15 @@ export interface StepNumbers {
     readonly widest: Metres;
   };
   readonly layOut: { readonly coil: boolean; readonly pipe: Metres };
-  readonly houseShut: object;
+  readonly houseShut: { readonly open: boolean };
   readonly openTop: { readonly kind: Facts['top']['kind'] };
   readonly unseat: {
     readonly kind: Facts['top']['kind'];
     readonly liftPipe: Metres | null;
-    readonly hook: Newtons | null;
+    readonly hook: OnTheHook;
   };
-  readonly pull: { readonly hook: Newtons | null };
-  readonly sound: { readonly depth: Metres; readonly motorBottom: Metres };
+  readonly pull: { readonly hook: OnTheHook };
+  readonly sound: { readonly depth: Metres; readonly motorBottom: Metres; readonly casingHeight: Metres };
   readonly trench: { readonly outlet: Metres };
   readonly hole: { readonly outlet: Metres; readonly fromCasingTop: Metres };
   readonly adapterBody: object;
@@ -71,28 +82,40 @@ export interface StepNumbers {
     readonly way: 'barb' | 'thread';
     readonly clamps: number;
     readonly arrestor: Metres | null;
+    /** Guards come on this string: such as are of one piece are slid on now. */
+    readonly guards: boolean;
     readonly section: Metres | null;
   };
-  readonly lift: { readonly hook: Newtons | null; readonly rigid: boolean };
+  readonly lift: { readonly hook: OnTheHook };
   readonly lower: Down;
   readonly sections: Down & { readonly count: number; readonly longest: Metres; readonly shortest: Metres };
   readonly valve: { readonly height: Metres; readonly arrow: Facts['string']['arrow']; readonly clamps: number | null };
   readonly probe: { readonly depth: Metres; readonly overIntake: Metres };
-  readonly topJoint: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: Newtons | null };
+  readonly topJoint: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: OnTheHook };
   readonly seat: {
     readonly outlet: Metres;
     readonly liftPipe: Metres | null;
+    /** Up the lift-out pipe, from its lower end to where it meets the casing's top once the adapter is seated. */
+    readonly mark: Metres;
     readonly thread: string;
-    readonly hook: Newtons | null;
+    readonly hook: OnTheHook;
   };
-  readonly seal: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: Newtons | null };
-  readonly aboveSeal: object;
+  readonly seal: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: OnTheHook };
+  readonly aboveSeal: {
+    /** The line stands there already, and its union is closed again. */
+    readonly rejoins: boolean;
+  };
   readonly ropeTied: { readonly tied: RopeFacts['tied']; readonly kind: Facts['top']['kind'] };
   readonly capSplice: { readonly joints: number; readonly gauge: WireSize; readonly cap: boolean };
   readonly cap: object;
   readonly riser: { readonly way: 'barb' | 'socket' | 'thread' };
   readonly tankTee: { readonly relief: boolean; readonly drive: boolean };
-  readonly tank: { readonly precharge: Pascals; readonly cutIn: Pascals };
+  readonly tank: {
+    readonly precharge: Pascals;
+    readonly cutIn: Pascals;
+    /** It is there already, drained with the house. */
+    readonly stands: boolean;
+  };
   readonly openTank: object;
   readonly boxes: { readonly box: 'controlBox' | 'drive' | null; readonly relay: boolean; readonly phase: 1 | 3 };
   readonly firstRun: { readonly open: boolean; readonly phase: 1 | 3 };

@@ -5,7 +5,7 @@ import { solve, type Plan, type Solution } from '../../../src/model/index.ts';
 import { graphOf } from '../../../src/model/string/graph/graph.ts';
 import { orderOfWork } from '../../../src/model/work/orderOfWork.ts';
 import type { Kind, Step, StepId } from '../../../src/model/work/step.ts';
-import { feet, toFeet } from '../../../src/model/units.ts';
+import { feet, toFeet, toPoundsForce } from '../../../src/model/units.ts';
 import { anyPlan } from '../../plans/anyPlan.ts';
 import { planOf, rockWell, sample, SAMPLES } from '../../plans/build.ts';
 import { anyString } from '../string/anyString.ts';
@@ -107,6 +107,16 @@ describe('the order that the trade keeps', () => {
     before(ids(rockWell({ top: { kind: 'seal' } })), 'lower', 'seal', 'aboveSeal', 'line', 'conduit', 'capSplice');
     expect(ids(rockWell({ top: { kind: 'seal' } }))).not.toContain('trench');
   });
+  test('a rope is tied to the eye under a seal before the seal sits on the casing', () => {
+    const rope = { material: 'polypropylene', diameter: '1/4 in', tied: 'casing hook' };
+    before(ids(rockWell({ top: { kind: 'seal' }, rope })), 'lower', 'ropeTied', 'seal');
+  });
+  test('tee and plug of a seal come off with the old string and on again, and the empty tank’s air is looked at', () => {
+    const sealed = rockWell({ top: { kind: 'seal' } });
+    before(ids(sealed, 'replace'), 'houseShut', 'unseat', 'seal', 'aboveSeal', 'capSplice', 'tank', 'firstRun');
+    expect(work(solve(sealed), 'replace').there).toEqual(expect.arrayContaining(['union', 'buriedLine', 'tank']));
+    expect(ids(sealed, 'replace')).not.toContain('line');
+  });
   test('an old string’s trench, adapter and house stay as they are', () => {
     const of = work(solve(rockWell()), 'replace');
     expect(of.there).toEqual(expect.arrayContaining(['casing/0', 'pitlessAdapter', 'buriedLine', 'conduit', 'tank']));
@@ -139,6 +149,65 @@ test('what hangs on the hook grows on the way down and ends at what is said of t
     .at(-1)!;
   expect(last.hook.to!).toBeCloseTo(onSeal.values.hangLoadLowering!, 6);
   expect(last.to).toBeCloseTo(onSeal.values.pumpDischargeDepth!, 9);
+});
+
+test('rigid pipe that stands over the casing hangs on the hook too', () => {
+  const hookOf = (plan: Plan) => {
+    const lift = steps(plan).find((each) => each.id === 'lift');
+    return lift?.id === 'lift' ? lift.numbers.hook : null;
+  };
+  const flexible = hookOf(rockWell())!;
+  const rigid = hookOf(rockWell({ dropPipe: STEEL }))!;
+  expect([flexible.threaded, rigid.threaded]).toEqual([false, true]);
+  // 21 ft of 1-1/4 in schedule 40 steel at 2.27 lb/ft (ASME B36.10), and less than a foot of nipple and valve below it.
+  const more = toPoundsForce(rigid.from! - flexible.from!);
+  expect([more > 21 * 2.26, more < 22 * 2.28]).toEqual([true, true]);
+  // Gear is chosen for what the string comes to when it has to be drawn again.
+  expect(flexible.gear).toBeCloseTo(solve(rockWell()).values.hangLoadAtRest!, 6);
+});
+
+test('what holds a string is judged as the rule of the hanging load judges it', () => {
+  const variants = {
+    twoPeople: 'twoCanHold',
+    wheel: 'needsWheel',
+    hoist: 'needsHoist',
+    machine: 'needsMachine',
+    threaded: 'threaded',
+  };
+  const deep = { power: '3 hp', curve: { kind: 'generic', flow: '10 gpm' } };
+  const plans = ['50 ft', '140 ft', '190 ft'].flatMap((setting) => [
+    rockWell({ pump: { ...rockWell().pump, setting } }),
+    rockWell({ pump: { ...deep, setting }, dropPipe: { material: 'PE', size: '2 in', rating: '200 psi' } }),
+    rockWell({ pump: { ...deep, setting }, dropPipe: STEEL }),
+  ]);
+  const seen = plans.map((plan) => {
+    const solution = solve(plan);
+    const lift = steps(plan).find((each) => each.id === 'lift');
+    const holder = lift?.id === 'lift' ? lift.numbers.hook.holder : 'unknown';
+    const said = [...solution.findings, ...solution.atWork, ...solution.holding].find(
+      ({ rule }) => rule === 'PR-51',
+    )?.variant;
+    expect(holder === 'unknown' ? null : variants[holder]).toBe(said);
+    return holder;
+  });
+  expect(new Set(seen).size).toBeGreaterThan(3);
+});
+
+test('the pump’s weight being unknown, what hangs is unknown', () => {
+  const pump = { setting: '140 ft', curve: { kind: 'generic', flow: '10 gpm' } };
+  for (const each of steps(rockWell({ pump })))
+    if ('hook' in each.numbers)
+      expect(each.numbers.hook).toMatchObject({ from: null, to: null, gear: null, holder: 'unknown' });
+});
+
+test('one hears of pits while nobody said whether the top is in one, and of the coil where it is cut open', () => {
+  const cautionsOf = (plan: Plan, id: StepId) => steps(plan).find((each) => each.id === id)?.cautions;
+  expect(cautionsOf(rockWell(), 'measure')).toContain('pit');
+  expect(cautionsOf(rockWell({ well: { ...rockWell().well, inPit: false } }), 'measure')).not.toContain('pit');
+  expect(cautionsOf(rockWell(), 'layOut')).toContain('coil');
+  expect(cautionsOf(rockWell({ dropPipe: STEEL }), 'layOut')).not.toContain('coil');
+  for (const id of ['trench', 'hole', 'adapterBody', 'line', 'conduit'] as const)
+    expect(cautionsOf(rockWell(), id), id).toContain('digging');
 });
 
 test('nothing is told of a flowing well or of one in a pit but to stop', () => {
