@@ -1,7 +1,7 @@
 import { poundsForce } from '../../../model/units.ts';
 import type { liftingRules } from '../../../model/rules/lifting.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { LIFTING_CAUTION } from '../cautions.ts';
+import { LIFTING_CAUTION, OVERHEAD_CAUTION } from '../cautions.ts';
 
 export const short: ShortWords<typeof liftingRules> = {
   'PR-51': {
@@ -31,7 +31,7 @@ export const long: LongWords<typeof liftingRules> = {
     source: (show) =>
       `${show.hook(poundsForce(51))} a person: NIOSH Applications Manual, DHHS 94-110; team of two: from memory; ${show.hook(poundsForce(150))} and ${show.hook(poundsForce(300))}: common practice, no source`,
     why: 'A wet string pulled hand over hand hurts backs and hands, and one slip drops it.',
-    caution: `${LIFTING_CAUTION} Keep pipe and hoist away from power lines.`,
+    caution: `${LIFTING_CAUTION} ${OVERHEAD_CAUTION}`,
     messages: {
       threaded: () => 'Threaded pipe comes up length by length: a hoist and two pipe holders at any depth.',
       needsMachine: ({ load, most }, show) =>
