@@ -5,10 +5,14 @@ import { draw } from '../../src/draw/index.ts';
 import { readPlan, solve, withValue, type Plan, type Solution } from '../../src/model/index.ts';
 import { casingSeated } from '../../src/model/rules/casingDepth.ts';
 import type { Given } from '../../src/model/rules/rule.ts';
+import { orderOfWork } from '../../src/model/work/orderOfWork.ts';
+import type { Kind } from '../../src/model/work/step.ts';
 import { show } from '../../src/model/units.ts';
 import { en } from '../../src/words/en/index.ts';
 import { changeInFindings } from '../../src/words/sayFindings.ts';
 import { sayFinding, sayFix } from '../../src/words/sayJudgement.ts';
+import { work } from '../../src/words/en/work.ts';
+import { sayStep, sayStop } from '../../src/words/sayWork.ts';
 import { flat, SHEET } from '../draw/pictures.ts';
 import { rockWell } from '../plans/build.ts';
 import { sample, SAMPLES } from '../model/plan/sample.ts';
@@ -31,6 +35,14 @@ function drawn(solution: Solution): string[] {
   ];
 }
 
+function workOn(solution: Solution, kind: Kind): string[] {
+  const done = orderOfWork(solution, kind);
+  if (done.kind === 'stop') return [...sayStop(done, work)];
+  return done.steps.flatMap((each) =>
+    Object.values<string | readonly string[]>({ ...sayStep(each, work, show('us')) }).flat(),
+  );
+}
+
 const PLANS: readonly (readonly [string, unknown])[] = [
   ...SAMPLES.map((name) => [name, sample(name)] as const),
   ...[...SOUND, ...BAD].map(({ name, plan }) => [name, plan] as const),
@@ -45,6 +57,12 @@ describe('what nobody knows is "not known"', () => {
   test.each(PLANS.slice(0, 12))('on the drawing of %s', (_, plan) => {
     const bare = withValue(withValue(plan as Plan, 'water', { staticLevel: 'unknown' }), 'site', undefined);
     for (const one of [plan, bare]) expect(drawn(solved(one)).filter((text) => /\bunknown\b/i.test(text))).toEqual([]);
+  });
+
+  test.each(PLANS.slice(0, 12))('in the order of the work on %s', (_, plan) => {
+    const bare = withValue(withValue(plan as Plan, 'water', { staticLevel: 'unknown' }), 'house', {});
+    for (const kind of ['new', 'replace'] as const)
+      expect(workOn(solved(bare), kind).filter((text) => /\bunknown\b/i.test(text))).toEqual([]);
   });
 
   test('on the page that says how it is judged', () => {
