@@ -66,6 +66,12 @@ module.exports = {
       to: { dependencyTypes: ['npm', 'npm-dev', 'core'] },
     },
     {
+      name: 'sheet-knows-model-words-and-drawing',
+      severity: 'error',
+      from: { path: '^src/sheet' },
+      to: { path: '^src/(app|embed|cli|lib|files)' },
+    },
+    {
       name: 'files-know-the-model-only',
       comment: 'the bytes of a file, as the page and the command line get them',
       severity: 'error',

@@ -4,10 +4,14 @@ import { drawCommand } from './drawCommand.ts';
 import { EXIT, Unreadable, Unwritable } from './exits.ts';
 import { partsCommand } from './partsCommand.ts';
 import { print } from './print.ts';
+import { sheetCommand } from './sheetCommand.ts';
+import { stepsCommand } from './stepsCommand.ts';
 
 const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
 wellcut check PLAN.json [--json] [--choose]
 wellcut parts PLAN.json [--csv | --json] [--by kind|depth] [--replace]
+wellcut steps PLAN.json [--json] [--replace]
+wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] [--replace] [--date …]
 
 "-" is standard input or output. draw writes to standard output without -o.
 
@@ -26,6 +30,9 @@ parts lists all that the plan takes: each piece with its size and ends, what is 
 to fit, then what is used up, spares and tools; --replace leaves out what stands when an old pump is replaced. It exits
 1 where the work is not for an owner.
 
+steps tells the order of the work, step by step; sheet puts drawing, settings, findings, parts, steps with boxes, joints
+and cards on one sheet to print. A PDF is made by a Chromium that is there (CHROMIUM_PATH names one).
+
 check exits 0 without a danger, 1 with one. Both exit 2 when the plan or the command cannot be read, 3 for a mistake
 of ours, 4 when what was made cannot be written.
 A planning aid: local code and licensed practice decide.
@@ -35,11 +42,13 @@ async function run([command, ...args]: readonly string[]): Promise<number> {
   if (command === 'draw') return drawCommand(args);
   if (command === 'check') return checkCommand(args);
   if (command === 'parts') return partsCommand(args);
+  if (command === 'steps') return stepsCommand(args);
+  if (command === 'sheet') return sheetCommand(args);
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
     print(HELP);
     return command === undefined ? EXIT.unreadable : EXIT.good;
   }
-  throw new Unreadable(`there is no command "${command}"; use draw, check or parts\n\n${HELP}`);
+  throw new Unreadable(`there is no command "${command}"; use draw, check, parts, steps or sheet\n\n${HELP}`);
 }
 
 function explain(fault: unknown): number {

@@ -40,7 +40,7 @@ const FACTOR =
 
 describe('a unit is converted in src/model/units alone', () => {
   test('its factor to SI stands nowhere else', () => {
-    expect(spelledIn(FACTOR)).toEqual(['model/units/table.ts']);
+    expect(spelledIn(FACTOR)).toEqual(['model/units/factors.ts']);
   });
   test('and so do the degrees of Fahrenheit', () => {
     expect(spelledIn(/\* 1\.8 \+ 32|- 32\) [*/] /)).toEqual([]);

@@ -1,0 +1,151 @@
+/** The sheet to work from: its heads, its cards, and the joints of the string. */
+import type { Marked } from '../../model/work/tapeCard.ts';
+import type { Seal, Way } from '../../model/string/graph/piece.ts';
+import { parts } from './parts.ts';
+
+const ways: { readonly [By in Way['by']]: (way: Extract<Way, { by: By }>) => string } = {
+  thread: () => 'screwed together',
+  barb: ({ fittings, clamps }) => `pushed over a barb of ${fittings}, ${clamps} ${clamps === 1 ? 'clamp' : 'clamps'}`,
+  socket: () => 'glued',
+  slide: () => 'slid in',
+  rest: () => 'rests on it',
+  bolts: () => 'bolted',
+  clamp: () => 'clamped',
+  strap: () => 'strapped',
+  splice: ({ conductors }) => `spliced, ${conductors} wires`,
+  wires: () => 'wired',
+  plug: () => 'plugged in',
+  knot: () => 'tied',
+};
+
+/** How tight, in words; the maker's own figure goes before them. Common practice, no source. */
+const tightness: { readonly [By in Way['by']]: string } = {
+  thread: 'Hand-tight, then one to two turns more.',
+  barb: 'Pushed all the way on; clamps tight while warm, and again when cold.',
+  socket: 'Pushed in with a quarter turn and held; cured as its maker asks.',
+  slide: 'All the way down; no force.',
+  rest: 'Level; its bolts evenly, in turn.',
+  bolts: 'Evenly, in turn.',
+  clamp: 'So that it does not move by hand.',
+  strap: 'Snug, a little slack in the cable.',
+  splice: 'Each wire by itself; pull on it.',
+  wires: 'By a licensed electrician.',
+  plug: 'All the way in; its nut as its maker asks.',
+  knot: 'Pulled tight, slack above.',
+};
+
+const seals: Readonly<Record<NonNullable<Seal>, string>> = {
+  'thread sealant': 'tape and paste',
+  clamps: 'clamps',
+  cement: 'cement',
+  ring: 'rubber ring, greased',
+  gasket: 'gasket',
+  wrapping: 'heat-shrink',
+};
+
+const marks: Readonly<Record<Marked, string>> = {
+  checkValve: parts.checkValve.name,
+  torqueArrestor: parts.torqueArrestor.name,
+  splice: parts.splice.name,
+  probe: 'Probe',
+  guard: 'Guard',
+  tie: 'Tie',
+  coupling: parts.coupling.name,
+  hanging: 'Hangs as planned',
+};
+
+/** Pieces that no drawing names. */
+const pieces = {
+  bushing: 'Reducing bushing',
+  threadAdapter: 'Adapter, glued to threaded',
+  elbow: 'Elbow',
+  houseCable: 'Cable to the house',
+  probeWires: 'Wires of the probe',
+  relay: 'Dry-run relay',
+} as const;
+
+export const installSheet = {
+  title: 'Install sheet',
+  blanks: { customer: 'For', place: 'Place', who: 'Done by', when: 'Date' },
+  heads: {
+    settings: 'Settings',
+    findings: 'Found when this was made',
+    none: 'No danger, warning or note among what could be checked.',
+    open: 'Could not be checked',
+    assumed: 'Assumed: check each before you buy',
+    parts: 'Parts and lengths to cut',
+    steps: 'Order of the work',
+    joints: 'Every joint from the pump to the tank',
+    tape: 'Tape card',
+    start: 'First start',
+    cautions: 'What can hurt',
+  },
+  columns: {
+    expected: 'Expected',
+    measured: 'Measured',
+    done: 'Done',
+    what: 'What',
+    from: 'This',
+    to: 'in that',
+    way: 'How',
+    seal: 'Sealed by',
+    tight: 'How tight',
+    load: 'Hangs on it',
+    tape: 'Tape at the casing top',
+    hook: 'On the hook',
+    why: 'Why',
+    check: 'Check',
+    mistake: 'Usual mistake',
+  },
+  settings: {
+    staticLevel: 'Water at rest',
+    pumpingLevel: 'Water while pumping',
+    intake: 'Pump intake',
+    adapter: 'Outlet of the adapter',
+    frost: 'Frost',
+    bottom: 'Bottom of the well',
+    casingHeight: 'Casing over the ground',
+    dropPipe: 'Drop pipe to cut',
+    cable: 'Cable in the well',
+    liftPipe: 'Lift-out pipe',
+    switch: 'Switch',
+    precharge: 'Air in the empty tank',
+    hook: 'On the hook, pipe full',
+    notKnown: 'not known',
+    above: (depth: string): string => `${depth} above ground`,
+    fromGround: 'Depths count from the ground.',
+  },
+  start: {
+    staticLevel: 'Water at rest before the start',
+    voltage: 'Voltage while running',
+    current: (said: boolean): string =>
+      said ? 'Amps while running, as the plate says' : 'Amps while running, from a table: the plate decides',
+    flow: 'Flow into a bucket at cut-in',
+    cutIn: 'Pump starts at',
+    cutOut: 'Pump stops at',
+    precharge: 'Air in the empty tank',
+    level: 'Water after an hour of running',
+    run: 'Shortest run at each start',
+    leak: 'Pressure lost in 30 minutes with the pump off',
+    none: 'none',
+    upTo: (most: string): string => `up to ${most}`,
+    between: (least: string, most: string): string => (least === most ? least : `${least} to ${most}`),
+  },
+  causes: [
+    'Flow too small, level as expected: a leak in the pipe, a valve upside down, or another pump than planned.',
+    'Level lower than expected: the well gives less than its report says. Close the valve a little and ask.',
+    'Amps too high: wrong voltage, wrong control box, sand, or a pump that rubs. Switch off.',
+    'Amps too low: the pump draws air or turns backward.',
+    'Pressure falls with the pump off: a joint, the adapter’s ring or the check valve leaks.',
+  ],
+  marks,
+  ways,
+  tightness,
+  seals,
+  pieces,
+  box: '☐',
+  page: (title: string): string => `${title}: install sheet`,
+  caution: 'A planning aid and not a licence. The local code, the makers’ instructions and licensed practice decide.',
+} as const;
+
+export type InstallSheetWords = typeof installSheet;
