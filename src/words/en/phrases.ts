@@ -19,6 +19,11 @@ export function toSpare(length: Metres, show: Show): string {
   return `${gap(Math.max(length, 0), show)} to spare`;
 }
 
+/** "12 psi short"; so little that it rounds to none is told without its figure. */
+export function wanting(amount: string): string {
+  return /^0(?:\.0+)? /.test(amount) ? 'just short' : `${amount} short`;
+}
+
 /** Of a level that is too deep already without pumping, today or in the dry season. */
 export function evenAtRest(dry: boolean): string {
   return dry ? 'in a dry season, even at rest,' : 'even at rest';

@@ -3,7 +3,7 @@ import type { adapterCoverRules } from '../../../model/rules/adapterCover.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { DIGGING_CAUTION } from '../cautions.ts';
-import { gap, toSpare } from '../phrases.ts';
+import { gap, toSpare, wanting } from '../phrases.ts';
 
 export const short: ShortWords<typeof adapterCoverRules> = {
   'PR-64': {
@@ -12,7 +12,7 @@ export const short: ShortWords<typeof adapterCoverRules> = {
     says: {
       covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       veryDeep: ({ measured }, show) => ({ title: 'Is the adapter really that deep?', amount: show.depth(measured) }),
-      shallow: ({ margin }, show) => ({ amount: `${gap(margin, show)} short` }),
+      shallow: ({ margin }, show) => ({ amount: wanting(gap(margin, show)) }),
     },
     limits: {
       cover: ({ least }, show) => `${gap(least, show)} of cover`,

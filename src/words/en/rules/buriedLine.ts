@@ -1,3 +1,4 @@
+import { wanting } from '../phrases.ts';
 import { either, psi } from '../../../model/units.ts';
 import type { buriedLineRules } from '../../../model/rules/buriedLine.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
@@ -15,11 +16,11 @@ export const short: ShortWords<typeof buriedLineRules> = {
       }),
       bearsPump: ({ rating, reach }, show) => ({ amount: `${show.pressure(rating - reach)} to spare` }),
       relieved: () => ({ amount: 'with its relief valve' }),
-      weak: ({ rating, least }, show) => ({ amount: `${show.pressure(least - rating)} short` }),
-      weakForSwitch: ({ rating, asked }, show) => ({ amount: `${show.pressure(asked - rating)} short` }),
+      weak: ({ rating, least }, show) => ({ amount: wanting(show.pressure(least - rating)) }),
+      weakForSwitch: ({ rating, asked }, show) => ({ amount: wanting(show.pressure(asked - rating)) }),
       bursts: ({ rating, reach }, show) => ({
         title: 'The pump can burst the line to the house',
-        amount: `${show.pressure(reach - rating)} short`,
+        amount: wanting(show.pressure(reach - rating)),
       }),
     },
     limits: {},

@@ -3,7 +3,7 @@ import type { casingDepthRules } from '../../../model/rules/casingDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, level, toSpare } from '../phrases.ts';
+import { gap, level, toSpare, wanting } from '../phrases.ts';
 
 export const short: ShortWords<typeof casingDepthRules> = {
   'PR-35': {
@@ -17,7 +17,7 @@ export const short: ShortWords<typeof casingDepthRules> = {
       }),
       shallow: ({ by, margin }, show) => ({
         title: by === 'grout' ? 'The seal round the casing is shallow' : 'The casing is shallow',
-        amount: `${gap(margin, show)} short`,
+        amount: wanting(gap(margin, show)),
       }),
     },
     limits: {},
@@ -29,7 +29,7 @@ export const short: ShortWords<typeof casingDepthRules> = {
       seated: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       barelySeated: ({ margin }, show) => ({
         title: 'The casing is barely seated in rock',
-        amount: `${gap(margin, show)} short`,
+        amount: wanting(gap(margin, show)),
       }),
       notInRock: () => ({ title: 'The casing does not reach firm rock', amount: 'not in rock' }),
       belowLevel: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
@@ -38,7 +38,7 @@ export const short: ShortWords<typeof casingDepthRules> = {
       aboveLevel: shortOfLevel,
       nearRest: ({ margin }, show) => ({
         title: 'The casing ends too near the water at rest',
-        amount: `${gap(margin, show)} short`,
+        amount: wanting(gap(margin, show)),
       }),
       dependsOnLevel: ({ turn }, show) => ({
         title: 'Whether the casing ends low enough',
@@ -100,7 +100,7 @@ export const long: LongWords<typeof casingDepthRules> = {
 };
 
 function shortOfLevel({ margin }: { margin: Metres }, show: Show) {
-  return { title: 'The casing ends too near the pumping level', amount: `${gap(margin, show)} short` };
+  return { title: 'The casing ends too near the pumping level', amount: wanting(gap(margin, show)) };
 }
 
 function sealedBy(by: 'grout' | 'casing'): string {

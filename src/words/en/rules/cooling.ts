@@ -3,7 +3,7 @@ import type { Metres, MetresPerSecond, Watts } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { motorSize } from '../motorSizes.ts';
-import { gap, toSpare } from '../phrases.ts';
+import { gap, toSpare, wanting } from '../phrases.ts';
 
 export const short: ShortWords<typeof coolingRules> = {
   'PR-05': {
@@ -26,7 +26,7 @@ export const short: ShortWords<typeof coolingRules> = {
       fastEnough: ({ margin }, show) => ({ amount: `${show.slow(margin)} over the least` }),
       slowButSmall: slowIsEnough,
       smallMotorAnyway: slowIsEnough,
-      slow: ({ margin }, show) => ({ amount: `${show.slow(-margin)} short` }),
+      slow: ({ margin }, show) => ({ amount: wanting(show.slow(-margin)) }),
     },
     limits: {},
   },
@@ -81,5 +81,9 @@ function motorAndInflow({ motor, inflow }: { motor: Metres; inflow: Metres }, sh
 }
 
 function velocity({ measured, least }: { measured: MetresPerSecond; least: MetresPerSecond }, show: Show): string {
-  return `Water passes the motor at ${show.slow(measured)}; ${show.slow(least)} is the usual least.`;
+  const [flows, asked] = [measured, least].map(show.slow);
+  // Two figures that read the same tell nothing apart.
+  if (flows === asked && measured < least)
+    return `Water passes the motor just slower than the usual least of ${asked}.`;
+  return `Water passes the motor at ${flows}; ${asked} is the usual least.`;
 }

@@ -1,3 +1,4 @@
+import { wanting } from '../phrases.ts';
 import { wireName } from '../../../model/units.ts';
 import type { electricalRules } from '../../../model/rules/electrical.ts';
 import type { Amperes, Metres, Ratio } from '../../../model/si.ts';
@@ -30,9 +31,9 @@ export const short: ShortWords<typeof electricalRules> = {
       carries: ({ margin }, show) => ({ amount: `${show.current(margin)} to spare` }),
       hotTerminalsOnly: ({ margin }, show) => ({
         title: 'The wire fits hot terminals only',
-        amount: `${show.current(-margin)} short`,
+        amount: wanting(show.current(-margin)),
       }),
-      tooThin: ({ margin }, show) => ({ amount: `${show.current(-margin)} short` }),
+      tooThin: ({ margin }, show) => ({ amount: wanting(show.current(-margin)) }),
     },
     limits: {},
   },

@@ -4,17 +4,17 @@ import type { CubicMetresPerSecond, MetresPerSecond, Pascals, Ratio } from '../.
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, Short, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
-import { capital } from '../phrases.ts';
+import { capital, wanting } from '../phrases.ts';
 
 export const short: ShortWords<typeof pipeRules> = {
   'PR-18': {
     broken: 'The drop pipe is too weak for the pump',
     holds: 'The drop pipe holds the pump’s pressure',
     says: {
-      weakerThanPump: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} short` }),
+      weakerThanPump: ({ margin }, show) => ({ amount: wanting(show.pressure(-margin)) }),
       threadsWeakerThanPump: ({ margin }, show) => ({
         title: 'The threaded drop pipe is too weak for the pump',
-        amount: `${show.pressure(-margin)} short`,
+        amount: wanting(show.pressure(-margin)),
       }),
       threadedSocketPipe: ({ material }) => ({
         title: `This ${material} is made for sockets`,
@@ -149,7 +149,7 @@ export const long: LongWords<typeof pipeRules> = {
 };
 
 function below({ margin }: { margin: Pascals }, show: Show): Short {
-  return { title: 'The drop pipe is below the usual rating', amount: `${show.pressure(-margin)} short` };
+  return { title: 'The drop pipe is below the usual rating', amount: wanting(show.pressure(-margin)) };
 }
 
 interface AtCutOut {

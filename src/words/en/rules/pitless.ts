@@ -4,7 +4,7 @@ import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { DIGGING_CAUTION } from '../cautions.ts';
-import { gap, toSpare } from '../phrases.ts';
+import { gap, toSpare, wanting } from '../phrases.ts';
 
 export const short: ShortWords<typeof pitlessRules> = {
   'PR-19': {
@@ -24,7 +24,7 @@ export const short: ShortWords<typeof pitlessRules> = {
       inFrost: ({ measured, asked }, show) => ({ amount: `${gap(asked - measured, show)} too high` }),
       closeToFrost: ({ margin }, show) => ({
         title: 'The pitless adapter is close to the frost',
-        amount: `${gap(margin, show)} short`,
+        amount: wanting(gap(margin, show)),
       }),
     },
     limits: { belowFrost: ({ asked }, show) => `${gap(asked, show)} below frost` },

@@ -1,3 +1,4 @@
+import { wanting } from '../phrases.ts';
 import type { ropeRules } from '../../../model/rules/rope.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { LIFTING_CAUTION } from '../cautions.ts';
@@ -22,7 +23,7 @@ export const short: ShortWords<typeof ropeRules> = {
       strong: ({ margin }, show) => ({ amount: `${show.hook(margin)} to spare` }),
       weak: ({ margin }, show) => ({
         title: 'The rope is too weak for the string',
-        amount: `${show.hook(-margin)} short`,
+        amount: wanting(show.hook(-margin)),
       }),
     },
     limits: {},

@@ -3,7 +3,7 @@ import type { Metres, Pascals } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
-import { span } from '../phrases.ts';
+import { span, wanting } from '../phrases.ts';
 
 export const short: ShortWords<typeof tankRules> = {
   'PR-44': {
@@ -12,10 +12,10 @@ export const short: ShortWords<typeof tankRules> = {
     says: {
       strongEnough: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
       relieved: () => ({ amount: 'relief valve fitted' }),
-      noRelief: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} over` }),
+      noRelief: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} over its rating` }),
       reliefUnknown: ({ margin }, show) => ({
         title: 'Does a relief valve guard the tank?',
-        amount: `${show.pressure(-margin)} over`,
+        amount: `${show.pressure(-margin)} over its rating`,
       }),
     },
     limits: {},
@@ -32,16 +32,16 @@ export const short: ShortWords<typeof tankRules> = {
       }),
       reachesLate: ({ spare }, show) => ({
         title: 'The pump reaches cut-out late',
-        amount: `${show.pressure(-spare)} short`,
+        amount: wanting(show.pressure(-spare)),
       }),
       opensLate: ({ turn }, show) => ({
         title: 'The pump reaches cut-out late',
         amount: `only above ${show.depth(turn)}`,
       }),
-      neverReaches: ({ spare }, show) => ({ amount: `${show.pressure(-spare)} short` }),
+      neverReaches: ({ spare }, show) => ({ amount: wanting(show.pressure(-spare)) }),
       mayNeverReach: ({ spare }, show) => ({
         title: 'The pump may never reach cut-out',
-        amount: `a weak one ${show.pressure(-spare)} short`,
+        amount: `a weak one ${wanting(show.pressure(-spare))}`,
       }),
       hangsBelowItsLift: belowItsLift,
       probeBelowItsLift: belowItsLift,

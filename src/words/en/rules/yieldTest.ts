@@ -1,3 +1,4 @@
+import { wanting } from '../phrases.ts';
 import type { yieldTestRules } from '../../../model/rules/yieldTest.ts';
 import type { Seconds } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
@@ -9,7 +10,7 @@ export const short: ShortWords<typeof yieldTestRules> = {
     holds: 'The well was tested for some hours',
     says: {
       longEnough: ({ measured }, show) => ({ amount: show.time(measured) }),
-      short: ({ margin }, show) => ({ amount: `${show.time(-margin)} short` }),
+      short: ({ margin }, show) => ({ amount: wanting(show.time(-margin)) }),
     },
     limits: {},
   },
