@@ -23,8 +23,10 @@ import { styleOf } from './style.ts';
 import { table } from './table.ts';
 
 export interface SheetOptions {
-  /** Default: letter, or A4 where the plan is metric. */
+  /** Default: letter. */
   readonly paper?: Paper;
+  /** The reader's; default: those of the plan. */
+  readonly units?: 'us' | 'metric';
   /** As `orderOfWork` takes it. */
   readonly kind?: Kind;
   /** One page: the drawing, the settings and what was found. */
@@ -35,11 +37,11 @@ export interface SheetOptions {
 
 export function installSheetHtml(solution: Solution, options: SheetOptions = {}): string {
   const { facts } = solution;
-  const units = show(facts.units);
+  const units = show(options.units ?? facts.units);
   const { paper = LETTER, short = false, date = facts.date ?? undefined } = options;
   const title = facts.title === '' ? words.title : words.page(facts.title);
   const body: Content[] = [
-    drawing(solution, paper),
+    drawing(solution, paper, units),
     element('h1', {}, facts.title === '' ? words.title : facts.title),
     ...(facts.place === '' ? [] : [element('p', {}, facts.place)]),
     blanks(date),
@@ -66,8 +68,8 @@ export function installSheetHtml(solution: Solution, options: SheetOptions = {})
 }
 
 /** On a page of its own, to the scale that it states. */
-function drawing(solution: Solution, paper: Paper): Markup {
-  const svg = toSvg(draw(solution, { paper, theme: 'print', caption: true, units: solution.facts.units }));
+function drawing(solution: Solution, paper: Paper, { units }: Show): Markup {
+  const svg = toSvg(draw(solution, { paper, theme: 'print', caption: true, units }));
   return element('div', { class: 'drawing' }, raw(svg.replace(/^<\?xml[^>]*\?>\s*/, '')));
 }
 
@@ -79,7 +81,7 @@ function blanks(date: string | undefined): Markup {
 
 /** What was found, what could not be checked, and what is assumed: nobody works from a sheet that hides them. */
 function found(solution: Solution, units: Show): readonly Markup[] {
-  const { findings, assumed, facts } = solution;
+  const { findings, assumed } = solution;
   const offered = fixesOf(solution.plan, solution);
   const open = lackingIn(solution);
   const { heads } = words;
@@ -117,7 +119,7 @@ function found(solution: Solution, units: Show): readonly Markup[] {
       ? []
       : [
           element('h2', {}, heads.assumed),
-          element('ul', { class: 'two' }, ...assumed.map((each) => element('li', {}, sayAssumed(each, facts.units)))),
+          element('ul', { class: 'two' }, ...assumed.map((each) => element('li', {}, sayAssumed(each, units.units)))),
         ]),
   ];
 }

@@ -110,3 +110,20 @@ test('where the face cannot be fetched, no PNG in a wrong one is saved, and the 
   await expect(page.getByText('This browser could not make that picture.')).toBeVisible();
   await expect(page.getByRole('button', { name: /^SVG / })).toBeVisible();
 });
+
+test('the install sheet is one press away, and opens without a network and without a script', async ({ page }) => {
+  await openSample(page);
+  const opener = page.getByRole('button', { name: /^Save picture/ });
+  if (!(await opener.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
+  await opener.click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: /^Install sheet/ }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('tamarack-ridge-cabin-install-sheet.html');
+  const html = await readFile(await download.path(), 'utf8');
+  expect(html).toContain('<title>Tamarack Ridge cabin: install sheet</title>');
+  for (const head of ['Settings', 'Parts and lengths to cut', 'Order of the work', 'Tape card', 'First start'])
+    expect(html).toContain(`<h2>${head}</h2>`);
+  expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+});
