@@ -58,11 +58,13 @@ function asItIs(words: string): string {
 /** On one line; else one sentence a line, rather than the last word alone; else as it comes. */
 export function subtitleLines(
   solution: Solution,
-  { words, units }: WordedView,
+  { words, units, sheet }: WordedView,
   width: number,
   type: Measure,
 ): readonly string[] {
-  const sentences = subtitleOf(solution, words, unbroken(units), hold);
+  const [well, depths] = subtitleOf(solution, words, unbroken(units), hold);
+  // In the house heights count from its floor, as its own frame says.
+  const sentences = sheet === 'house' ? [well] : [well, depths];
   const lines = type.wrap(sentences.join(' '), width, 13, 2);
   if (lines.length === 1) return lines;
   return sentences.every((each) => type.width(each, 13) <= width) ? sentences : lines;
