@@ -9,6 +9,7 @@ import { csvLine } from './csv.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { print } from './print.ts';
 import { readInput } from './readInput.ts';
+import { standing } from './standing.ts';
 import { wrapped } from './wrapped.ts';
 
 /** `wellcut parts PLAN.json [--csv | --json] [--by kind|depth] [--replace]`: all that the plan takes. */
@@ -30,7 +31,8 @@ export function partsCommand(args: readonly string[]): number {
   if (csv && json) throw new Unreadable('--csv and --json: choose one of them');
   if (by !== 'kind' && by !== 'depth') throw new Unreadable(`--by is "${by}"; use kind or depth`);
   const plan = readInput(path);
-  const list = partsList(solve(plan), replace ? 'replace' : undefined);
+  const solution = solve(plan);
+  const list = partsList(solution, replace ? 'replace' : undefined);
   const shown = show(plan.units ?? 'us');
   if (list.kind === 'stop') {
     print(
@@ -41,7 +43,13 @@ export function partsCommand(args: readonly string[]): number {
     return EXIT.danger;
   }
   const lines = by === 'depth' ? byDepth(list.lines) : list.lines;
-  print(json ? asJson(list.kind, lines, shown) : csv ? asCsv(lines, shown) : asText(plan, lines, by, shown));
+  print(
+    json
+      ? asJson(list.kind, lines, shown)
+      : csv
+        ? asCsv(lines, shown)
+        : `${standing(solution).join('\n')}\n${asText(plan, lines, by, shown)}`,
+  );
   return EXIT.good;
 }
 

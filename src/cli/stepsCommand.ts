@@ -10,6 +10,8 @@ import { print } from './print.ts';
 import { readInput } from './readInput.ts';
 import { wrapped } from './wrapped.ts';
 
+import { standing } from './standing.ts';
+
 /** `wellcut steps PLAN.json [--json] [--replace]`: the order of the work. */
 export function stepsCommand(args: readonly string[]): number {
   const { values, positionals } = parseArgs({
@@ -41,11 +43,12 @@ export function stepsCommand(args: readonly string[]): number {
     ...step.cautions.flatMap((each) => wrapped(`! ${each}`, 100, '       ')),
     ...step.does.flatMap((each) => wrapped(each, 100, '       ')),
     ...step.onTheHook.flatMap((each) => wrapped(each, 100, '       ')),
+    ...wrapped(step.assumed, 100, '       '),
     ...wrapped(`${why}: ${step.why}`, 100, '       '),
     ...(step.check.length === 0 ? [] : wrapped(`${check}: ${step.check.join(' ')}`, 100, '       ')),
     ...wrapped(`${mistake}: ${step.mistake}`, 100, '       '),
     '',
   ]);
-  print(`${[...lines.slice(1), ...wrapped(installSheet.caution, 100, '')].join('\n')}\n`);
+  print(`${[...standing(solution), ...lines.slice(1), ...wrapped(installSheet.caution, 100, '')].join('\n')}\n`);
   return EXIT.good;
 }

@@ -1,4 +1,5 @@
 /** Tape card and start-up card: expected beside what is measured. */
+import type { Metres } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { startCard } from '../model/work/startCard.ts';
@@ -22,8 +23,10 @@ export function startTable(solution: Solution, words: InstallSheetWords, show: S
   const card = startCard(solution);
   const say = words.start;
   const unknown = words.settings.notKnown;
+  const level = (depth: Metres): string =>
+    say.fromBoth(show.depth(depth), show.length(depth + solution.facts.well.casingHeight));
   const rows: [string, string][] = [
-    [say.staticLevel, card.staticLevel === null ? unknown : show.depth(card.staticLevel)],
+    [say.staticLevel, card.staticLevel === null ? unknown : level(card.staticLevel)],
     [say.voltage, show.voltage(card.voltage)],
     [
       say.current(card.current?.said === true),
@@ -37,7 +40,7 @@ export function startTable(solution: Solution, words: InstallSheetWords, show: S
           [say.cutIn, show.pressure(card.switch.cutIn)],
           [say.cutOut, show.pressure(card.switch.cutOut)],
         ] satisfies [string, string][])),
-    [say.level, card.pumpingLevel === null ? unknown : show.depth(card.pumpingLevel)],
+    [say.level, card.pumpingLevel === null ? unknown : level(card.pumpingLevel)],
     [say.run, show.time(card.leastRun)],
     ...(card.switch === null ? [] : ([[say.leak, say.none]] satisfies [string, string][])),
   ];

@@ -47,7 +47,7 @@ export function installSheetHtml(solution: Solution, options: SheetOptions = {})
     blanks(date),
     element('p', { class: 'caution' }, words.caution),
     element('h2', {}, words.heads.settings),
-    settingsTable(solution, words, units),
+    settingsTable(solution, words, units, kindOf(solution, options)),
     ...found(solution, units),
     ...(short ? [] : whole(solution, options.kind, units)),
   ];
@@ -68,6 +68,11 @@ export function installSheetHtml(solution: Solution, options: SheetOptions = {})
 }
 
 /** On a page of its own, to the scale that it states. */
+function kindOf(solution: Solution, { kind }: SheetOptions): Kind {
+  const done = orderOfWork(solution, kind);
+  return done.kind === 'stop' ? 'new' : done.kind;
+}
+
 function drawing(solution: Solution, paper: Paper, { units }: Show): Markup {
   const svg = toSvg(draw(solution, { paper, theme: 'print', caption: true, units }));
   return element('div', { class: 'drawing' }, raw(svg.replace(/^<\?xml[^>]*\?>\s*/, '')));
@@ -110,8 +115,8 @@ function found(solution: Solution, units: Show): readonly Markup[] {
             'ul',
             {},
             ...open.map((each) => {
-              const { missing, unchecked } = sayLacking(each, en, units);
-              return element('li', {}, `${missing}: ${unchecked}`);
+              const { missing } = sayLacking(each, en, units);
+              return element('li', {}, missing);
             }),
           ),
         ]),
@@ -157,7 +162,7 @@ function whole(solution: Solution, kind: Kind | undefined, units: Show): readonl
   ];
 }
 
-function stepBox({ title, does, why, check, mistake, onTheHook, cautions }: SaidStep, number: number): Markup {
+function stepBox({ title, does, why, check, mistake, onTheHook, cautions, assumed }: SaidStep, number: number): Markup {
   const { columns } = words;
   return element(
     'div',
@@ -166,6 +171,7 @@ function stepBox({ title, does, why, check, mistake, onTheHook, cautions }: Said
     ...cautions.map((each) => element('p', { class: 'caution' }, each)),
     element('ol', {}, ...does.map((each) => element('li', {}, each))),
     ...onTheHook.map((each) => element('p', {}, each)),
+    ...(assumed === '' ? [] : [element('p', { class: 'note' }, assumed)]),
     element('p', { class: 'note' }, `${columns.why}: ${why}`),
     ...(check.length === 0 ? [] : [element('p', {}, `${columns.check}: ${check.join(' ')}`)]),
     element('p', { class: 'note' }, `${columns.mistake}: ${mistake}`),

@@ -1,11 +1,21 @@
 /** The depths, lengths and pressures that the work is done by. */
-import type { Metres } from '../model/si.ts';
+import type { Metres, Newtons } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
+import { gearRating } from '../model/work/hook.ts';
+import type { Kind } from '../model/work/step.ts';
 import type { Show } from '../model/units.ts';
 import type { InstallSheetWords } from '../words/en/installSheet.ts';
 import { element, type Markup } from './html.ts';
 
-export function settingsTable({ facts, values }: Solution, { settings: say }: InstallSheetWords, show: Show): Markup {
+export function settingsTable(
+  solution: Solution,
+  { settings: say }: InstallSheetWords,
+  show: Show,
+  kind: Kind,
+): Markup {
+  const { facts, values } = solution;
+  const gear = gearRating(solution, kind);
+  const load = (value: Newtons | null): string => (value === null ? say.notKnown : show.hook(value));
   const level = (depth: Metres | null): string =>
     depth === null ? say.notKnown : depth < 0 ? say.above(show.depth(-depth)) : show.depth(depth);
   const length = (value: number | null): string => (value === null ? say.notKnown : show.length(value));
@@ -27,7 +37,9 @@ export function settingsTable({ facts, values }: Solution, { settings: say }: In
           [say.precharge, show.pressure(house.precharge)],
         ] satisfies [string, string][])
       : []),
-    [say.hook, values.hangLoadDry === null ? say.notKnown : show.hook(values.hangLoadDry)],
+    [say.hook, load(values.hangLoadAtRest)],
+    [say.clear, load(values.hangLoadDry)],
+    [say.gear, load(gear)],
   ];
   return element(
     'div',

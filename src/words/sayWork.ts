@@ -1,5 +1,6 @@
 /** A step of the work in words. */
 import type { OnTheHook, Step, Work } from '../model/work/step.ts';
+import { nameOfPath } from './en/plan/paths.ts';
 import type { Show } from '../model/units.ts';
 import type { StepWords } from './en/work/stepWords.ts';
 import type { work } from './en/work.ts';
@@ -13,6 +14,8 @@ export interface SaidStep extends StepWords {
   /** What hangs on the hook, and what holds it; empty where nothing hangs. */
   readonly onTheHook: readonly string[];
   readonly cautions: readonly string[];
+  /** Which choices that nobody made its figures rest on; empty where none. */
+  readonly assumed: string;
 }
 
 export function sayStep(step: Step, words: WorkWords, show: Show): SaidStep {
@@ -24,6 +27,7 @@ export function sayStep(step: Step, words: WorkWords, show: Show): SaidStep {
     ...say(step.numbers, show),
     onTheHook: 'hook' in step.numbers ? sayHook(step.id, step.numbers.hook, words, show) : [],
     cautions: step.cautions.map((caution) => words.cautions[caution]),
+    assumed: step.assumed.length === 0 ? '' : words.assumed(step.assumed.map(nameOfPath)),
   };
 }
 

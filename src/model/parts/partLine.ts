@@ -1,6 +1,6 @@
 /** One line of the parts list: what is bought, how much of it, and what it has to fit. */
 import type { Facts } from '../facts.ts';
-import type { CubicMetres, CubicMetresPerSecond, Metres, Pascals, Ratio, Volts, Watts } from '../si.ts';
+import type { CubicMetres, CubicMetresPerSecond, Metres, Newtons, Pascals, Ratio, Volts, Watts } from '../si.ts';
 import type { End, PieceKind } from '../string/graph/piece.ts';
 import type { PipeJoint } from '../tables/pipeMaterials.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
@@ -23,6 +23,13 @@ export type SupplyKind =
   | 'spareFitting'
   | 'spareSplice'
   | 'liftOutPipe'
+  | 'liftingPlug'
+  | 'pipeWheel'
+  | 'ropeHook'
+  | 'warningTape'
+  | 'clampMeter'
+  | 'junctionBox'
+  | 'boxForMotor'
   | 'holeSaw'
   | 'hoist'
   | 'pipeHolders'
@@ -62,18 +69,40 @@ export interface LineNumbers {
     readonly standard: string;
     /** Of rigid pipe: what it comes in. */
     readonly section: Metres | null;
+    /** One of its sections is cut, and threaded again. */
+    readonly cutSection: boolean;
   };
   readonly buriedLine: LineNumbers['dropPipe'];
   readonly torqueArrestor: { readonly bore: Metres; readonly pipe: Metres };
   readonly guard: { readonly bore: Metres; readonly pipe: Metres };
   readonly tie: { readonly every: Metres };
   readonly shroud: { readonly inside: Metres };
-  readonly splice: { readonly wires: number; readonly gauge: WireSize };
+  readonly splice: {
+    readonly wires: number;
+    readonly gauge: WireSize;
+    /** Of the motor's own lead, from its head up. */
+    readonly lead: Metres;
+  };
   readonly capSplice: { readonly wires: number; readonly gauge: WireSize };
   readonly cable: { readonly wires: number };
   readonly houseCable: { readonly wires: number };
   readonly rope: { readonly diameter: Metres | null };
-  readonly pitlessAdapter: { readonly casing: string; readonly steel: boolean };
+  readonly pitlessAdapter: {
+    readonly casing: string;
+    readonly steel: boolean;
+    /** Its body stays in the wall. */
+    readonly half: boolean;
+    /** What it has to bear: null while nobody knows what the pump weighs. */
+    readonly load: Newtons | null;
+  };
+  /** False for pipe that is measured by its outside: a barb need not fit its bore. */
+  readonly insertFitting: { readonly byInside: boolean };
+  readonly hoist: {
+    readonly rated: Newtons | null;
+    /** Of the hook over the ground, so that a length of rigid pipe with the pump hangs clear; null for a coil. */
+    readonly height: Metres | null;
+  };
+  readonly boxForMotor: { readonly power: Watts | null };
   readonly cap: { readonly outside: Metres; readonly known: boolean };
   readonly seal: { readonly inside: Metres; readonly known: boolean };
   readonly bond: { readonly outside: Metres };

@@ -3,6 +3,8 @@ import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import type { Piece, PieceKind } from '../string/graph/piece.ts';
 import { isLineEnd } from '../string/graph/fittings.ts';
+import { SPOOL } from '../string/graph/pieces.ts';
+import { motorHeadDepth } from '../string/pumpDepths.ts';
 import { isBarbed, PIPE_MATERIALS, type PipeJoint } from '../tables/pipeMaterials.ts';
 import { RIGID_SECTION } from '../string/lengths.ts';
 import { feet } from '../units.ts';
@@ -40,10 +42,14 @@ const bore = ({ bore: stretches }: Solved): Metres =>
   Math.min(...stretches.map(({ insideRadius }) => insideRadius)) * 2;
 const outside = ({ facts }: Solved): Metres => facts.well.casings[0]?.outsideDiameter ?? 0;
 
-function pipe(of: PipeFacts & { readonly sectionLength?: Metres | null }, joined: PipeJoint): LineNumbers['dropPipe'] {
+function pipe(
+  of: PipeFacts & { readonly sectionLength?: Metres | null },
+  joined: PipeJoint,
+  cutSection: boolean,
+): LineNumbers['dropPipe'] {
   const { rating, wallClass, standard } = of;
   const section = joined === 'barb' ? null : (of.sectionLength ?? RIGID_SECTION);
-  return { joined, rating, wallClass, standard, section };
+  return { joined, rating, wallClass, standard, section, cutSection };
 }
 
 const roundThePipe = (solved: Solved) => ({
@@ -77,7 +83,12 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
     ...IN_WELL,
     numbers: ({ facts }) => ({ flow: typeof facts.pump.flowLimiter === 'number' ? facts.pump.flowLimiter : null }),
   },
-  insertFitting: IN_WELL,
+  insertFitting: {
+    ...IN_WELL,
+    numbers: ({ facts }, { key }) => ({
+      byInside: (isOfLine(key) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe).standard === BARBED_STANDARD,
+    }),
+  },
   clamp: {
     ...IN_WELL,
     numbers: ({ facts }, { key }) => ({
@@ -91,10 +102,17 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
     cut: true,
     more: (cut, pieces, { facts: { dropPipe } }) =>
       isBarbed(dropPipe) ? ONE_JOINT_MORE : pieces * (dropPipe.sectionLength ?? RIGID_SECTION) - cut,
-    numbers: ({ facts }) => pipe(facts.dropPipe, PIPE_MATERIALS[facts.dropPipe.material].inWell),
+    numbers: ({ facts, values }) =>
+      pipe(facts.dropPipe, PIPE_MATERIALS[facts.dropPipe.material].inWell, isCutSection(facts, values.dropPipeToCut)),
   },
   torqueArrestor: { ...IN_WELL, numbers: roundThePipe },
-  splice: { ...WIRES, numbers: spliced },
+  splice: {
+    ...WIRES,
+    numbers: (solved, { bottom, top }) => ({
+      ...spliced(solved),
+      lead: motorHeadDepth(solved.facts.pump) - (top + bottom) / 2,
+    }),
+  },
   capSplice: { ...WIRES, numbers: spliced },
   probe: WIRES,
   probeWires: { ...WIRES, cut: true, more: (_, pieces) => 2 * pieces * STRIPPED },
@@ -115,9 +133,11 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   rope: { ...IN_WELL, cut: true, numbers: ({ facts }) => ({ diameter: facts.rope?.diameter ?? null }) },
   pitlessAdapter: {
     ...IN_WELL,
-    numbers: ({ facts }) => ({
+    numbers: ({ facts, values }, { key }) => ({
       casing: facts.well.casings[0]?.nominalSize ?? '',
       steel: facts.well.casings[0]?.material === 'steel',
+      half: key === SPOOL,
+      load: values.hangLoadDry,
     }),
   },
   cap: { ...IN_WELL, numbers: (solved) => ({ outside: outside(solved), known: casingKnown(solved) }) },
@@ -142,7 +162,7 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
     more: (cut) => cut * SLACK_IN_TRENCH + ONE_JOINT_MORE,
     numbers: ({ facts }) => {
       const line = facts.house.line ?? facts.dropPipe;
-      return pipe(line, PIPE_MATERIALS[line.material].buried);
+      return pipe(line, PIPE_MATERIALS[line.material].buried, false);
     },
   },
   threadAdapter: LINE,
@@ -180,6 +200,15 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   staticLevel: null,
   pumpingLevel: null,
 };
+
+/** ID-controlled pipe, which insert fittings are made for. Source: ASTM D2239, title. */
+const BARBED_STANDARD = 'ASTM D2239';
+
+/** Whole sections do not add up to what hangs. */
+function isCutSection({ dropPipe }: Solved['facts'], length: Metres | null): boolean {
+  const sections = (length ?? 0) / (dropPipe.sectionLength ?? RIGID_SECTION);
+  return !isBarbed(dropPipe) && Math.abs(sections - Math.round(sections)) > 1e-6;
+}
 
 /** Fittings and clamps at the ends of the line to the house. */
 export function isOfLine(key: string): boolean {

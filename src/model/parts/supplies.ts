@@ -1,8 +1,13 @@
 /** What is used up, a few spares, and what the work is done with: each where this plan calls for it. */
+import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import type { StringGraph } from '../string/graph/piece.ts';
 import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
+import { gearRating } from '../work/hook.ts';
 import type { Kind } from '../work/step.ts';
+import { RIGID_SECTION } from '../string/lengths.ts';
+import { pumpHeight } from '../string/pumpDepths.ts';
+import { feet } from '../units.ts';
 import type { Group, NumbersOf, SupplyKind } from './partLine.ts';
 
 export interface Asked {
@@ -35,6 +40,14 @@ const glued = ({ solved: { facts }, work }: Asked): boolean => {
   return work === 'new' && !isBuriedOnBarbs(line) && PIPE_MATERIALS[line.material].buried === 'socket';
 };
 
+/** Over the ground: casing, a section with the pump on it, and the tackle. Common practice, no source. */
+function hookHeight({ dropPipe, pump, well }: Solved['facts']): Metres | null {
+  if (isBarbed(dropPipe)) return null;
+  return well.casingHeight + (dropPipe.sectionLength ?? RIGID_SECTION) + pumpHeight(pump) + TACKLE;
+}
+
+const TACKLE: Metres = feet(2);
+
 export const SUPPLIES: { readonly [Kind in SupplyKind]: Supply<Kind> } = {
   threadTape: { group: USED_UP, of: when(threads, 2) },
   threadPaste: { group: USED_UP, of: when(threads) },
@@ -49,6 +62,19 @@ export const SUPPLIES: { readonly [Kind in SupplyKind]: Supply<Kind> } = {
   },
   casingGrout: { group: USED_UP, of: when(digs) },
   bedding: { group: USED_UP, of: when(digs) },
+  junctionBox: { group: USED_UP, of: when(({ solved }) => solved.facts.top.kind === 'seal') },
+  boxForMotor: {
+    group: USED_UP,
+    of: ({ solved: { facts }, graph, work }) =>
+      work === 'replace' && graph.pieces.some(({ kind }) => kind === 'controlBox' || kind === 'drive')
+        ? { count: 1, numbers: { power: facts.pump.power } }
+        : null,
+  },
+  ropeHook: {
+    group: USED_UP,
+    of: when(({ solved: { facts } }) => facts.top.kind === 'pitless' && facts.rope?.tied === 'casing hook'),
+  },
+  warningTape: { group: USED_UP, of: when(digs) },
   surgeArrester: { group: USED_UP, of: when(({ work }) => work === 'new') },
   chlorine: {
     group: USED_UP,
@@ -71,7 +97,19 @@ export const SUPPLIES: { readonly [Kind in SupplyKind]: Supply<Kind> } = {
     of: (asked) =>
       digs(asked) ? { count: 1, numbers: { casing: asked.solved.facts.well.casings[0]?.nominalSize ?? '' } } : null,
   },
-  hoist: { group: TOOLS, of: one },
+  liftingPlug: {
+    group: TOOLS,
+    of: when((asked) => !barbs(asked) || asked.solved.facts.top.kind === 'seal'),
+  },
+  hoist: {
+    group: TOOLS,
+    of: ({ solved, work }) => ({
+      count: 1,
+      numbers: { rated: gearRating(solved, work), height: hookHeight(solved.facts) },
+    }),
+  },
+  pipeWheel: { group: TOOLS, of: when(barbs) },
+  clampMeter: { group: TOOLS, of: one },
   pipeHolders: { group: TOOLS, of: (asked) => ({ count: barbs(asked) ? 1 : 2, numbers: {} }) },
   insulationTester: { group: TOOLS, of: one },
   voltageTester: { group: TOOLS, of: one },

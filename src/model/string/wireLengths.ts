@@ -30,6 +30,15 @@ export function runToWell({ wire, house }: Pick<Facts, 'wire' | 'house'>): Metre
   return wire.run ?? house.distance;
 }
 
+/**
+ * What is cut from the panel to the well's top; null while nobody knows how far that is. A run that was told goes along the
+ * wire; where only the line's is known, the wire goes down into the trench and up again besides.
+ */
+export function houseCableLength({ wire, house, well }: Pick<Facts, 'wire' | 'house' | 'well'>): Metres | null {
+  if (wire.run !== null || house.distance === null) return wire.run;
+  return house.distance + 2 * wire.conduitDepth + well.casingHeight;
+}
+
 /** Panel to motor, one way along the wire; null while nobody knows how far the panel is. */
 export function wireToMotor(facts: Facts): Metres | null {
   const run = runToWell(facts);

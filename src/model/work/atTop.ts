@@ -69,7 +69,7 @@ export function lineWayOf({ house, dropPipe }: Solved['facts']): 'barb' | 'socke
 function conduitStep({ solved: { facts }, pieces }: Job): Draft {
   return step(
     'conduit',
-    { run: runOf(pieces), depth: facts.wire.conduitDepth, bonded: pieces.has('bond') },
+    { run: runOf(pieces), depth: facts.wire.conduitDepth, bonded: bondedOf(facts, pieces) },
     {
       puts: pieces.ofKinds('conduit', 'houseCable', 'bond'),
       about: ['conduit', 'bond'],
@@ -77,6 +77,12 @@ function conduitStep({ solved: { facts }, pieces }: Job): Draft {
       cautions: facts.wire.conduitDepth > 0 ? ['electric', 'digging'] : ['electric'],
     },
   );
+}
+
+/** Null while nobody said what the casing is made of: a metal one is bonded. */
+function bondedOf({ well }: Solved['facts'], pieces: Job['pieces']): boolean | null {
+  if (pieces.has('bond')) return true;
+  return well.casings[0]?.materialKnown === false ? null : false;
 }
 
 function runOf({ graph }: Job['pieces']): Metres | null {

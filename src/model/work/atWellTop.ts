@@ -54,7 +54,6 @@ function onAdapter({ solved, pieces }: Job, above: readonly string[], outlet: Me
       {
         outlet,
         liftPipe: values.liftPipeLength,
-        mark: outlet + facts.well.casingHeight,
         thread: threadSize(facts.dropPipe.nominalSize) ?? facts.dropPipe.nominalSize,
         hook: onTheHook(solved, held, values.hangLoadLowering ?? values.hangLoadDry),
       },

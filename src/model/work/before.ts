@@ -1,5 +1,6 @@
 /** Before anything is bought, dug or lifted. */
 import type { Solved } from '../solution.ts';
+import { RIGID_SECTION } from '../string/lengths.ts';
 import { lengthToCut, pipeRun } from '../string/pipeRun.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 import { pullingHook } from './hook.ts';
@@ -8,8 +9,9 @@ import { motorBottomDepth } from '../string/pumpDepths.ts';
 import type { Caution, Kind } from './step.ts';
 import { widestOf } from './widest.ts';
 
-export function beforeSteps({ solved: { facts } }: Job, kind: Kind): readonly Draft[] {
-  const { pump, well, water, dropPipe } = facts;
+export function beforeSteps(job: Job, kind: Kind): readonly Draft[] {
+  const { facts } = job.solved;
+  const { pump, well, water } = facts;
   const digs = kind === 'new' && (facts.top.kind === 'pitless' || facts.wire.conduitDepth > 0);
   return [
     step('permits', {}),
@@ -30,16 +32,13 @@ export function beforeSteps({ solved: { facts } }: Job, kind: Kind): readonly Dr
             { about: ['casing', 'staticLevel'], cautions: ['gas', ...pitCaution(facts), 'hygiene'] },
           ),
         ]),
-    step(
-      'layOut',
-      { coil: isBarbed(dropPipe), pipe: lengthToCut(pipeRun(facts)) },
-      { cautions: isBarbed(dropPipe) ? ['coil', 'hygiene'] : ['hygiene'] },
-    ),
+    ...(kind === 'replace' ? [] : [layOutStep(job)]),
   ];
 }
 
 /** The old string comes out, and the well is measured while it is empty. */
-export function pullingSteps({ solved }: Job): readonly Draft[] {
+export function pullingSteps(job: Job): readonly Draft[] {
+  const { solved } = job;
   const { facts, values } = solved;
   const { kind } = facts.top;
   const hook = pullingHook(solved);
@@ -69,7 +68,21 @@ export function pullingSteps({ solved }: Job): readonly Draft[] {
       { depth: facts.well.bottom, motorBottom: motorBottomDepth(facts.pump), casingHeight: facts.well.casingHeight },
       { about: ['casing', 'openHole'], cautions: ['gas', 'hygiene'] },
     ),
+    // Nothing is cut before the empty well has been sounded.
+    layOutStep(job),
   ];
+}
+
+function layOutStep({ solved: { facts }, pieces }: Job): Draft {
+  const coil = isBarbed(facts.dropPipe);
+  const section = facts.dropPipe.sectionLength ?? RIGID_SECTION;
+  const shortest = Math.min(...pieces.ofKinds('dropPipe').map((key) => pieces.piece(key).cut ?? section));
+  const odd = coil || !(shortest < section - 1e-6) ? null : shortest;
+  return step(
+    'layOut',
+    { coil, pipe: lengthToCut(pipeRun(facts)), odd },
+    { cautions: coil ? ['coil', 'hygiene'] : ['hygiene'] },
+  );
 }
 
 /** Nobody is told to work on a top that is known to be in a pit; of the others one hears while nobody has said. */

@@ -5,7 +5,7 @@ import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { Metres, Newtons } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
-import type { OnTheHook } from './step.ts';
+import type { Kind, OnTheHook } from './step.ts';
 import { whoHolds } from './whoHolds.ts';
 
 /**
@@ -52,4 +52,15 @@ export function withStanding({ facts }: Pick<Solved, 'facts'>, load: Newtons | n
   const { dropPipe } = facts;
   if (load === null || isBarbed(dropPipe)) return load;
   return load + dropPipe.massPerLength * above * STANDARD_GRAVITY;
+}
+
+/** Twice what hangs in the water; never less than the string lifted clear of it, nor than what pulling may take. */
+const TWICE = 2;
+
+/** What hoist and clamps have to be rated for: one figure for steps, parts and sheet. Common practice, no source. */
+export function gearRating(solved: Pick<Solved, 'facts' | 'values'>, kind: Kind): Newtons | null {
+  const { hangLoadAtRest, hangLoadDry } = solved.values;
+  const clear = hangLoadDry;
+  if (clear === null) return null;
+  return Math.max(TWICE * (hangLoadAtRest ?? clear), kind === 'replace' ? clear * FOR_STICKING : clear);
 }

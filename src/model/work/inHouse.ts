@@ -41,7 +41,7 @@ export function houseSteps({ solved: { facts }, pieces }: Job): readonly Draft[]
       'boxes',
       { box, relay: pieces.has('relay'), phase: pump.phase },
       {
-        puts: pieces.ofKinds('disconnect', 'controlBox', 'drive', 'relay', 'probeWires'),
+        puts: pieces.ofKinds('disconnect', 'controlBox', 'drive', 'relay'),
         about: ['disconnect', 'controlBox', 'drive'],
         ...HOUSE,
         cautions: ['electric'],

@@ -1,6 +1,7 @@
 /** Down the well: length by length, with what is tied, clamped and spliced on the way. */
 import type { Metres } from '../si.ts';
-import { suspensionDepth } from '../string/topDepths.ts';
+import { pipeRun } from '../string/pipeRun.ts';
+import { feet, inches } from '../units.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 import { SPLICED_ON_THE_GROUND } from './atPump.ts';
@@ -15,16 +16,35 @@ type Event =
   | { readonly at: Metres; readonly is: 'length'; readonly length: Length }
   | { readonly at: Metres; readonly is: 'splice' | 'probe'; readonly beside: Beside };
 
+/** What is worked on stands this far over the casing's rim. Common practice, no source. */
+const OVER_RIM: Metres = feet(2);
+/** The pipe's upper end, while its top joint is made. */
+const HAND: Metres = inches(4);
+
+function overRim(height: Metres): Metres {
+  return Math.max(height - OVER_RIM, 0);
+}
+
+/** Height of the pipe's upper end over the discharge. */
+function topEnd(facts: Job['solved']['facts']): Metres {
+  return Math.max(dischargeDepth(facts.pump) - pipeRun(facts).top, 0);
+}
+
+/** Height that is at the casing's rim when the top joint is made: no lower, or its end is out of reach. */
+export function letDownTo(facts: Job['solved']['facts']): Metres {
+  return Math.max(topEnd(facts) - HAND, 0);
+}
+
 export function loweringSteps(job: Job, way: WayUp): readonly Draft[] {
   const { solved } = job;
   const { facts } = solved;
-  const whole = dischargeDepth(facts.pump) - suspensionDepth(facts);
+  const whole = letDownTo(facts);
   const events: readonly Event[] = [
-    ...way.further.map((length): Event => ({ at: length.height, is: 'length', length })),
+    ...way.further.map((length): Event => ({ at: overRim(length.height), is: 'length', length })),
     ...way.splices
       .filter(({ height }) => height > SPLICED_ON_THE_GROUND)
-      .map((beside): Event => ({ at: beside.height, is: 'splice', beside })),
-    ...(way.probe === null ? [] : [{ at: way.probe.height, is: 'probe', beside: way.probe } satisfies Event]),
+      .map((beside): Event => ({ at: overRim(beside.height), is: 'splice', beside })),
+    ...(way.probe === null ? [] : [{ at: overRim(way.probe.height), is: 'probe', beside: way.probe } satisfies Event]),
   ].sort((a, b) => a.at - b.at);
   const drafts: Draft[] = [
     step(
@@ -104,7 +124,7 @@ function hookBetween(
   { joined = false } = {},
 ): OnTheHook {
   const { facts } = solved;
-  const whole = dischargeDepth(facts.pump) - suspensionDepth(facts);
+  const whole = topEnd(facts);
   const ends = [...further.map(({ height }) => height), whole];
   const above = (height: Metres, next: boolean): Metres =>
     Math.max((ends.find((end) => (next ? end > height + SHORT : end > height - SHORT)) ?? whole) - height, 0);
@@ -158,7 +178,7 @@ function valveStep({ solved: { facts }, pieces }: Job, { height, joint, pipe, va
   const clamps = isBarbed(facts.dropPipe) ? facts.string.clampsPerJoint : null;
   return step(
     'valve',
-    { height, arrow: facts.string.arrow, clamps },
+    { height, arrow: facts.string.arrow, clamps, next: clamps === null ? pieces.piece(pipe).cut : null },
     { puts: [...joint, pipe], about: valve === null ? [] : [valve], view: { at }, cautions: ['lifting'] },
   );
 }
@@ -170,6 +190,6 @@ function besideStep(job: Job, is: 'splice' | 'probe', beside: Beside): Draft {
   return step(
     'probe',
     { depth: bottom, overIntake: solved.facts.pump.setting - bottom },
-    { puts: [beside.key], about: ['probe'], view: { at: bottom } },
+    { puts: [beside.key, ...pieces.ofKinds('probeWires')], about: ['probe'], view: { at: bottom } },
   );
 }

@@ -24,16 +24,19 @@ export function orderOfWork(solved: Solved, kind: Kind = kindOf(solved)): Work {
   if (solved.facts.well.inPit === true) return { kind: 'stop', why: 'inPit' };
   const job: Job = { solved, pieces: pieceSets(graphOf(solved)) };
   const way = wayUp(job);
-  const steps = withKeys([
-    ...inPhase('before', beforeSteps(job, kind)),
-    ...(kind === 'replace' ? inPhase('pulling', pullingSteps(job)) : inPhase('top', trenchSteps(job))),
-    ...inPhase('pump', atPumpSteps(job, way)),
-    ...inPhase('lowering', loweringSteps(job, way)),
-    ...inPhase('hanging', hangingSteps(job, way, kind)),
-    ...(kind === 'replace' ? [] : inPhase('house', houseSteps(job))),
-    ...inPhase('start', startSteps(job, kind)),
-    ...inPhase('after', afterSteps(job)),
-  ]);
+  const steps = withKeys(
+    [
+      ...inPhase('before', beforeSteps(job, kind)),
+      ...(kind === 'replace' ? inPhase('pulling', pullingSteps(job)) : inPhase('top', trenchSteps(job))),
+      ...inPhase('pump', atPumpSteps(job, way)),
+      ...inPhase('lowering', loweringSteps(job, way)),
+      ...inPhase('hanging', hangingSteps(job, way, kind)),
+      ...(kind === 'replace' ? [] : inPhase('house', houseSteps(job))),
+      ...inPhase('start', startSteps(job, kind)),
+      ...inPhase('after', afterSteps(job)),
+    ],
+    solved,
+  );
   const put = new Set(steps.flatMap(({ puts }) => puts));
   const there = job.pieces.graph.pieces.map(({ key }) => key).filter((key) => !put.has(key));
   return { kind, steps, there };

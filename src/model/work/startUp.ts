@@ -2,12 +2,22 @@
 import { step, type Draft, type Job } from './making.ts';
 import type { Kind } from './step.ts';
 
-export function startSteps({ solved }: Job, kind: Kind): readonly Draft[] {
+export function startSteps({ solved, pieces }: Job, kind: Kind): readonly Draft[] {
   const { facts, values } = solved;
   const { house, pump, top } = facts;
   const open = house.kind === 'open tank';
   const dug = kind === 'new' && top.kind === 'pitless';
   return [
+    // A new motor on the old one's box burns out.
+    ...(kind === 'replace'
+      ? [
+          step(
+            'boxCheck',
+            { box: pieces.has('drive') ? 'drive' : pieces.has('controlBox') ? 'controlBox' : null, power: pump.power },
+            { about: ['controlBox', 'drive', 'disconnect'], view: 'house', cautions: ['electric'] },
+          ),
+        ]
+      : []),
     // Its air can be read only while it is empty: so it is once the house has been drained for the pulling.
     ...(kind === 'replace' && !open
       ? [

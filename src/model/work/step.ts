@@ -1,6 +1,6 @@
 /** One step of the work: what is put on, seen in which view, and the numbers that its sentences are said with. */
 import type { Facts, RopeFacts } from '../facts.ts';
-import type { CubicMetres, Metres, Newtons, Pascals, Ratio, Volts } from '../si.ts';
+import type { CubicMetres, Metres, Newtons, Pascals, Ratio, Volts, Watts } from '../si.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
 
 /** Who or what holds a load; `unknown` while nobody knows what the pump weighs. */
@@ -41,7 +41,12 @@ export interface StepNumbers {
     readonly casingHeight: Metres;
     readonly widest: Metres;
   };
-  readonly layOut: { readonly coil: boolean; readonly pipe: Metres };
+  readonly layOut: {
+    readonly coil: boolean;
+    readonly pipe: Metres;
+    /** Of rigid pipe that is cut: the shortest, which hangs highest but where a valve stands. */
+    readonly odd: Metres | null;
+  };
   readonly houseShut: { readonly open: boolean };
   readonly openTop: { readonly kind: Facts['top']['kind'] };
   readonly unseat: {
@@ -60,7 +65,11 @@ export interface StepNumbers {
     readonly clamps: number;
     readonly above: boolean;
   };
-  readonly conduit: { readonly run: Metres | null; readonly depth: Metres; readonly bonded: boolean };
+  readonly conduit: {
+    readonly run: Metres | null;
+    readonly depth: Metres;
+    /** Null: nobody said what the casing is made of. */ readonly bonded: boolean | null;
+  };
   readonly insulation: object;
   readonly sleeve: { readonly diameter: Metres };
   readonly outlet: {
@@ -89,14 +98,18 @@ export interface StepNumbers {
   readonly lift: { readonly hook: OnTheHook };
   readonly lower: Down;
   readonly sections: Down & { readonly count: number; readonly longest: Metres; readonly shortest: Metres };
-  readonly valve: { readonly height: Metres; readonly arrow: Facts['string']['arrow']; readonly clamps: number | null };
+  readonly valve: {
+    readonly height: Metres;
+    readonly arrow: Facts['string']['arrow'];
+    readonly clamps: number | null;
+    /** Of rigid pipe: the length that goes into the valve. */
+    readonly next: Metres | null;
+  };
   readonly probe: { readonly depth: Metres; readonly overIntake: Metres };
   readonly topJoint: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: OnTheHook };
   readonly seat: {
     readonly outlet: Metres;
     readonly liftPipe: Metres | null;
-    /** Up the lift-out pipe, from its lower end to where it meets the casing's top once the adapter is seated. */
-    readonly mark: Metres;
     readonly thread: string;
     readonly hook: OnTheHook;
   };
@@ -118,6 +131,8 @@ export interface StepNumbers {
   };
   readonly openTank: object;
   readonly boxes: { readonly box: 'controlBox' | 'drive' | null; readonly relay: boolean; readonly phase: 1 | 3 };
+  /** An old box, or a drive, that a new motor would run on. */
+  readonly boxCheck: { readonly box: 'controlBox' | 'drive' | null; readonly power: Watts | null };
   readonly firstRun: { readonly open: boolean; readonly phase: 1 | 3 };
   readonly pressureTest: { readonly cutOut: Pascals; readonly trench: boolean };
   readonly backfill: object;
@@ -168,6 +183,8 @@ interface Common {
   readonly about: readonly string[];
   readonly view: StepView;
   readonly cautions: readonly Caution[];
+  /** Choices that nobody made and that its figures rest on: paths of the plan. */
+  readonly assumed: readonly string[];
 }
 
 export type Step = { [Id in StepId]: Common & { readonly id: Id; readonly numbers: StepNumbers[Id] } }[StepId];

@@ -18,13 +18,13 @@ const ways: { readonly [By in Way['by']]: (way: Extract<Way, { by: By }>) => str
   knot: () => 'tied',
 };
 
-/** How tight, in words; the maker's own figure goes before them. Common practice, no source. */
+/** How tight, in words; the maker's own figure goes before them. Turns of metal threads: ASME B1.20.1; the rest common practice, no source. */
 const tightness: { readonly [By in Way['by']]: string } = {
-  thread: 'Hand-tight, then one to two turns more.',
+  thread: 'Metal: wrench-tight, about three turns past hand-tight. Plastic: one to two turns.',
   barb: 'Pushed all the way on; clamps tight while warm, and again when cold.',
   socket: 'Pushed in with a quarter turn and held; cured as its maker asks.',
   slide: 'All the way down; no force.',
-  rest: 'Level; its bolts evenly, in turn.',
+  rest: 'Level; bolts, where it has some, evenly in turn.',
   bolts: 'Evenly, in turn.',
   clamp: 'So that it does not move by hand.',
   strap: 'Snug, a little slack in the cable.',
@@ -51,6 +51,8 @@ const marks: Readonly<Record<Marked, string>> = {
   guard: 'Guard',
   tie: 'Tie',
   coupling: parts.coupling.name,
+  water: 'The pump’s outlet enters the water',
+  topJoint: 'STOP: make the top joint',
   hanging: 'Hangs as planned',
 };
 
@@ -85,8 +87,8 @@ export const installSheet = {
     measured: 'Measured',
     done: 'Done',
     what: 'What',
-    from: 'This',
-    to: 'in that',
+    from: 'One end',
+    to: 'Other end',
     way: 'How',
     seal: 'Sealed by',
     tight: 'How tight',
@@ -110,7 +112,9 @@ export const installSheet = {
     liftPipe: 'Lift-out pipe',
     switch: 'Switch',
     precharge: 'Air in the empty tank',
-    hook: 'On the hook, pipe full',
+    hook: 'Hanging in the water, pipe full',
+    clear: 'Lifted clear of the water, pipe full',
+    gear: 'Hoist and clamps rated for at least',
     notKnown: 'not known',
     above: (depth: string): string => `${depth} above ground`,
     fromGround: 'Depths count from the ground.',
@@ -128,6 +132,7 @@ export const installSheet = {
     run: 'Shortest run at each start',
     leak: 'Pressure lost in 30 minutes with the pump off',
     none: 'none',
+    fromBoth: (ground: string, casing: string): string => `${ground} below ground; tape at the casing top ${casing}`,
     upTo: (most: string): string => `up to ${most}`,
     between: (least: string, most: string): string => (least === most ? least : `${least} to ${most}`),
   },

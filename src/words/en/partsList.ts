@@ -1,7 +1,7 @@
 /** The parts list: what each line is called, where it goes, and what it has to fit. */
 import type { Group, LineNumbers, NumbersOf, What } from '../../model/parts/partLine.ts';
 import type { PartKind } from '../../model/solution.ts';
-import { wireName } from '../../model/units.ts';
+import { decimals, wireName } from '../../model/units.ts';
 import type { Show } from '../../model/units.ts';
 import { parts } from './parts.ts';
 
@@ -26,7 +26,7 @@ const plain = (name: string, note: string): (() => Bought) => {
 };
 
 const pipe = (name: string, where: string) => (numbers: LineNumbers['dropPipe'], show: Show) => {
-  const { rating, wallClass, standard, section, joined } = numbers;
+  const { rating, wallClass, standard, section, joined, cutSection } = numbers;
   const of = [standard, wallClass, rating === null ? null : `${show.pressure(rating)} or more`]
     .filter(Boolean)
     .join(', ');
@@ -36,13 +36,15 @@ const pipe = (name: string, where: string) => (numbers: LineNumbers['dropPipe'],
       : section === null
         ? ''
         : joined === 'thread'
-          ? `In sections of ${show.length(section)}, threaded at both ends, each with its coupling.`
+          ? `In sections of ${show.length(section)}, threaded at both ends, each with its coupling.${
+              cutSection ? ' One is cut: have the shop cut and thread it.' : ''
+            }`
           : `In sections of ${show.length(section)}, each with a socket for the next.`;
   return { name, note: [`${where} ${of}.`, comes].filter(Boolean).join(' ') };
 };
 
 const horsepower = (power: number | null, show: Show): string =>
-  power === null ? 'of the motor’s power' : show.power(power);
+  power === null ? 'the power of the motor' : show.power(power);
 
 const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
   pump: ({ power, phase, wires, voltage, frequency, flow, diameter }, show) => ({
@@ -60,17 +62,25 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     name: parts.shroud.name,
     note: `Round the motor, ${show.bore(inside)} inside. Pump, sleeve and cable together have to pass the casing.`,
   }),
-  nipple: named('nipple', 'Stainless steel or brass. At the pump it is what a wrench holds, never the pump’s shell.'),
-  bushing: plain('Reducing bushing', 'Its outer thread goes into the larger one, its inner thread takes the smaller.'),
-  checkValve: named('checkValve', 'Spring type, for upright use, no swing valve. Its arrow points up.'),
+  nipple: named('nipple', 'Stainless steel or brass, short: some 2 in between its threads.'),
+  bushing: plain(
+    'Reducing bushing',
+    'Stainless steel, bronze or brass. Its outer thread goes into the one, its inner thread takes the other.',
+  ),
+  checkValve: named(
+    'checkValve',
+    'Spring type, for upright use, no swing valve; stainless steel, bronze or brass. Its arrow points up.',
+  ),
   flowLimiter: ({ flow }, show) => ({
     name: parts.flowLimiter.name,
-    note: `${flow === null ? 'For the flow that the well can give' : `For ${show.flow(flow)}`}. It brings a nipple of its own.`,
+    note: `${flow === null ? 'For the flow that the well can give' : `For ${show.flow(flow)}`}. With a nipple to screw it on, if it brings none.`,
   }),
-  insertFitting: named(
-    'insertFitting',
-    'A barb for the pipe at one end, an outer thread at the other. Metal in the well.',
-  ),
+  insertFitting: ({ byInside }) => ({
+    name: parts.insertFitting.name,
+    note: byInside
+      ? 'A barb for the pipe at one end, a thread at the other. Metal, in the well at least.'
+      : 'This pipe is measured by its outside: take a metal fitting made for it that may hang a pump, or a barb for its very bore.',
+  }),
   clamp: ({ over, perJoint, screw }, show) => ({
     name: 'Hose clamp, all stainless',
     note: `For ${show.bore(over)}, the outside of its pipe: ${perJoint} a joint, screws opposed.${
@@ -84,9 +94,9 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     name: parts.torqueArrestor.name,
     note: `For a bore of ${show.bore(bore)} and a pipe of ${show.bore(outside)} outside. Of one piece: it is slid on before the joint.`,
   }),
-  splice: ({ wires, gauge }, show) => ({
+  splice: ({ wires, gauge, lead }, show) => ({
     name: 'Splice kit for under water',
-    note: `For ${wires} wires of ${wireName(gauge, show.units)}: one sleeve with heat-shrink for each. Joins the motor’s lead to the cable.`,
+    note: `For ${wires} wires, from the motor’s lead to ${wireName(gauge, show.units)}: one sleeve with heat-shrink for each. The lead has to be ${show.length(lead)} or longer.`,
   }),
   capSplice: ({ wires, gauge }, show) => ({
     name: 'Connectors for the splice under the cap',
@@ -96,7 +106,7 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
   probeWires: plain('Wires of the probe', 'Two conductors for wells, from the probe up to its relay in the house.'),
   tie: ({ every }, show) => ({
     name: parts.tie.name,
-    note: `Every ${show.depth(every)}, and above and below each splice. Tape or strap made for wells; no bare cable ties that cut.`,
+    note: `Every ${show.depth(every)}, and above and below each splice. Well tape or straps, nothing with an edge that cuts.`,
   }),
   guard: ({ bore, pipe: outside }, show) => ({
     name: parts.guard.name,
@@ -112,12 +122,23 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
   }),
   rope: ({ diameter }, show) => ({
     name: parts.rope.name,
-    note: `${diameter === null ? 'Nobody said how thick.' : `${show.bore(diameter)} thick.`} What it has to be tied off with is in its length. Never for lifting.`,
+    note: `${diameter === null ? 'Nobody said how thick.' : `${show.bore(diameter)} thick.`} Its length has what the two knots take. Never for lifting.`,
   }),
-  pitlessAdapter: ({ casing, steel }) => ({
-    name: parts.pitlessAdapter.name,
-    note: `For ${casing === '' ? 'your' : casing} ${steel ? 'steel casing' : 'casing, of its material'}: body, sliding half, both gaskets and nut in one box. Ask how far it stands into the casing.`,
-  }),
+  pitlessAdapter: ({ casing, steel, half, load }, show) => {
+    const bears =
+      load === null
+        ? 'Ask what it may carry.'
+        : `Its maker has to allow ${show.hook(load)} or more, and the twist of starting.`;
+    if (half)
+      return {
+        name: 'Ring for the adapter’s sliding half',
+        note: `Of the same make and model as the body in the wall: take the old half along. ${bears}`,
+      };
+    return {
+      name: parts.pitlessAdapter.name,
+      note: `For ${casing === '' ? 'your' : casing} ${steel ? 'steel casing' : 'casing, of its material'}: body, sliding half, gaskets and nut in one box. ${bears} Ask how far it stands into the casing.`,
+    };
+  },
   cap: ({ outside, known }, show) => ({
     name: `${parts.cap.name} with screened vent`,
     note: `For a casing of ${show.bore(outside)} outside${known ? '' : ' (measure it)'}, with a hub for the conduit and a gasket.`,
@@ -131,16 +152,19 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     name: 'Ground clamp and bonding wire',
     note: `Round a casing of ${show.bore(outside)} outside. The wire is as thick as the ground wire of the circuit, or more.`,
   }),
-  coupling: named('coupling', 'One for each joint of the pipe. Check that each section brings its own.'),
+  coupling: named('coupling', 'Joins two lengths, of the pipe’s own strength; over a seal it carries the string.'),
   tee: named('tee', 'On the seal: the line to the house leaves at its side.'),
   plug: named('plug', 'In the upright end of the tee.'),
-  union: named('union', 'In the line beside the tee.'),
-  tap: named('tap', 'On the line at the well: no thread on its spout.'),
-  support: named('support', 'Under the line, from firm ground up.'),
-  buriedLine: pipe('Line to the house', 'From the well to the tank, below frost all the way. For drinking water.'),
+  union: named('union', 'In the line beside the tee, with what joins it to tee and line.'),
+  tap: named('tap', 'Half-inch, no thread on its spout, on a reducing tee of the line’s size.'),
+  support: named('support', 'Under the line, from firm ground up: close enough that it does not sag.'),
+  buriedLine: pipe(
+    'Line to the house',
+    'From the well to the tank, below frost wherever it is buried. For drinking water.',
+  ),
   threadAdapter: plain('Adapter, glued to threaded', 'At either end of the glued line.'),
   elbow: plain('Elbow', 'Where the line turns up to the tank.'),
-  riser: named('riser', 'From the elbow up to the tank tee.'),
+  riser: named('riser', 'From the elbow at the floor up to the tank, threaded at both ends: measure it there.'),
   tankTee: named(
     'tankTee',
     'With ports for tank, switch, gauge, drain and relief valve. Its height has to suit the tank.',
@@ -161,7 +185,7 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     note: `Set to ${show.pressure(cutIn)} on and ${show.pressure(cutOut)} off, with a nipple to the tee’s port, often 1/4 in.`,
   }),
   drain: named('drain', 'At the lowest port of the tank tee, with that port’s thread.'),
-  shutOff: named('shutOff', 'A full-bore ball valve, after the tank tee.'),
+  shutOff: named('shutOff', 'A full-bore ball valve toward the house, with a nipple where it has inner threads.'),
   tank: ({ open, volume, rating }, show) => ({
     name: open ? 'Open tank' : parts.tank.name,
     note: `${volume === null ? 'Nobody said how large.' : `${show.volume(volume)}.`}${
@@ -193,12 +217,20 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
   }),
   casingGrout: plain('Bentonite', 'Closes the ground round the casing again where the adapter’s hole was dug.'),
   bedding: plain('Sand', 'Under the line, over its first yards: loose ground settles and pulls at the adapter.'),
+  junctionBox: plain(
+    'Box with connectors at the well',
+    'For the joint of cable and house cable, watertight, with grips for both.',
+  ),
+  boxForMotor: ({ power }, show) => ({
+    name: 'Control box or drive, unless the old one suits',
+    note: `For ${power === null ? 'the new motor’s power' : show.power(power)}, of the new motor’s own kind. An electrician says whether the old one may stay.`,
+  }),
+  ropeHook: plain('Hook for the rope', 'Over the casing’s rim, inside, stainless.'),
+  warningTape: plain('Warning tape', 'Over cable and line in the trench.'),
   surgeArrester: plain('Surge arrester', 'At the panel or box, against lightning. For the electrician.'),
   chlorine: ({ product, strength }, show) => ({
     name: 'Plain bleach',
-    note: `${product === null ? 'How much is not known: the water level is missing.' : `${show.volume(product)} at least.`} ${show.percent(
-      strength,
-    )}, fresh, without scent. Never with acid or ammonia.`,
+    note: `${product === null ? 'How much cannot be told yet: it takes the water in the well.' : `${show.volume(product)} at least.`} ${decimals(strength * 100, 2)} %, fresh, without scent. Never with acid or ammonia.`,
   }),
   sampleBottles: plain(
     'Sample bottles',
@@ -209,13 +241,29 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
   spareSplice: plain('Spare splice kit', 'For a splice that fails its test.'),
   liftOutPipe: ({ length }, show) => ({
     name: 'Lift-out pipe with a T-handle',
-    note: `${show.length(length)} long, threaded for the top of the adapter’s sliding half. Keep it: the next pull needs it.`,
+    note: `${show.length(length)} long, of steel, threaded for the top of the adapter’s sliding half. Keep it for the next pull.`,
   }),
   holeSaw: ({ casing }) => ({
     name: 'Hole saw for metal and plastic',
     note: `Of the diameter that the adapter’s sheet names for ${casing === '' ? 'your' : `${casing}`} casing, and a file.`,
   }),
-  hoist: plain('Hoist or tripod', 'Rated for more than hangs on the hook. Ask one who lifts for a living.'),
+  liftingPlug: plain(
+    'Plug made for lifting',
+    'With the pipe’s thread, rated for the load: it lifts lengths, and the string at a seal.',
+  ),
+  hoist: ({ rated, height }, show) => ({
+    name: height === null ? 'Hoist or pipe wheel' : 'Hoist',
+    note: [
+      rated === null
+        ? 'Rated for twice what hangs on it.'
+        : `Rated for ${show.hook(rated)} or more, and all that hangs between.`,
+      ...(height === null
+        ? []
+        : [`Its hook has to reach ${show.depth(height)} over the ground: shorter lengths need less.`]),
+    ].join(' '),
+  }),
+  pipeWheel: plain('Pipe wheel', 'A wide wheel over the casing that bends the pipe gently, where no team walks it in.'),
+  clampMeter: plain('Clamp meter and ohmmeter', 'For amps while running, and the windings before.'),
   pipeHolders: plain('Pipe clamp that rests on the casing', 'Holds the string before any grip is released.'),
   insulationTester: plain('Insulation tester', 'Before, on the way down and after: it finds a nicked wire in time.'),
   voltageTester: plain('Voltage tester', 'Proves the wires dead before they are touched.'),

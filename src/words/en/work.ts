@@ -44,4 +44,7 @@ const stop: Readonly<Record<Extract<Work, { readonly kind: 'stop' }>['why'], rea
   inPit: ['The top of this well is in a pit, so no steps are told.', PIT_CAUTION],
 };
 
-export const work = { steps, phases, cautions, hook, stop };
+/** Figures that nobody said are looked up before anything is cut or drilled. */
+const assumed = (names: readonly string[]): string => `Assumed, so check first: ${names.join('; ')}.`;
+
+export const work = { steps, phases, cautions, hook, stop, assumed };

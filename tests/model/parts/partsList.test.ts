@@ -105,6 +105,27 @@ describe('what has to fit', () => {
     expect(line(rockWell(), 'splice')).toMatchObject({ count: 1, numbers: { wires: 4 } });
     expect(line(rockWell(), 'capSplice')).toMatchObject({ count: 1, numbers: { wires: 4 } });
   });
+  test('hoist, steps and sheet ask for one rating: twice what hangs, and never less than the string lifted clear', () => {
+    const solution = solve(rockWell());
+    const rated = (line(rockWell(), 'hoist').numbers as { rated: number }).rated;
+    const { hangLoadAtRest, hangLoadDry } = solution.values;
+    expect(rated).toBeCloseTo(Math.max(2 * hangLoadAtRest!, hangLoadDry!), 6);
+    expect((line(rockWell(), 'pitlessAdapter').numbers as { load: number }).load).toBe(hangLoadDry);
+  });
+  test('a barb by the pipe that is pushed over it, the line’s by the line', () => {
+    const wide = rockWell({
+      house: { ...rockWell().house, line: { material: 'PE', size: '1-1/4 in', rating: '200 psi' } },
+    });
+    const fittings = lines(wide).filter(({ what, group }) => what === 'insertFitting' && group === 'line');
+    expect(fittings.flatMap(({ ends }) => ends.filter(({ way }) => way === 'barb').map(({ size }) => size))).toEqual([
+      '1-1/4 in',
+      '1-1/4 in',
+    ]);
+  });
+  test('in place of an old pump a box for the new motor is on the list', () => {
+    expect(line(rockWell(), 'boxForMotor', 'replace').group).toBe('usedUp');
+    expect(line(rockWell(), 'pitlessAdapter', 'replace').numbers).toMatchObject({ half: true });
+  });
   test('the lift-out pipe as long as it reaches two feet over the casing', () => {
     expect(toFeet((line(rockWell(), 'liftOutPipe').numbers as { length: number }).length)).toBeCloseTo(5 + 1 + 2, 9);
     expect(lines(rockWell({ top: { kind: 'seal' } })).map(({ what }) => what)).not.toContain('liftOutPipe');

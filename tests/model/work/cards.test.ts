@@ -2,7 +2,6 @@
 import { describe, expect, test } from 'vitest';
 import { solve } from '../../../src/model/index.ts';
 import { graphOf } from '../../../src/model/string/graph/graph.ts';
-import { suspensionDepth } from '../../../src/model/string/topDepths.ts';
 import { startCard } from '../../../src/model/work/startCard.ts';
 import { tapeCard } from '../../../src/model/work/tapeCard.ts';
 import { toFeet, toPsi } from '../../../src/model/units.ts';
@@ -25,12 +24,19 @@ describe('the tape card', () => {
       expect(rows.filter(({ marks }) => marks.includes(kind)).length, kind).toBe(placed.size);
     }
   });
-  test('ends where the string hangs, with what then hangs on the hook', () => {
-    const solution = solve(rockWell({ top: { kind: 'seal' } }));
-    const last = tapeCard(solution).at(-1)!;
-    expect(last.marks).toContain('hanging');
-    expect(last.height).toBeCloseTo(solution.values.pumpDischargeDepth! - suspensionDepth(solution.facts), 3);
-    expect(last.hook!).toBeCloseTo(solution.values.hangLoadLowering!, 0);
+  test('stops for the top joint before it ends where the string hangs', () => {
+    const solution = solve(rockWell());
+    const rows = tapeCard(solution);
+    const stop = rows.findIndex(({ marks }) => marks.includes('topJoint'));
+    expect(stop).toBeGreaterThan(0);
+    expect(rows.at(-1)!.marks).toContain('hanging');
+    expect(stop).toBeLessThan(rows.length - 1);
+    // At the casing's top a tape reads the depth under the ground, and what the casing stands over it.
+    expect(rows.at(-1)!.height).toBeCloseTo(solution.values.pumpDischargeDepth! + solution.facts.well.casingHeight, 3);
+  });
+  test('says where the water takes some of the load', () => {
+    const water = tapeCard(solve(rockWell())).find(({ marks }) => marks.includes('water'))!;
+    expect(toFeet(water.height)).toBeCloseTo(40 + 1, 2);
   });
   test('tells the hook at least every 20 ft', () => {
     const heights = tapeCard(solve(rockWell({ string: { ties: '60 ft' } }))).map(({ height }) => toFeet(height));

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { solve, type Plan, type Solution } from '../../../src/model/index.ts';
 import { graphOf } from '../../../src/model/string/graph/graph.ts';
+import { pipeRun } from '../../../src/model/string/pipeRun.ts';
 import { orderOfWork } from '../../../src/model/work/orderOfWork.ts';
 import type { Kind, Step, StepId } from '../../../src/model/work/step.ts';
 import { feet, toFeet, toPoundsForce } from '../../../src/model/units.ts';
@@ -128,6 +129,48 @@ describe('the order that the trade keeps', () => {
   });
 });
 
+test('a probe is fastened over the casing’s rim, not under it', () => {
+  const plan = rockWell({ pump: { ...rockWell().pump, lowLevelCutOff: '130 ft' } });
+  const of = work(solve(plan)).steps;
+  const at = of.findIndex(({ id }) => id === 'probe');
+  const before = of.slice(0, at).findLast((each) => each.id === 'lower');
+  const probe = of[at]!;
+  // The pump's outlet hangs at 138.5 ft, the probe 8.5 ft over it; when it is fastened, it stands over the rim still.
+  const height = 138.5 - 130;
+  const inside = before?.id === 'lower' ? toFeet(before.numbers.to) + 1 : 0;
+  expect(probe.puts).toContain('probeWires');
+  expect(inside).toBeLessThan(height - 1);
+});
+
+test('in place of an old pump nothing is cut before the well is sounded, and the box is looked at before power', () => {
+  const of = ids(rockWell(), 'replace');
+  expect(of.indexOf('layOut')).toBeGreaterThan(of.indexOf('sound'));
+  expect(of.indexOf('boxCheck')).toBeLessThan(of.indexOf('firstRun'));
+});
+
+test('a valve in rigid pipe takes the next length with it', () => {
+  const valve = steps(rockWell({ dropPipe: STEEL, string: { checkValves: ['0 ft', '63 ft'] } })).find(
+    ({ id }) => id === 'valve',
+  );
+  expect(valve?.id === 'valve' && valve.numbers.next).toBeGreaterThan(0);
+});
+
+test('figures that nobody said are told with their step', () => {
+  const { top, ...rest } = rockWell();
+  expect(top).toBeDefined();
+  const hole = steps(rest as Plan).find(({ id }) => id === 'hole')!;
+  expect(hole.assumed).toContain('top.depth');
+  expect(steps(rockWell()).find(({ id }) => id === 'hole')!.assumed).toEqual([]);
+});
+
+test('a casing of which nobody said the material may need its bond, and the step says so', () => {
+  const { casing, ...well } = rockWell().well as { casing: object };
+  expect(casing).toBeDefined();
+  const plan = rockWell({ well: { ...well, casing: { size: '6 in', bottom: '200 ft', height: '12 in' } } });
+  const conduit = steps(plan).find(({ id }) => id === 'conduit');
+  expect(conduit?.id === 'conduit' && conduit.numbers.bonded).toBeNull();
+});
+
 test('sections of rigid pipe that nothing comes between are one step, and a valve in the pipe is its own', () => {
   const of = steps(rockWell({ dropPipe: STEEL, string: { checkValves: ['0 ft', '63 ft'], splices: ['4 ft'] } }));
   const lowering = of.filter(({ phase }) => phase === 'lowering').map(({ id }) => id);
@@ -142,13 +185,17 @@ test('what hangs on the hook grows on the way down and ends at what is said of t
   const down = work(solution).steps.flatMap((each) => (each.id === 'lower' ? [each.numbers] : []));
   const hooks = down.flatMap(({ hook }) => [hook.from!, hook.to!]);
   for (let i = 1; i < hooks.length; i++) expect(hooks[i]!).toBeGreaterThanOrEqual(hooks[i - 1]! - 1e-9);
-  // By way of a seal the same string hangs from the casing's top: there both are the same figure.
-  const onSeal = solve(rockWell({ top: { kind: 'seal' } }));
-  const last = work(onSeal)
-    .steps.flatMap((each) => (each.id === 'lower' ? [each.numbers] : []))
-    .at(-1)!;
-  expect(last.hook.to!).toBeCloseTo(onSeal.values.hangLoadLowering!, 6);
-  expect(last.to).toBeCloseTo(onSeal.values.pumpDischargeDepth!, 9);
+});
+
+test('a string is let down until its pipe’s end is a hand over the casing, and no further before its top joint is made', () => {
+  for (const plan of [rockWell(), rockWell({ dropPipe: STEEL }), rockWell({ top: { kind: 'seal' } })]) {
+    const solution = solve(plan);
+    const down = work(solution).steps.flatMap((each) => ('to' in each.numbers ? [each.numbers] : []));
+    const { facts, values } = solution;
+    // The pipe's end hangs over the pump's outlet by all that is cut and what stands between: from there up, 4 in.
+    const end = values.pumpDischargeDepth! - pipeRun(facts).top;
+    expect(down.at(-1)!.to + facts.well.casingHeight).toBeCloseTo(end - 4 * 0.0254, 6);
+  }
 });
 
 test('rigid pipe that stands over the casing hangs on the hook too', () => {

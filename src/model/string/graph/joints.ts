@@ -219,21 +219,33 @@ function ropeJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
 
 /** The size of a thread at the pump is that of its outlet, and of one at the adapter that of the pipe that hangs on it. */
 function endOf(piece: Bare, mate: Bare, { by }: Way, { facts }: Solved): End {
-  const none = { piece: piece.key, size: piece.size, system: null, sex: null };
+  const own = inHouse(piece) || inHouse(mate) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
+  const none = { piece: piece.key, size: own.nominalSize, system: null, sex: null };
   if (by === 'barb') return { ...none, sex: isFitting(piece) ? 'male' : 'female' };
-  if (by !== 'thread') return none;
+  if (by === 'socket') return none;
+  if (by !== 'thread') return { ...none, size: piece.size };
   const pipe = inHouse(piece) && inHouse(mate) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
   const size = piece.kind === 'pump' || mate.kind === 'pump' ? facts.pump.outlet : pipe.nominalSize;
   if (isPort(piece, mate)) return { ...none, size: null, system: threadSystem(pipe), sex: sexOf(piece, mate) };
   return { piece: piece.key, size: threadSize(size) ?? size, system: threadSystem(pipe), sex: sexOf(piece, mate) };
 }
 
-/** Ports of a tank tee are smaller than the line, each in its own size: no plan tells them. */
+/** Ports of a tank tee, a tap and a valve come in sizes and threads of their own: no plan tells them. */
 function isPort(piece: Bare, mate: Bare): boolean {
   return PORTS.has(piece.kind) || PORTS.has(mate.kind);
 }
 
-const PORTS: ReadonlySet<PieceKind> = new Set(['gauge', 'switch', 'drain', 'reliefValve', 'reliefPipe', 'tank']);
+const PORTS: ReadonlySet<PieceKind> = new Set([
+  'gauge',
+  'switch',
+  'drain',
+  'reliefValve',
+  'reliefPipe',
+  'tank',
+  'shutOff',
+  'tap',
+  'union',
+]);
 
 function isFitting({ kind }: Bare): boolean {
   return kind === 'insertFitting';

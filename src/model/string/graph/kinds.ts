@@ -11,7 +11,7 @@ import { wireText } from '../../tables/wireSizes.ts';
 import { isBarbed } from '../../tables/pipeMaterials.ts';
 import { threadSize } from '../../tables/threadSizes.ts';
 import { lineLength } from '../lineLength.ts';
-import { runToWell } from '../wireLengths.ts';
+import { houseCableLength } from '../wireLengths.ts';
 import type { PieceKind, PieceValue, Run, Seal, Way } from './piece.ts';
 
 /** A value, and the fields of the plan that it rests on. */
@@ -201,6 +201,7 @@ export const KINDS: Readonly<Record<PieceKind, KindRow | null>> = {
   riser: {
     run: 'house',
     size: lineThread,
+    material: { is: ({ facts }) => facts.house.line?.material ?? null, from: ['house.line.material'] },
     cut: { is: ({ cut }) => cut, from: ['house.line.size'] },
     on: [['elbow']],
     by: THREAD,
@@ -225,7 +226,7 @@ export const KINDS: Readonly<Record<PieceKind, KindRow | null>> = {
     run: 'power',
     size: { is: ({ facts }) => wireText(facts.wire.gauge), from: ['wire.size'] },
     material: { is: () => 'copper', from: [] },
-    cut: { is: ({ facts }) => runToWell(facts), from: ['wire.run', 'house.distance'] },
+    cut: { is: ({ facts }) => houseCableLength(facts), from: ['wire.run', 'house.distance'] },
     on: [['controlBox', 'drive', 'switch', 'float']],
     by: WIRES,
   },

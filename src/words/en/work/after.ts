@@ -18,7 +18,7 @@ export const after: StepsOf<'disinfect' | 'flush' | 'sample' | 'record'> = {
       opens === 'cap'
         ? 'With the breaker locked off, open the cap and pour it round the inside of the casing.'
         : 'With the breaker locked off, pour it in where the seal’s vent screws in; leave its bolts alone.',
-      'Put a hose from a tap in, step back, switch on, and let water run round for 15 minutes.',
+      'Put a hose or tube with the pump’s water in, step back, switch on: 15 minutes.',
       'Switch off, lock, take the hose out, and close the well.',
       'Bypass softener and filters, then open each tap until it smells of chlorine.',
       'Let it stand overnight, and let nobody drink from it.',

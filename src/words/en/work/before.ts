@@ -80,7 +80,7 @@ export const before: StepsOf<'permits' | 'services' | 'breakerOff' | 'measure' |
     check: ['Bottom and water agree with the plan, or the plan is changed first.', 'The weight came up with the tape.'],
     mistake: 'Ground and casing’s top are mixed up, and the pump hangs too deep or too high by what lies between.',
   }),
-  layOut: ({ coil, pipe }, show) =>
+  layOut: ({ coil, pipe, odd }, show) =>
     coil
       ? {
           title: 'Tame the coil',
@@ -103,10 +103,12 @@ export const before: StepsOf<'permits' | 'services' | 'breakerOff' | 'measure' |
           title: 'Lay out the lengths',
           does: [
             `Lay the lengths on clean boards: ${taped(pipe, show)} of pipe in all.`,
-            'Number them in the order in which they go down.',
+            ...(odd === null
+              ? []
+              : [`The shortest is ${show.length(odd)}: have what you cut threaded again, on a machine.`]),
+            'Number them in the order in which they go down; short ones go beside a valve or on top.',
             'Brush every thread clean and look for cracks.',
             'Try each coupling by hand: a good thread takes four to five turns.',
-            'Keep the ends capped until they are joined.',
           ],
           why: 'A bad thread found on the ground is changed in a minute.',
           check: ['The lengths are numbered, and their sum is what the plan asks.', 'No soil is on or in the pipe.'],

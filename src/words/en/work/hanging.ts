@@ -22,13 +22,13 @@ export const hanging: StepsOf<'topJoint' | 'seat' | 'seal' | 'aboveSeal' | 'rope
     check: ['The clamp of the string held while the joint was made.', 'No cable can come between the halves.'],
     mistake: 'The cable lies between the two halves and is crushed when the adapter seats.',
   }),
-  seat: ({ liftPipe, mark, thread }, show) => ({
+  seat: ({ liftPipe, thread }, show) => ({
     title: 'Seat the adapter',
     does: [
       liftPipe === null
         ? 'Nobody said how long the lift-out pipe must be: measure down to the adapter.'
         : `Screw the lift-out pipe in, ${taped(liftPipe, show)}, often with ${thread} threads: hand-tight, turns counted.`,
-      `Mark it ${taped(mark, show)} from its lower end: seated, the mark meets the casing’s top.`,
+      'Its mark was made with the sliding half seated: there it meets the casing’s top.',
       'Take the weight, open the clamp, and lower with the sliding half turned to the body.',
       'Push down until the mark is there, with the string still on the hoist.',
       'Ease the hoist slowly: nothing may sink or rock.',
@@ -43,7 +43,7 @@ export const hanging: StepsOf<'topJoint' | 'seat' | 'seal' | 'aboveSeal' | 'rope
     does: [
       'Slide the seal, two plates with rubber between, on the pipe before the joint above is made.',
       ...(way === 'barb'
-        ? [`The rigid nipple goes through it; push the warmed pipe up its barbs, with ${clamps(count)} on.`]
+        ? [`The rigid nipple goes through it; an insert fitting under it takes the pipe, with ${clamps(count)}.`]
         : []),
       'Lead the cable and any probe wires through their own holes.',
       'Screw the coupling on above it: resting on the plate, it carries the whole string.',

@@ -19,9 +19,10 @@ export const hook = {
       ? `${say(to)} on the hook.`
       : `${say(from)} on the hook, and ${say(Math.abs(to - from))} ${to > from ? 'more' : 'less'} at the end.`,
   /** Said where that is more than hangs at the step itself. */
-  gear: (gear: Newtons, { hook: say }: Show) => `Full of water, the whole string comes to ${say(gear)}.`,
+  gear: (gear: Newtons, { hook: say }: Show) =>
+    `Hanging in the water with a full pipe, the whole string comes to ${say(gear)}.`,
   /** Pulling counts the pipe as full, and half as much again. */
   pulling: (load: Newtons, { hook: say }: Show) =>
-    `Count on up to ${say(load)} on the hook: a full pipe, and half as much again for sticking.`,
+    `Count on up to ${say(load)} on the hook: a full pipe out of the water, and half for sticking.`,
   holders,
 };

@@ -30,7 +30,7 @@ export const lowering: StepsOf<'lift' | 'lower' | 'sections' | 'valve' | 'probe'
       `Let the string (pump, pipe and cable) down ${show.length(to - from)} by the pipe, never by cable or rope.`,
       ...ties(tied, show),
       ...guards(guarded),
-      'Close the pipe clamp before any grip is released, and keep hands off the edge.',
+      'Go slowly past an adapter’s body; close the clamp before any grip is released.',
       ...(to - from >= READ_AGAIN ? [insulationOnTheWay(show)] : []),
       ...(to > 0 ? [`At the end the pump’s outlet is ${show.length(to)} below ground.`] : []),
     ],
@@ -65,13 +65,16 @@ export const lowering: StepsOf<'lift' | 'lower' | 'sections' | 'valve' | 'probe'
     ],
     mistake: 'The clamp is opened before the hoist has the weight, and the string is gone.',
   }),
-  valve: ({ height, arrow: points, clamps }, show) => ({
+  valve: ({ height, arrow: points, clamps, next }, show) => ({
     title: 'Put the upper valve in',
     does: [
       'Stop with the pipe’s end over the casing, held by the pipe clamp.',
       `This check valve comes ${gap(height, show)} above the pump’s outlet.`,
       arrow(points),
-      ...(clamps === null ? [TAPE_AND_PASTE, PLASTIC_THREAD] : onBarbs(clamps)),
+      ...(clamps === null ? [TAPE_AND_PASTE] : onBarbs(clamps)),
+      ...(next === null
+        ? []
+        : [`Screw it on, and the next length, ${show.length(next)}, into it; take the weight before the clamp opens.`]),
     ],
     why: 'It holds the water above it, so that less weight falls back on the valve below.',
     check: ['The arrow points up.', 'The cable passes the valve without a kink.'],

@@ -39,7 +39,7 @@ export const pulling: StepsOf<'houseShut' | 'openTop' | 'unseat' | 'pull' | 'sou
             'Treat every wire as live until it has been tested right there.',
             'Have each wire tested at the splice: to the others and to the casing, zero.',
             'Mark the wires, take a picture, then open the splice and tape the ends.',
-            'Pull the cable back out of the conduit.',
+            'Leave the house’s cable in the conduit, its end tied so that it cannot slip back.',
             'Free the rope, where there is one, and tie its end off outside.',
           ],
           why: 'The locked breaker may be the wrong one: only a test at the splice tells.',
@@ -69,7 +69,7 @@ export const pulling: StepsOf<'houseShut' | 'openTop' | 'unseat' | 'pull' | 'sou
               ? 'Nobody said how long the lift-out pipe must be: measure down to the adapter first.'
               : `Take a lift-out pipe of ${taped(liftPipe, show)} with a handle across its top.`,
             'Screw it into the adapter’s upper thread by hand; count the turns and write them down.',
-            'Hang it on the hoist and take up the weight.',
+            'Mark it at the casing’s top, hang it on the hoist, and take up the weight.',
             'Pull straight up: the sliding half leaves the body, which stays in the wall.',
             'If it sits fast, stop: never hammer or pry.',
             'When bare pipe shows below, close the pipe clamp on it: a jaw that rests across the padded casing.',

@@ -22,7 +22,10 @@ export const pump: StepsOf<
       'Never run a pump dry, not for a moment, not on the tailgate.',
     ],
     why: 'A fault found here costs minutes; found in the well it costs the day.',
-    check: ['The readings agree with the motor’s sheet.', 'The plate is written down or in a picture.'],
+    check: [
+      'The readings agree with the motor’s sheet: a new one on the ground often has 20 megohms or more.',
+      'The plate is written down or in a picture.',
+    ],
     mistake: 'The pump is run dry to hear it: water is what cools and greases it, and it seizes.',
   }),
   sleeve: ({ diameter }, show) => ({
@@ -119,7 +122,9 @@ export const pump: StepsOf<
     const setArrestor =
       arrestor === null
         ? []
-        : [`Set the arrestor ${gap(arrestor, show)} above the outlet, its arms just touching the wall of the well.`];
+        : [
+            `Set the arrestor ${gap(arrestor, show)} above the outlet, its arms just wide enough to pass an adapter’s body.`,
+          ];
     return way === 'barb'
       ? {
           title: 'Join pipe and pump',

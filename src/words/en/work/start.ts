@@ -6,7 +6,27 @@ import type { StepsOf } from './stepWords.ts';
  * Sources  grout restored up to the ground: Wash. Admin. Code 173-160-291(6); soil packed tight: Minn. Rules 4725.4850; a
  *          quarter of an hour at cut-out, 30 minutes off, an hour before the tape, both rotations, water over the intake: common practice, no source
  */
-export const start: StepsOf<'firstRun' | 'pressureTest' | 'backfill' | 'readings'> = {
+export const start: StepsOf<'boxCheck' | 'firstRun' | 'pressureTest' | 'backfill' | 'readings'> = {
+  boxCheck: ({ box, power }, show) => ({
+    title: 'Check box and breaker',
+    does: [
+      'A licensed electrician does this, with the power locked off.',
+      power === null
+        ? 'Compare the new motor’s plate with what feeds it: power, volts, phases and wires.'
+        : `Compare the new motor, ${show.power(power)}, with what feeds it: power, volts, phases and wires.`,
+      ...(box === null
+        ? []
+        : [
+            box === 'drive'
+              ? 'The drive has to be set for the new motor’s amps.'
+              : 'The control box has to be of the new motor’s power and kind: else fit a new one.',
+          ]),
+      'Breaker, overload and wire have to suit the new motor’s amps.',
+    ],
+    why: 'A new motor on the old one’s box hums, overheats and burns out in minutes.',
+    check: ['Plate, box and breaker belong together, and it is written down.'],
+    mistake: 'The old box is left because it looks the same, and the new motor burns.',
+  }),
   firstRun: ({ open, phase }) => ({
     title: 'Run the first water',
     does: [
@@ -74,11 +94,11 @@ export const start: StepsOf<'firstRun' | 'pressureTest' | 'backfill' | 'readings
   readings: ({ cutIn, cutOut, level, open }, show) => ({
     title: 'Take the readings',
     does: [
-      'Run the pump for an hour at the flow that the house will use.',
-      'Then tape the water through the port of cap or seal; touch no wire.',
+      'Run the pump for an hour at the flow that the house will use, and stop when it spurts.',
+      'Where cap or seal has a port for it, tape the water through that; open nothing else.',
       level === null
         ? 'Nobody knows how far the water falls: your reading is the first.'
-        : `It should stand at about ${show.length(level)} below ground.`,
+        : `It should stand at about ${show.length(level)} below ground; the tape counts from the casing’s top.`,
       open
         ? 'See that the float stops the pump when the tank is full, and starts it again.'
         : `See that the pump starts at ${show.pressure(cutIn)} and stops at ${show.pressure(cutOut)}.`,

@@ -45,7 +45,7 @@ export const top: StepsOf<'trench' | 'hole' | 'adapterBody' | 'line' | 'conduit'
       'Let the body down inside the casing and bring its outlet through the hole.',
       'One gasket lies inside the wall, one outside, both along the curve.',
       'Hold the body upright and tighten the nut as the maker says.',
-      'Try the sliding half with the lift-out pipe: on, off, and out again.',
+      'Seat the empty sliding half with the lift-out pipe, mark that at the casing’s top, and take both out.',
     ],
     why: 'The body bears the pump and its pipe, and its gaskets keep dirty water out.',
     check: ['The body stands upright.', 'The sliding half goes on and comes off without force.'],
@@ -77,23 +77,27 @@ export const top: StepsOf<'trench' | 'hole' | 'adapterBody' | 'line' | 'conduit'
     mistake: lineMistake[way],
   }),
   conduit: ({ run, depth, bonded }, show) => ({
-    title: bonded ? 'Lay conduit, cable and bond' : 'Lay conduit and cable',
+    title: bonded === true ? 'Lay conduit, cable and bond' : 'Lay conduit and cable',
     does: [
       depth > 0
         ? `Set the conduit, the tube for the cable, from the casing’s top to ${gap(depth, show)} below ground.`
         : 'Set the conduit, the tube for the cable, at the casing’s top.',
       run === null
         ? 'Nobody said how far the cable runs: measure from the panel to the well.'
-        : `Draw in the cable from the house: about ${show.length(run)} from panel to well.`,
+        : `Draw in the cable from the house: about ${show.length(run)}, and what it takes to the panel.`,
       'Take cable that its print allows in wet conduit or in the ground.',
-      ...(bonded ? ['Have the electrician join the ground wire to the metal casing: that is the bond.'] : []),
+      ...(bonded === null
+        ? ['Nobody said what the casing is made of: a metal one needs the ground wire, a bond.']
+        : []),
+      ...(bonded === true ? ['Have the electrician join the ground wire to the metal casing: that is the bond.'] : []),
       'Leave both ends taped: a licensed electrician joins them, with the power locked off.',
     ],
-    why: bonded
-      ? 'With the bond a fault trips the breaker; without it the casing can turn live.'
-      : 'The conduit keeps spade, sun and mice off the cable.',
+    why:
+      bonded === true
+        ? 'With the bond a fault trips the breaker; without it the casing can turn live.'
+        : 'The conduit keeps spade, sun and mice off the cable.',
     check: [
-      ...(bonded ? ['The bond is on before the cap is.'] : []),
+      ...(bonded === true ? ['The bond is on before the well is closed.'] : []),
       'The cable slides freely in the conduit, and its ends are dry.',
     ],
     mistake: 'Cable is laid bare and shallow, and years later a spade finds it live.',

@@ -102,6 +102,7 @@ describe('the line to the house', () => {
       'lineEnd/house thread elbow',
     ]);
     expect(ofKind(of, 'clamp').filter(({ key }) => key.startsWith('clamp/line/')).length).toBe(4);
+    expect(joint(of, 'lineEnd/well', 'buriedLine').a).toMatchObject({ sex: 'male', size: '1-1/4 in' });
     // The adapter's thread is that of the pipe that hangs on it; the barb is the line's.
     expect(joint(of, 'pitlessAdapter', 'lineEnd/well').b).toMatchObject({ sex: 'male', size: '1 in' });
     expect(joint(of, 'lineEnd/house', 'elbow').a).toMatchObject({ sex: 'male', size: '1-1/4 in' });
