@@ -39,19 +39,22 @@ export function startSteps({ solved, pieces }: Job, kind: Kind): readonly Draft[
           step(
             'pressureTest',
             { cutOut: house.cutOut, trench: dug },
-            { about: ['gauge', 'pitlessAdapter'], view: 'top', cautions: dug ? ['pressure', 'digging'] : ['pressure'] },
+            // With the trench open its joints are looked at; else the gauge tells.
+            dug
+              ? { about: ['pitlessAdapter', 'buriedLine'], view: 'top', cautions: ['pressure', 'digging'] }
+              : { about: ['gauge'], view: 'house', cautions: ['pressure'] },
           ),
         ]),
     ...(dug ? [step('backfill', {}, { about: ['buriedLine'], view: 'top', cautions: ['digging'] })] : []),
     step(
       'readings',
       { cutIn: house.cutIn, cutOut: house.cutOut, level: values.pumpingWaterLevel, open },
-      { about: ['gauge', 'pumpingLevel'], view: 'section', cautions: ['electric'] },
+      { about: ['pumpingLevel'], view: 'section', cautions: ['electric'] },
     ),
   ];
 }
 
-export function afterSteps({ solved: { facts, values } }: Job): readonly Draft[] {
+export function afterSteps({ solved: { facts, values }, pieces }: Job): readonly Draft[] {
   return [
     step(
       'disinfect',
@@ -62,7 +65,7 @@ export function afterSteps({ solved: { facts, values } }: Job): readonly Draft[]
       },
       { about: ['cap', 'seal'], view: 'section', cautions: ['chlorine', 'electric'] },
     ),
-    step('flush', {}, { about: ['tap'], view: 'section', cautions: ['chlorine'] }),
+    step('flush', {}, { about: ['tap'], view: pieces.has('tap') ? 'top' : 'section', cautions: ['chlorine'] }),
     step('sample', {}, { cautions: ['hygiene'] }),
     step('record', {}),
   ];

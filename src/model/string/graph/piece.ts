@@ -21,6 +21,8 @@ export interface Piece {
   /** That of the placed part; of pipe and cable that are cut "dropPipe/2", "dropPipe/section/3", "cable/2" from the top. */
   readonly key: string;
   readonly kind: PieceKind;
+  /** Key of the placed part that it is, is cut from or comes with. */
+  readonly part: string;
   readonly run: Run;
   readonly top: Metres;
   readonly bottom: Metres;

@@ -153,6 +153,7 @@ function pieceOf({ key, kind, top, bottom, radius, cut, part }: Place, row: Kind
   return {
     key,
     kind,
+    part,
     run: row.run,
     top,
     bottom,
