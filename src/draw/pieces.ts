@@ -16,7 +16,7 @@ export function showingOf(key: string, pieces: Pieces | undefined): Showing | un
   return pieces === undefined ? undefined : (pieces[key] ?? pieces[kindOfKey(key)]);
 }
 
-/** Shapes that stand for parts of other names, by their key in the drawing. */
+/** Shapes that stand for parts of other names, by their key in the drawing, or by the key of what they are a shape of. */
 const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
   ties: ['tie'],
   pumpBody: ['pump', 'motor', 'intake'],
@@ -27,6 +27,12 @@ const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
   'probe/wires': ['probe'],
   vent: ['seal'],
   restoredGrout: ['pitlessAdapter'],
+  toTank: ['tank'],
+  toHouse: ['shutOff'],
+  'wires/supply': ['disconnect'],
+  'wires/toSwitch': ['disconnect'],
+  'wires/fromSwitch': ['disconnect'],
+  'wires/toWell': ['conduit'],
 };
 
 /** Groups of a scene that hold nothing but parts, or groups of them. */
@@ -40,10 +46,15 @@ export function showPieces(shapes: readonly Shape[], { parts }: Solution, pieces
   const known = new Set(parts.flatMap(({ key, kind }) => [key, kind as string]));
   const inGroup = (shape: Shape): Shape[] => {
     if (OF_PARTS.has(shape.key)) return [within(shape, inGroup)];
-    const stands = STANDS_FOR[shape.key]?.filter((key) => known.has(key)) ?? (known.has(shape.key) ? [shape.key] : []);
+    const named = [shape.key, shape.key.slice(0, Math.max(0, shape.key.lastIndexOf('/')))];
+    const stands = named
+      .map((key) => STANDS_FOR[key] ?? [key])
+      .map((keys) => keys.filter((key) => known.has(key)))
+      .find((keys) => keys.length > 0);
+    if (stands === undefined) return [shape];
     const showings = stands.map((key) => showingOf(key, pieces));
     // What stands for several is there while one of them is.
-    if (showings.length === 0 || showings.some((each) => each === undefined || each === 'lit')) return [shape];
+    if (showings.some((each) => each === undefined || each === 'lit')) return [shape];
     return showings.includes('ghosted') ? [{ ...shape, attrs: { ...shape.attrs, opacity: GHOST } }] : [];
   };
   const inScene = (shape: Shape): Shape =>

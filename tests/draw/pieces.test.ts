@@ -61,6 +61,16 @@ test('one sign that stands for several parts is there while one of them is', () 
   );
 });
 
+test('pipe and wires go with what they lead to', () => {
+  const none = Object.fromEntries(TAMARACK.parts.map(({ kind }) => [kind, 'absent' as const]));
+  const left = (view: Partial<View>, group: string): string[] =>
+    keysOf(shown(none, TAMARACK, view))
+      .filter((path) => path.includes(`${group} > `))
+      .map((path) => path.slice(path.indexOf(`${group} > `) + group.length + 3));
+  expect(left({ sheet: 'house' }, 'atHouse')).toEqual(['floor/slab', 'floor/top', 'floor/foot']);
+  expect(left({ sheet: 'section' }, 'house')).toEqual(['walls', 'roof']);
+});
+
 test('a ghost is pale, and whole', () => {
   const pale = flat(shown({ cap: 'ghosted' }).shapes).filter(({ shape }) => shape.attrs['opacity'] !== undefined);
   expect(pale.map(({ shape }) => shape.key)).toEqual(['cap', 'cap']);
