@@ -82,6 +82,10 @@ test('what is lit is ringed in every view that shows it', () => {
   expect(rings(shown({ pitlessAdapter: 'lit' }))).toEqual(['lit/O', 'lit/A']);
   expect(rings(shown({ seal: 'lit' }, PALO))).toEqual(['lit/O', 'lit/A']);
   expect(rings(shown({}))).toEqual([]);
+  // A page that patches its drawing knows a shape by its key alone.
+  const several = rings(shown({ conduit: 'lit', bond: 'lit', cap: 'lit' }, TAMARACK, { sheet: 'top' }));
+  expect(several).toHaveLength(3);
+  expect(new Set(several).size).toBe(3);
 });
 
 test('whatever is left out of any well, all else keeps its place to a tenth of a pixel', () => {

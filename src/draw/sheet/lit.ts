@@ -9,7 +9,15 @@ const ROOM = 4;
 
 /** @param lit  keys or kinds of parts, or numbers of findings, whose parts are meant then */
 export function drawLit(lit: readonly string[], solution: Solution, hits: readonly HitPlace[], ink: Ink): Shape[] {
-  return lit.flatMap((each) => drawOne(each, solution, hits, ink));
+  const drawn = new Map<string, number>();
+  return lit
+    .flatMap((each) => drawOne(each, solution, hits, ink))
+    .map((ring) => {
+      const before = drawn.get(ring.key) ?? 0;
+      drawn.set(ring.key, before + 1);
+      // One ring is as good as another: of several in a view each has a key of its own, and none takes the place of one.
+      return before === 0 ? ring : { ...ring, key: `${ring.key}/${before + 1}` };
+    });
 }
 
 function drawOne(lit: string, { findings }: Solution, hits: readonly HitPlace[], ink: Ink): Shape[] {

@@ -24,7 +24,7 @@ export function atStep(solved: Solved, work: Told, index: number): AtStep {
     return own.some(({ key }) => there.has(key));
   };
   const built = solved.parts.filter(isThere);
-  const { lit, sought } = litAt(step, solved, built);
+  const { lit, sought } = litAt(step, solved, { pieces, built });
   const builtKinds = new Set(built.map(({ kind }) => kind));
   const shown: Record<string, 'lit' | 'ghosted'> = {};
   for (const part of solved.parts) {
@@ -71,14 +71,18 @@ const COMES_OFF: { readonly [Id in StepId]?: readonly string[] } = {
   unseat: ['seal', 'tee', 'plug', 'nipple/top', 'nipple/seal', 'coupling/top'],
 };
 
+interface Built {
+  readonly pieces: ReadonlyMap<string, readonly Piece[]>;
+  readonly built: readonly PlacedPart[];
+}
+
 /** What it puts on; and of what else it is about, what is there. */
-function litAt({ puts, about }: Step, solved: Solved, built: readonly PlacedPart[]) {
+function litAt({ puts, about }: Step, { parts }: Solved, { pieces, built }: Built) {
   const isOf = (name: string, { key, kind }: PlacedPart): boolean => key === name || kind === name;
-  const put = new Set(graphOf(solved).pieces.flatMap(({ key, part }) => (puts.includes(key) ? [part] : [])));
-  const on = built.filter(({ key }) => put.has(key));
+  const on = built.filter((part) => pieces.get(part.key)?.some(({ key }) => puts.includes(key)) === true);
   const looked = about.filter((name) => !on.some((part) => isOf(name, part)));
   const seen = built.filter((part) => looked.some((name) => isOf(name, part)));
   const lit = new Set([...on, ...seen].map(({ key }) => key));
-  const sought = lit.size > 0 ? undefined : looked.find((name) => solved.parts.some((part) => isOf(name, part)));
+  const sought = lit.size > 0 ? undefined : looked.find((name) => parts.some((part) => isOf(name, part)));
   return { lit, sought: sought ?? null };
 }

@@ -126,6 +126,11 @@ describe('step by step', () => {
     expect(at(tamarack, 'new', 'conduit').pieces).toMatchObject({ conduit: 'lit', cable: 'ghosted' });
     expect(at(tamarack, 'new', 'leads').pieces['cable']).toBe('lit');
   });
+  test('over a seal the cable to the house is laid beside one that hangs, and the conduit alone is lit', () => {
+    const pieces = at(solve(planOf(sample('palo-amargo'))), 'new', 'conduit').pieces;
+    expect(pieces).toMatchObject({ conduit: 'lit' });
+    expect(pieces['cable']).toBeUndefined();
+  });
   test('ties that this step puts on are lit, and not those that were there', () => {
     const probed = solve(planOf(sample('slate-hollow')));
     const told = work(probed, 'new');
