@@ -107,12 +107,19 @@ test.describe('the order of the work', () => {
 
   test('on paper every step stands with a box, and the ticked ones are ticked', async ({ page }) => {
     await page.getByRole('checkbox', { name: 'Done: Get the permit' }).check();
+    // Also while one of them is open.
+    await page.getByRole('button', { name: 'Begin with step 1' }).click();
+    await expect(title(page, 'Get the permit')).toBeFocused();
+    // The drawing, and steps that no one page would hold: a browser counts pages before it tells that it prints.
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBeGreaterThan(6);
     await page.emulateMedia({ media: 'print' });
     await expect(page.locator('.whole')).toHaveCount(36);
     await expect(page.locator('.whole .box')).toHaveCount(36);
     await expect(page.locator('.whole .ticked')).toHaveCount(1);
     await expect(page.locator('.whole').nth(1)).toContainText('Caution. Have buried lines marked before digging');
-    await expect(page.getByRole('button', { name: 'Begin with step 1' })).toBeHidden();
+    await expect(page.locator('.whole').last()).toBeVisible();
+    await expect(page.locator('dialog')).toBeHidden();
   });
 });
 
