@@ -109,7 +109,7 @@ export function drawWith(memory: Memory, judged: Solution, asked: View, kept?: r
 /** Keys of parts, or the number of a finding. */
 function litIn({ lit, pieces = {} }: View): string[] {
   const keys = Object.keys(pieces).filter((key) => pieces[key] === 'lit');
-  return lit === undefined ? keys : [...keys, lit];
+  return keys.concat(lit ?? []);
 }
 
 /** A picture that is printed or kept shows the well as planned. */

@@ -41,8 +41,8 @@ export interface View {
   readonly lens?: DepthSpan;
   /** The handle that is dragged, with the depth it started from. */
   readonly held?: { readonly handle: string; readonly start: Metres };
-  /** Key of a part, or the number of a finding: lit in every view. */
-  readonly lit?: string;
+  /** Keys of parts, or the number of a finding: lit in every view. */
+  readonly lit?: string | readonly string[];
   /** Parts that are lit, ghosted or left out; nothing else moves for it. All are shown unless it says. */
   readonly pieces?: Pieces;
   /** The well while something in it moves; a picture for print, paper or export pays it no heed. */

@@ -77,6 +77,18 @@ test('a ghost is pale, and whole', () => {
   for (const { shape } of pale) expect(Number(shape.attrs['opacity'])).toBeLessThan(0.4);
 });
 
+test('several that are lit are ringed each by its own key', () => {
+  const { shapes } = draw(TAMARACK, { ...SHEET, lit: ['pump', 'checkValve', 'pitlessAdapter'] });
+  const rings = shapes.map(({ key }) => key).filter((key) => key.startsWith('lit/'));
+  expect(rings.filter((key) => key.startsWith('lit/O'))).toHaveLength(2);
+  expect(new Set(rings).size).toBe(rings.length);
+  // The label of each is lit as well: it is drawn as for that one alone.
+  const labels = (lit: View['lit']): string =>
+    JSON.stringify(draw(TAMARACK, { ...SHEET, ...(lit === undefined ? {} : { lit }) }).details[1]?.scene.shapes);
+  expect(labels(['checkValve', 'cap'])).toBe(labels('checkValve'));
+  expect(labels(['checkValve', 'cap'])).not.toBe(labels(undefined));
+});
+
 test('what is lit is ringed in every view that shows it', () => {
   const rings = (scene: Scene): string[] => scene.shapes.map(({ key }) => key).filter((key) => key.startsWith('lit/'));
   expect(rings(shown({ pitlessAdapter: 'lit' }))).toEqual(['lit/O', 'lit/A']);

@@ -76,8 +76,8 @@ export class Workspace {
   history = $state.raw<History<Desk>>(startHistory(EMPTY_DESK));
   /** The plan as it would be if the pointer went up now. */
   preview = $state.raw<Plan | null>(null);
-  /** Key of a part, or the number of a finding. */
-  lit = $state<string | null>(null);
+  /** Keys of parts, or the number of a finding. */
+  lit = $state.raw<string | readonly string[] | null>(null);
   /** One line beside a handle: why it went no further, or why it cannot be moved. */
   notice = $state.raw<Notice | null>(null);
   /** The question that waits beside a level; nothing has changed before it is answered. */

@@ -30,7 +30,7 @@ export interface DetailFrame extends Place {
   readonly moment?: View['moment'];
   /** Labels of what is absent are left out once all are laid out. */
   readonly pieces?: Pieces | undefined;
-  readonly lit?: string | undefined;
+  readonly lit?: string | readonly string[] | undefined;
 }
 
 export type { DetailScene } from '../view.ts';

@@ -95,9 +95,9 @@ function assumedLines(solution: Solution, key: string): AssumedLines | undefined
   return { name: told.unasked === true || isAnyAssumed(solution, told.name), note: isAnyAssumed(solution, told.note) };
 }
 
-/** `lit` is the key of a part or the number of a finding. */
+/** `lit` are keys of parts or the number of a finding. */
 function isLit({ findings }: Solution, { lit }: DetailFrame, key: string): boolean {
-  return lit !== undefined && (lit === key || findings[Number(lit) - 1]?.part === key);
+  return lit !== undefined && ([lit].flat().includes(key) || findings[Number(lit) - 1]?.part === key);
 }
 
 /** Could this part show between these depths? What is no part of the string is asked for when all is placed. */
