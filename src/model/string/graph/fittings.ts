@@ -90,7 +90,11 @@ function wires({ facts, parts }: Solved): readonly Place[] {
     ({ key, kind, top: from, bottom: to, radius: 0, cut, part }) satisfies Place;
   const run = runToWell(facts);
   return [
-    along('houseCable', 'houseCable', cable.top, facts.wire.conduitDepth, 'cable', null),
+    {
+      ...along('houseCable', 'houseCable', cable.top, facts.wire.conduitDepth, 'cable', null),
+      // Not the cable that hangs in the well: it lies in what leads away from it.
+      ...(parts.some(({ key }) => key === 'conduit') ? { drawn: 'conduit' } : {}),
+    },
     ...(lowLevelCutOff === true || typeof lowLevelCutOff === 'number'
       ? [along('relay', 'relay', wall.top, wall.bottom, 'disconnect', null)]
       : []),

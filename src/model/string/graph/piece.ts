@@ -21,7 +21,7 @@ export interface Piece {
   /** That of the placed part; of pipe and cable that are cut "dropPipe/2", "dropPipe/section/3", "cable/2" from the top. */
   readonly key: string;
   readonly kind: PieceKind;
-  /** Key of the placed part that it is, is cut from or comes with. */
+  /** Key of the placed part that it is, is cut from, or stands at: what a drawing shows of it. */
   readonly part: string;
   readonly run: Run;
   readonly top: Metres;

@@ -141,7 +141,11 @@ function casingOf({ facts }: Solved): readonly Place[] {
   ];
 }
 
-function pieceOf({ key, kind, top, bottom, radius, cut, part }: Place, row: KindRow, solved: Solved): Bare {
+function pieceOf(
+  { key, kind, top, bottom, radius, cut, part, drawn = part }: Place,
+  row: KindRow,
+  solved: Solved,
+): Bare {
   const { facts, values } = solved;
   const of = { facts, values, cut };
   const ends = placeAssumed(solved, part);
@@ -153,7 +157,7 @@ function pieceOf({ key, kind, top, bottom, radius, cut, part }: Place, row: Kind
   return {
     key,
     kind,
-    part,
+    part: drawn,
     run: row.run,
     top,
     bottom,

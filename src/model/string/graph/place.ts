@@ -8,4 +8,6 @@ export type Place = Pick<PlacedPart, 'key' | 'top' | 'bottom' | 'radius'> & {
   readonly cut: Metres | null;
   /** The part that it is cut from: what places that, places it. */
   readonly part: string;
+  /** The part that a drawing shows it by, where that is another. */
+  readonly drawn?: string;
 };

@@ -314,3 +314,24 @@ test('under a seal the rope hangs on its eye, and the cable passes it before it 
 test('a cap goes on when the cable is joined under it', () => {
   expect(named(graph(rockWell()), 'cap').after).toContain('capSplice');
 });
+
+test('each piece is shown by a part that is drawn', () => {
+  fc.assert(
+    fc.property(anyString, (plan) => {
+      const solution = solve(plan);
+      const drawn = new Set(solution.parts.map(({ key }) => key));
+      for (const { key, part } of graphOf(solution).pieces) {
+        if (part !== 'casing/0') expect(drawn.has(part), `${key} by ${part}`).toBe(true);
+      }
+    }),
+    { numRuns: 60, seed: 41 },
+  );
+});
+
+test('cut pipe is shown as the whole, and the cable from the house by its conduit', () => {
+  const of = graph(rockWell({ string: { checkValves: ['0 ft', '60 ft'] } }));
+  expect(named(of, 'dropPipe/2').part).toBe('dropPipe');
+  expect(named(of, 'cable/2').part).toBe('cable');
+  expect(named(of, 'houseCable').part).toBe('conduit');
+  expect(named(of, 'bushing').part).toBe('nipple');
+});
