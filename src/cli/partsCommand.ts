@@ -1,16 +1,16 @@
 import { parseArgs } from 'node:util';
-import { solve, type Plan } from '../model/index.ts';
+import { solve } from '../model/index.ts';
 import type { PartLine } from '../model/parts/partLine.ts';
 import { byDepth, partsList } from '../model/parts/partsList.ts';
 import { show, type Show } from '../model/units.ts';
 import { partsListWords as words } from '../words/en/partsList.ts';
-import { sayPart, type SaidPart } from '../words/sayParts.ts';
-import { csvLine } from './csv.ts';
+import { partsCsv } from '../words/partsCsv.ts';
+import { partSentence, partsText } from '../words/partsText.ts';
+import { sayPart } from '../words/sayParts.ts';
 import { EXIT, Unreadable } from './exits.ts';
 import { print } from './print.ts';
 import { readInput } from './readInput.ts';
 import { standing } from './standing.ts';
-import { wrapped } from './wrapped.ts';
 
 /** `wellcut parts PLAN.json [--csv | --json] [--by kind|depth] [--replace]`: all that the plan takes. */
 export function partsCommand(args: readonly string[]): number {
@@ -47,8 +47,8 @@ export function partsCommand(args: readonly string[]): number {
     json
       ? asJson(list.kind, lines, shown)
       : csv
-        ? asCsv(lines, shown)
-        : `${standing(solution).join('\n')}\n${asText(plan, lines, by, shown)}`,
+        ? partsCsv(lines, words, shown)
+        : `${standing(solution).join('\n')}\n${partsText({ title: plan.title, lines, by }, words, shown)}`,
   );
   return EXIT.good;
 }
@@ -59,58 +59,8 @@ function asJson(kind: string, lines: readonly PartLine[], shown: Show): string {
     const said = sayPart(line, words, shown);
     return {
       ...{ key, what, group, count, name: said.name, size, ends, material, cuts, buy, depth, numbers, pieces, assumed },
-      message: sentence(said),
+      message: partSentence(said),
     };
   });
   return `${JSON.stringify({ kind, parts: all }, null, 2)}\n`;
-}
-
-function asCsv(lines: readonly PartLine[], shown: Show): string {
-  const { count, name, size, cut, note, depth } = words.heads;
-  const head = [
-    words.heads.group,
-    count,
-    name,
-    size,
-    words.heads.material,
-    cut,
-    words.heads.buy,
-    depth,
-    note,
-    words.heads.assumed,
-  ];
-  const rows = lines.map((line) => {
-    const said = sayPart(line, words, shown);
-    return [
-      said.group,
-      String(said.count),
-      said.name,
-      said.size,
-      said.material,
-      said.cut,
-      said.buy,
-      said.depth,
-      said.note,
-      said.assumed,
-    ];
-  });
-  return [head, ...rows].map(csvLine).join('');
-}
-
-function asText(plan: Plan, lines: readonly PartLine[], by: 'kind' | 'depth', shown: Show): string {
-  const said = lines.map((line) => sayPart(line, words, shown));
-  const title = `${words.title}${plan.title === undefined ? '' : `: ${plan.title}`}`;
-  const body = said.flatMap((each, i) => {
-    const heads = by === 'kind' && each.group !== said[i - 1]?.group ? ['', each.group] : [];
-    const at = by === 'depth' && each.depth !== '' ? `${each.depth}: ` : '';
-    return [...heads, `  ${each.count} × ${at}${sentence(each)}`, ...wrapped(each.note, 96, '      ')];
-  });
-  return [title, ...body, '', ...wrapped(words.caution, 100, '')].join('\n') + '\n';
-}
-
-/** "Insert fitting: 1 in outer thread (NPT), barb for 1 in pipe, stainless steel; cut to 3 ft, buy 6 ft" */
-function sentence({ name, size, material, cut, buy, assumed }: SaidPart): string {
-  const what = [size, material].filter((each) => each !== '').join(', ');
-  const lengths = [cut, buy].filter((each) => each !== '').join(', ');
-  return `${name}${what === '' ? '' : `, ${what}`}${lengths === '' ? '' : `; ${lengths}`}${assumed === '' ? '' : ` (${assumed})`}`;
 }

@@ -4,7 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { partsCommand } from '../../src/cli/partsCommand.ts';
-import { sample } from '../plans/build.ts';
+import { solve } from '../../src/model/index.ts';
+import { byDepth, partsList } from '../../src/model/parts/partsList.ts';
+import { show } from '../../src/model/units.ts';
+import { partsListWords } from '../../src/words/en/partsList.ts';
+import { partsCsv } from '../../src/words/partsCsv.ts';
+import { partsText } from '../../src/words/partsText.ts';
+import { planOf, sample, SAMPLES } from '../plans/build.ts';
 
 const printed: string[] = [];
 vi.mock('../../src/cli/print.ts', () => ({ print: (text: string) => printed.push(text) }));
@@ -40,15 +46,22 @@ describe('as text', () => {
     expect(text).toMatch(/1 × Drop pipe, 1 in, PE; cut to 171 ft 5 in, buy 175 ft/);
     expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(140);
   });
+  test('a sentence a line, so that a message breaks none but by itself', () => {
+    const lines = parts(sample('tamarack-ridge')).text.split('\n');
+    expect(lines).toContain('    For drinking water.');
+    expect(lines.filter((line) => line.startsWith(' ') && /[^.]$/.test(line))).toEqual([]);
+  });
   test('a metric reader gets no feet and no pounds', () => {
     const { text } = parts({ ...sample('tamarack-ridge'), units: 'metric' });
     expect(text).not.toMatch(/\d ft\b|\d lb\b|\d psi\b|\d gpm\b|\d gal\b/);
   });
-  test('by depth it reads from the top down, without heads', () => {
+  test('by depth it reads from the top down, under one head', () => {
     const { text } = parts(sample('tamarack-ridge'), '--by', 'depth');
     expect(text).not.toContain('\nIn the well\n');
     expect(text.indexOf('Well cap')).toBeLessThan(text.indexOf('Check valve'));
     expect(text).not.toMatch(/ -\d/);
+    // What has no depth comes last, under the heads that it has by kind.
+    expect(text.indexOf('\nTools\n')).toBeGreaterThan(text.indexOf('\nFrom the top down\n'));
   });
 });
 
@@ -58,6 +71,31 @@ test('as values that a spreadsheet opens: a row a line, as many fields in each, 
   expect(rows[0]).toEqual(expect.arrayContaining(['Number', 'Part', 'Length', 'To buy']));
   expect(rows.length).toBeGreaterThan(30);
   for (const field of rows.flat()) expect(field).not.toMatch(/^[=+\-@]/);
+});
+
+test('a spreadsheet that is opened by a double click reads its letters', () => {
+  const { text } = parts(sample('willow-dale'), '--csv');
+  // Unicode Standard 16.0, section 23.8: the byte order mark, which tells UTF-8 from other encodings.
+  expect(text.codePointAt(0)).toBe(0xfeff);
+  expect(text).toContain('’');
+});
+
+test.each(SAMPLES)('%s: text and values are those that the page hands out', (name) => {
+  for (const [by, work] of [
+    ['kind', 'new'],
+    ['depth', 'replace'],
+  ] as const) {
+    const plan = planOf(sample(name));
+    const list = partsList(solve(plan), work);
+    if (list.kind === 'stop') throw new Error('stopped');
+    const lines = by === 'depth' ? byDepth(list.lines) : list.lines;
+    const shown = show(plan.units ?? 'us');
+    const asked = ['--by', by, ...(work === 'replace' ? ['--replace'] : [])];
+    printed.splice(0);
+    expect(parts(sample(name), ...asked).text).toBe(partsText({ title: plan.title, lines, by }, partsListWords, shown));
+    printed.splice(0);
+    expect(parts(sample(name), '--csv', ...asked).text).toBe(partsCsv(lines, partsListWords, shown));
+  }
 });
 
 test('for programs in SI, with the pieces that each line stands for', () => {

@@ -304,6 +304,8 @@ const ends = {
 export const partsListWords = {
   title: 'Parts',
   lines,
+  /** Over all that has a depth, from the top of the well down. */
+  fromTop: 'From the top down',
   groups,
   ends,
   /** "cut to 138 ft 4 in" */
