@@ -130,6 +130,8 @@ interface Common {
   readonly group: Group;
   /** Keys of the pieces that it is; none for what is used up, kept ready or only lent. */
   readonly pieces: readonly string[];
+  /** Keys of the parts that show them on the drawing. */
+  readonly parts: readonly string[];
   readonly count: number;
   readonly size: string | null;
   readonly material: string | null;
@@ -142,6 +144,8 @@ interface Common {
   readonly depth: Metres | null;
   /** It rests on a choice that nobody made. */
   readonly assumed: boolean;
+  /** Which of its values do. */
+  readonly rests: Readonly<Record<'size' | 'material' | 'cut', boolean>>;
 }
 
 export type PartLine = {

@@ -81,6 +81,7 @@ function lineOf(
     what: kind,
     group,
     pieces: pieces.map((each) => each.key),
+    parts: [...new Set(pieces.map(({ part }) => part))],
     count: countOf(kind, pieces),
     size,
     material,
@@ -93,6 +94,11 @@ function lineOf(
     depth: least(pieces.filter((piece) => !standsInHouse(piece)).map(({ top }) => top)),
     numbers: sold.numbers?.(solved, first) ?? {},
     assumed: pieces.some(({ assumed }) => assumed.size || assumed.material || assumed.cut || assumed.count),
+    rests: {
+      size: pieces.some(({ assumed }) => assumed.size),
+      material: pieces.some(({ assumed }) => assumed.material),
+      cut: pieces.some(({ assumed }) => assumed.cut),
+    },
   } as PartLine;
 }
 
@@ -134,8 +140,9 @@ function supplyLines(asked: Asked): readonly PartLine[] {
   const lines = Object.entries(SUPPLIES).flatMap(([what, { group, of }]): readonly PartLine[] => {
     const found = of(asked);
     if (found === null) return [];
-    const none = { pieces: [], size: null, material: null, ends: [], cuts: [], buy: null, depth: null };
-    return [{ key: what, what, group, ...found, ...none, assumed: false } as unknown as PartLine];
+    const none = { pieces: [], parts: [], size: null, material: null, ends: [], cuts: [], buy: null, depth: null };
+    const said = { assumed: false, rests: { size: false, material: false, cut: false } };
+    return [{ key: what, what, group, ...found, ...none, ...said } as unknown as PartLine];
   });
   return lines.sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));
 }

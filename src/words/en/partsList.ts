@@ -314,6 +314,22 @@ export const partsListWords = {
   buy: (length: string): string => `buy ${length}`,
   at: (depth: number, show: Show): string => (depth < 0 ? `${show.depth(-depth)} above ground` : show.depth(depth)),
   assumed: 'assumed',
+  page: {
+    about: 'All that this plan takes, as it stands now.',
+    choose: 'Choose a part to light it on the drawing.',
+    inHouse: 'What stands in the house is lit in the picture of the house.',
+    dots: 'What stands over dots was assumed, or rests on what was.',
+    order: { label: 'Order of the list', kind: 'By kind', depth: 'By depth' },
+    work: { label: 'What the list is for', new: 'New well', replace: 'In place of an old pump' },
+    /** On paper, where there is nothing to press. */
+    forWork: { new: 'For a new well.', replace: 'In place of an old pump: what stands there already is not listed.' },
+    copy: 'Copy as text',
+    save: 'Save as CSV',
+    copied: 'The list is copied: paste it into a message.',
+    notCopied: 'This browser did not let the list be copied. Save it as CSV.',
+    saved: (file: string): string => `Saved as ${file}.`,
+    toDrawing: 'See it on the drawing',
+  },
   stop: {
     flowing: 'No list for a well that flows by itself: a licensed contractor decides what is hung in it.',
     inPit: 'No list for a well in a pit: nobody climbs in. A licensed contractor decides what is done.',
