@@ -18,6 +18,7 @@ export class LitLine {
   /** Once more takes it back. */
   choose(line: PartLine): void {
     this.#chosen = this.isChosen(line) ? null : line;
+    if (this.#chosen !== null) this.#workspace.wantedParts = line.parts;
     this.point(null);
   }
 

@@ -78,6 +78,8 @@ export class Workspace {
   preview = $state.raw<Plan | null>(null);
   /** Keys of parts, or the number of a finding. */
   lit = $state.raw<string | readonly string[] | null>(null);
+  /** Keys of parts that the drawing is asked to bring forward; null again once it has. */
+  wantedParts = $state.raw<readonly string[] | null>(null);
   /** One line beside a handle: why it went no further, or why it cannot be moved. */
   notice = $state.raw<Notice | null>(null);
   /** The question that waits beside a level; nothing has changed before it is answered. */

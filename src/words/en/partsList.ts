@@ -317,7 +317,6 @@ export const partsListWords = {
   page: {
     about: 'All that this plan takes, as it stands now.',
     choose: 'Choose a part to light it on the drawing.',
-    inHouse: 'What stands in the house is lit in the picture of the house.',
     dots: 'What stands over dots was assumed, or rests on what was.',
     order: { label: 'Order of the list', kind: 'By kind', depth: 'By depth' },
     work: { label: 'What the list is for', new: 'New well', replace: 'In place of an old pump' },
