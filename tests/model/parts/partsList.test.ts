@@ -85,6 +85,15 @@ describe('what has to fit', () => {
     expect(over[0]).toBeCloseTo(1.049 * (1 + 2 / 9), 2);
     expect(over[1]).toBeCloseTo(1.38 * (1 + 2 / 9), 2);
   });
+  test('barbs by the pipe that they go into: a line of another size has its own', () => {
+    const line = { material: 'PE', size: '3/4 in', rating: '200 psi' } as const;
+    const fittings = lines(rockWell({ house: { ...rockWell().house, line } })).filter(
+      ({ what, group }) => what === 'insertFitting' && group === 'line',
+    );
+    const barbs = fittings.flatMap(({ ends }) => ends.filter(({ way }) => way === 'barb').map(({ size }) => size));
+    expect(new Set(barbs)).toEqual(new Set(['3/4 in']));
+    expect(sum(fittings.map(({ count }) => count))).toBe(2);
+  });
   test('the control box by the motor, and none for a motor of two wires', () => {
     expect(line(rockWell(), 'controlBox').numbers).toMatchObject({ voltage: 230 });
     const twoWire = rockWell({ pump: { ...rockWell().pump, wires: 2 } });

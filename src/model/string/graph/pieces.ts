@@ -7,7 +7,7 @@ import { pipeRun, type Stretch } from '../pipeRun.ts';
 import { assumedEnds } from '../placedBy.ts';
 import { dischargeDepth, motorHeadDepth } from '../pumpDepths.ts';
 import { fieldsOf, KINDS, type KindRow } from './kinds.ts';
-import { fittingPlaces } from './fittings.ts';
+import { fittingPlaces, isLineEnd } from './fittings.ts';
 import type { Place } from './place.ts';
 import type { Piece, PieceValue } from './piece.ts';
 
@@ -147,11 +147,14 @@ function pieceOf(
   solved: Solved,
 ): Bare {
   const { facts, values } = solved;
+  // A barb goes into its own pipe, and that of the line may be another than hangs in the well.
+  const sized = kind === 'insertFitting' && isLineEnd(key) && facts.house.line !== null ? KINDS.buriedLine : row;
   const of = { facts, values, cut };
   const ends = placeAssumed(solved, part);
   const place = ends.top || ends.bottom;
   const assumed = assumedPaths(solved);
-  const rests = (value: PieceValue): boolean => fieldsOf(row, value).some((path) => assumed.has(path));
+  const rests = (value: PieceValue): boolean =>
+    fieldsOf((value === 'size' ? sized : null) ?? row, value).some((path) => assumed.has(path));
   const length = row.cut?.is(of) ?? null;
   const isCutByPlace = cut !== null;
   return {
@@ -162,7 +165,7 @@ function pieceOf(
     top,
     bottom,
     radius,
-    size: row.size?.is(of) ?? null,
+    size: sized?.size?.is(of) ?? null,
     material: row.material?.is(of) ?? null,
     mass: row.mass?.is(of) ?? null,
     cut: length,
