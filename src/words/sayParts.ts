@@ -39,15 +39,17 @@ export function sayPart(line: PartLine, words: PartsListWords, show: Show): Said
   };
 }
 
-function sizeOf({ size, ends, what }: PartLine, words: PartsListWords, show: Show): string {
+function sizeOf(line: PartLine, words: PartsListWords, show: Show): string {
+  const { size, ends, what } = line;
+  if (what === 'clamp') return words.over(show.bore(line.numbers.over));
   if (what === 'cable' || what === 'houseCable') {
     const gauge = size === null ? '' : size;
     const number = /^(\d+) AWG$/.exec(gauge)?.[1];
-    return number === undefined ? gauge : wireName(Number(number), show.units);
+    return number === undefined ? gauge.replace('mm2', 'mm²') : wireName(Number(number), show.units);
   }
   const said = ends.map((end) => endText(end, words)).filter(Boolean);
-  if (what === 'dropPipe' || what === 'buriedLine' || what === 'riser') return size ?? '';
-  return said.length > 0 ? said.join('; ') : what === 'clamp' ? '' : (size ?? '');
+  if (what === 'dropPipe' || what === 'buriedLine') return size ?? '';
+  return said.length > 0 ? said.join('; ') : (size ?? '');
 }
 
 function endText({ way, size, sex, system }: BoughtEnd, { ends }: PartsListWords): string {

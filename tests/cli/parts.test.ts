@@ -73,6 +73,15 @@ test('as values that a spreadsheet opens: a row a line, as many fields in each, 
   for (const field of rows.flat()) expect(field).not.toMatch(/^[=+\-@]/);
 });
 
+test('what a shop asks for stands with the size: of a clamp the pipe, of a nipple its threads, of a cable its area', () => {
+  const [head = [], ...rows] = readCsv(parts(sample('willow-dale'), '--csv').text);
+  const sizes = (name: string): unknown[] =>
+    rows.filter((row) => row[head.indexOf('Part')] === name).map((row) => row[head.indexOf('Size and ends')]);
+  expect(sizes('Hose clamp, all stainless')).toEqual(['for a pipe of 40 mm outside', 'for a pipe of 40 mm outside']);
+  expect(sizes('Rise into the house')).toEqual(['1-1/4 in outer thread']);
+  expect(sizes('Submersible pump cable')).toEqual(['4 mm²']);
+});
+
 test('a spreadsheet that is opened by a double click reads its letters', () => {
   const { text } = parts(sample('willow-dale'), '--csv');
   // Unicode Standard 16.0, section 23.8: the byte order mark, which tells UTF-8 from other encodings.

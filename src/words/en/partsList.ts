@@ -81,9 +81,9 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
       ? 'A barb for the pipe at one end, a thread at the other. Metal, in the well at least.'
       : 'This pipe is measured by its outside: take a metal fitting made for it that may hang a pump, or a barb for its very bore.',
   }),
-  clamp: ({ over, perJoint, screw }, show) => ({
+  clamp: ({ perJoint, screw }) => ({
     name: 'Hose clamp, all stainless',
-    note: `For ${show.bore(over)}, the outside of its pipe: ${perJoint} a joint, screws opposed.${
+    note: `At each joint ${perJoint}, screws opposed.${
       screw === 'carbon steel'
         ? ' The plan tells carbon steel screws: these rust through.'
         : ' The screw is stainless too.'
@@ -147,7 +147,10 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     name: `${parts.seal.name} with screened vent`,
     note: `For a casing of ${show.bore(inside)} inside${known ? '' : ' (measure it)'}, with holes for the pipe, the cable and the vent.`,
   }),
-  conduit: named('conduit', 'With a bend at the trench and a fitting for the cap. Sealed inside against insects.'),
+  conduit: named(
+    'conduit',
+    'As wide as the hole for the cable in the well’s top, with a bend at the trench. Sealed inside against insects.',
+  ),
   bond: ({ outside }, show) => ({
     name: 'Ground clamp and bonding wire',
     note: `Round a casing of ${show.bore(outside)} outside. The wire is as thick as the ground wire of the circuit, or more.`,
@@ -215,8 +218,14 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     name: 'Sleeve through the house wall',
     note: `For a pipe of ${show.bore(over)} outside, with room for sealant all round.`,
   }),
-  casingGrout: plain('Bentonite', 'Closes the ground round the casing again where the adapter’s hole was dug.'),
-  bedding: plain('Sand', 'Under the line, over its first yards: loose ground settles and pulls at the adapter.'),
+  casingGrout: plain(
+    'Bentonite',
+    'Closes the ground round the casing again where the adapter’s hole was dug. How much depends on that hole.',
+  ),
+  bedding: plain(
+    'Sand',
+    'Under the line beside the casing: loose ground settles and pulls at the adapter. How much depends on the trench.',
+  ),
   junctionBox: plain(
     'Box with connectors at the well',
     'For the joint of cable and house cable, watertight, with grips for both.',
@@ -236,9 +245,9 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     'Sample bottles',
     'From the laboratory, for coliform and nitrate at least. Ask which else your region wants.',
   ),
-  spareClamps: plain('Spare clamps', 'One that strips is found at the worst moment.'),
-  spareFitting: plain('Spare insert fitting', 'For a joint that has to be made again.'),
-  spareSplice: plain('Spare splice kit', 'For a splice that fails its test.'),
+  spareClamps: plain('Spare clamps', 'Of the size in the well: one that strips is found at the worst moment.'),
+  spareFitting: plain('Spare insert fitting', 'As those in the well, for a joint that has to be made again.'),
+  spareSplice: plain('Spare splice kit', 'As the one at the pump, for a splice that fails its test.'),
   liftOutPipe: ({ length }, show) => ({
     name: 'Lift-out pipe with a T-handle',
     note: `${show.length(length)} long, of steel, threaded for the top of the adapter’s sliding half. Keep it for the next pull.`,
@@ -308,6 +317,8 @@ export const partsListWords = {
   fromTop: 'From the top down',
   groups,
   ends,
+  /** Of what goes round a pipe, which is bought by its outside. */
+  over: (outside: string): string => `for a pipe of ${outside} outside`,
   /** "cut to 138 ft 4 in" */
   cutTo: (lengths: readonly string[]): string => `cut to ${lengths.join(', ')}`,
   cutAlike: (count: number, length: string): string => `${count} of ${length}`,
