@@ -144,8 +144,8 @@ interface Common {
   readonly depth: Metres | null;
   /** It rests on a choice that nobody made. */
   readonly assumed: boolean;
-  /** Which of its values do. */
-  readonly rests: Readonly<Record<'size' | 'material' | 'cut', boolean>>;
+  /** Which of its values do; `note`: one of its numbers. */
+  readonly rests: Readonly<Record<'size' | 'material' | 'cut' | 'note', boolean>>;
 }
 
 export type PartLine = {

@@ -5,6 +5,7 @@ import { isAtHouse } from '../string/graph/fittings.ts';
 import type { Joint, Piece, PieceKind, StringGraph } from '../string/graph/piece.ts';
 import { orderOfWork } from '../work/orderOfWork.ts';
 import type { Kind } from '../work/step.ts';
+import { assumedPaths } from '../rules/assumed.ts';
 import type { PartKind, Solved } from '../solution.ts';
 import { isInHouse } from '../string/houseKinds.ts';
 import { isOfLine, SOLD, type Sold } from './soldAs.ts';
@@ -75,6 +76,10 @@ function lineOf(
   const { kind, size, material } = first;
   const cuts = pieces.flatMap(({ cut }) => cut ?? []);
   const whole = sum(cuts);
+  const assumedOf = assumedPaths(solved);
+  // Clamps of the line go round another pipe than those in the well.
+  const from = (sold.from ?? []).map((path) => (isOfLine(first.key) ? path.replace('dropPipe', 'house.line') : path));
+  const note = from.some((path) => assumedOf.has(path));
   const isWhole = sold.cut === true && cuts.length === pieces.length;
   return {
     key,
@@ -93,8 +98,9 @@ function lineOf(
     buy: isWhole ? whole + (sold.more?.(whole, pieces.length, solved) ?? 0) : null,
     depth: least(pieces.filter((piece) => !standsInHouse(piece)).map(({ top }) => top)),
     numbers: sold.numbers?.(solved, first) ?? {},
-    assumed: pieces.some(({ assumed }) => assumed.size || assumed.material || assumed.cut || assumed.count),
+    assumed: note || pieces.some(({ assumed }) => assumed.size || assumed.material || assumed.cut || assumed.count),
     rests: {
+      note,
       size: pieces.some(({ assumed }) => assumed.size),
       material: pieces.some(({ assumed }) => assumed.material),
       cut: pieces.some(({ assumed }) => assumed.cut),
@@ -141,7 +147,7 @@ function supplyLines(asked: Asked): readonly PartLine[] {
     const found = of(asked);
     if (found === null) return [];
     const none = { pieces: [], parts: [], size: null, material: null, ends: [], cuts: [], buy: null, depth: null };
-    const said = { assumed: false, rests: { size: false, material: false, cut: false } };
+    const said = { assumed: false, rests: { size: false, material: false, cut: false, note: false } };
     return [{ key: what, what, group, ...found, ...none, ...said } as unknown as PartLine];
   });
   return lines.sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));

@@ -21,6 +21,8 @@ export type Sold<Kind extends PieceKind = PieceKind> = {
   readonly cut?: boolean;
   /** More than is cut: for a joint done again, what wires are stripped, the rest of a section. Common practice, no source. */
   readonly more?: (cut: Metres, pieces: number, solved: Solved) => Metres;
+  /** Fields that its numbers rest on, besides those of its size, its material and its length. */
+  readonly from?: readonly string[];
 } & Numbers<Kind>;
 
 /** Comes with another: motor, intake and leads with the pump, ground and hole with the well. */
@@ -59,9 +61,16 @@ const roundThePipe = (solved: Solved) => ({
 const spliced = ({ facts }: Solved) => ({ wires: facts.pump.wires + 1, gauge: facts.wire.gauge });
 const started = ({ facts: { pump } }: Solved) => ({ power: pump.power, voltage: pump.voltage });
 
+const wall = (pipe: string): readonly string[] =>
+  ['size', 'material', 'standard', 'rating', 'ratio'].map((field) => `${pipe}.${field}`);
+const PIPE = wall('dropPipe');
+const LINE_PIPE = wall('house.line');
+const MOTOR = ['pump.power', 'pump.voltage'];
+
 export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   pump: {
     ...IN_WELL,
+    from: [...MOTOR, 'pump.phase', 'pump.wires', 'pump.frequency', 'pump.diameter'],
     numbers: ({ facts: { pump } }) => ({
       power: pump.power,
       phase: pump.phase,
@@ -75,7 +84,7 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   motor: null,
   intake: null,
   cableGuardStrip: IN_WELL,
-  shroud: { ...IN_WELL, numbers: ({ facts }) => ({ inside: facts.pump.shroudDiameter ?? 0 }) },
+  shroud: { ...IN_WELL, from: ['pump.shroud'], numbers: ({ facts }) => ({ inside: facts.pump.shroudDiameter ?? 0 }) },
   nipple: IN_WELL,
   bushing: IN_WELL,
   checkValve: IN_WELL,
@@ -91,6 +100,7 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   },
   clamp: {
     ...IN_WELL,
+    from: [...PIPE, 'string.clampsPerJoint', 'string.clampScrew'],
     numbers: ({ facts }, { key }) => ({
       over: (isOfLine(key) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe).outsideDiameter,
       perJoint: facts.string.clampsPerJoint,
@@ -99,38 +109,47 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   },
   dropPipe: {
     ...IN_WELL,
+    from: PIPE,
     cut: true,
     more: (cut, pieces, { facts: { dropPipe } }) =>
       isBarbed(dropPipe) ? ONE_JOINT_MORE : pieces * (dropPipe.sectionLength ?? RIGID_SECTION) - cut,
     numbers: ({ facts, values }) =>
       pipe(facts.dropPipe, PIPE_MATERIALS[facts.dropPipe.material].inWell, isCutSection(facts, values.dropPipeToCut)),
   },
-  torqueArrestor: { ...IN_WELL, numbers: roundThePipe },
+  torqueArrestor: { ...IN_WELL, from: PIPE, numbers: roundThePipe },
   splice: {
     ...WIRES,
+    from: ['wire.size', 'string.splices'],
     numbers: (solved, { bottom, top }) => ({
       ...spliced(solved),
       lead: motorHeadDepth(solved.facts.pump) - (top + bottom) / 2,
     }),
   },
-  capSplice: { ...WIRES, numbers: spliced },
+  capSplice: { ...WIRES, from: ['wire.size'], numbers: spliced },
   probe: WIRES,
   probeWires: { ...WIRES, cut: true, more: (_, pieces) => 2 * pieces * STRIPPED },
-  tie: { ...IN_WELL, numbers: ({ facts }) => ({ every: facts.string.ties }) },
-  guard: { ...IN_WELL, numbers: roundThePipe },
+  tie: { ...IN_WELL, from: ['string.ties'], numbers: ({ facts }) => ({ every: facts.string.ties }) },
+  guard: { ...IN_WELL, from: PIPE, numbers: roundThePipe },
   cable: {
     ...WIRES,
+    from: ['pump.wires'],
     cut: true,
     more: (_, pieces) => 2 * pieces * STRIPPED,
     numbers: ({ facts }) => ({ wires: facts.pump.wires }),
   },
   houseCable: {
     ...WIRES,
+    from: ['pump.wires'],
     cut: true,
     more: (_, pieces) => 2 * pieces * STRIPPED,
     numbers: ({ facts }) => ({ wires: facts.pump.wires }),
   },
-  rope: { ...IN_WELL, cut: true, numbers: ({ facts }) => ({ diameter: facts.rope?.diameter ?? null }) },
+  rope: {
+    ...IN_WELL,
+    from: ['rope.diameter'],
+    cut: true,
+    numbers: ({ facts }) => ({ diameter: facts.rope?.diameter ?? null }),
+  },
   pitlessAdapter: {
     ...IN_WELL,
     numbers: ({ facts, values }, { key }) => ({
@@ -140,16 +159,21 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
       load: values.hangLoadDry,
     }),
   },
-  cap: { ...IN_WELL, numbers: (solved) => ({ outside: outside(solved), known: casingKnown(solved) }) },
+  cap: {
+    ...IN_WELL,
+    from: ['well.casing.size'],
+    numbers: (solved) => ({ outside: outside(solved), known: casingKnown(solved) }),
+  },
   seal: {
     ...IN_WELL,
+    from: ['well.casing.size', 'well.casing.schedule'],
     numbers: (solved) => ({
       inside: solved.facts.well.casings[0]?.insideDiameter ?? 0,
       known: casingKnown(solved),
     }),
   },
   conduit: WIRES,
-  bond: { ...WIRES, numbers: (solved) => ({ outside: outside(solved) }) },
+  bond: { ...WIRES, from: ['well.casing.size'], numbers: (solved) => ({ outside: outside(solved) }) },
   coupling: IN_WELL,
   tee: IN_WELL,
   plug: IN_WELL,
@@ -158,6 +182,7 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   support: LINE,
   buriedLine: {
     ...LINE,
+    from: LINE_PIPE,
     cut: true,
     more: (cut) => cut * SLACK_IN_TRENCH + ONE_JOINT_MORE,
     numbers: ({ facts }) => {
@@ -171,15 +196,21 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   tankTee: HOUSE,
   reliefValve: {
     ...HOUSE,
+    from: ['house.tankRating'],
     numbers: ({ facts, curves }) => ({ rating: facts.house.tankRating, flow: curves.atCutInMost?.flow ?? null }),
   },
   reliefPipe: HOUSE,
-  gauge: { ...HOUSE, numbers: ({ facts }) => ({ cutOut: facts.house.cutOut }) },
-  switch: { ...HOUSE, numbers: ({ facts: { house } }) => ({ cutIn: house.cutIn, cutOut: house.cutOut }) },
+  gauge: { ...HOUSE, from: ['house.cutOut'], numbers: ({ facts }) => ({ cutOut: facts.house.cutOut }) },
+  switch: {
+    ...HOUSE,
+    from: ['house.cutIn', 'house.cutOut'],
+    numbers: ({ facts: { house } }) => ({ cutIn: house.cutIn, cutOut: house.cutOut }),
+  },
   drain: HOUSE,
   shutOff: HOUSE,
   tank: {
     ...HOUSE,
+    from: ['house.kind', 'house.tank', 'house.tankRating'],
     numbers: ({ facts: { house } }) => ({
       open: house.kind === 'open tank',
       volume: house.tank,
@@ -188,8 +219,8 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   },
   float: HOUSE,
   disconnect: WIRES,
-  controlBox: { ...WIRES, numbers: started },
-  drive: { ...WIRES, numbers: started },
+  controlBox: { ...WIRES, from: MOTOR, numbers: started },
+  drive: { ...WIRES, from: MOTOR, numbers: started },
   relay: WIRES,
   casing: null,
   screen: null,

@@ -166,6 +166,14 @@ test('what rests on nobody’s word says so', () => {
   expect(line(rockWell(), 'insertFitting').assumed).toBe(true);
 });
 
+test('and so does what only its note tells: a clamp by the outside of a pipe of an assumed standard', () => {
+  const clamp = line(rockWell({ dropPipe: { material: 'PE', size: '1 in', rating: '200 psi' } }), 'clamp');
+  expect(clamp).toMatchObject({ group: 'well', assumed: true, rests: { size: false, note: true } });
+  expect(line(rockWell(), 'tank').rests.note).toBe(true);
+  const rated = rockWell({ house: { ...rockWell().house, kind: 'pressure tank', tankRating: '100 psi' } });
+  expect(line(rated, 'tank')).toMatchObject({ assumed: false, rests: { note: false } });
+});
+
 test('nothing is listed for a flowing well', () => {
   const flowing = rockWell({ water: { ...rockWell().water, staticLevel: '-2 ft' } });
   expect(partsList(solve(flowing))).toEqual({ kind: 'stop', why: 'flowing' });
