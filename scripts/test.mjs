@@ -17,8 +17,8 @@ const npx = (...words) => ['npx', ['--no', '--', ...words]];
 const npm = (script) => ['npm', ['run', '-s', script]];
 
 /**
- * One after the other, each of two rows side by side. A page test waits for the browser as often as it uses a processor:
- * beside it one worker goes through the rest, and both come to their end at about the same time.
+ * One after the other; of the first, which use a processor each, two rows side by side. The tests use all of them: side by
+ * side each would wait for the other.
  */
 const stages = [
   [
@@ -37,10 +37,10 @@ const stages = [
     [
       [
         'model, drawing and page',
-        ...npx('vitest', 'run', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'),
+        ...npx('vitest', 'run', '--maxWorkers=100%', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'),
       ],
+      ['page in the browser', ...npx('playwright', 'test')],
     ],
-    [['page in the browser', ...npx('playwright', 'test')]],
   ],
 ];
 

@@ -18,7 +18,18 @@ const run = (program: string, args: string[]) =>
   spawnSync(process.execPath, [program, ...args], { cwd: folder, encoding: 'utf8' });
 const tsc = (files: readonly string[]) =>
   run(join(root, 'node_modules/typescript/bin/tsc'), [
-    ...['--noEmit', '--strict', '--target', 'es2023', '--module', 'nodenext', '--skipLibCheck', 'false'],
+    ...[
+      '--noEmit',
+      '--strict',
+      '--target',
+      'es2023',
+      '--module',
+      'nodenext',
+      '--skipLibCheck',
+      'false',
+      '--pretty',
+      'false',
+    ],
     ...files,
   ]).stdout;
 /** Writes a file of the reader's own and returns its name. */

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { partsCommand } from '../../src/cli/partsCommand.ts';
+import { standing } from '../../src/cli/standing.ts';
 import { solve } from '../../src/model/index.ts';
 import { byDepth, partsList } from '../../src/model/parts/partsList.ts';
 import { show } from '../../src/model/units.ts';
@@ -101,7 +102,10 @@ test.each(SAMPLES)('%s: text and values are those that the page hands out', (nam
     const shown = show(plan.units ?? 'us');
     const asked = ['--by', by, ...(work === 'replace' ? ['--replace'] : [])];
     printed.splice(0);
-    expect(parts(sample(name), ...asked).text).toBe(partsText({ title: plan.title, lines, by }, partsListWords, shown));
+    // Before the list stands how the well stands: a list alone would hide a danger.
+    const before = standing(solve(plan)).join('\n');
+    const said = partsText({ title: plan.title, lines, by }, partsListWords, shown);
+    expect(parts(sample(name), ...asked).text).toBe(`${before}\n${said}`);
     printed.splice(0);
     expect(parts(sample(name), '--csv', ...asked).text).toBe(partsCsv(lines, partsListWords, shown));
   }
@@ -113,6 +117,13 @@ test('for programs in SI, with the pieces that each line stands for', () => {
   // 171 ft 5 in, to the inch, as the text has it.
   expect(pipe['cuts']).toEqual([expect.closeTo((171 + 5 / 12) * 0.3048, 1)]);
   expect(pipe['pieces']).toEqual(['dropPipe']);
+});
+
+test('a danger stands before the list', () => {
+  const plan = { ...sample('tamarack-ridge'), top: { kind: 'pitless', depth: '3 ft' } };
+  const { text } = parts(plan);
+  expect(text).toMatch(/^In all .*danger/);
+  expect(text.indexOf('Danger: ')).toBeLessThan(text.indexOf('Parts: '));
 });
 
 test('in place of an old pump nothing is bought that stands there', () => {
