@@ -37,7 +37,14 @@ const stages = [
     [
       [
         'model, drawing and page',
-        ...npx('vitest', 'run', '--maxWorkers=100%', '--reporter=default', '--reporter=json', '--outputFile.json=reports/unit.json'),
+        ...npx(
+          'vitest',
+          'run',
+          '--maxWorkers=100%',
+          '--reporter=default',
+          '--reporter=json',
+          '--outputFile.json=reports/unit.json',
+        ),
       ],
       ['page in the browser', ...npx('playwright', 'test')],
     ],
