@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 import { launchOptions } from './scripts/browser.mjs';
 
 /** Laws over hundreds of random plans take their time on a busy machine. Projects do not take it over from the whole. */
-const testTimeout = 300_000;
+const testTimeout = 60_000;
 
 /**
  * Model, words and drawing are functions of their arguments: their tests share one room, in which everything is loaded

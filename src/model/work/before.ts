@@ -16,7 +16,11 @@ export function beforeSteps(job: Job, kind: Kind): readonly Draft[] {
   return [
     step('permits', {}),
     step('services', { digs }, { cautions: [...(digs ? (['digging'] as const) : []), 'overhead'] }),
-    step('breakerOff', { voltage: pump.voltage }, { about: ['disconnect'], view: 'house', cautions: ['electric'] }),
+    step(
+      'breakerOff',
+      { voltage: pump.voltage, wired: kind === 'replace' },
+      { about: ['disconnect'], view: 'house', cautions: ['electric'] },
+    ),
     // An old string is in the way of it, and is sounded under when it is out.
     ...(kind === 'replace'
       ? []

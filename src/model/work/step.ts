@@ -34,7 +34,7 @@ interface Down {
 export interface StepNumbers {
   readonly permits: object;
   readonly services: { readonly digs: boolean };
-  readonly breakerOff: { readonly voltage: Volts };
+  readonly breakerOff: { readonly voltage: Volts; /** An old pump is on it. */ readonly wired: boolean };
   readonly measure: {
     readonly depth: Metres;
     readonly staticLevel: Metres | null;

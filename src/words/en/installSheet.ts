@@ -141,7 +141,7 @@ export const installSheet = {
     'Level lower than expected: the well gives less than its report says. Close the valve a little and ask.',
     'Amps too high: wrong voltage, wrong control box, sand, or a pump that rubs. Switch off.',
     'Amps too low: the pump draws air or turns backward.',
-    'Pressure falls with the pump off: a joint, the adapter’s ring or the check valve leaks.',
+    'Pressure falls with the pump off: a joint, a ring or the check valve leaks.',
   ],
   marks,
   ways,

@@ -34,6 +34,10 @@ describe('the tape card', () => {
     // At the casing's top a tape reads the depth under the ground, and what the casing stands over it.
     expect(rows.at(-1)!.height).toBeCloseTo(solution.values.pumpDischargeDepth! + solution.facts.well.casingHeight, 3);
   });
+  test('ends, under a seal, with what the figures say hangs there', () => {
+    const solution = solve(rockWell({ top: { kind: 'seal' } }));
+    expect(tapeCard(solution).at(-1)!.hook!).toBeCloseTo(solution.values.hangLoadLowering!, 1);
+  });
   test('says where the water takes some of the load', () => {
     const water = tapeCard(solve(rockWell())).find(({ marks }) => marks.includes('water'))!;
     expect(toFeet(water.height)).toBeCloseTo(40 + 1, 2);

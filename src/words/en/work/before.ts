@@ -50,7 +50,7 @@ export const before: StepsOf<'permits' | 'services' | 'breakerOff' | 'measure' |
           check: ['No pipe that falls can reach a wire.'],
           mistake: 'The wires are seen only when the pipe swings, and it is too late to let go.',
         },
-  breakerOff: ({ voltage }, show) => ({
+  breakerOff: ({ voltage, wired }, show) => ({
     title: 'Lock the breaker off',
     does: [
       'Switch the pump’s breaker off, lock it, and keep the key on you.',
@@ -58,7 +58,7 @@ export const before: StepsOf<'permits' | 'services' | 'breakerOff' | 'measure' |
       'Hang your name on both.',
       'Have somebody who may do so test that the wires are dead.',
       `Between wires, and from each to ground, the tester shows zero and not ${show.voltage(voltage)}.`,
-      'Where nothing is wired yet, it stays unwired until the boxes are done.',
+      ...(wired ? [] : ['Where nothing is wired yet, it stays unwired until the boxes are done.']),
     ],
     why: 'Wet hands on a metal casing give the current a way through you.',
     check: ['The tester was tried on a live wire before and after.', 'Nobody else has the key.'],
