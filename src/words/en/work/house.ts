@@ -31,7 +31,9 @@ export const house: StepsOf<'riser' | 'tankTee' | 'tank' | 'openTank' | 'boxes'>
     ],
     why: 'A pump against a shut pipe builds pressure until something bursts.',
     check: [
-      'Nothing that closes stands between the pump, the switch and the relief valve.',
+      relief
+        ? 'Nothing that closes stands between the pump, the switch and the relief valve.'
+        : 'Nothing that closes stands between the pump and the switch.',
       ...(relief ? ['The relief valve’s pipe is open, and nothing plugs it.'] : []),
     ],
     mistake: 'The shut-off sits before the switch: once it is closed, the pump runs on against it.',
