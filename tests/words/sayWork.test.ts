@@ -128,7 +128,7 @@ describe('what hangs on the hook', () => {
     expect(one(tamarack, 'lower').onTheHook).toEqual([
       '38 lb on the hook, and 30 lb more at the end.',
       'Hanging in the water with a full pipe, the whole string comes to 87 lb.',
-      'That is too much for two people: use a pipe wheel or a hoist rated for twice that.',
+      'That is too much for two people: use a pipe wheel or a hoist, rated as the parts list says.',
     ]);
     const judged = solve(tamarack).findings.find(({ rule }) => rule === 'PR-51');
     expect(judged?.variant).toBe('needsWheel');

@@ -6,9 +6,9 @@ import type { Show } from '../../../model/units.ts';
 const holders: Readonly<Record<Holder, (load: Pick<OnTheHook, 'two'>, show: Show) => string>> = {
   unknown: () => 'Nobody said what the pump weighs: take a hoist.',
   twoPeople: ({ two }, { hook: say }) => `That is for two people, who hold about ${say(two)}, and not for one.`,
-  wheel: () => 'That is too much for two people: use a pipe wheel or a hoist rated for twice that.',
-  hoist: () => 'That takes a hoist rated for twice the load, and two pipe holders.',
-  machine: () => 'No team of people holds that: use a rig or a hoist rated for twice that.',
+  wheel: () => 'That is too much for two people: use a pipe wheel or a hoist, rated as the parts list says.',
+  hoist: () => 'That takes a hoist, rated as the parts list says, and two pipe holders.',
+  machine: () => 'No team of people holds that: use a rig or a hoist, rated as the parts list says.',
   threaded: () => 'Threaded pipe takes a hoist and two pipe holders, however light it is.',
 };
 
