@@ -9,7 +9,7 @@ import { stepsCommand } from './stepsCommand.ts';
 
 const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
 wellcut check PLAN.json [--json] [--choose]
-wellcut parts PLAN.json [--csv | --json] [--by kind|depth] [--replace]
+wellcut parts PLAN.json [--joints | --csv | --json] [--by kind|depth] [--new | --replace]
 wellcut steps PLAN.json [--json] [--replace]
 wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] [--replace] [--date …]
 
@@ -27,8 +27,9 @@ wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] 
          with --json as "choose"
 
 parts lists all that the plan takes: each piece with its size and ends, what is cut to which length, what it has
-to fit, then what is used up, spares and tools; --replace leaves out what stands when an old pump is replaced. It exits
-1 where the work is not for an owner.
+to fit, then what is used up, spares and tools; --replace leaves out what stands when an old pump is replaced, --new leaves
+out nothing. --joints tells every joint from the pump to the tank: both ends, how tight, what hangs on it, what is wrong
+with it. It exits 1 where the work is not for an owner.
 
 steps tells the order of the work, step by step; sheet puts drawing, settings, findings, parts, steps with boxes, joints
 and cards on one sheet to print. A PDF is made by a Chromium that is there (CHROMIUM_PATH names one).

@@ -200,6 +200,8 @@ export type TopFacts =
       readonly kind: 'pitless';
       /** Top of the outlet pipe. */ readonly depth: Metres;
       readonly protrusion: Metres | null;
+      /** As it is stamped on the half that the string hangs on; null: nobody said, and it suits the pipe. */
+      readonly thread: string | null;
       readonly submergedUse: boolean | null;
     }
   | { readonly kind: 'seal'; readonly heated: boolean; readonly housed: boolean };

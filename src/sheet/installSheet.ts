@@ -7,6 +7,7 @@ import { show, type Show } from '../model/units.ts';
 import { partsList } from '../model/parts/partsList.ts';
 import { orderOfWork } from '../model/work/orderOfWork.ts';
 import type { Caution, Kind } from '../model/work/step.ts';
+import { connections } from '../words/en/connections.ts';
 import { en } from '../words/en/index.ts';
 import { installSheet as words } from '../words/en/installSheet.ts';
 import { partsListWords } from '../words/en/partsList.ts';
@@ -157,8 +158,8 @@ function whole(solution: Solution, kind: Kind | undefined, units: Show): readonl
     element('h2', {}, heads.start),
     startTable(solution, words, units),
     element('ul', {}, ...words.causes.map((each) => element('li', {}, each))),
-    element('h2', {}, heads.joints),
-    jointsTable(solution, { sheet: words, list: partsListWords }, units),
+    element('h2', {}, connections.title),
+    jointsTable(solution, units),
   ];
 }
 

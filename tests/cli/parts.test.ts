@@ -143,3 +143,24 @@ test('what cannot be asked is refused in a sentence', () => {
   expect(() => parts(sample('tamarack-ridge'), '--csv', '--json')).toThrow('choose one');
   expect(() => parts(sample('tamarack-ridge'), '--by', 'price')).toThrow('use kind or depth');
 });
+
+describe('the joints', () => {
+  test('from the pump to the tank, each told once, with what is wrong with it', () => {
+    const sound = parts(sample('tamarack-ridge'), '--joints').text;
+    expect(sound).toContain('1 × Drop pipe, over a 1 in barb, to Insert fitting, barb for 1 in pipe');
+    expect(sound.indexOf('Nipple, 1 in outer thread')).toBeLessThan(sound.indexOf('Tank tee, 1 in inner thread'));
+    expect(sound).not.toMatch(/^ {4}(?:Danger|Warning)/m);
+    printed.splice(0);
+    const plan = sample('tamarack-ridge') as { string?: object };
+    const one = parts({ ...plan, string: { ...plan.string, clampsPerJoint: 1 } }, '--joints').text;
+    expect(one.match(/^ {4}Danger: /gm)).toHaveLength(2);
+  });
+  test('are in the JSON too', () => {
+    const { joints } = JSON.parse(parts(sample('tamarack-ridge'), '--json').text) as { joints: { from: string }[] };
+    expect(joints[0]?.from).toBe('Pump, 1-1/4 in inner thread (NPT)');
+  });
+  test('go with no other form', () => {
+    expect(() => parts(sample('tamarack-ridge'), '--joints', '--csv')).toThrow(/choose one of them/);
+    expect(() => parts(sample('tamarack-ridge'), '--new', '--replace')).toThrow(/choose one of them/);
+  });
+});

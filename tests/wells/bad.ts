@@ -239,6 +239,9 @@ const STRING: readonly BadWell[] = [
   bad('zinc on stainless', 'galvanized fittings on plastic pipe', 'warning', ['PR-52'], 'Dune Meadow', {
     'string.fittings': 'galvanized steel',
   }),
+  bad('crossed threads', 'an outlet of the other thread system than the pipe', 'warning', ['PR-65'], 'Dune Meadow', {
+    'pump.outlet': 'Rp 1 1/4',
+  }),
   bad('loose barbs', 'pipe of another size system than the barbs', 'warning', ['PR-52'], 'Dune Meadow', {
     'dropPipe.standard': 'ASTM D3035',
   }),

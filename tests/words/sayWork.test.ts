@@ -92,7 +92,7 @@ describe.each(EVERY)('$name, $kind, $units', ({ plan, kind, units }) => {
   test('in the reader’s units', () => {
     // Threads and pipe are called by inches everywhere, and wire by its gauge.
     const bare = texts.map((text) =>
-      text.replace(/\b(?:(?:\d+-)?\d+\/\d+|\d+(?:\.\d+)?) in\b(?= outlet| threads|:|\.)/g, ''),
+      text.replace(/\b(?:(?:\d+-)?\d+\/\d+|\d+(?:\.\d+)?) in\b(?= outlet| threads| to |:|\.)/g, ''),
     );
     const foreign =
       units === 'metric'

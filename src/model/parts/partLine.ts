@@ -95,6 +95,8 @@ export interface LineNumbers {
     /** What it has to bear: null while nobody knows what the pump weighs. */
     readonly load: Newtons | null;
   };
+  /** What it takes from one end to the other: another size, another thread system. */
+  readonly bushing: { readonly sizes: boolean; readonly systems: boolean };
   /** False for pipe that is measured by its outside: a barb need not fit its bore. */
   readonly insertFitting: { readonly byInside: boolean };
   readonly hoist: {

@@ -2,7 +2,8 @@
 import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import type { Piece, PieceKind } from '../string/graph/piece.ts';
-import { isLineEnd } from '../string/graph/fittings.ts';
+import { isLineEnd, TOP_BUSHING } from '../string/graph/fittings.ts';
+import { systemsDiffer, threadAt } from '../string/threads.ts';
 import { SPOOL } from '../string/graph/pieces.ts';
 import { motorHeadDepth } from '../string/pumpDepths.ts';
 import { isBarbed, PIPE_MATERIALS, type PipeJoint } from '../tables/pipeMaterials.ts';
@@ -67,6 +68,11 @@ const PIPE = wall('dropPipe');
 const LINE_PIPE = wall('house.line');
 const MOTOR = ['pump.power', 'pump.voltage'];
 
+/** The highest may be an inch or two longer than its section, where no coupling finds room: one more is cut for it. */
+function inSections(cut: Metres, pieces: number, section: Metres): Metres {
+  return Math.max(pieces, Math.ceil(cut / section - 1e-9)) * section;
+}
+
 export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   pump: {
     ...IN_WELL,
@@ -86,7 +92,15 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   cableGuardStrip: IN_WELL,
   shroud: { ...IN_WELL, from: ['pump.shroud'], numbers: ({ facts }) => ({ inside: facts.pump.shroudDiameter ?? 0 }) },
   nipple: IN_WELL,
-  bushing: IN_WELL,
+  bushing: {
+    ...IN_WELL,
+    numbers: ({ facts }, { key }) => {
+      // The line's own takes one size to another and nothing else.
+      if (isOfLine(key)) return { sizes: true, systems: false };
+      const { size, system, pipe } = threadAt(key === TOP_BUSHING ? 'adapter' : 'pump', facts);
+      return { sizes: size !== pipe.size, systems: systemsDiffer(system, pipe.system) };
+    },
+  },
   checkValve: IN_WELL,
   flowLimiter: {
     ...IN_WELL,
@@ -112,7 +126,7 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
     from: PIPE,
     cut: true,
     more: (cut, pieces, { facts: { dropPipe } }) =>
-      isBarbed(dropPipe) ? ONE_JOINT_MORE : pieces * (dropPipe.sectionLength ?? RIGID_SECTION) - cut,
+      isBarbed(dropPipe) ? ONE_JOINT_MORE : inSections(cut, pieces, dropPipe.sectionLength ?? RIGID_SECTION) - cut,
     numbers: ({ facts, values }) =>
       pipe(facts.dropPipe, PIPE_MATERIALS[facts.dropPipe.material].inWell, isCutSection(facts, values.dropPipeToCut)),
   },

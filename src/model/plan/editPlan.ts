@@ -103,7 +103,14 @@ function withoutStatus(plan: Plan, keys: Keys): Plan {
 
 /** What a field is of, where the plan has not said it yet: a depth of the outlet is that of a pitless adapter. */
 const KIND_OF: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  top: { depth: 'pitless', protrusion: 'pitless', submergedUse: 'pitless', heated: 'seal', housed: 'seal' },
+  top: {
+    depth: 'pitless',
+    protrusion: 'pitless',
+    thread: 'pitless',
+    submergedUse: 'pitless',
+    heated: 'seal',
+    housed: 'seal',
+  },
   curve: { flow: 'generic', points: 'points' },
 };
 

@@ -13,6 +13,7 @@ import { waterUnknown, worstPair } from './metalPairs.ts';
 import { ratingText, USUAL_RATINGS } from './otherPipe.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
+import { threadsMatch } from './threads.ts';
 
 /** The pipe that insert fittings are made for. */
 const BARB_STANDARD = 'ASTM D2239';
@@ -91,4 +92,4 @@ function sizedForBarbs({ facts, plan }: Solved) {
   return change(facts, changes, 'pipeForBarbs', { rating: kept });
 }
 
-export const materialRules = [materialsMatch] as const;
+export const materialRules = [materialsMatch, threadsMatch] as const;

@@ -36,3 +36,19 @@ export function threadSize(name: string): string | null {
   if (alone !== undefined) return `${alone} in`;
   return `${whole === undefined ? '' : `${whole}-`}${over}/${under} in`;
 }
+
+/**
+ * The two systems of pipe threads: ASME B1.20.1 (60 degrees) and ISO 7-1 (55 degrees). Their pitches differ in all sizes but
+ * 1/2 and 3/4 in, and there the flanks do: one starts on the other, binds after a turn or two, and neither seals nor bears.
+ */
+export type ThreadSystem = 'NPT' | 'ISO 7-1';
+
+/**
+ * @param name  as it is stamped: "1-1/4 NPT", "Rp 1 1/4", "G 1"
+ * @returns     null where the name tells a size alone
+ */
+export function systemSaid(name: string): ThreadSystem | null {
+  if (/\bF?M?NPT[FSM]?\b/i.test(name)) return 'NPT';
+  // R, Rp and Rc: ISO 7-1. G: ISO 228-1, of the same pitch and flanks, and an outer thread of ISO 7-1 goes into it.
+  return /\bBSP[PT]?\b|\bISO\s*(?:7|228)|(?:^|\s)(?:R[pc]?|G)\s*\d/i.test(name) ? 'ISO 7-1' : null;
+}

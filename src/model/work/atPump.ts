@@ -1,8 +1,8 @@
 /** On the ground beside the well: all that is joined to the pump before it is lifted. */
 import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
+import { takenFrom, threadAt } from '../string/threads.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
-import { threadSize } from '../tables/threadSizes.ts';
 import { feet } from '../units.ts';
 import { step, type Draft, type Job } from './making.ts';
 import { spliceStep } from './spliceStep.ts';
@@ -33,9 +33,8 @@ export function atPumpSteps({ solved, pieces }: Job, { first, splices }: WayUp):
     step(
       'outlet',
       {
-        bushing: pieces.named('bushing').length > 0,
-        outlet: threadSize(pump.outlet) ?? pump.outlet,
-        thread: threadSize(dropPipe.nominalSize) ?? dropPipe.nominalSize,
+        bushing: pieces.named('bushing').length > 0 ? takenFrom('pump', facts) : null,
+        thread: threadAt('pump', facts).pipe.size,
         limiter: pieces.has('flowLimiter'),
       },
       { puts: pieces.named('bushing', 'nipple', 'flowLimiter'), about: ['nipple', 'flowLimiter'], ...at },

@@ -2,8 +2,9 @@
 import { dischargeDepth } from '../string/pumpDepths.ts';
 import { suspensionDepth } from '../string/topDepths.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
-import { threadSize } from '../tables/threadSizes.ts';
+import { TOP_BUSHING } from '../string/graph/fittings.ts';
 import { SPOOL } from '../string/graph/graph.ts';
+import { takenFrom, threadAt } from '../string/threads.ts';
 import { aboveSealSteps } from './atTop.ts';
 import { hookAt, onTheHook } from './hook.ts';
 import { step, type Draft, type Job } from './making.ts';
@@ -40,10 +41,11 @@ function onAdapter({ solved, pieces }: Job, above: readonly string[], outlet: Me
       {
         way: isBarbed(facts.dropPipe) ? 'barb' : 'thread',
         clamps: facts.string.clampsPerJoint,
+        bushing: takenFrom('adapter', facts),
         hook: onTheHook(solved, held),
       },
       {
-        puts: [...above, ...pieces.withClamps('top', 'insertFitting/top'), SPOOL],
+        puts: [...above, ...pieces.withClamps('top', 'insertFitting/top'), ...pieces.named(TOP_BUSHING), SPOOL],
         about: ['insertFitting/top', 'pitlessAdapter'],
         ...TOP,
         cautions: ['lifting'],
@@ -54,7 +56,7 @@ function onAdapter({ solved, pieces }: Job, above: readonly string[], outlet: Me
       {
         outlet,
         liftPipe: values.liftPipeLength,
-        thread: threadSize(facts.dropPipe.nominalSize) ?? facts.dropPipe.nominalSize,
+        thread: threadAt('adapter', facts).size,
         hook: onTheHook(solved, held, values.hangLoadLowering ?? values.hangLoadDry),
       },
       { about: ['pitlessAdapter'], ...TOP, cautions: ['lifting', 'overhead'] },

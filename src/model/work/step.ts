@@ -20,6 +20,12 @@ export interface OnTheHook {
   readonly two: Newtons;
 }
 
+/** The threads that it takes one to the other: "1-1/4 in", "1-1/4 in ISO 7-1" where their systems differ. */
+export interface Bushing {
+  readonly from: string;
+  readonly to: string;
+}
+
 /** One way down, from one place of the pump's discharge to another. */
 interface Down {
   /** Depths of the discharge. */
@@ -73,8 +79,7 @@ export interface StepNumbers {
   readonly insulation: object;
   readonly sleeve: { readonly diameter: Metres };
   readonly outlet: {
-    readonly bushing: boolean;
-    readonly outlet: string;
+    readonly bushing: Bushing | null;
     readonly thread: string;
     readonly limiter: boolean;
   };
@@ -106,7 +111,13 @@ export interface StepNumbers {
     readonly next: Metres | null;
   };
   readonly probe: { readonly depth: Metres; readonly overIntake: Metres };
-  readonly topJoint: { readonly way: 'barb' | 'thread'; readonly clamps: number; readonly hook: OnTheHook };
+  readonly topJoint: {
+    readonly way: 'barb' | 'thread';
+    readonly clamps: number;
+    /** In the adapter's sliding half, where it is threaded for another pipe. */
+    readonly bushing: Bushing | null;
+    readonly hook: OnTheHook;
+  };
   readonly seat: {
     readonly outlet: Metres;
     readonly liftPipe: Metres | null;

@@ -1,47 +1,6 @@
 /** The sheet to work from: its heads, its cards, and the joints of the string. */
 import type { Marked } from '../../model/work/tapeCard.ts';
-import type { Seal, Way } from '../../model/string/graph/piece.ts';
 import { parts } from './parts.ts';
-
-const ways: { readonly [By in Way['by']]: (way: Extract<Way, { by: By }>) => string } = {
-  thread: () => 'screwed together',
-  barb: ({ fittings, clamps }) => `pushed over a barb of ${fittings}, ${clamps} ${clamps === 1 ? 'clamp' : 'clamps'}`,
-  socket: () => 'glued',
-  slide: () => 'slid in',
-  rest: () => 'rests on it',
-  bolts: () => 'bolted',
-  clamp: () => 'clamped',
-  strap: () => 'strapped',
-  splice: ({ conductors }) => `spliced, ${conductors} wires`,
-  wires: () => 'wired',
-  plug: () => 'plugged in',
-  knot: () => 'tied',
-};
-
-/** How tight, in words; the maker's own figure goes before them. Turns of metal threads: ASME B1.20.1; the rest common practice, no source. */
-const tightness: { readonly [By in Way['by']]: string } = {
-  thread: 'Metal: wrench-tight, about three turns past hand-tight. Plastic: one to two turns.',
-  barb: 'Pushed all the way on; clamps tight while warm, and again when cold.',
-  socket: 'Pushed in with a quarter turn and held; cured as its maker asks.',
-  slide: 'All the way down; no force.',
-  rest: 'Level; bolts, where it has some, evenly in turn.',
-  bolts: 'Evenly, in turn.',
-  clamp: 'So that it does not move by hand.',
-  strap: 'Snug, a little slack in the cable.',
-  splice: 'Each wire by itself; pull on it.',
-  wires: 'By a licensed electrician.',
-  plug: 'All the way in; its nut as its maker asks.',
-  knot: 'Pulled tight, slack above.',
-};
-
-const seals: Readonly<Record<NonNullable<Seal>, string>> = {
-  'thread sealant': 'tape and paste',
-  clamps: 'clamps',
-  cement: 'cement',
-  ring: 'rubber ring, greased',
-  gasket: 'gasket',
-  wrapping: 'heat-shrink',
-};
 
 const marks: Readonly<Record<Marked, string>> = {
   checkValve: parts.checkValve.name,
@@ -56,16 +15,6 @@ const marks: Readonly<Record<Marked, string>> = {
   hanging: 'Hangs as planned',
 };
 
-/** Pieces that no drawing names. */
-const pieces = {
-  bushing: 'Reducing bushing',
-  threadAdapter: 'Adapter, glued to threaded',
-  elbow: 'Elbow',
-  houseCable: 'Cable to the house',
-  probeWires: 'Wires of the probe',
-  relay: 'Dry-run relay',
-} as const;
-
 export const installSheet = {
   title: 'Install sheet',
   blanks: { customer: 'For', place: 'Place', who: 'Done by', when: 'Date' },
@@ -77,7 +26,6 @@ export const installSheet = {
     assumed: 'Assumed: check each before you buy',
     parts: 'Parts and lengths to cut',
     steps: 'Order of the work',
-    joints: 'Every joint from the pump to the tank',
     tape: 'Tape card',
     start: 'First start',
     cautions: 'What can hurt',
@@ -87,12 +35,6 @@ export const installSheet = {
     measured: 'Measured',
     done: 'Done',
     what: 'What',
-    from: 'One end',
-    to: 'Other end',
-    way: 'How',
-    seal: 'Sealed by',
-    tight: 'How tight',
-    load: 'Hangs on it',
     tape: 'Tape at the casing top',
     hook: 'On the hook',
     why: 'Why',
@@ -144,10 +86,6 @@ export const installSheet = {
     'Pressure falls with the pump off: a joint, a ring or the check valve leaks.',
   ],
   marks,
-  ways,
-  tightness,
-  seals,
-  pieces,
   box: '☐',
   page: (title: string): string => `${title}: install sheet`,
   caution: 'A planning aid and not a licence. The local code, the makers’ instructions and licensed practice decide.',

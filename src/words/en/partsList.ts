@@ -63,10 +63,12 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     note: `Round the motor, ${show.bore(inside)} inside. Pump, sleeve and cable together have to pass the casing.`,
   }),
   nipple: named('nipple', 'Stainless steel or brass, short: some 2 in between its threads.'),
-  bushing: plain(
-    'Reducing bushing',
-    'Stainless steel, bronze or brass. Its outer thread goes into the one, its inner thread takes the other.',
-  ),
+  bushing: ({ sizes, systems }) => ({
+    name: sizes ? 'Reducing bushing' : 'Thread adapter',
+    note: `Stainless steel, bronze or brass. Its outer thread goes into the one, its inner thread takes the other.${
+      systems ? ' The two threads are of two systems: try both at the shop, and force neither.' : ''
+    }`,
+  }),
   checkValve: named(
     'checkValve',
     'Spring type, for upright use, no swing valve; stainless steel, bronze or brass. Its arrow points up.',

@@ -1583,6 +1583,24 @@ export const CASES: readonly RuleCase[] = [
   ),
   of('PR-51', 'weight unknown', 'not judged', { 'pump.power': undefined }),
   of('PR-51', 'level at rest unknown', 'not judged', { 'water.staticLevel': 'unknown' }),
+  of('PR-65', 'an outlet of which nobody said the system', 'not judged', { 'pump.outlet': '1-1/4 in' }),
+  of('PR-65', 'an outlet of the pipe’s own system', 'ok', { 'pump.outlet': '1-1/4 in NPT' }),
+  of('PR-65', 'outlet and adapter of the pipe’s own system', 'ok', {
+    'pump.outlet': '1-1/4 in NPT',
+    'top.thread': '1 in FNPT',
+  }),
+  of('PR-65', 'an outlet of the other system', 'warning', { 'pump.outlet': 'Rp 1 1/4' }),
+  of('PR-65', 'an adapter of the other system', 'warning', { 'top.thread': 'BSP 1 in' }),
+  of('PR-65', 'both of the other system: the one that all hangs on', 'warning', {
+    'pump.outlet': 'G 1 1/4',
+    'top.thread': 'Rp 1',
+  }),
+  of('PR-65', 'pipe in mm goes with fittings of either', 'not judged', {
+    'pump.outlet': 'Rp 1 1/4',
+    'dropPipe.standard': 'ISO 4427-2',
+    'dropPipe.size': '40 mm',
+    'dropPipe.rating': '16 bar',
+  }),
   of('PR-52', 'stainless barbs in their own pipe', 'ok', { 'string.fittings': 'stainless steel' }),
   of('PR-52', 'fittings and standard that nobody chose', 'not judged', {}),
   of('PR-52', 'galvanized pipe, fittings that nobody chose', 'not judged', {

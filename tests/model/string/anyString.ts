@@ -13,14 +13,20 @@ export const anyString: fc.Arbitrary<Plan> = fc
       { material: 'PVC', size: '1-1/4 in' },
       { material: 'galvanized steel', size: '1-1/4 in', sectionLength: '21 ft' },
     ),
-    top: fc.constantFrom({ kind: 'pitless', depth: '5 ft' }, { kind: 'seal' }),
+    top: fc.constantFrom(
+      { kind: 'pitless', depth: '5 ft' },
+      { kind: 'pitless', depth: '5 ft', thread: '1-1/4 in' },
+      { kind: 'pitless', depth: '5 ft', thread: 'Rp 1' },
+      { kind: 'seal' },
+    ),
+    outlet: fc.constantFrom('1-1/4 in', '1-1/4 NPT', 'Rp 1 1/4', '2 in'),
     checkValves: fc.array(feetUp(400), { maxLength: 4 }),
     splices: fc.array(feetUp(200), { maxLength: 3 }),
     torqueArrestor: fc.oneof(fc.constant('none'), feetUp(20)),
     guards: fc.option(fc.constantFrom('10 ft', '40 ft', '50 ft', '12 m'), { nil: undefined }),
     ties: fc.constantFrom('5 ft', '10 ft', '20 ft', '3 m', '1 ft'),
   })
-  .map(({ setting, pipe, top, guards, ...string }) =>
+  .map(({ setting, pipe, top, outlet, guards, ...string }) =>
     rockWell({
       well: {
         depth: '720 ft',
@@ -28,7 +34,7 @@ export const anyString: fc.Arbitrary<Plan> = fc
         intake: { kind: 'open hole', diameter: '6 in' },
       },
       top,
-      pump: { setting: `${setting} ft`, power: '1 hp', curve: { kind: 'generic', flow: '10 gpm' } },
+      pump: { setting: `${setting} ft`, power: '1 hp', outlet, curve: { kind: 'generic', flow: '10 gpm' } },
       dropPipe: pipe,
       string: { ...string, ...(guards === undefined ? {} : { guards }) },
     }),

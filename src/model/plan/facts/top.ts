@@ -42,6 +42,7 @@ export function topFacts(top: TopPlan | undefined, place: Place, take: Take): To
     kind: 'pitless',
     depth: take.quantity('top.depth', pitless?.depth, 'length', usualDepth(place)),
     protrusion: take.fact('top.protrusion', pitless?.protrusion, 'length'),
+    thread: pitless?.thread ?? null,
     submergedUse: pitless?.submergedUse ?? null,
   };
 }

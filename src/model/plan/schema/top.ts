@@ -1,6 +1,6 @@
 /** How the pipe leaves the well. */
 import * as z from 'zod/mini';
-import { fact, flag, group, quantity } from '../field.ts';
+import { fact, flag, group, quantity, words } from '../field.ts';
 
 export const top = z.discriminatedUnion('kind', [
   group('Pitless adapter', 'The pipe leaves through the side of the casing, below frost.', {
@@ -19,6 +19,13 @@ export const top = z.discriminatedUnion('kind', [
         'Reach into the casing',
         'How far the adapter’s fixed part stands into the casing. The pump must pass it.',
         { to: '12 in', example: '"1 in" or "25 mm"' },
+      ),
+    ),
+    thread: z.optional(
+      words(
+        'Thread of the adapter',
+        'Of the half that the string hangs on, as it is stamped. Empty: it is bought to suit the pipe.',
+        { example: '"1-1/4 in NPT" or "Rp 1 1/4"' },
       ),
     ),
     submergedUse: z.optional(

@@ -1,8 +1,18 @@
 /** What stands on what along the water, from the top of the well down to the motor. */
 import type { Solved } from '../../solution.ts';
+import { TOP_BUSHING } from './fittings.ts';
 import { SPOOL, type Bare } from './pieces.ts';
 
-const AT_THE_TOP = [SPOOL, 'plug', 'tee', 'nipple/top', 'coupling/top', 'nipple/seal', 'insertFitting/top'];
+const AT_THE_TOP = [
+  SPOOL,
+  TOP_BUSHING,
+  'plug',
+  'tee',
+  'nipple/top',
+  'coupling/top',
+  'nipple/seal',
+  'insertFitting/top',
+];
 /** The fitting at the pipe's lower end, over the valve or the nipple. */
 const TO_PUMP = 'insertFitting/pump';
 const ON_THE_PUMP = ['nipple', 'bushing', 'pump', 'intake', 'motor'];

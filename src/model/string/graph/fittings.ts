@@ -7,21 +7,31 @@ import { WIRE_LOOP } from '../../figures/allowances.ts';
 import { clampsOver } from '../clamps.ts';
 
 import { dischargeDepth } from '../pumpDepths.ts';
+import { threadAt } from '../threads.ts';
 import { runToWell } from '../wireLengths.ts';
 import type { Place } from './place.ts';
 
 export function fittingPlaces(solved: Solved): readonly Place[] {
-  return [...bushing(solved), ...atTheLine(solved), ...wires(solved)];
+  return [...atOutlet(solved), ...atAdapter(solved), ...atTheLine(solved), ...wires(solved)];
 }
 
-/** Between an outlet and a pipe of two sizes: outer thread in the outlet, inner thread for the pipe's nipple. */
-function bushing({ facts, parts }: Solved): readonly Place[] {
-  const [outlet, pipe] = [facts.pump.outlet, facts.dropPipe.nominalSize].map(threadSize);
+/** Between an outlet and a pipe of two threads: outer thread in the outlet, inner thread for the pipe's nipple. */
+function atOutlet({ facts, parts }: Solved): readonly Place[] {
   const nipple = parts.find(({ key }) => key === 'nipple');
-  if (outlet === pipe || outlet === null || pipe === null || nipple === undefined) return [];
+  if (nipple === undefined || !threadAt('pump', facts).differs) return [];
   const at = dischargeDepth(facts.pump);
   return [{ key: 'bushing', kind: 'bushing', top: at, bottom: at, radius: nipple.radius, cut: null, part: 'nipple' }];
 }
+
+/** In an adapter that was threaded for another pipe than hangs on it. */
+function atAdapter({ facts, parts }: Solved): readonly Place[] {
+  const adapter = parts.find(({ key }) => key === 'pitlessAdapter');
+  if (adapter === undefined || !threadAt('adapter', facts).differs) return [];
+  const { bottom: at, radius } = adapter;
+  return [{ key: TOP_BUSHING, kind: 'bushing', top: at, bottom: at, radius, cut: null, part: 'pitlessAdapter' }];
+}
+
+export const TOP_BUSHING = 'bushing/top';
 
 /**
  * The line has no thread of its own but that of steel: a fitting at either end, and an elbow up to the tank. The adapter's
@@ -57,7 +67,8 @@ function atTheLine({ facts, parts }: Solved): readonly Place[] {
       ...elbow,
     ];
   }
-  const [own, leaves] = [pipe, facts.dropPipe].map(({ nominalSize }) => threadSize(nominalSize));
+  const own = threadSize(pipe.nominalSize) ?? pipe.nominalSize;
+  const leaves = threadAt('adapter', facts).size;
   const reducing = own === leaves ? [] : [at(lineEnd('bushing'), 'bushing', line)];
   if (PIPE_MATERIALS[pipe.material].buried === 'thread') return [...reducing, ...elbow];
   return [...reducing, ...ends.map(({ name, place }) => at(lineEnd(name), 'threadAdapter', place)), ...elbow];

@@ -1,11 +1,12 @@
 /** Every place where two pieces are held together. */
-import type { PipeFacts } from '../../facts.ts';
+import type { Facts, PipeFacts } from '../../facts.ts';
 import type { Metres } from '../../si.ts';
 import type { Solved } from '../../solution.ts';
 import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../../tables/pipeMaterials.ts';
-import { threadSize } from '../../tables/threadSizes.ts';
 import { threadSystem } from '../../tables/pipes.ts';
+import { threadSize } from '../../tables/threadSizes.ts';
 import { COUPLING, FITTING_BARB } from '../lengths.ts';
+import { threadAt } from '../threads.ts';
 import { isLineEnd, lineEnd } from './fittings.ts';
 import { KINDS } from './kinds.ts';
 import { loadsOf } from './loads.ts';
@@ -217,17 +218,26 @@ function ropeJoints({ facts }: Solved, pieces: readonly Bare[]): readonly Draft[
   ];
 }
 
-/** The size of a thread at the pump is that of its outlet, and of one at the adapter that of the pipe that hangs on it. */
+/** The thread at the pump is that of its outlet, one at the adapter that of its sliding half, all between that of the pipe. */
 function endOf(piece: Bare, mate: Bare, { by }: Way, { facts }: Solved): End {
-  const own = inHouse(piece) || inHouse(mate) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
+  const inLine = inHouse(piece) || inHouse(mate);
+  const own = inLine ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
   const none = { piece: piece.key, size: own.nominalSize, system: null, sex: null };
   if (by === 'barb') return { ...none, sex: isFitting(piece) ? 'male' : 'female' };
   if (by === 'socket') return none;
   if (by !== 'thread') return { ...none, size: piece.size };
+  const { size, system } = threadBetween(piece, mate, facts);
+  return { piece: piece.key, size, system, sex: sexOf(piece, mate) };
+}
+
+function threadBetween(piece: Bare, mate: Bare, facts: Facts): Pick<End, 'size' | 'system'> {
   const pipe = inHouse(piece) && inHouse(mate) ? (facts.house.line ?? facts.dropPipe) : facts.dropPipe;
-  const size = piece.kind === 'pump' || mate.kind === 'pump' ? facts.pump.outlet : pipe.nominalSize;
-  if (isPort(piece, mate)) return { ...none, size: null, system: threadSystem(pipe), sex: sexOf(piece, mate) };
-  return { piece: piece.key, size: threadSize(size) ?? size, system: threadSystem(pipe), sex: sexOf(piece, mate) };
+  if (isPort(piece, mate)) return { size: null, system: threadSystem(pipe) };
+  const ends = [piece, mate];
+  if (ends.some(({ kind }) => kind === 'pump')) return threadAt('pump', facts);
+  // The line leaves it by a thread as wide as the one that the string hangs on.
+  if (ends.some(({ kind }) => kind === 'pitlessAdapter')) return threadAt('adapter', facts);
+  return { size: threadSize(pipe.nominalSize) ?? pipe.nominalSize, system: threadSystem(pipe) };
 }
 
 /** Ports of a tank tee, a tap and a valve come in sizes and threads of their own: no plan tells them. */
@@ -257,6 +267,8 @@ function inHouse({ kind, key }: Bare): boolean {
 
 function sexOf(piece: Bare, mate: Bare): End['sex'] {
   const [own, other] = [piece, mate].map(({ kind }) => KINDS[kind]?.thread);
+  // What takes a thread to a smaller one: outside that of what it stands in, inside that of what it takes.
+  if (piece.kind === 'bushing') return other === 'female' ? 'male' : 'female';
   if (own !== 'either') return own ?? null;
   return other === 'male' ? 'female' : 'male';
 }

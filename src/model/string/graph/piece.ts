@@ -3,6 +3,7 @@ import type { Facts } from '../../facts.ts';
 import type { HangLoads } from '../../figures/hanging.ts';
 import type { Kilograms, Metres } from '../../si.ts';
 import type { PartKind } from '../../solution.ts';
+import type { ThreadSystem } from '../../tables/threadSizes.ts';
 
 /**
  * What no plan places by itself, and what no joint closes without: a bushing in the pump's outlet, fittings at the ends of the
@@ -43,8 +44,6 @@ export interface Piece {
   /** Of each value whether it rests on a choice that nobody made. */
   readonly assumed: Readonly<Record<PieceValue, boolean>>;
 }
-
-export type ThreadSystem = 'NPT' | 'ISO 7-1';
 
 /** How two pieces are held together. */
 export type Way =

@@ -37,6 +37,18 @@ export const short: ShortWords<typeof materialRules> = {
     },
     limits: {},
   },
+  'PR-65': {
+    broken: 'Two thread systems meet',
+    holds: 'The threads are of one system',
+    says: {
+      twoSystems: ({ ends }) => ({
+        title: `The thread of ${ENDS[ends.length > 1 ? 'both' : (ends[0] ?? 'pump')]} is not that of the pipe`,
+        amount: 'two systems',
+      }),
+      oneSystem: () => ({ amount: 'they match' }),
+    },
+    limits: {},
+  },
 };
 
 export const long: LongWords<typeof materialRules> = {
@@ -67,8 +79,25 @@ export const long: LongWords<typeof materialRules> = {
       askCorrosionEngineer: () => 'Ask a corrosion engineer; never take a required ground wire off.',
     },
   },
+  'PR-65': {
+    asks: () => 'The thread of the pump’s outlet, and that of the adapter, are of the same system as the pipe’s.',
+    source: 'ASME B1.20.1 (NPT, 60 degrees); ISO 7-1 (Rp, Rc and R, 55 degrees), of two pitches',
+    why: 'They start on one another, bind after a turn or two, and then neither seal nor bear.',
+    messages: {
+      twoSystems: ({ ends, size, system, pipe }) =>
+        `${ends.length > 1 ? 'Adapter and pump have' : ends[0] === 'pump' ? 'The pump’s outlet has' : 'The adapter has'} ${
+          ends.length > 1 ? '' : `${size} `
+        }${system} thread, the pipe’s fittings have ${pipe}.`,
+      oneSystem: ({ ends }) =>
+        `${ends.length > 1 ? 'Outlet and adapter have' : ends[0] === 'pump' ? 'The outlet has' : 'The adapter has'} thread of the same system as the pipe.`,
+    },
+    fixes: {
+      pieceBetween: () => 'Put a piece between them that has one thread of each. Never force one into the other.',
+    },
+  },
 };
 
+const ENDS = { pump: 'the pump’s outlet', adapter: 'the adapter', both: 'adapter and pump' } as const;
 const SITS = { loose: 'sit loose', forced: 'must be forced', 'does not enter': 'do not go in' } as const;
 
 function where(aggressive: boolean): string {

@@ -9,10 +9,13 @@ import type { StepsOf } from './stepWords.ts';
  *          mark on the lift-out pipe, hand-tight and counted, the loop of cable: common practice, no source
  */
 export const hanging: StepsOf<'topJoint' | 'seat' | 'seal' | 'aboveSeal' | 'ropeTied' | 'capSplice' | 'cap'> = {
-  topJoint: ({ way, clamps: count }) => ({
+  topJoint: ({ way, clamps: count, bushing }) => ({
     title: 'Make the top joint',
     does: [
       'Stop with the pipe’s end a hand above the casing, held by the pipe clamp.',
+      ...(bushing === null
+        ? []
+        : [`Screw the bushing into the adapter’s sliding half: it takes it from ${bushing.from} to ${bushing.to}.`]),
       ...(way === 'barb'
         ? ['Screw the insert fitting into the adapter’s sliding half first, with tape and paste.', ...onBarbs(count)]
         : ['Screw the adapter’s sliding half on, with tape and paste; start it by hand.', PLASTIC_THREAD]),

@@ -40,12 +40,12 @@ export const pump: StepsOf<
     check: ['The sleeve is closed above and open below.', 'It does not shift when you pull on it.'],
     mistake: 'The sleeve stays open above the intake, water takes the short way, and the motor runs hot.',
   }),
-  outlet: ({ bushing, outlet, thread, limiter }) => ({
+  outlet: ({ bushing, thread, limiter }) => ({
     title: 'Fit the pump’s outlet',
     does: [
       'Hold the pump at the flats of its outlet, never by its shell.',
       TAPE_AND_PASTE,
-      ...(bushing ? [`Screw in the bushing: it takes the ${outlet} outlet to ${thread}.`] : []),
+      ...(bushing === null ? [] : [`Screw in the bushing: it takes the outlet from ${bushing.from} to ${bushing.to}.`]),
       `Screw in the nipple, a short pipe with ${thread} threads, first by hand, then by wrench.`,
       ...(limiter ? ['Screw on the flow-limiting valve, its arrow up.'] : []),
       PLASTIC_THREAD,

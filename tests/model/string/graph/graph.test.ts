@@ -72,6 +72,28 @@ describe('PE on an adapter, with a valve at the pump and one 60 ft above it', ()
       expect(joint(same, 'nipple', 'pump').b).toMatchObject({ sex: 'female', size: '1-1/4 in' });
     }
   });
+  test('an adapter that is threaded for a wider pipe takes the fitting by a bushing, and the line by that width', () => {
+    const wide = graph(rockWell({ top: { kind: 'pitless', depth: '6 ft', thread: '1-1/4 in NPT' } }));
+    expect(wide.chain.slice(0, 3)).toEqual(['pitlessAdapter/spool', 'bushing/top', 'insertFitting/top']);
+    const [hangs, fits] = [
+      joint(wide, 'pitlessAdapter/spool', 'bushing/top'),
+      joint(wide, 'bushing/top', 'insertFitting/top'),
+    ];
+    expect(hangs.a).toMatchObject({ sex: 'female', size: '1-1/4 in', system: 'NPT' });
+    expect(hangs.b).toMatchObject({ sex: 'male', size: '1-1/4 in' });
+    expect(fits.a).toMatchObject({ sex: 'female', size: '1 in' });
+    expect(fits.b).toMatchObject({ sex: 'male', size: '1 in' });
+    // All that hangs, as on the fitting without it.
+    const plain = graph(rockWell({ top: { kind: 'pitless', depth: '6 ft' } }));
+    const bears = joint(plain, 'pitlessAdapter/spool', 'insertFitting/top').load?.atRest;
+    expect(hangs.load?.atRest).toBe(bears);
+    expect(bears).toBeGreaterThan(0);
+  });
+  test('where only the systems differ a piece with one thread of each stands between', () => {
+    const both = graph(rockWell({ top: { kind: 'pitless', depth: '6 ft', thread: 'Rp 1' } }));
+    expect(joint(both, 'pitlessAdapter/spool', 'bushing/top').a).toMatchObject({ size: '1 in', system: 'ISO 7-1' });
+    expect(joint(both, 'bushing/top', 'insertFitting/top').b).toMatchObject({ size: '1 in', system: 'NPT' });
+  });
   test('cable, splice and motor: the lead is nobody’s to cut, and a splice is one joint a conductor', () => {
     expect(named(of, 'cable').cut).toBeGreaterThan(feet(100));
     expect(named(of, 'cable/2').cut).toBeNull();
