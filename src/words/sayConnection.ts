@@ -15,6 +15,8 @@ export interface SaidConnection {
   readonly from: string;
   readonly to: string;
   readonly way: string;
+  /** Of that way, whatever it is made of: what its tightness is told by. */
+  readonly by: Connection['way']['by'];
   /** Empty where nothing seals it. */
   readonly seal: string;
   readonly tight: string;
@@ -55,6 +57,7 @@ function sayConnection({ from, to, way, seal, findings }: Connection, words: Sai
     // Neither of two ports has a thread that a plan tells: it is said once.
     from: endText(from, way.by, words, ''),
     to: endText(to, way.by, words, connections.ownThread),
+    by: way.by,
     way: (connections.ways[way.by] as (of: typeof way) => string)(way),
     // The clamps are told with the barb.
     seal: seal === null || seal === 'clamps' ? '' : connections.seals[seal],

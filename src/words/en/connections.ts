@@ -16,6 +16,21 @@ const ways: { readonly [By in Way['by']]: (way: Extract<Way, { by: By }>) => str
   knot: () => 'tied',
 };
 
+const joined: Readonly<Record<Way['by'], string>> = {
+  thread: 'Threads',
+  barb: 'Barbs',
+  socket: 'Glued joints',
+  slide: 'What slides in',
+  rest: 'What rests on another',
+  bolts: 'Bolts',
+  clamp: 'Clamps',
+  strap: 'Straps',
+  splice: 'Splices',
+  wires: 'Terminals',
+  plug: 'Plugs',
+  knot: 'Knots',
+};
+
 /** How tight, in words; the maker's own figure goes before them. Turns of metal threads: ASME B1.20.1; the rest common practice, no source. */
 const tightness: { readonly [By in Way['by']]: string } = {
   thread: 'Metal: wrench-tight, about three turns past hand-tight. Plastic: one to two turns.',
@@ -66,6 +81,7 @@ export const connections = {
     wrong: 'Wrong with it',
   },
   ways,
+  joined,
   tightness,
   seals,
   pieces,
