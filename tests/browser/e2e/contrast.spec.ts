@@ -33,8 +33,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     async ({ page }) => {
       await page.emulateMedia({ colorScheme });
       await openSample(page);
-      const theme = page.getByLabel('Theme');
-      if (!(await theme.isVisible())) await page.getByRole('button', { name: 'Wells' }).click();
+      const theme = page.getByLabel('Theme', { exact: true });
+      if (!(await theme.isVisible())) await page.getByRole('button', { name: /^(?:Theme|Look:)/ }).click();
       await theme.selectOption('High contrast');
       await page.reload();
       await expect(paperOf(page)).toHaveAttribute('fill', paper);
@@ -45,8 +45,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
 test('forced colours are the system’s, whatever was chosen here', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
-  const theme = page.getByLabel('Theme');
-  if (!(await theme.isVisible())) await page.getByRole('button', { name: 'Wells' }).click();
+  const theme = page.getByLabel('Theme', { exact: true });
+  if (!(await theme.isVisible())) await page.getByRole('button', { name: /^(?:Theme|Look:)/ }).click();
   await theme.selectOption('Light');
   await page.emulateMedia({ colorScheme: 'dark', forcedColors: 'active' });
   await expect(paperOf(page)).toHaveAttribute('fill', '#000');

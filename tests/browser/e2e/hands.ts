@@ -115,15 +115,16 @@ export function redo(page: Page): Locator {
   return page.getByRole('button', { name: 'Redo', exact: true });
 }
 
-/** The drawing as a file; on a phone the button is in the menu of wells. All menus are closed afterwards. */
+/** The drawing as a file; where there is little room the button is in a menu. All menus are closed afterwards. */
 export async function savedPicture(page: Page, kind: 'SVG' | 'PNG' | 'Letter' | 'A4'): Promise<Download> {
   const opener = page.getByRole('button', { name: /^Save picture/ });
-  if (!(await opener.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
+  const menu = page.getByRole('button', { name: /^Save(?:: Save)? and print/ });
+  if (!(await opener.isVisible())) await menu.click();
   await opener.click();
   const entry = page.getByRole('button', { name: new RegExp(`^${kind} `) });
   const [download] = await Promise.all([page.waitForEvent('download'), entry.click()]);
   await expect(opener).toHaveAttribute('aria-expanded', 'false');
-  if (await page.getByRole('heading', { name: 'Samples' }).isVisible()) await page.keyboard.press('Escape');
+  if (await menu.isVisible()) await page.keyboard.press('Escape');
   return download;
 }
 

@@ -21,9 +21,10 @@ const menu = (page: Page) => page.getByRole('button', { name: /^Wells/ });
 /** On a phone the file buttons are in the menu. */
 async function savedPlan(page: Page): Promise<{ text: string; name: string }> {
   const button = page.getByRole('button', { name: 'Save file' });
-  if (!(await button.isVisible())) await menu(page).click();
+  const within = page.getByRole('button', { name: /^Save(?:: Save)? and print/ });
+  if (!(await button.isVisible())) await within.click();
   const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
-  if (await page.getByRole('heading', { name: 'Samples' }).isVisible()) await page.keyboard.press('Escape');
+  if (await within.isVisible()) await page.keyboard.press('Escape');
   return { text: await readFile(await download.path(), 'utf8'), name: download.suggestedFilename() };
 }
 
@@ -113,7 +114,8 @@ test('a file that cannot be read says where and what to write, and the well on t
 test('twenty switches of units change nothing in the plan', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   const before = await savedPlan(page);
-  if (!(await page.getByRole('group', { name: 'Units' }).isVisible())) await menu(page).click();
+  if (!(await page.getByRole('group', { name: 'Units' }).isVisible()))
+    await page.getByRole('button', { name: /^Look:/ }).click();
   for (let i = 0; i < 10; i++) {
     await page.getByRole('button', { name: /^metres/ }).click();
     await page.getByRole('button', { name: /^feet/ }).click();

@@ -78,9 +78,9 @@ for (const [title, paper, width, height, mmPerUnit] of [
 test('keys alone save a picture, and Escape closes what they opened', { tag: '@both' }, async ({ page }) => {
   await openSample(page);
   const opener = page.getByRole('button', { name: /^Save picture/ });
-  const wells = page.getByRole('button', { name: /^Wells/ });
+  const menu = page.getByRole('button', { name: /^Save(?:: Save)? and print/ });
   const within = !(await opener.isVisible());
-  if (within) await wells.press('Enter');
+  if (within) await menu.press('Enter');
   await opener.press('Enter');
   await page.keyboard.press('Tab');
   await expect(page.getByRole('button', { name: /^SVG / })).toBeFocused();
@@ -94,7 +94,7 @@ test('keys alone save a picture, and Escape closes what they opened', { tag: '@b
   await expect(opener).toBeFocused();
   if (!within) return;
   await page.keyboard.press('Escape');
-  await expect(wells).toBeFocused();
+  await expect(menu).toBeFocused();
 });
 
 test('where the face cannot be fetched, no PNG in a wrong one is saved, and the menu says so', async ({ page }) => {

@@ -146,6 +146,7 @@ test(
     );
     await expect(list.getByRole('listitem').filter({ hasText: /^\s*Casing bottom/ })).toContainText(/60\sft/);
     await expect(list.getByRole('listitem').filter({ hasText: /^\s*Well bottom/ })).toContainText(/260\sft/);
+    await page.evaluate(() => window.scrollTo(0, 0));
     expect(await axeFinds(page)).toEqual([]);
 
     await page.getByRole('tab', { name: 'Pump' }).click();
@@ -158,7 +159,7 @@ test(
     await expect(page.getByRole('status').first()).toHaveText(/^Chosen: /);
     expect(await axeFinds(page)).toEqual([]);
 
-    if (hasTouch === true) await page.getByRole('button', { name: /^Wells/ }).click();
+    if (hasTouch === true) await page.getByRole('button', { name: /^Save(?:: Save)? and print/ }).click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save file' }).click(),
