@@ -1,7 +1,7 @@
 /** The depths, lengths and pressures that the work is done by. */
 import type { Metres, Newtons } from '../model/si.ts';
 import type { Solution } from '../model/solution.ts';
-import { gearRating } from '../model/work/hook.ts';
+import { gearRating } from '../model/figures/gearRating.ts';
 import type { Kind } from '../model/work/step.ts';
 import type { Show } from '../model/units.ts';
 import type { InstallSheetWords } from '../words/en/installSheet.ts';

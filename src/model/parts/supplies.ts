@@ -3,7 +3,7 @@ import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import type { StringGraph } from '../string/graph/piece.ts';
 import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
-import { gearRating } from '../work/hook.ts';
+import { gearRating } from '../figures/gearRating.ts';
 import type { Kind } from '../work/step.ts';
 import { RIGID_SECTION } from '../string/lengths.ts';
 import { pumpHeight } from '../string/pumpDepths.ts';

@@ -1,11 +1,12 @@
 /** What hangs on the hook while the string goes down: the formula of the hanging load for what is below the casing's top. */
+import { FOR_STICKING } from '../figures/gearRating.ts';
 import { hangingString, hangLoads } from '../figures/hanging.ts';
 import { LIFT_TWO_PEOPLE } from '../formulas/lifting.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { Metres, Newtons } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
-import type { Kind, OnTheHook } from './step.ts';
+import type { OnTheHook } from './step.ts';
 import { whoHolds } from './whoHolds.ts';
 
 /**
@@ -21,9 +22,6 @@ export function hookAt({ facts, levels }: Pick<Solved, 'facts' | 'levels'>, disc
   const loads = hangLoads(string, casingTop, levels.static, null);
   return loads.lowering ?? loads.dry;
 }
-
-/** For sticking, half as much again as what hangs there full of water: common practice, no source. */
-const FOR_STICKING = 1.5;
 
 /** What pulling may take. */
 export function pullingHook(solved: Pick<Solved, 'facts' | 'values'>): OnTheHook {
@@ -52,15 +50,4 @@ export function withStanding({ facts }: Pick<Solved, 'facts'>, load: Newtons | n
   const { dropPipe } = facts;
   if (load === null || isBarbed(dropPipe)) return load;
   return load + dropPipe.massPerLength * above * STANDARD_GRAVITY;
-}
-
-/** Twice what hangs in the water; never less than the string lifted clear of it, nor than what pulling may take. */
-const TWICE = 2;
-
-/** What hoist and clamps have to be rated for: one figure for steps, parts and sheet. Common practice, no source. */
-export function gearRating(solved: Pick<Solved, 'facts' | 'values'>, kind: Kind): Newtons | null {
-  const { hangLoadAtRest, hangLoadDry } = solved.values;
-  const clear = hangLoadDry;
-  if (clear === null) return null;
-  return Math.max(TWICE * (hangLoadAtRest ?? clear), kind === 'replace' ? clear * FOR_STICKING : clear);
 }

@@ -1,4 +1,4 @@
-import { poundsForce } from '../../../model/units.ts';
+import { poundsForce, type Show } from '../../../model/units.ts';
 import type { liftingRules } from '../../../model/rules/lifting.ts';
 import type { LongWords, ShortWords } from '../../ruleWords.ts';
 import { LIFTING_CAUTION, OVERHEAD_CAUTION } from '../cautions.ts';
@@ -44,9 +44,13 @@ export const long: LongWords<typeof liftingRules> = {
         `At rest ${show.hook(load)} hangs on the hook; two people hold about ${show.hook(most)}.`,
     },
     fixes: {
-      hoistAndHolders: () => 'Have a hoist rated for twice that load, and two pipe holders.',
-      machine: () => 'Have a rig or a hoist rated for twice that load, with people who know it.',
-      wheelOrHoist: () => 'Use a pipe wheel or a hoist rated for twice that load.',
+      hoistAndHolders: ({ rated: most }, show) => `Have a hoist ${rated(most, show)}, and two pipe holders.`,
+      machine: ({ rated: most }, show) => `Have a rig or a hoist ${rated(most, show)}, with people who know it.`,
+      wheelOrHoist: ({ rated: most }, show) => `Use a pipe wheel or a hoist ${rated(most, show)}.`,
     },
   },
 };
+
+function rated(most: number | null, show: Show): string {
+  return most === null ? 'rated for twice that load' : `rated for ${show.hook(most)} or more`;
+}
