@@ -55,6 +55,7 @@ export function startSteps({ solved, pieces }: Job, kind: Kind): readonly Draft[
 }
 
 export function afterSteps({ solved: { facts, values }, pieces }: Job): readonly Draft[] {
+  const open = facts.house.kind === 'open tank';
   return [
     step(
       'disinfect',
@@ -62,10 +63,11 @@ export function afterSteps({ solved: { facts, values }, pieces }: Job): readonly
         product: values.chlorineDose,
         strength: facts.disinfection.strength,
         opens: facts.top.kind === 'pitless' ? 'cap' : 'seal',
+        open,
       },
       { about: ['cap', 'seal'], view: 'section', cautions: ['chlorine', 'electric'] },
     ),
-    step('flush', {}, { about: ['tap'], view: pieces.has('tap') ? 'top' : 'section', cautions: ['chlorine'] }),
+    step('flush', { open }, { about: ['tap'], view: pieces.has('tap') ? 'top' : 'section', cautions: ['chlorine'] }),
     step('sample', {}, { cautions: ['hygiene'] }),
     step('record', {}),
   ];

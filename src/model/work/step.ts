@@ -157,8 +157,10 @@ export interface StepNumbers {
     readonly product: CubicMetres | null;
     readonly strength: Ratio;
     readonly opens: 'cap' | 'seal';
+    /** The tank is an open one: it stands full of the chlorine water as well. */
+    readonly open: boolean;
   };
-  readonly flush: object;
+  readonly flush: { /** The tank is an open one. */ readonly open: boolean };
   readonly sample: object;
   readonly record: object;
 }

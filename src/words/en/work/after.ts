@@ -9,7 +9,7 @@ import type { StepsOf } from './stepWords.ts';
  *          some days later: 77 Ill. Adm. Code 925.50; nitrate is not boiled out: EPA on private wells
  */
 export const after: StepsOf<'disinfect' | 'flush' | 'sample' | 'record'> = {
-  disinfect: ({ product, strength, opens }, show) => ({
+  disinfect: ({ product, strength, opens, open }, show) => ({
     title: 'Disinfect the well',
     does: [
       product === null
@@ -20,20 +20,24 @@ export const after: StepsOf<'disinfect' | 'flush' | 'sample' | 'record'> = {
         : 'With the breaker locked off, pour it in where the seal’s vent screws in; leave its bolts alone.',
       'Put a hose or tube with the pump’s water in, step back, switch on: 15 minutes.',
       'Switch off, lock, take the hose out, and close the well.',
-      'Bypass softener and filters, then open each tap until it smells of chlorine.',
+      open
+        ? 'Fill the open tank with it, bypass softener and filters, then open each tap until it smells of chlorine.'
+        : 'Bypass softener and filters, then open each tap until it smells of chlorine.',
       'Let it stand overnight, and let nobody drink from it.',
     ],
     why: 'Hands, pipe and tools have carried germs into the well.',
     check: ['Every tap has smelled of chlorine.', 'A note on each tap tells people not to drink.'],
     mistake: 'More is poured in to be sure: strong chlorine harms rubber and metal, and takes days to flush out.',
   }),
-  flush: () => ({
+  flush: ({ open }) => ({
     title: 'Flush the chlorine out',
     does: [
       'Run an outside tap through a hose until the smell is gone.',
       'Lead the water onto gravel, away from septic tank, plants, fish and streams.',
       'Run no faster than the well gives, and watch that the pump draws no air.',
-      'Then run each tap in the house, and drain or flush the heater.',
+      open
+        ? 'Drain the open tank, nobody climbs in; then run each tap in the house, and drain or flush the heater.'
+        : 'Then run each tap in the house, and drain or flush the heater.',
     ],
     why: 'Strong chlorine kills what the septic tank lives on, and fish.',
     check: ['No tap smells of chlorine.', 'Softener and filters are back in use.'],
