@@ -2,6 +2,8 @@ import { parseArgs } from 'node:util';
 import { explainAll } from '../model/explain/explain.ts';
 import { fixesOf } from '../model/fixes/fixesOf.ts';
 import { headroomOf } from '../model/headroom/headroom.ts';
+import { rowsOf } from '../model/asBuilt/asked.ts';
+import { compared } from '../model/asBuilt/measured.ts';
 import { solve, type Finding, type Holding, type Solution } from '../model/index.ts';
 import { lackingIn } from '../model/rules/lacking.ts';
 import { isSure } from '../model/rules/sure.ts';
@@ -82,9 +84,19 @@ export function reportOf(solution: Solution) {
       };
     }),
     headroom: headroomReport(headroomOf(solution.plan, solution), units),
+    asBuilt: asBuiltOf(solution),
     /** How each figure came about, in the plan's units: the same text as on the page. */
     arithmetic: explainAll(solution),
   };
+}
+
+/** What was put in and measured beside what was planned; null where nothing was written down. */
+function asBuiltOf(solution: Solution) {
+  const { asBuilt } = solution.plan;
+  if (asBuilt === undefined) return null;
+  const { date = null, by = null, pulled = null } = asBuilt;
+  const installed = rowsOf(solution).filter((row) => row.installed !== null);
+  return { date, by, installed, measured: compared(solution), pulled };
 }
 
 /** What a stranger typed may hold signs that break a line, turn it round or move a terminal's cursor. */

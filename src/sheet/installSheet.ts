@@ -7,16 +7,18 @@ import { show, type Show } from '../model/units.ts';
 import { partsList } from '../model/parts/partsList.ts';
 import { orderOfWork } from '../model/work/orderOfWork.ts';
 import type { Caution, Kind } from '../model/work/step.ts';
+import { asBuilt } from '../words/en/asBuilt.ts';
 import { connections } from '../words/en/connections.ts';
 import { en } from '../words/en/index.ts';
 import { installSheet as words } from '../words/en/installSheet.ts';
 import { partsListWords } from '../words/en/partsList.ts';
-import { sayAssumed } from '../words/en/plan/assumed.ts';
+import { sayAssumed, sayValue } from '../words/en/plan/assumed.ts';
+import { nameOfPath } from '../words/en/plan/paths.ts';
 import { work } from '../words/en/work.ts';
 import { sayFinding, sayFix, sayLacking } from '../words/sayJudgement.ts';
 import { sayPart } from '../words/sayParts.ts';
 import { sayStep, sayStop, type SaidStep } from '../words/sayWork.ts';
-import { startTable, tapeTable } from './cards.ts';
+import { asBuiltTable, startCauses, startTable, tapeTable } from './cards.ts';
 import { element, raw, type Content, type Markup } from './html.ts';
 import { jointsTable } from './joints.ts';
 import { settingsTable } from './settings.ts';
@@ -157,9 +159,27 @@ function whole(solution: Solution, kind: Kind | undefined, units: Show): readonl
     tapeTable(solution, words, units),
     element('h2', {}, heads.start),
     startTable(solution, words, units),
-    element('ul', {}, ...words.causes.map((each) => element('li', {}, each))),
+    element('ul', {}, ...startCauses(solution, words, units).map((each) => element('li', {}, each))),
+    ...builtSection(solution, units),
     element('h2', {}, connections.title),
     jointsTable(solution, units),
+  ];
+}
+
+/** What was put in, and what came out before it. */
+function builtSection(solution: Solution, units: Show): readonly Markup[] {
+  const { date, by, pulled } = solution.plan.asBuilt ?? {};
+  const line = (name: string, value: string | undefined): Markup =>
+    element('span', {}, value === undefined || value === '' ? name : `${name}: ${value}`);
+  const old = Object.entries(pulled ?? {}).map(([field, value]) => {
+    const path = `asBuilt.pulled.${field}`;
+    return element('li', {}, `${nameOfPath(path)}: ${sayValue(path, value, units.units)}`);
+  });
+  return [
+    element('h2', {}, asBuilt.title),
+    element('div', { class: 'blank keep' }, line(asBuilt.date, date), line(asBuilt.by, by)),
+    asBuiltTable(solution, units),
+    ...(old.length === 0 ? [] : [element('h3', {}, asBuilt.pulled.title), element('ul', {}, ...old)]),
   ];
 }
 

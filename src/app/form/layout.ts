@@ -64,8 +64,8 @@ const HEIGHTS: Readonly<Record<string, string>> = { 'string.checkValves.*': 'Hei
 
 /** Every field that the record asks for, under the words that it asks with. */
 export const ASKED: readonly FieldInfo[] = fields
-  // Pumps to choose among are pasted where one chooses.
-  .filter(({ path }) => !HIDDEN.has(path) && !/^(?:house\.branches|ownPumps)/.test(path))
+  // Pumps to choose among are pasted where one chooses; what was put in is written down where it is built.
+  .filter(({ path }) => !HIDDEN.has(path) && !/^(?:house\.branches|ownPumps|asBuilt)/.test(path))
   .map((field) => ({
     ...field,
     label: KINDS[field.path] ?? HEIGHTS[field.path] ?? field.label,

@@ -8,6 +8,7 @@
 import { defaultsIn } from './defaults.ts';
 import { record } from './impossible/raw.ts';
 import { eitherOr } from './impossible/said.ts';
+import { strangeInstalled } from './impossible/installed.ts';
 import { strangeStatus } from './impossible/status.ts';
 import { pressures, pumpCurve, steps, stringLength } from './impossible/use.ts';
 import { casings, inflows, layers, screens } from './impossible/well.ts';
@@ -29,5 +30,6 @@ export function impossible(plan: Record<string, unknown>): Problem[] {
     ...pumpCurve(record(plan['pump'])),
     ...stringLength(plan, well, usual),
     ...strangeStatus(record(plan['status'])),
+    ...strangeInstalled(plan),
   ];
 }

@@ -7,6 +7,7 @@
 import * as z from 'zod/mini';
 import { DEFAULTS } from './defaults.ts';
 import { choice, group, words } from './field.ts';
+import { asBuilt } from './schema/asBuilt.ts';
 import { disinfection, rope, wire } from './schema/gear.ts';
 import { house } from './schema/house.ts';
 import { dropPipe } from './schema/pipe.ts';
@@ -57,6 +58,7 @@ export const planSchema = group('Plan', 'A drilled well and what hangs in it.', 
       ),
     ),
   ),
+  asBuilt: z.optional(asBuilt),
 });
 
 export type Plan = z.infer<typeof planSchema>;
