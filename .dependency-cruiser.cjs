@@ -14,6 +14,13 @@ module.exports = {
       to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: '^node_modules/zod' },
     },
     {
+      name: 'solving-carries-no-fixes',
+      comment: 'what would mend a well is made for who asks, apart from what is wrong with it',
+      severity: 'error',
+      from: { path: '^src/(model/(solve\\.ts|(rules|figures|formulas|string|plan|tables|units)/)|draw/)' },
+      to: { path: '^src/model/fixes/', dependencyTypesNot: ['type-only'] },
+    },
+    {
       name: 'zod-only-where-a-plan-is-read',
       severity: 'error',
       from: { path: '^src', pathNot: '^src/model/plan/' },

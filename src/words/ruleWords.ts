@@ -1,4 +1,5 @@
 /** What a language must say of a family of rules: every variant of every rule, with just the numbers that it is told. */
+import type { FixList } from '../model/fixes/list.ts';
 import type { SharedFix } from '../model/rules/fix.ts';
 import type { Breaks, Depends, Holds, Rule } from '../model/rules/rule.ts';
 import type { Show } from '../model/units.ts';
@@ -21,16 +22,14 @@ export interface Short {
   readonly title?: string;
 }
 
-type AnyRule = Rule<string, never, never, never, never> | Rule;
-type Parts<R> =
-  R extends Rule<infer Number, infer Out, infer Lim, infer Mending, infer Asked>
-    ? [Number, Out, Lim, Mending, Asked]
-    : never;
+type AnyRule = Rule<string, never, never, never> | Rule;
+type Parts<R> = R extends Rule<infer Number, infer Out, infer Lim, infer Asked> ? [Number, Out, Lim, Asked] : never;
 type NumberOf<R> = Parts<R>[0];
 type Judged<R> = Extract<Parts<R>[1], Holds | Breaks | Depends>;
 type LimitOf<R> = Parts<R>[2];
-type Asked<R> = Parts<R>[4];
-type OwnFix<R> = Exclude<Parts<R>[3], { readonly variant: SharedFix['variant'] }>;
+type Asked<R> = Parts<R>[3];
+type FixOf<R> = NumberOf<R> extends keyof FixList ? ReturnType<FixList[NumberOf<R>]>[number] : never;
+type OwnFix<R> = Exclude<FixOf<R>, { readonly variant: SharedFix['variant'] }>;
 /** The numbers of a variant, wherever it stands. */
 type NumbersOf<All, Variant> = All extends { readonly variant: infer Any; readonly numbers: infer Said }
   ? Variant extends Any

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { sayReport } from '../../src/cli/checkCommand.ts';
 import { draw } from '../../src/draw/index.ts';
 import { readPlan, solve, withValue, type Plan, type Solution } from '../../src/model/index.ts';
-import { casingSeated } from '../../src/model/rules/casingDepth.ts';
-import type { Given } from '../../src/model/rules/rule.ts';
+import { casingDepthFixes } from '../../src/model/fixes/rules/casingDepth.ts';
+import type { Breaks, Given } from '../../src/model/rules/rule.ts';
 import { orderOfWork } from '../../src/model/work/orderOfWork.ts';
 import type { Kind } from '../../src/model/work/step.ts';
 import { show } from '../../src/model/units.ts';
@@ -100,8 +100,8 @@ test('a level that is too deep only in a dry season is told as that of a dry sea
 });
 
 test('a casing that ends too near the water at rest is not mended by pumping less', () => {
-  const said = { kind: 'breaks', variant: 'nearRest' } as unknown as Parameters<typeof casingSeated.fixes>[1];
-  const fixes = casingSeated.fixes({} as Given, said);
+  const said = { kind: 'breaks', variant: 'nearRest' } as unknown as Breaks;
+  const fixes = casingDepthFixes['PR-36']({} as Given, said);
   expect(fixes.map((fix) => sayFix('PR-36', fix, en, show('us')))).not.toContain(
     'Pump less: the casing itself cannot be changed.',
   );

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { solve, type Plan } from '../../src/model/index.ts';
-import { candidatesFor, givenBy } from '../../src/model/rules/index.ts';
+import { candidatesFor } from '../../src/model/fixes/candidatesFor.ts';
+import { givenBy } from '../../src/model/rules/index.ts';
 import { lackingIn } from '../../src/model/rules/lacking.ts';
 import { show } from '../../src/model/units.ts';
 import { en } from '../../src/words/en/index.ts';

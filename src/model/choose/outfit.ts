@@ -2,7 +2,8 @@
 import { changed } from '../fixes/fixesOf.ts';
 import { pumpFromLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
-import { candidatesFor, findingsBy, givenBy } from '../rules/index.ts';
+import { candidatesFor } from '../fixes/candidatesFor.ts';
+import { findingsBy, givenBy } from '../rules/index.ts';
 import type { Plan } from '../plan/schema.ts';
 import { mayMove } from '../rules/fix.ts';
 import { ratingText, strongerPipe, widerDropPipe } from '../rules/otherPipe.ts';

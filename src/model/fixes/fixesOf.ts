@@ -5,10 +5,11 @@
 import { withValue } from '../plan/editPlan.ts';
 import type { Plan } from '../plan/schema.ts';
 import { words } from '../rules/fix.ts';
-import { candidatesFor, givenBy } from '../rules/index.ts';
+import { givenBy } from '../rules/index.ts';
 import type { Fix } from '../rules/rule.ts';
 import type { Change, Finding, Solution } from '../solution.ts';
 import { solvingAnew, type Solver } from '../solve.ts';
+import { candidatesFor } from './candidatesFor.ts';
 import { isBetter, worsened } from './standing.ts';
 
 const FLOWING = 'PR-38';

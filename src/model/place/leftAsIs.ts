@@ -2,7 +2,8 @@
 import { fixesOf } from '../fixes/fixesOf.ts';
 import { withValue } from '../plan/editPlan.ts';
 import { mayMove } from '../rules/fix.ts';
-import { candidatesFor, givenBy } from '../rules/index.ts';
+import { candidatesFor } from '../fixes/candidatesFor.ts';
+import { givenBy } from '../rules/index.ts';
 import type { Finding, Solution } from '../solution.ts';
 import type { Draft } from './draft.ts';
 import { nobodySaid } from './refusal.ts';

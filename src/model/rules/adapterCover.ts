@@ -1,7 +1,7 @@
 /** The ground over the adapter, where frost asks for none, and a depth that nobody digs. */
 import { inches } from '../units.ts';
 import { DEEPEST_DIG } from './adapterRoom.ts';
-import { moveIntoBand, words } from './fix.ts';
+
 import { exceeds, meets } from './grace.ts';
 import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
 import type { Facts } from '../facts.ts';
@@ -46,11 +46,6 @@ export const adapterCovered = defineRule({
       limit('top.depth', { from: least }, 'cover', { least }),
       limit('top.depth', { to: DEEPEST_DIG }, 'dig', { most: DEEPEST_DIG }),
     ];
-  },
-  fixes(given, { variant }) {
-    // Which of the two was meant nobody knows: nothing is moved by a click.
-    if (variant === 'veryDeep') return [words('smallerUnit', {})];
-    return [moveIntoBand(given, 'PR-64', 'top.depth', words('lowerIt', {})), words('lowerIt', {})];
   },
 });
 

@@ -1,8 +1,8 @@
 /** What the line to the house must hold. */
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
-import { orWords, strongerPipe } from './otherPipe.ts';
-import { askedBySwitch, lineNeed, mostOnLine, TIMES_CUT_OUT } from './pipeNeeds.ts';
+
+import { askedBySwitch, mostOnLine, TIMES_CUT_OUT } from './pipeNeeds.ts';
 import { bornePressure, isPlastic, LEAST_RATING, METAL_BEARS, overLeast } from './pipeRating.ts';
 import { PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
@@ -63,7 +63,6 @@ export const lineHolds = defineRule({
     if (reach === null || !(reach > 0)) return holds('usualRating', { rating: line.rating, least });
     return over ? holds('relieved', { rating: borne, reach }) : holds('bearsPump', { rating: borne, reach });
   },
-  fixes: ({ solved }) => orWords(strongerPipe(solved, 'house.line', lineNeed(solved), []), words('higherRating', {})),
 });
 
 export const buriedLineRules = [lineHolds] as const;

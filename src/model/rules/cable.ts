@@ -1,10 +1,9 @@
 /** What keeps pipe and cable in their place: torque arrestor, ties, guards, splice. */
 import type { PlacedPart, Solved } from '../solution.ts';
-import { ARRESTOR, SPLICE } from '../string/lengths.ts';
+
 import { feet, horsepower } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
-import { change, changeOr, heightText, words } from './fix.ts';
-import { freeHeight, freeSpacing } from './freePlaces.ts';
+
 import { placed } from './placed.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
@@ -23,20 +22,6 @@ export const GUARDS_FROM = feet(300);
 export const SPLICE_BELOW = feet(5);
 /** Smaller motors hang on polyethylene pipe without an arrestor. Common practice, no source. */
 export const ARRESTOR_FROM_POWER = horsepower(1);
-
-/** Where an arrestor or a splice may go, the usual height first: as one would type it. */
-const ARRESTOR_HEIGHTS = {
-  us: ['2 ft', '2.5 ft', '3 ft', '3.5 ft', '1.5 ft', '4 ft'],
-  metric: ['0.6 m', '0.75 m', '0.9 m', '1.05 m', '0.45 m', '1.2 m'],
-} as const;
-const SPLICE_HEIGHTS = {
-  us: ['4 ft', '4.5 ft', '5 ft', '3.5 ft', '3 ft', '2.5 ft', '2 ft', '1.5 ft'],
-  metric: ['1.2 m', '1.35 m', '1.5 m', '1.05 m', '0.9 m', '0.75 m', '0.6 m', '0.45 m'],
-} as const;
-const TIE_SPACINGS = {
-  us: ['10 ft', '9 ft', '8 ft', '11 ft', '12 ft', '7 ft'],
-  metric: ['3 m', '2.8 m', '2.5 m', '3.3 m', '3.6 m', '2.2 m'],
-} as const;
 
 export const torqueArrestor = defineRule({
   number: 'PR-12',
@@ -73,17 +58,6 @@ export const torqueArrestor = defineRule({
       ? breaks('tooLow', 'warning', numbers, at)
       : breaks('justTooLow', 'warning', numbers, at);
   },
-  fixes({ solved, facts }, { variant }) {
-    const place = freeHeight(solved, 'torqueArrestor', ARRESTOR, ARRESTOR_HEIGHTS[facts.units]);
-    if (place === null) return [words('clearOfTheRest', {})];
-    const changes = [{ path: 'string.torqueArrestor', to: place.text }];
-    const { height } = place;
-    return [
-      variant === 'none'
-        ? changeOr(change(facts, changes, 'addOne', { height }), words('add', {}))
-        : change(facts, changes, 'putIt', { height }),
-    ];
-  },
 });
 
 export const cableTies = defineRule({
@@ -107,11 +81,6 @@ export const cableTies = defineRule({
       return breaks('tooClose', 'note', { ties, margin }, at);
     }
     return holds('tied', { ties, least, most });
-  },
-  fixes({ solved, facts }) {
-    const free = freeSpacing(solved, TIE_SPACINGS[facts.units]);
-    if (free === null) return [words('tieBetween', {})];
-    return [change(facts, [{ path: 'string.ties', to: free.text }], 'tieEvery', { every: free.spacing })];
   },
 });
 
@@ -137,10 +106,6 @@ export const cableGuards = defineRule({
     if (meets(margin, 'length')) return holds('guarded', { guards });
     const at = { measured: guards, limit: most, margin, depth: discharge - Math.min(guards, length), ...on } as const;
     return breaks('tooFar', 'note', { guards, margin, most }, at);
-  },
-  fixes({ facts }) {
-    const changes = [{ path: 'string.guards', to: heightText(facts, 40, 12) }];
-    return [change(facts, changes, 'addOneEvery', { every: facts.units === 'us' ? feet(40) : 12 })];
   },
 });
 
@@ -173,11 +138,6 @@ export const splice = defineRule({
     return low
       ? breaks('tooLow', 'warning', { within }, at)
       : breaks('tooHigh', 'warning', { height, margin: within - height, within }, at);
-  },
-  fixes({ solved, facts }) {
-    const place = freeHeight(solved, 'splice', SPLICE, SPLICE_HEIGHTS[facts.units]);
-    if (place === null) return [words('clearOfTheRest', {})];
-    return [change(facts, [{ path: 'string.splices', to: [place.text] }], 'oneSplice', { height: place.height })];
   },
 });
 

@@ -5,7 +5,7 @@ import { feet } from '../units.ts';
 import { meets } from './grace.ts';
 import { isFirmRock } from './ground.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
-import { words } from './fix.ts';
+
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { AS_TESTED } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
@@ -54,7 +54,6 @@ export const sealedDeepEnough = defineRule({
       { measured, limit: usual, margin, quantity: 'length', depth: measured },
     );
   },
-  fixes: () => [words('askLocalCode', {})],
 });
 
 export const casingSeated = defineRule({
@@ -70,11 +69,6 @@ export const casingSeated = defineRule({
     if (foot === null) return missing('casingBottom');
     if (intakeUnsaid(given.facts)) return missing('intakeKind');
     return isOpenRock(given.facts) ? seatedInRock(foot, given) : belowPumpingLevel(foot, given);
-  },
-  fixes(_given, { variant }) {
-    const rock = variant === 'barelySeated' || variant === 'notInRock';
-    // Water that rests too near the casing's end comes no nearer for less pumping.
-    return [rock || variant === 'nearRest' ? words('askDriller', {}) : words('pumpLess', {})];
   },
 });
 

@@ -1,17 +1,17 @@
 /** Check valves: the first near the pump, none too high above the water, none beyond the well, arrow up. */
 import { columnHeldByAir } from '../formulas/suction.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
-import { valueAt } from '../plan/editPlan.ts';
+
 import type { Metres } from '../si.ts';
 import type { PlacedPart, Solved } from '../solution.ts';
-import { feet, parseQuantity } from '../units.ts';
+import { feet } from '../units.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { exceeds, meets } from './grace.ts';
-import { change, heightText, words } from './fix.ts';
+
 import { placed } from './placed.ts';
 import { AS_TESTED, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
-import type { Given } from './rule.ts';
+
 import { dischargeDepth, heightOverIntake, settingForDischarge } from '../string/pumpDepths.ts';
 import { lineDepth } from '../string/topDepths.ts';
 
@@ -38,7 +38,7 @@ function valveHeights({ facts }: Pick<Solved, 'facts'>): readonly Metres[] {
 }
 
 /** Depth of a valve at a height above the discharge. */
-function depthAt({ facts }: Pick<Solved, 'facts'>, height: Metres): Metres {
+export function depthAt({ facts }: Pick<Solved, 'facts'>, height: Metres): Metres {
   return dischargeDepth(facts.pump) - height;
 }
 
@@ -102,25 +102,6 @@ export const firstCheckValve = defineRule({
     const to = { from, givesWay: true, answeredBy: 'string.checkValves' };
     return [limit('pump.setting', to, 'upperNearWater', {})];
   },
-  fixes(given, { variant }) {
-    const { facts } = given;
-    const path = 'string.checkValves';
-    const atPump = heightText(facts, 0, 0);
-    if (variant === 'longStretch') return [words('askForSecond', {})];
-    if (variant === 'none') return [change(facts, [{ path, to: [atPump] }], 'add', {})];
-    if (variant === 'lowestTooHigh') {
-      const [, ...others] = typedValves(given.solved);
-      const only = change(facts, [{ path, to: [atPump] }], 'putAtPump', {});
-      if (others.length === 0) return [only];
-      const to = [atPump, ...others.map(({ text }) => text)];
-      return [change(facts, [{ path, to }], 'lowestToPump', {}), only];
-    }
-    const kept = keptValves(given);
-    const removed = facts.string.checkValves.length - kept.length;
-    return kept.length === 0 && !facts.pump.checkValveInside
-      ? [change(facts, [{ path, to: [atPump] }], 'oneAtPump', {})]
-      : [change(facts, [{ path, to: kept }], 'leaveUpperOut', { removed })];
-  },
 });
 
 /** Null where the valve is near enough to the water. */
@@ -162,27 +143,6 @@ function highestValve({ parts }: Solved): string {
   return highest?.key ?? 'nipple';
 }
 
-/** The valves as they are typed, from the pump up. */
-function typedValves({ plan }: Pick<Solved, 'plan'>): readonly { readonly text: string; readonly height: Metres }[] {
-  const typed = valueAt(plan, 'string.checkValves');
-  const texts: readonly unknown[] = Array.isArray(typed) ? typed : [];
-  return texts
-    .flatMap((text) => {
-      const read = typeof text === 'string' ? parseQuantity(text, 'length') : null;
-      return typeof text === 'string' && read?.ok === true ? [{ text, height: read.si }] : [];
-    })
-    .sort((one, other) => one.height - other.height);
-}
-
-/** Those near enough to the lowest water that is known, else to the water at rest: one of them is, where a valve is too high. */
-function keptValves({ solved }: Given): readonly string[] {
-  const level = solved.lowest?.depth ?? lowestStatic(solved.facts) ?? 0;
-  const highestPlace = level - valveAboveWaterLimit(solved);
-  return typedValves(solved)
-    .filter(({ height }) => meets(depthAt(solved, height) - highestPlace, 'length'))
-    .map(({ text }) => text);
-}
-
 export const noValveBeyondTop = defineRule({
   number: 'PR-10',
   part: 'buriedLine',
@@ -192,7 +152,6 @@ export const noValveBeyondTop = defineRule({
     const depth = lineDepth(facts);
     return breaks('oneInLine', 'warning', {}, { measured: 1, limit: 0, margin: -1, quantity: 'count', depth });
   },
-  fixes: ({ facts }) => [change(facts, [{ path: 'string.valveBetweenTopAndTank', to: false }], 'leaveOut', {})],
 });
 
 export const arrowUp = defineRule({
@@ -206,7 +165,6 @@ export const arrowUp = defineRule({
     const depth = placed(solved, 'checkValve')?.bottom ?? dischargeDepth(facts.pump);
     return breaks('down', 'danger', {}, { depth });
   },
-  fixes: ({ facts }) => [change(facts, [{ path: 'string.arrow', to: 'up' }], 'turn', {})],
 });
 
 export const checkValveRules = [firstCheckValve, arrowUp, noValveBeyondTop] as const;

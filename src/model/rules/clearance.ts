@@ -5,9 +5,9 @@ import { inches } from '../units.ts';
 import { sleeveOutside } from '../string/sleeveOutside.ts';
 import { meets } from './grace.ts';
 import { isAssumed } from './assumed.ts';
-import { words } from './fix.ts';
+
 import type { MissingFact } from './missing.ts';
-import { movePump } from './movePump.ts';
+
 import { breaks, defineRule, holds, limit, missing } from './rule.ts';
 import { dischargeDepth, motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 
@@ -23,7 +23,7 @@ function nameOf({ kind, casing }: BoreStretch): BoreName {
   return casing === undefined ? 'blankPipe' : casing === 0 ? 'casing' : 'liner';
 }
 
-function widestPart({ facts }: Pick<Solved, 'facts'>): Metres {
+export function widestPart({ facts }: Pick<Solved, 'facts'>): Metres {
   return Math.max(facts.pump.diameter, sleeveOutside(facts.pump));
 }
 
@@ -90,7 +90,7 @@ function tightness(bore: Metres | null, widest: Metres): 0 | 1 | 2 {
  * Where it first gets tighter than it is right from the top. What is as tight from there on no depth avoids: another pump
  * does.
  */
-function firstTighter(solved: Solved): BoreStretch | undefined {
+export function firstTighter(solved: Solved): BoreStretch | undefined {
   const [highest] = solved.bore;
   if (highest === undefined) return undefined;
   const widest = slimmestPart(solved);
@@ -99,7 +99,7 @@ function firstTighter(solved: Solved): BoreStretch | undefined {
 }
 
 /** The deepest intake with which the motor stays above it. */
-function deepestAbove({ top }: BoreStretch, { facts }: Pick<Solved, 'facts'>): Metres {
+export function deepestAbove({ top }: BoreStretch, { facts }: Pick<Solved, 'facts'>): Metres {
   return settingForMotorBottom(top, facts.pump);
 }
 
@@ -146,15 +146,6 @@ export const pumpPassesCasing = defineRule({
     if (tighter === undefined) return [];
     const to = deepestAbove(tighter, solved);
     return [limit('pump.setting', { to }, 'aboveNarrowPart', { where: nameOf(tighter) })];
-  },
-  fixes(given) {
-    const { solved, facts } = given;
-    const otherwise = words(widestPart(solved) > facts.pump.diameter ? 'slimmerSleeve' : 'slimmerPump', {});
-    const tighter = firstTighter(solved);
-    if (tighter === undefined || meets(deepestAbove(tighter, solved) - facts.pump.setting, 'length'))
-      return [otherwise];
-    const move = movePump(given, 'PR-17', otherwise);
-    return move.changes === null ? [otherwise] : [move, otherwise];
   },
 });
 

@@ -3,13 +3,12 @@ import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, horsepower, inches } from '../units.ts';
 import { meets } from './grace.ts';
-import { change, changeOr, depthWritten, words, writtenInside } from './fix.ts';
-import { withItsProbe } from './movePump.ts';
+
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { screenTop } from './pumpDepth.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
-import type { Given } from './rule.ts';
+
 import { motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 
 /** Smaller motors usually do without a sleeve, wherever the water comes from. Common practice, no source. */
@@ -81,30 +80,14 @@ export const inflowFromBelow = defineRule({
     const to = settingAboveInflow(solved);
     return to === null ? [] : [limit('pump.setting', { to, givesWay: true }, 'aboveLowestInflow', {})];
   },
-  fixes: (given) => [raiseAboveInflow(given), words('fitShroud', {})],
 });
 
 /** The deepest setting at which the motor ends above the lowest inflow; null where the motor does not need it, or nobody can tell. */
-function settingAboveInflow(solved: Solved): Metres | null {
+export function settingAboveInflow(solved: Solved): Metres | null {
   const { facts } = solved;
   const inflow = lowestInflow(solved);
   if (inflow === null || facts.pump.shroudDiameter !== null || ratedUnder(facts, SHROUD_POWER) === true) return null;
   return settingForMotorBottom(inflow, facts.pump);
-}
-
-/** Up past the lowest inflow, and not just to the deepest place that the other rules allow. */
-function raiseAboveInflow(given: Given) {
-  const { solved, facts, ranges } = given;
-  const { firm } = ranges['pump.setting'];
-  const most = settingAboveInflow(solved);
-  const otherwise = words('fitShroud', {});
-  if (firm === null || most === null) return otherwise;
-  const ends = { from: firm.from, to: Math.min(firm.to, most) };
-  if (!meets(ends.to - ends.from, 'length')) return otherwise;
-  const written = writtenInside(given, 'pump.setting', 'to', ends);
-  const to = depthWritten(given, 'pump.setting', written);
-  const move = change(facts, [{ path: 'pump.setting', to: written }], 'raiseTo', { to, setting: 'pump.setting' });
-  return changeOr(withItsProbe(given, move), otherwise);
 }
 
 export const coolingVelocity = defineRule({
@@ -135,7 +118,6 @@ export const coolingVelocity = defineRule({
       { measured, limit: least, margin, quantity: 'velocity', depth },
     );
   },
-  fixes: () => [words('shroudSpeedsUp', {})],
 });
 
 export const coolingRules = [inflowFromBelow, coolingVelocity] as const;

@@ -9,7 +9,7 @@ import { END_SHARE } from '../formulas/genericBand.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
 import { atBothEnds } from './bothEnds.ts';
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { openPumpingLevel } from './openFacts.ts';
 import { AS_TESTED, ASKED_AT_CUT_IN, DROP_PIPE, PUMP } from './restsOn.ts';
@@ -86,17 +86,6 @@ export const pumpGivesEnough = defineRule({
         );
     }
     return lasting();
-  },
-  fixes({ facts, solved }, { variant, limit, measured, numbers }) {
-    const { flowLimiter } = facts.pump;
-    const gives = provenYield(facts);
-    // More than flows in no pump gives for long: it would only draw the well dry.
-    if (gives !== null && (measured ?? 0) >= LEAST_SHARE * gives)
-      return [wantedOfPump(solved)?.fillsTank === true ? words('tankGetsNoMore', {}) : words('wellGivesNoMore', {})];
-    if (typeof flowLimiter === 'number' && limit !== null && flowLimiter < limit) return [words('largerLimiter', {})];
-    // A pump of that rating may do: its own sheet tells.
-    if ((numbers as { readonly strong?: unknown }).strong !== null) return [words('readItsSheet', {})];
-    return [variant === 'givesNone' ? words('strongerPump', {}) : words('strongerOrLess', {})];
   },
 });
 
@@ -176,7 +165,6 @@ export const withinRange = defineRule({
     const at = { measured: flow, limit: most, margin, quantity: 'flow', depth: facts.pump.setting } as const;
     return breaks('pastRange', 'note', numbers, at);
   },
-  fixes: () => [words('holdItBack', {})],
 });
 
 export const deliveryRules = [pumpGivesEnough, withinRange] as const;

@@ -1,13 +1,12 @@
 /** The wire from the panel to the motor: drop and ampacity. */
 import { startingDropBound, startingVoltageShare } from '../formulas/startingDip.ts';
-import { ampacity, CONTINUOUS_MOTOR_FACTOR, requiredAmpacity, voltageDrop } from '../formulas/wire.ts';
+import { ampacity, CONTINUOUS_MOTOR_FACTOR, requiredAmpacity } from '../formulas/wire.ts';
 import type { Amperes, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { lockedRotorCurrent, motorCurrent, runningCurrent } from '../tables/motors.ts';
-import { familyOf, usualWires, wireText } from '../tables/wireSizes.ts';
-import type { WireSize } from '../tables/wireSizes.ts';
+
 import { meets } from './grace.ts';
-import { change, words } from './fix.ts';
+
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import { wireToMotor } from '../string/wireLengths.ts';
 
@@ -26,13 +25,13 @@ export const LEAST_AT_START: Ratio = 0.5;
 const START_CURRENTS = 6;
 
 /** What the drop is judged at: the nameplate's, else what such motors draw at their service factor. */
-function drawnCurrent({ facts }: Solved): Amperes | null {
+export function drawnCurrent({ facts }: Solved): Amperes | null {
   const { current, power, phase, voltage, frequency } = facts.pump;
   return current ?? (power === null ? null : runningCurrent({ power, phase, voltage, frequency }));
 }
 
 /** What the wire is to carry: the code's table current, or the nameplate's where that is more. */
-function currentToCarry({ facts }: Solved): Amperes | null {
+export function currentToCarry({ facts }: Solved): Amperes | null {
   const { current, power, phase, voltage } = facts.pump;
   const table = power === null ? null : motorCurrent({ power, phase, voltage });
   return table === null || current === null ? (table ?? current) : Math.max(table, current);
@@ -66,7 +65,6 @@ export const voltageDropRule = defineRule({
     const at = { measured, limit: most, margin, quantity: 'ratio', depth: panelEnd(solved) } as const;
     return breaks('tooThin', 'warning', numbers, at);
   },
-  fixes: ({ solved }) => [thickerWire(solved)],
 });
 
 export const wireCarriesCurrent = defineRule({
@@ -94,25 +92,7 @@ export const wireCarriesCurrent = defineRule({
     const at = { measured: warm, limit: asked, margin, quantity: 'current', depth } as const;
     return breaks('tooThin', 'danger', { gauge, carries: warm, asked, current, byNameplate, margin }, at);
   },
-  fixes: ({ solved }) => [thickerWire(solved)],
 });
-
-/** The thinnest wire of the same family that meets drop and ampacity, each at its own current. */
-function thickerWire(solved: Solved) {
-  const { facts } = solved;
-  const { phase, voltage } = facts.pump;
-  const drawn = drawnCurrent(solved);
-  const carried = currentToCarry(solved);
-  if (drawn === null || carried === null) return words('thicker', {});
-  const length = wireToMotor(facts) ?? 0;
-  const does = (gauge: WireSize) =>
-    meets(ampacity(gauge, 60) - requiredAmpacity(carried), 'current') &&
-    meets(DROP_WARNING - voltageDrop({ phase, current: drawn, length, gauge }) / voltage, 'ratio');
-  const gauge = usualWires(familyOf(facts.wire.gauge)).find(does);
-  return gauge === undefined
-    ? words('noneThickEnough', {})
-    : change(facts, [{ path: 'wire.size', to: wireText(gauge) }], 'useGauge', { gauge });
-}
 
 /** Voltage at the motor that does not turn yet, as a share of the supply; null while its current is unknown. */
 function shareAtStart(solved: Solved, length: Metres): Ratio | null {

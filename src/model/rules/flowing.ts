@@ -1,5 +1,5 @@
 import { exceeds } from './grace.ts';
-import { words } from './fix.ts';
+
 import { highestStaticLevel } from './highestStatic.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
@@ -22,7 +22,6 @@ export const flowingWell = defineRule({
       ? breaks('aboveGround', severity, { height: -level, controlled }, at)
       : breaks('atGround', severity, { controlled }, at);
   },
-  fixes: () => [words('callContractor', {})],
 });
 
 export const flowingRules = [flowingWell] as const;

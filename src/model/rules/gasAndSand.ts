@@ -1,7 +1,7 @@
 /** Gas and sand that come with the water. */
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
-import { movePump } from './movePump.ts';
+
 import { CLEAR_OF_BOTTOM, screenTop } from './pumpDepth.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import { motorBottomDepth } from '../string/pumpDepths.ts';
@@ -37,20 +37,6 @@ export const gasAndSand = defineRule({
     }
     if (gas === null || sand === null) return missing('sandAndGas');
     return holds('neither', {});
-  },
-  fixes(given, { variant }) {
-    switch (variant) {
-      case 'gasUnderRoof':
-        return [words('outdoors', {})];
-      case 'gas':
-        return [words('ventIt', {})];
-      case 'sandInScreen':
-        return [movePump(given, 'PR-03', words('raiseIt', {})), words('raiseIt', {})];
-      case 'sandNearBottom':
-        return [movePump(given, 'PR-01', words('raiseIt', {})), words('raiseIt', {})];
-      default:
-        return [words('findSand', {})];
-    }
   },
 });
 

@@ -11,7 +11,7 @@ import { toldTogether, type Depending } from './together.ts';
 import { RULES } from './list.ts';
 import { takenFor } from './takenFor.ts';
 import { bandOf, rangesOf } from './ranges.ts';
-import type { Breaks, Fix, Given, Holds, Range, Rule } from './rule.ts';
+import type { Breaks, Given, Holds, Range, Rule } from './rule.ts';
 
 export type Judgement = Pick<
   Solution,
@@ -170,15 +170,6 @@ function inOrder(findings: readonly Finding[]): Finding[] {
 
 export function givenBy(solved: Solved): Given {
   return givenOf(solved, () => rangesOf(solved, RULES));
-}
-
-/** What the rule of a finding offers against it, in its order and not tried. */
-export function candidatesFor({ rule }: Pick<Finding, 'rule'>, given: Given): readonly Fix[] {
-  const found = RULES.find(({ number }) => number === rule);
-  const outcome = found?.judge(given);
-  // What turns on an unknown fact is fixed as it is at its worst.
-  const broken = outcome?.kind === 'depends' ? outcome.worst : outcome;
-  return found === undefined || broken?.kind !== 'breaks' ? [] : found.fixes(given, broken);
 }
 
 /** Every rule number in order, as a plan that says nothing would be judged. */

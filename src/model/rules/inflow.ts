@@ -1,17 +1,15 @@
 /** Where the water comes in, and whether pumping uncovers it. */
 import { lowestStatic } from '../figures/lowestPumping.ts';
-import { provenYield } from '../figures/provenYield.ts';
-import { wantedOfPump } from '../figures/wantedOfPump.ts';
+
 import type { Facts } from '../facts.ts';
 import type { Metres, Ratio } from '../si.ts';
-import type { Solved } from '../solution.ts';
+
 import { feet } from '../units.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
-import { isGuarded } from './cutOff.ts';
-import { words } from './fix.ts';
+
 import { isDrySeason } from './drySeason.ts';
 import { meets } from './grace.ts';
-import { openYield } from './openFacts.ts';
+
 import { screenTop } from './pumpDepth.ts';
 import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
@@ -34,18 +32,7 @@ export const levelAboveInflow = defineRule({
     const inflow = (inflows ?? []).reduce((least, { depth }) => Math.min(least, depth), Infinity);
     return inflow === Infinity ? aboveAnyInflow(given) : aboveInflow(given, inflow);
   },
-  fixes: ({ solved }, { variant }) => {
-    if (variant === 'inflowAtRest' || variant === 'screenAtRest') return [words('notByPumping', {})];
-    return [livesOnStore(solved) ? words('fromStore', {}) : words('pumpLess', {})];
-  },
 });
-
-/** The well gives less than is asked of the pump, and its water is drawn down on purpose as far as a guard lets it. */
-function livesOnStore(solved: Solved): boolean {
-  const gives = openYield(solved)?.bad ?? provenYield(solved.facts);
-  const wanted = wantedOfPump(solved)?.flow ?? null;
-  return gives !== null && wanted !== null && !meets(gives - wanted, 'flow') && isGuarded(solved);
-}
 
 function aboveScreen(given: Given, screen: Metres) {
   return atLowestLevel(

@@ -1,7 +1,6 @@
 /** What hangs on the hook: hands, a wheel, a hoist, or a machine. */
 import { HOIST_LOAD, LIFT_TWO_PEOPLE, NO_TEAM_LOAD } from '../formulas/lifting.ts';
-import { gearRating } from '../figures/gearRating.ts';
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { DROP_PIPE } from './restsOn.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
@@ -36,11 +35,6 @@ export const hookLoad = defineRule({
     const margin = most - load;
     if (meets(margin, 'force')) return holds('twoCanHold', { load, margin, most });
     return breaks('needsWheel', 'note', { load, most }, { measured: load, limit: most, margin, ...on });
-  },
-  fixes({ solved }, { variant }) {
-    const rated = { rated: gearRating(solved, 'new') };
-    if (variant === 'needsMachine') return [words('machine', rated)];
-    return [variant === 'needsWheel' ? words('wheelOrHoist', rated) : words('hoistAndHolders', rated)];
   },
 });
 

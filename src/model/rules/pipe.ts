@@ -4,11 +4,11 @@ import { velocityIn } from '../formulas/friction.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
 import { gpm } from '../units.ts';
 import { probeOf } from './cutOff.ts';
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
-import { CLAMPS_PER_JOINT, jointChanges, jointFixes, worstJoint } from './joints.ts';
-import { MOST_VELOCITY, orWords, strongerPipe, widerPipes } from './otherPipe.ts';
-import { dropPipeNeed, runningAtCutOut } from './pipeNeeds.ts';
+import { CLAMPS_PER_JOINT, worstJoint } from './joints.ts';
+import { MOST_VELOCITY } from './otherPipe.ts';
+import { runningAtCutOut } from './pipeNeeds.ts';
 import {
   bornePressure,
   isPlastic,
@@ -80,24 +80,6 @@ export const dropPipeHolds = defineRule({
     const numbers = { rating: borne, shutOff, margin: borne - shutOff };
     return threaded ? holds('threadsCarryPump', numbers) : holds('carriesPump', numbers);
   },
-  fixes({ solved, facts }, { variant }) {
-    switch (variant) {
-      case 'weakFittings':
-      case 'tooFewClamps':
-      case 'rustingScrews':
-        return jointFixes(facts);
-      case 'threadedSchedule40':
-      case 'threadedSocketPipe':
-      case 'threadsWeakerThanPump':
-      case 'threadsBelowUsualRating':
-        return orWords(strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), []), words('unthreadedPipe', {}));
-      default:
-        return orWords(
-          strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), jointChanges(facts)),
-          words('higherRating', {}),
-        );
-    }
-  },
 });
 
 export const runningPressure = defineRule({
@@ -132,9 +114,6 @@ export const runningPressure = defineRule({
     } as const;
     return breaks('nearRating', 'warning', numbers, at);
   },
-  fixes({ solved }) {
-    return orWords(strongerPipe(solved, 'dropPipe', dropPipeNeed(solved), []), words('higherRating', {}));
-  },
 });
 
 /** What installers go by, beside the velocity. */
@@ -165,12 +144,6 @@ export const pipeWideEnough = defineRule({
     return lineFaster
       ? breaks('lineTooSmall', 'warning', numbers, { ...at, part: 'buriedLine', partKind: 'buriedLine' })
       : breaks('dropPipeTooSmall', 'warning', numbers, at);
-  },
-  fixes({ solved, facts }, { variant }) {
-    const flow = facts.house.demand;
-    const otherwise = words('widerOrLessFlow', {});
-    if (flow === null) return [otherwise];
-    return orWords(widerPipes(solved, flow, variant === 'lineTooSmall' ? 'house.line' : 'dropPipe'), otherwise);
   },
 });
 

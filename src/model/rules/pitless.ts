@@ -5,7 +5,7 @@ import { boreRadiusAt } from '../bore.ts';
 import { sleeveOutside } from '../string/sleeveOutside.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { TIGHT_FIT, TOO_TIGHT } from './clearance.ts';
-import { moveIntoBand, words } from './fix.ts';
+
 import { exceeds, meets, past } from './grace.ts';
 import { highestStaticLevel } from './highestStatic.ts';
 import { openFrost, openProtrusion, REACHES } from './openFacts.ts';
@@ -61,10 +61,6 @@ export const pitlessBelowFrost = defineRule({
     const asked = facts.site.frostMargin;
     return [limit('top.depth', { from: frost + asked }, 'belowFrost', { asked })];
   },
-  fixes(given) {
-    const move = moveIntoBand(given, 'PR-19', 'top.depth', words('lowerOrHeat', {}));
-    return given.facts.site.frostDepth === null ? [move, words('askFrost', {})] : [move, words('lowerOrHeat', {})];
-  },
 });
 
 export const pitlessAboveWater = defineRule({
@@ -90,12 +86,6 @@ export const pitlessAboveWater = defineRule({
     const level = highestStaticLevel(solved);
     if (top.kind !== 'pitless' || level === null || top.submergedUse === true) return [];
     return [limit('top.depth', { to: level - 2 * past('length') }, 'aboveStaticLevel', {})];
-  },
-  fixes(given, { variant }) {
-    if (variant === 'madeForWater') return [words('askCode', {})];
-    const otherwise = words('otherAdapterOrTop', {});
-    const move = moveIntoBand(given, 'PR-20', 'top.depth', otherwise);
-    return move.changes === null ? [otherwise] : [move, otherwise];
   },
 });
 
@@ -146,15 +136,6 @@ export const pitlessLetsPumpPass = defineRule({
       variant: 'dependsOnReach' as const,
       numbers: { turn, bore, widest, least: open.good, most: open.bad },
     }));
-  },
-  fixes({ facts: { top, pump } }, { numbers }) {
-    const bySleeve = sleeveOutside(pump) > pump.diameter;
-    if (top.kind !== 'pitless' || top.protrusion !== null)
-      return [words(bySleeve ? 'otherAdapterOrSleeve' : 'otherAdapterOrPump', {})];
-    // To measure helps where some adapter would leave room.
-    const { shortest } = numbers as { readonly shortest?: boolean };
-    if (shortest !== true) return [words('measureReach', {})];
-    return [words(bySleeve ? 'slimmerSleeve' : 'slimmerPump', {})];
   },
 });
 

@@ -1,7 +1,6 @@
 /** How deep the pump hangs: off the bottom, under water, above the screen. */
 import type { Metres } from '../si.ts';
-import { withValue } from '../plan/editPlan.ts';
-import { readFacts } from '../plan/readFacts.ts';
+
 import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { flowAsFarAsItFalls } from '../figures/curves.ts';
@@ -10,15 +9,13 @@ import { mostYield } from '../figures/provenYield.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
-import { addCutOff, CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeOf, probeWritten } from './cutOff.ts';
+import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeOf } from './cutOff.ts';
 import { openCutOffDepth } from './openFacts.ts';
 import { exceeds, meets } from './grace.ts';
 import { isDrySeason } from './drySeason.ts';
-import { change, changeOr, words, writtenInside } from './fix.ts';
-import { movePump, raiseWithProbe } from './movePump.ts';
-import { pumpGivesEnough } from './delivery.ts';
+
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
-import { pumpReachesCutOut } from './tank.ts';
+
 import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';
@@ -69,10 +66,6 @@ export const offTheBottom = defineRule({
     const to = settingForMotorBottom(well.bottom - CLEAR_OF_BOTTOM, pump);
     return [limit('pump.setting', { to }, 'offTheBottom', { least: CLEAR_OF_BOTTOM })];
   },
-  fixes(given, { severity }) {
-    if (severity === 'note') return [words('leaveIt', {})];
-    return [raiseWithProbe(given), movePump(given, 'PR-01', words('raiseOrCleanOut', {}))].filter(isSaid);
-  },
 });
 
 export const intakeUnderWater = defineRule({
@@ -116,41 +109,7 @@ export const intakeUnderWater = defineRule({
     if (underProbe !== null && underProbe < level + least) return [guard(underProbe)];
     return [limit('pump.setting', { from: level + least }, dry ? 'underDryLevel' : 'underLevel', { least })];
   },
-  fixes(given, { variant, numbers }) {
-    if (variant === 'neverStarts') {
-      const { setting } = given.facts.pump;
-      const lower = probeAbove(given.solved, setting);
-      const depth = lower === null ? 0 : probeWritten(lower, setting - CUT_OFF_ABOVE_INTAKE);
-      const inWords = words('lowerProbeOrPump', {});
-      // Over an intake so near the water at rest the probe would keep the pump from starting again.
-      if (lower === null || !exceeds(depth - (lowestStatic(given.facts) ?? 0), 'length')) return [inWords];
-      return [changeOr(change(given.facts, [lower], 'lowerProbe', { depth }), inWords)];
-    }
-    if (variant === 'aboveWater' || variant === 'wellDry') return [words('notWithThisWell', {})];
-    // Pumping less brings no water back to where it does not stand at rest.
-    const isAtRest = variant === 'barelyCovered' && (numbers as { readonly by: string }).by === 'rest';
-    const less = isAtRest
-      ? words('anotherKind', {})
-      : isWeakAlready(given)
-        ? words('limitFlow', {})
-        : words('pumpLess', {});
-    const move = movePump(given, 'PR-02', less);
-    if (hasCutOff(given.solved) || given.solved.curves.atCutInMost?.outpumped !== true) return [move, less];
-    return [raiseWithProbe(given), move, drawDownToCutOff(given), addCutOff(given.solved), less].filter(isSaid);
-  },
 });
-
-/** Whether the pump is short of pressure or of water as it is: then a smaller one is no way out. */
-function isWeakAlready(given: Given): boolean {
-  return [pumpReachesCutOut, pumpGivesEnough].some((rule) => {
-    const { kind } = rule.judge(given);
-    return kind === 'breaks' || kind === 'depends';
-  });
-}
-
-function isSaid<F>(fix: F | null): fix is F {
-  return fix !== null;
-}
 
 /** Where water at rest does not reach the intake; a dry well has none above its bottom. */
 function aboveTheWater({ facts }: Given, rest: Metres) {
@@ -264,31 +223,6 @@ function deepestFall({ facts, lowest, curves }: Solved): Metres | null {
   return here === null || there === null ? null : Math.max(here, there);
 }
 
-/**
- * Where no depth meets the rules since the well gives less than the pump takes, the pump hangs as deep as it may and a
- * cut-off holds the water over it: the bore's storage is drawn down on purpose. Null where that is not the case.
- */
-function drawDownToCutOff(given: Given) {
-  const { solved, facts } = given;
-  const range = given.ranges['pump.setting'];
-  if (range.firm !== null || solved.curves.atCutInMost?.outpumped !== true) return null;
-  const least = Math.max(lowestStatic(facts) ?? 0, 0) + LEAST_SUBMERGENCE;
-  const deepest = range.to.depth;
-  // A pump that hangs deeper is not raised to suit it: the store below it would be lost.
-  if (!meets(deepest - least, 'length') || facts.pump.setting > deepest) return null;
-  const to = writtenInside(given, 'pump.setting', 'to', { from: least, to: deepest });
-  const intake = readFacts(withValue(solved.plan, 'pump.setting', to)).facts.pump.setting;
-  const probe = probeAbove(solved, intake);
-  if (probe === null) return null;
-  return changeOr(
-    change(facts, [{ path: 'pump.setting', to }, probe], 'hangWithCutOff', {
-      intake,
-      probe: probeWritten(probe, intake - CUT_OFF_ABOVE_INTAKE),
-    }),
-    words('asDeepAsAllowed', {}),
-  );
-}
-
 export const motorAboveScreen = defineRule({
   number: 'PR-03',
   part: 'motor',
@@ -315,7 +249,6 @@ export const motorAboveScreen = defineRule({
     if (top === null) return [];
     return [limit('pump.setting', { to: settingForMotorBottom(top, solved.facts.pump) }, 'aboveScreen', {})];
   },
-  fixes: (given) => [raiseWithProbe(given), movePump(given, 'PR-03', words('raiseOrShroud', {}))].filter(isSaid),
 });
 
 export const pumpDepthRules = [intakeUnderWater, offTheBottom, motorAboveScreen] as const;

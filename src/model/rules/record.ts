@@ -1,7 +1,7 @@
 /** Whether the record agrees with itself. */
 import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 
@@ -62,7 +62,6 @@ export const recordAgrees = defineRule({
     // How deep the pump hangs is all that many a plan says: that is no record.
     return found.length > 1 ? holds('agrees', {}) : doesNotApply;
   },
-  fixes: () => [words('askAgain', {})],
 });
 
 export const recordRules = [recordAgrees] as const;

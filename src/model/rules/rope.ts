@@ -1,6 +1,6 @@
 /** The safety rope, where one hangs in the well. */
 import { KNOT_EFFICIENCY } from '../formulas/rope.ts';
-import { change, words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { DROP_PIPE } from './restsOn.ts';
 import { breaks, defineRule, holds } from './rule.ts';
@@ -35,11 +35,6 @@ export const rope = defineRule({
       { depth, measured: knotted, limit, margin, quantity: 'force' },
     );
   },
-  fixes: ({ facts }, { limit }) => [
-    limit === null
-      ? change(facts, [{ path: 'rope.tied', to: 'casing hook' }], 'tieInside', { underSeal: facts.top.kind === 'seal' })
-      : words('strongerRope', { strength: limit / KNOT_EFFICIENCY }),
-  ],
 });
 
 export const ropeRules = [rope] as const;

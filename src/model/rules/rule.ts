@@ -1,5 +1,6 @@
 /**
- * What a rule is: its number, how it judges, what it allows of the parts that can be dragged, and what would fix it.
+ * What a rule is: its number, how it judges, and what it allows of the parts that can be dragged. What would fix it stands
+ * in `src/model/fixes`, so that who judges alone does not carry it.
  *
  * A rule speaks no language. It answers with a variant ("runsDry") and its numbers by name, in SI; `src/words` says them
  * in the reader's language and units. Variant and numbers are part of the rule's type, so that a language that lacks
@@ -31,7 +32,6 @@ export interface Rule<
   Number extends string = string,
   Out extends Outcome = Outcome,
   Lim extends Limit = Limit,
-  Mending extends Fix = Fix,
   Asked extends Numbers = Numbers,
 > {
   /** "PR-19": as told to others, in findings and verdicts. */
@@ -68,11 +68,6 @@ export interface Rule<
   readonly judge: (given: Given) => Out;
   /** What it allows of the settings that can be dragged, from the same constants as the judgement. */
   readonly limits: (solved: Solved) => readonly Lim[];
-  /**
-   * What may fix it, the best first, three at most: changes of choices of the build, never of the well, its water or its
-   * site; and last what to do where no change is possible. Made only when asked for, never inside `solve`.
-   */
-  readonly fixes: (given: Given, broken: Breaks) => readonly Mending[];
 }
 
 /** What the rules read, put together once for all of them. */
@@ -195,35 +190,26 @@ export interface Ranges {
 }
 
 /** Lists are inferred whole, since a function may return lists of different limits. */
-interface RuleParts<
-  Number extends string,
-  Out extends Outcome,
-  Limits extends readonly Limit[],
-  Fixes extends readonly Fix[],
-  Asked extends Numbers,
->
+interface RuleParts<Number extends string, Out extends Outcome, Limits extends readonly Limit[], Asked extends Numbers>
   extends
     Pick<Rule<Number, Out>, 'number' | 'part' | 'restsOn' | 'judge'>,
     Partial<Pick<Rule, 'holdsOn' | 'onlyHelps' | 'compares'>> {
   readonly asks?: Asked;
   readonly limits?: (solved: Solved) => Limits;
-  readonly fixes?: (given: Given, broken: Breaks) => Fixes;
 }
 
 export function defineRule<
   const Number extends string,
   Out extends Outcome,
   Limits extends readonly Limit[] = readonly never[],
-  Fixes extends readonly Fix[] = readonly never[],
   Asked extends Numbers = Numbers,
->(rule: RuleParts<Number, Out, Limits, Fixes, Asked>): Rule<Number, Out, Limits[number], Fixes[number], Asked> {
+>(rule: RuleParts<Number, Out, Limits, Asked>): Rule<Number, Out, Limits[number], Asked> {
   return {
     asks: NOTHING as Asked,
     holdsOn: {},
     onlyHelps: NONE,
     compares: [],
     limits: () => [],
-    fixes: () => [],
     ...rule,
   };
 }

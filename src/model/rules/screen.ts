@@ -2,7 +2,7 @@ import { screenEntrance } from '../figures/screenEntrance.ts';
 import type { Solved } from '../solution.ts';
 import { UNKNOWN } from '../plan/unknown.ts';
 import { feet } from '../units.ts';
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
@@ -30,7 +30,6 @@ export const screenVelocity = defineRule({
     const depth = facts.well.intake.screens[0]?.top ?? null;
     return breaks('fast', 'warning', numbers, { measured: velocity, limit: most, margin, quantity: 'velocity', depth });
   },
-  fixes: () => [words('pumpLess', {})],
 });
 
 /** The first screen that does not say how open it is, and the width where that is unknown too. */

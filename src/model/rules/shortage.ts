@@ -4,21 +4,20 @@ import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel } from '../figures/lowestLevel.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import { provenYield } from '../figures/provenYield.ts';
-import { carriesPeak, tankForPeak, wantedOfPump } from '../figures/wantedOfPump.ts';
+import { carriesPeak, wantedOfPump } from '../figures/wantedOfPump.ts';
 import type { Facts } from '../facts.ts';
 import { inflowOf } from '../figures/waterFall.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
-import type { Solved } from '../solution.ts';
-import { gallons, writeQuantity } from '../units.ts';
+
 import { atBothEnds } from './bothEnds.ts';
-import { addCutOff, drawsTo, isGuarded } from './cutOff.ts';
+import { isGuarded } from './cutOff.ts';
 import { LEAST_SHARE } from './delivery.ts';
-import { change, unitAt, words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { openYield } from './openFacts.ts';
-import { ceilTo } from './rounding.ts';
+
 import { ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
@@ -48,28 +47,7 @@ export const wellGivesEnough = defineRule({
       }),
     );
   },
-  fixes({ solved }, { variant }) {
-    if (variant === 'carriedUnguarded') return [addCutOff(solved)];
-    if (variant === 'carried' || variant === 'tankCarries') return [words('fillsAgain', {})];
-    if (solved.facts.house.kind === 'open tank') return withOpenTank(solved, variant === 'dayNotMet');
-    return isGuarded(solved) || !drawsTo(solved, lowestLevel(solved.facts).depth)
-      ? [words('storage', {})]
-      : [words('storageAndCutOff', {})];
-  },
 });
-
-/** More is stored in the tank that is there; what a day lacks no tank makes up for. */
-function withOpenTank(solved: Solved, dayNotMet: boolean) {
-  const { facts, plan } = solved;
-  if (dayNotMet) return [words('lessADay', {})];
-  const least = tankForPeak(solved);
-  if (least === null || facts.house.tank === null) return [words('sayTank', {})];
-  const unit = unitAt(plan, 'house.tank', facts.units === 'us' ? 'gal' : 'L', 'volume');
-  const step = unit === 'gal' ? gallons(10) : 0.05;
-  const volume = ceilTo(least, step, step * 1e-6);
-  const to = writeQuantity(volume, 'volume', unit, step);
-  return [change(facts, [{ path: 'house.tank', to }], 'largerOpenTank', { volume })];
-}
 
 interface Store {
   readonly wanted: CubicMetresPerSecond;

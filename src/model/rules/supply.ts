@@ -1,8 +1,8 @@
 /** The motor against the supply that it hangs on. */
-import type { Facts } from '../facts.ts';
+
 import { horsepower } from '../units.ts';
 import type { Volts, Watts } from '../si.ts';
-import { change, words } from './fix.ts';
+
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
 /** Metric names of the same motors are rounded: 1.1 kW is 1.48 hp, 0.75 kW is 1.006 hp. */
@@ -11,7 +11,7 @@ const ROUNDING = 1.02;
 export const LARGEST_ON_115: Watts = horsepower(0.5);
 export const LARGEST_TWO_WIRE: Watts = horsepower(1.5);
 /** 110 to 127 V are names of one supply. */
-const LOW_VOLTAGE: Volts = 130;
+export const LOW_VOLTAGE: Volts = 130;
 
 export const motorFitsSupply = defineRule({
   number: 'PR-59',
@@ -36,24 +36,6 @@ export const motorFitsSupply = defineRule({
       return breaks('tooLargeFor115', 'warning', { power, voltage, most: LARGEST_ON_115 }, { depth });
     return holds('fits', { power, voltage, wires });
   },
-  fixes({ facts }, { variant }) {
-    switch (variant) {
-      case 'tooLargeFor115':
-        return [change(facts, [{ path: 'pump.voltage', to: '230 V' }], 'use230', {}), words('smallerMotor', {})];
-      case 'threePhaseOnTwo':
-        return [change(facts, [{ path: 'pump.wires', to: 3 }], 'threeConductors', {}), words('askElectrician', {})];
-      default:
-        return [threeWire(facts), words('askElectrician', {})];
-    }
-  },
 });
-
-/** A motor so strong is no motor for 115 V either. */
-function threeWire(facts: Facts) {
-  const wires = { path: 'pump.wires', to: 3 };
-  return facts.pump.voltage < LOW_VOLTAGE
-    ? change(facts, [wires, { path: 'pump.voltage', to: '230 V' }], 'threeWireOn230', {})
-    : change(facts, [wires], 'threeWire', {});
-}
 
 export const supplyRules = [motorFitsSupply] as const;

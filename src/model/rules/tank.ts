@@ -8,28 +8,23 @@ import { siteWater } from '../figures/siteWater.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
-import { valueAt } from '../plan/editPlan.ts';
+
 import type { Metres, Pascals, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
-import { psi, writeQuantity } from '../units.ts';
+import { psi } from '../units.ts';
 import { isAssumed } from './assumed.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
 import { hasCutOff, probeAboveIntake, probeOf } from './cutOff.ts';
-import { change, unitAt, words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import type { MissingFact } from './missing.ts';
 import { openYield } from './openFacts.ts';
-import { floorTo } from './rounding.ts';
+
 import { AS_TESTED, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 
 /** Shut-off pressure at the tank over the cut-out pressure, to be sure that the switch opens. */
 export const CUT_OUT_SPARE: Pascals = psi(10);
-const LEAST_CUT_IN: Pascals = psi(30);
-/** The tank's air is set so far under cut-in, tank empty. Common practice, no source. */
-const AIR_UNDER_CUT_IN: Pascals = psi(2);
-/** A switch is set no finer. */
-const KILOPASCAL: Pascals = 1000;
 
 function shutOffMissing({ facts, values }: Solved): MissingFact {
   if (values.shutOffPressureAtPump === null) return 'powerOrCurve';
@@ -57,7 +52,6 @@ export const tankHolds = defineRule({
       ? missing('reliefValve', { reach, rating })
       : breaks('reliefUnknown', 'warning', { reach, rating, margin }, at);
   },
-  fixes: ({ facts }) => [change(facts, [{ path: 'house.reliefValve', to: true }], 'addReliefValve', {})],
 });
 
 /** So long a motor may run in water that hardly moves. Common practice, no source. */
@@ -117,10 +111,6 @@ export const pumpReachesCutOut = defineRule({
     const spare = guarded ? 0 : CUT_OUT_SPARE / (siteWater(facts.site).density * STANDARD_GRAVITY);
     return [limit('pump.setting', { to: lifts - spare + Math.max(probeAboveIntake(facts) ?? 0, 0) }, 'pumpLifts', {})];
   },
-  fixes: (given, { variant }) =>
-    variant === 'hangsBelowItsLift' || variant === 'probeBelowItsLift'
-      ? [words('pumpForThisLift', {})]
-      : [lowerSwitch(given.solved), words('strongerPump', {})],
 });
 
 /**
@@ -225,32 +215,6 @@ export function reachAt(
   const { staticLevel } = facts.water;
   if (atRest === null || staticLevel === null) return null;
   return atRest - (level - staticLevel) * siteWater(facts.site).density * STANDARD_GRAVITY;
-}
-
-/** Both settings of the switch down by the same steps of 5 psi, while the house keeps 30 psi, and the tank's air with them. */
-function lowerSwitch(solved: Solved) {
-  const { facts, plan, lowest } = solved;
-  const { cutIn, cutOut } = facts.house;
-  const reach = reachAt(solved, lowest?.depth ?? lowestLevel(facts).depth) ?? 0;
-  const steps = Math.ceil((cutOut + CUT_OUT_SPARE - reach - 1) / psi(5));
-  const down = steps * psi(5);
-  if (!Number.isFinite(steps) || steps < 1 || cutIn - down < LEAST_CUT_IN - 1)
-    return words('strongerPumpOrLowerCutOut', {});
-  const unit = unitAt(plan, 'house.cutOut', facts.units === 'us' ? 'psi' : 'bar', 'pressure');
-  const step = unit === 'psi' ? psi(1) : KILOPASCAL;
-  const write = (pressure: Pascals) => writeQuantity(floorTo(pressure, step, 1), 'pressure', unit, step);
-  const air = Math.max(cutIn - down - AIR_UNDER_CUT_IN, 0);
-  const airTyped = valueAt(plan, 'house.precharge') !== undefined;
-  return change(
-    facts,
-    [
-      { path: 'house.cutOut', to: write(cutOut - down) },
-      { path: 'house.cutIn', to: write(cutIn - down) },
-      ...(airTyped ? [{ path: 'house.precharge', to: write(air) }] : []),
-    ],
-    'setSwitch',
-    { cutIn: cutIn - down, cutOut: cutOut - down, air },
-  );
 }
 
 export const tankRules = [tankHolds, pumpReachesCutOut] as const;

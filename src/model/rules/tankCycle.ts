@@ -3,11 +3,11 @@ import { tankDrawdown } from '../formulas/tank.ts';
 import { atmosphericPressure } from '../formulas/water.ts';
 import type { Facts } from '../facts.ts';
 import type { CubicMetres, CubicMetresPerSecond, Pascals, Seconds } from '../si.ts';
-import { gallons, horsepower, psi, writeQuantity } from '../units.ts';
+import { gallons, horsepower, psi } from '../units.ts';
 import { isAssumed } from './assumed.ts';
-import { change, unitAt, words } from './fix.ts';
+
 import { exceeds, meets } from './grace.ts';
-import { floorTo } from './rounding.ts';
+
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 
@@ -66,18 +66,6 @@ export const runsLongEnough = defineRule({
       { run, least, water, flow },
       { measured: run, limit: least * GRACE, margin, quantity: 'time', depth: null },
     );
-  },
-  fixes(given) {
-    const { facts, solved } = given;
-    // Air set too high leaves little water in any tank: that is set right first.
-    if (exceeds(facts.house.precharge - facts.house.cutIn, 'pressure')) return [words('airFirst', {})];
-    const otherwise = words('tanksInParallel', {});
-    const flow = ratedFlow(given);
-    const volume = flow === null ? undefined : largerTank(given, flow * leastRun(facts));
-    if (volume === undefined) return [otherwise];
-    const unit = unitAt(solved.plan, 'house.tank', facts.units === 'us' ? 'gal' : 'L', 'volume');
-    const to = writeQuantity(volume, 'volume', unit, unit === 'gal' ? gallons(1) : 1e-3);
-    return [change(facts, [{ path: 'house.tank', to }], 'largerTank', { volume }), otherwise];
   },
 });
 
@@ -146,14 +134,6 @@ export const prechargeFits = defineRule({
       );
     }
     return holds('fits', { precharge, cutIn, under });
-  },
-  fixes({ solved, facts }) {
-    const wanted = usualPrecharge(facts);
-    const unit = unitAt(solved.plan, 'house.precharge', facts.units === 'us' ? 'psi' : 'bar', 'pressure');
-    const step = unit === 'psi' ? psi(1) : unit === 'bar' ? 5000 : 1000;
-    const set = floorTo(wanted, step, 1);
-    const to = writeQuantity(set, 'pressure', unit, step);
-    return [change(facts, [{ path: 'house.precharge', to }], 'setPrecharge', { precharge: set })];
   },
 });
 

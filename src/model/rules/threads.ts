@@ -4,7 +4,6 @@ import { dischargeDepth } from '../string/pumpDepths.ts';
 import { suspensionDepth } from '../string/topDepths.ts';
 import { systemsDiffer, threadAt, writtenAt, type StringEnd } from '../string/threads.ts';
 import { systemSaid } from '../tables/threadSizes.ts';
-import { words } from './fix.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 
 export const threadsMatch = defineRule({
@@ -28,7 +27,6 @@ export const threadsMatch = defineRule({
     }
     return holds('oneSystem', { ends: said });
   },
-  fixes: () => [words('pieceBetween', {})],
 });
 
 function systemOf(end: StringEnd, facts: Facts) {

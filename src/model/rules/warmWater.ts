@@ -1,7 +1,7 @@
 /** Water too warm to cool the motor. */
 import type { Celsius } from '../si.ts';
 import { isAssumed } from './assumed.ts';
-import { words } from './fix.ts';
+
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 import { motorBottomDepth } from '../string/pumpDepths.ts';
 
@@ -22,7 +22,6 @@ export const waterCoolsMotor = defineRule({
     if (temperature <= WARMEST + SLIVER) return holds('cool', numbers);
     return breaks('warm', 'warning', numbers, { depth: motorBottomDepth(facts.pump) });
   },
-  fixes: () => [words('motorForWarmth', {})],
 });
 
 export const warmWaterRules = [waterCoolsMotor] as const;

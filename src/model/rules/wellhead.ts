@@ -2,7 +2,7 @@
 import type { Metres } from '../si.ts';
 import { feet, inches } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
-import { change, changeOr, words } from './fix.ts';
+
 import { exceeds, meets } from './grace.ts';
 import { openFrost } from './openFacts.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
@@ -30,7 +30,6 @@ export const casingHighEnough = defineRule({
     const at = { measured, limit: asked, margin, quantity: 'length', depth: -measured } as const;
     return breaks('tooLow', 'danger', numbers, at);
   },
-  fixes: () => [words('lengthenCasing', {})],
 });
 
 export const casingAboveFlood = defineRule({
@@ -52,7 +51,6 @@ export const casingAboveFlood = defineRule({
       ? breaks('closeToFlood', 'danger', numbers, at)
       : breaks('underFlood', 'danger', numbers, at);
   },
-  fixes: () => [words('lengthenCasingOrRaiseGround', {})],
 });
 
 export const noPit = defineRule({
@@ -64,7 +62,6 @@ export const noPit = defineRule({
     if (!facts.well.inPit) return holds('inTheOpen', {});
     return breaks('inPit', 'danger', {}, { measured: 1, limit: 0, margin: -1, quantity: 'count', depth: 0 });
   },
-  fixes: () => [words('bringAboveGround', {})],
 });
 
 export type SourceOfDirt = 'septicTank' | 'drainField' | 'building';
@@ -101,7 +98,6 @@ export const farFromSources = defineRule({
     const at = { measured: distance, limit: asked, margin, quantity: 'length', depth: 0 } as const;
     return breaks('tooNear', 'warning', worst, at);
   },
-  fixes: () => [words('askAndTest', {})],
 });
 
 export const sealInFrost = defineRule({
@@ -131,13 +127,6 @@ export const sealInFrost = defineRule({
       () => ({ variant: 'dependsOnFrost' as const, numbers: { deepest: open.bad, shelter } }),
       () => 0,
     );
-  },
-  fixes({ facts }, { severity }) {
-    if (facts.site.frostDepth === null) return [words('askFrost', {})];
-    if (severity === 'note') return [words('lookAfterHeat', {})];
-    if (severity === 'danger') return [words('pitlessOrWellHouse', {})];
-    const heat = change(facts, [{ path: 'top.heated', to: true }], 'heatTop', {});
-    return [changeOr(heat, words('heatTopAndMindPowerCuts', {}))];
   },
 });
 

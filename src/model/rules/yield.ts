@@ -2,27 +2,18 @@
 import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { BEYOND_THE_TEST, lowestStatic } from '../figures/lowestPumping.ts';
-import { wantedOfPump } from '../figures/wantedOfPump.ts';
+
 import { provenYield, testedFlow } from '../figures/provenYield.ts';
 import type { CubicMetresPerSecond, Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
-import { feet, gpm, writeQuantity } from '../units.ts';
+import { feet } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
-import {
-  addCutOff,
-  CUT_OFF_ABOVE_INTAKE,
-  drawsTo,
-  hasCutOff,
-  isGuarded,
-  probeAbove,
-  probeAboveIntake,
-  probeWritten,
-} from './cutOff.ts';
-import { change, changeOr, unitAt, words } from './fix.ts';
+import { CUT_OFF_ABOVE_INTAKE, drawsTo, hasCutOff, isGuarded, probeAboveIntake } from './cutOff.ts';
+
 import { exceeds, meets } from './grace.ts';
 import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
-import { floorTo } from './rounding.ts';
+
 import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
@@ -79,10 +70,6 @@ export const pumpWithinYield = defineRule({
       () => levelAtFlow(facts, MOST_AT_CUT_IN, gives),
     );
   },
-  fixes: ({ solved }, { severity, limit }) =>
-    severity === 'note' || limit === null
-      ? [words('checkTheGuard', {})]
-      : [...limitFlow(solved, openYield(solved)?.bad ?? limit), addCutOff(solved), words('lessFlow', {})],
 });
 
 /** @param yielded  what the well gives, by all that is said of it, or the half that is sure */
@@ -130,18 +117,6 @@ function drawnFrom(solved: Solved) {
   return { rest, atRest, level: atCutInMost.waterLevel };
 }
 
-/** A valve for the yield where the house gets along with it: else the bore's storage has to be used. */
-function limitFlow(solved: Solved, gives: CubicMetresPerSecond) {
-  const { facts, plan } = solved;
-  const wanted = wantedOfPump(solved)?.flow ?? null;
-  const unit = unitAt(plan, 'house.demand', facts.units === 'us' ? 'gpm' : 'L/min', 'flow');
-  const step = unit === 'gpm' || unit === 'gph' ? gpm(0.5) : unit === 'L/s' ? 1e-5 : 1 / 60000;
-  const held = floorTo(gives, step, step * 1e-6);
-  if (held <= 0 || (wanted !== null && !meets(held - wanted, 'flow'))) return [];
-  const to = writeQuantity(held, 'flow', unit, step);
-  return [change(facts, [{ path: 'pump.flowLimiter', to }], 'addFlowLimiter', { flow: held })];
-}
-
 export const lowLevelCutOff = defineRule({
   number: 'PR-08',
   part: 'pump',
@@ -186,14 +161,6 @@ export const lowLevelCutOff = defineRule({
       (level, by) => unguarded(given, level, by),
       (turn) => ({ variant: 'dependsOnLevel' as const, numbers: { turn } }),
     );
-  },
-  fixes({ solved, facts }, { variant }) {
-    if (variant !== 'probeTooLow') return [addCutOff(solved)];
-    const probe = probeAbove(solved, facts.pump.setting);
-    const otherwise = words('hangProbeHigher', {});
-    if (probe === null) return [otherwise];
-    const depth = probeWritten(probe, facts.pump.setting - CUT_OFF_ABOVE_INTAKE);
-    return [changeOr(change(facts, [probe], 'setProbe', { depth }), otherwise)];
   },
 });
 
@@ -248,8 +215,6 @@ export const pumpingLevelKnown = defineRule({
     if (yieldAlone && gives !== null) return breaks('yieldAlone', 'note', { gives }, { depth });
     return breaks('notTested', 'note', {}, { depth });
   },
-  fixes: ({ solved }) =>
-    hasCutOff(solved) ? [words('runTest', {})] : [addCutOff(solved), words('runTestAndGuard', {})],
 });
 
 export const yieldRules = [pumpWithinYield, pumpingLevelKnown, lowLevelCutOff] as const;

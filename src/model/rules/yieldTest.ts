@@ -2,7 +2,7 @@
 import type { PumpingFacts } from '../facts.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Seconds } from '../si.ts';
-import { words } from './fix.ts';
+
 import { meets } from './grace.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 
@@ -43,7 +43,6 @@ export const testedLongEnough = defineRule({
     const at = { measured, limit: least, margin, quantity: 'time', depth: solved.levels.pumping } as const;
     return breaks('short', 'note', { measured, least, margin }, at);
   },
-  fixes: () => [words('pumpSteadily', {})],
 });
 
 export const yieldTestRules = [testedLongEnough] as const;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { candidatesFor, givenBy } from '../../../src/model/rules/index.ts';
+import { candidatesFor } from '../../../src/model/fixes/candidatesFor.ts';
+import { givenBy } from '../../../src/model/rules/index.ts';
 import { solve } from '../../../src/model/solve.ts';
 import { gpm, psi } from '../../../src/model/units.ts';
 import { CASES } from './cases.ts';
