@@ -1,6 +1,7 @@
 /** The frost line of a place, and whether a pipe lies below it. */
 import type { Celsius, Metres, Ratio } from '../si.ts';
-import { findStation } from '../tables/freezingStations.ts';
+import { findColdestWinter } from '../tables/coldestWinters.ts';
+import type { ColdestWinter } from '../tables/coldestWinters.ts';
 import type { FreezingStation } from '../tables/freezingStations.ts';
 import { findSoil, USUAL_SOIL } from '../tables/soils.ts';
 import type { Soil } from '../tables/soils.ts';
@@ -86,8 +87,21 @@ export function stationClimate(station: FreezingStation, winter: Winter): FrostC
     case 'cold 10':
       return { index: fahrenheitDays(station.coldTenIndex), meanAnnual, season: station.coldTenSeasonDays };
     case 'cold 100':
-      return { index: fahrenheitDays(station.coldHundredIndex), meanAnnual, season: station.coldHundredSeasonDays };
+      return coldestClimate(station);
   }
+}
+
+/** The same in the coldest of about 100 winters, which an estimate goes by. */
+function coldestClimate({
+  meanAnnualFahrenheit,
+  coldHundredIndex,
+  coldHundredSeasonDays,
+}: ColdestWinter): FrostClimate {
+  return {
+    index: fahrenheitDays(coldHundredIndex),
+    meanAnnual: fahrenheit(meanAnnualFahrenheit),
+    season: coldHundredSeasonDays,
+  };
 }
 
 /** What a plan says about freezing. */
@@ -107,11 +121,11 @@ export interface SiteFreezing {
  */
 export function siteFrostEstimate({ station, index, soil, surface }: SiteFreezing): FrostEstimate {
   if (station === null) return { reason: 'climate not known' };
-  const found = findStation(station);
+  const found = findColdestWinter(station);
   if (found === null) return { reason: 'station not known' };
   const surfaceFactor = surface === null ? USUAL_SURFACE_FACTOR : findSurface(surface)?.factor;
   if (surfaceFactor === undefined) return { reason: 'surface not known' };
-  const climate = stationClimate(found, 'cold 100');
+  const climate = coldestClimate(found);
   const own = index === null ? climate : { index, meanAnnual: climate.meanAnnual, season: null };
   return frostDepthEstimate({ ...own, soil: soil ?? USUAL_SOIL, surfaceFactor });
 }

@@ -19,6 +19,8 @@ test('a station is found by id, by name and by name with its region', () => {
   expect(findStation(' duluth ')?.id).toBe('US-MN-Duluth');
   expect(findStation('Duluth, MN')?.id).toBe('US-MN-Duluth');
   expect(findStation('Atlantis')).toBeNull();
+  expect(findStation('grand rapids, mn')?.name).toBe('Grand Rapids');
+  expect(findStation('US-MN-StCloud')?.name).toBe('St. Cloud');
 });
 
 test('soils and surfaces are found as people write them', () => {
