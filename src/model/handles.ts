@@ -4,7 +4,7 @@ import { DEEPEST_WELL, levelHandlesOf, ROOM, toHandles, type Handle, type Placed
 import type { Metres } from './si.ts';
 import type { Solution } from './solution.ts';
 import { dischargeDepth } from './string/pumpDepths.ts';
-import { feet, parseQuantity } from './units.ts';
+import { feet, readQuantity } from './units.ts';
 
 export type { Block, HandleName, HandleNames } from './handleNames.ts';
 export type { Handle, HandleInk } from './levelHandles.ts';
@@ -74,7 +74,7 @@ function stringHandles({ plan, facts, parts }: Solution): Placed[] {
 function inTypedOrder(typed: readonly string[] | undefined, heights: readonly Metres[]): readonly Metres[] {
   if (typed === undefined || typed.length !== heights.length) return heights;
   return typed.map((text, i) => {
-    const height = parseQuantity(text, 'length');
+    const height = readQuantity(text, 'length');
     return height.ok ? height.si : (heights[i] ?? 0);
   });
 }

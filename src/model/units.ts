@@ -28,9 +28,9 @@ export {
   toPsi,
 } from './units/convert.ts';
 export { decimals } from './units/decimals.ts';
-export { examples, inBothUnits, withoutUnit } from './units/loose.ts';
+export { examples, inBothUnits, withoutUnit } from './units/faults.ts';
 export { either, isForeign } from './units/kin.ts';
-export { parseQuantity } from './units/parse.ts';
+export { parseQuantity, readQuantity } from './units/parse.ts';
 export type { ParsedQuantity, QuantityFault } from './units/parsed.ts';
 export { show } from './units/show.ts';
 export type { Show } from './units/show.ts';

@@ -1,6 +1,6 @@
 /** Changes one field of a plan and leaves every other as typed. Plans are never mutated. */
 import type { Metres } from '../si.ts';
-import { parseQuantity, writeQuantity } from '../units.ts';
+import { readQuantity, writeQuantity } from '../units.ts';
 import { defaultsIn } from './defaults.ts';
 import { UNKNOWN } from './unknown.ts';
 import { casingPlans } from './facts/well.ts';
@@ -41,7 +41,7 @@ export function withLength(plan: Plan, path: string, length: Metres, step?: Metr
 export function datumOf(plan: Plan, path: string): Metres {
   if (plan.well.depthsFrom !== 'casing top' || !isCountedFromDatum(path)) return 0;
   const [outermost] = casingPlans(plan.well);
-  const parsed = parseQuantity(outermost?.casing.height ?? defaultsIn(plan.units).casingHeight, 'length');
+  const parsed = readQuantity(outermost?.casing.height ?? defaultsIn(plan.units).casingHeight, 'length');
   return parsed.ok ? -parsed.si : 0;
 }
 
@@ -58,7 +58,7 @@ const SHALLOW = new Set(['top.depth', 'site.frostDepth', 'site.frostMargin', 'si
 /** The unit of what stands there, so that a drag does not turn metres into feet. */
 function unitFor(plan: Plan, path: string): string {
   const typed = valueAt(plan, path);
-  const parsed = typeof typed === 'string' && typed !== UNKNOWN ? parseQuantity(typed, 'length') : null;
+  const parsed = typeof typed === 'string' && typed !== UNKNOWN ? readQuantity(typed, 'length') : null;
   if (parsed?.ok) return parsed.unit;
   const metric = plan.units === 'metric';
   return SHALLOW.has(path) ? (metric ? 'cm' : 'in') : metric ? 'm' : 'ft';

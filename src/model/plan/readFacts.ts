@@ -17,7 +17,7 @@ import { casingPlans, wellFacts } from './facts/well.ts';
 import { notUsed } from './notUsed.ts';
 import { metricWire } from '../tables/wireSizes.ts';
 import type { WireSize } from '../tables/wireSizes.ts';
-import { parseQuantity, squareMillimetres } from '../units.ts';
+import { readQuantity, squareMillimetres } from '../units.ts';
 import { makeAnew } from '../recall.ts';
 import type { Recall } from '../recall.ts';
 import { CONDUIT_DEPTH } from '../string/lengths.ts';
@@ -169,7 +169,7 @@ function wireFacts({ wire = {}, house, units }: Plan, usual: Defaults, top: TopF
 /** In the family that it was typed in. */
 function wireSize(typed: string | undefined, usual: Defaults, take: Take): WireSize {
   const gauge = take.quantity('wire.size', typed, 'gauge', usual.wireSize);
-  const parsed = parseQuantity(typed ?? usual.wireSize, 'gauge');
+  const parsed = readQuantity(typed ?? usual.wireSize, 'gauge');
   return parsed.ok && parsed.unit === 'mm2' ? metricWire(squareMillimetres(gauge)) : gauge;
 }
 

@@ -1,7 +1,7 @@
 /** Takes typed fields over into SI, and keeps account of what was assumed and what nobody knows. */
 import type { Assumed } from '../facts.ts';
 import type { Metres } from '../si.ts';
-import { parseQuantity } from '../units.ts';
+import { readQuantity } from '../units.ts';
 import type { QuantityKind } from '../units.ts';
 import { UNKNOWN } from './unknown.ts';
 
@@ -85,8 +85,8 @@ export function takeFrom(shift: Metres): Take {
 
 /** Throws for text that no readable plan holds: that is a mistake of the caller. */
 export function read(text: string, kind: QuantityKind): number {
-  const parsed = parseQuantity(text, kind);
+  const parsed = readQuantity(text, kind);
   if (!parsed.ok)
-    throw new RangeError(`readFacts: ${kind} "${text}" is ${parsed.problem}; read the plan with readPlan first`);
+    throw new RangeError(`readFacts: no ${kind} is "${text}" (${parsed.fault.is}); read the plan with readPlan first`);
   return parsed.si;
 }

@@ -2,7 +2,7 @@
 import type { Facts } from '../facts.ts';
 import type { Metres } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
-import { feet, inches, parseQuantity, writeQuantity } from '../units.ts';
+import { feet, inches, readQuantity, writeQuantity } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
 import { change, unitAt, words } from './fix.ts';
 import { floorTo } from './rounding.ts';
@@ -54,7 +54,7 @@ export function probeAbove(
 
 /** The depth that a change writes for the probe: what a button says is what it sets. */
 export function probeWritten({ to }: Change, instead: Metres): Metres {
-  const read = typeof to === 'string' ? parseQuantity(to, 'length') : null;
+  const read = typeof to === 'string' ? readQuantity(to, 'length') : null;
   return read?.ok === true ? read.si : instead;
 }
 

@@ -5,7 +5,7 @@ import { readFacts } from '../plan/readFacts.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Metres } from '../si.ts';
 import type { BandSetting, Change, EndName } from '../solution.ts';
-import { feet, inches, isForeign, parseQuantity, writeQuantity } from '../units.ts';
+import { feet, inches, isForeign, readQuantity, writeQuantity } from '../units.ts';
 import { meets } from './grace.ts';
 import { ceilTo, floorTo } from './rounding.ts';
 import type { Fix, Given, Numbers, Range } from './rule.ts';
@@ -152,7 +152,7 @@ export function unitAt(
 ): string {
   for (const at of kind === 'pressure' ? [path, ...PRESSURES] : [path]) {
     const text = valueAt(plan, at);
-    const read = typeof text === 'string' ? parseQuantity(text, kind) : null;
+    const read = typeof text === 'string' ? readQuantity(text, kind) : null;
     if (read?.ok && (kind === 'length' || !isForeign(read.unit, plan.units ?? 'us'))) return read.unit;
   }
   return otherwise;

@@ -2,7 +2,7 @@
 import type { Metres } from '../si.ts';
 import type { PartKind, Solved } from '../solution.ts';
 import { SPLICE, TIE } from '../string/lengths.ts';
-import { inches, parseQuantity } from '../units.ts';
+import { inches, readQuantity } from '../units.ts';
 import { exceeds } from './grace.ts';
 import { dischargeDepth } from '../string/pumpDepths.ts';
 
@@ -34,7 +34,7 @@ export function freeHeight(
   const taken = kind === 'splice' ? [...fixed(solved), ...arrestor(solved)] : [...fixed(solved), ...splices(solved)];
   const ties = regularTies(solved);
   const places = heights.flatMap((text) => {
-    const read = parseQuantity(text, 'length');
+    const read = readQuantity(text, 'length');
     return read.ok ? [{ text, height: read.si }] : [];
   });
   const clearOf = (spans: readonly Span[]) =>
@@ -49,7 +49,7 @@ export function freeSpacing(
 ): { readonly text: string; readonly spacing: Metres } | null {
   const spans = fixed(solved);
   for (const text of spacings) {
-    const read = parseQuantity(text, 'length');
+    const read = readQuantity(text, 'length');
     if (!read.ok) continue;
     const spacing = read.si;
     // The lowest tie is one spacing above the pump.

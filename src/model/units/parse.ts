@@ -1,6 +1,7 @@
 /** Reads a quantity as people type it: "62 ft", 5' 6", "1-1/4 in", "1,5 m". */
+import { sayFault } from './faults.ts';
 import { readLoosely } from './loose.ts';
-import type { ParsedQuantity } from './parsed.ts';
+import type { ParsedQuantity, ReadQuantity } from './parsed.ts';
 import { SPELLINGS, toSi } from './table.ts';
 import type { QuantityKind } from './table.ts';
 
@@ -11,7 +12,7 @@ import type { QuantityKind } from './table.ts';
  * A whole plan is parsed on every pointer event, so the common form (number, space, unit) is read by character code;
  * whatever else people write goes the slow way round.
  */
-export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity {
+export function readQuantity(text: string, kind: QuantityKind): ReadQuantity {
   const length = text.length;
   let at = 0;
   const negative = text.charCodeAt(0) === MINUS;
@@ -39,6 +40,12 @@ export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity 
     }
   }
   return readLoosely(text, kind);
+}
+
+/** The same, with words for what is wrong: `solve`, which reads plans that were found readable, does without them. */
+export function parseQuantity(text: string, kind: QuantityKind): ParsedQuantity {
+  const read = readQuantity(text, kind);
+  return read.ok ? read : sayFault(read.fault, kind);
 }
 
 const MINUS = 45;

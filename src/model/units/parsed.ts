@@ -1,12 +1,29 @@
 /** What comes of reading a quantity. */
-export type ParsedQuantity =
-  | {
-      readonly ok: true;
-      readonly si: number;
-      /** The unit as we write it; "ft in" for feet and inches. */
-      readonly unit: string;
-    }
-  | QuantityFault;
+export type ReadQuantity = Quantity | Unread;
+
+/** The same in words, for those who say what is wrong. */
+export type ParsedQuantity = Quantity | QuantityFault;
+
+interface Quantity {
+  readonly ok: true;
+  readonly si: number;
+  /** The unit as we write it; "ft in" for feet and inches. */
+  readonly unit: string;
+}
+
+export interface Unread {
+  readonly ok: false;
+  readonly fault: ReadingFault;
+}
+
+export type ReadingFault =
+  | { readonly is: 'empty' | 'tooLong' | 'twoVoltages' | 'noNumber' | 'notFinite' | 'tooSmall' | 'tooLarge' }
+  | { readonly is: 'withoutUnit'; readonly value: number }
+  | { readonly is: 'unknownUnit'; readonly unit: string }
+  /** After a part of a foot, or a foot or more of them. */
+  | { readonly is: 'oddInches'; readonly feet: number; readonly inches: number }
+  | { readonly is: 'manyThousands'; readonly large: string; readonly unit: string }
+  | { readonly is: 'thousandsOrDecimal'; readonly large: string; readonly small: number; readonly unit: string };
 
 export interface QuantityFault {
   readonly ok: false;

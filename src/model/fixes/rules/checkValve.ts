@@ -3,7 +3,7 @@ import { lowestStatic } from '../../figures/lowestPumping.ts';
 import { valueAt } from '../../plan/editPlan.ts';
 import type { Metres } from '../../si.ts';
 import type { Solved } from '../../solution.ts';
-import { parseQuantity } from '../../units.ts';
+import { readQuantity } from '../../units.ts';
 import { meets } from '../../rules/grace.ts';
 import { change, heightText, words } from '../../rules/fix.ts';
 import type { Given } from '../../rules/rule.ts';
@@ -42,7 +42,7 @@ function typedValves({ plan }: Pick<Solved, 'plan'>): readonly { readonly text: 
   const texts: readonly unknown[] = Array.isArray(typed) ? typed : [];
   return texts
     .flatMap((text) => {
-      const read = typeof text === 'string' ? parseQuantity(text, 'length') : null;
+      const read = typeof text === 'string' ? readQuantity(text, 'length') : null;
       return typeof text === 'string' && read?.ok === true ? [{ text, height: read.si }] : [];
     })
     .sort((one, other) => one.height - other.height);

@@ -1,6 +1,6 @@
 /** The house of a plan in SI. */
 import type { HouseFacts } from '../../facts.ts';
-import { parseQuantity, psi, writeQuantity } from '../../units.ts';
+import { readQuantity, psi, writeQuantity } from '../../units.ts';
 import type { Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
 import { read, type Take } from '../take.ts';
@@ -44,7 +44,7 @@ function demandOf(house: HousePlan, usual: Defaults, take: Take) {
 const UNDER_CUT_IN: Readonly<Record<string, number>> = { psi: psi(2), kPa: 15e3, bar: 0.15e5 };
 
 function usualPrecharge(cutIn: string): string {
-  const parsed = parseQuantity(cutIn, 'pressure');
+  const parsed = readQuantity(cutIn, 'pressure');
   if (!parsed.ok)
     throw new RangeError(`usualPrecharge: cut-in "${cutIn}" is no pressure; read the plan with readPlan first`);
   const below = Math.max(0, parsed.si - (UNDER_CUT_IN[parsed.unit] ?? psi(2)));

@@ -2,7 +2,7 @@
 import type { PumpFacts } from '../../facts.ts';
 import type { Watts } from '../../si.ts';
 import { pumpMass, runningCurrent } from '../../tables/motors.ts';
-import { horsepower, parseQuantity, poundsMass, writeQuantity } from '../../units.ts';
+import { horsepower, readQuantity, poundsMass, writeQuantity } from '../../units.ts';
 import { defaultsIn } from '../defaults.ts';
 import type { Defaults } from '../defaults.ts';
 import type { Plan } from '../schema.ts';
@@ -56,7 +56,7 @@ export function pumpFacts(pump: PumpPlan, units: Plan['units'], take: Take): Pum
 function frequencyOf({ frequency, power: typed, curve }: PumpPlan, power: Watts | null, take: Take): 50 | 60 | null {
   if (frequency !== undefined) return frequency === '50 Hz' ? 50 : 60;
   if (power === null || typed === undefined || curve?.kind === 'points') return null;
-  const parsed = parseQuantity(typed, 'power');
+  const parsed = readQuantity(typed, 'power');
   if (parsed.ok && parsed.unit === 'hp') {
     take.assume('pump.frequency', '60 Hz');
     return 60;
