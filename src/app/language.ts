@@ -1,2 +1,2 @@
-/** The language of the page: who says anything on it takes its words from here. */
+/** The language of what stands beside the drawing: who says anything there takes its words from here. */
 export { en } from '../words/en/index.ts';

@@ -2,14 +2,14 @@
 import type { Finding, Severity, Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { sayShort } from './sayJudgement.ts';
-import type { Words } from './words.ts';
+import type { FirstWords } from './words.ts';
 
 const ORDER: readonly Severity[] = ['danger', 'warning', 'note'];
 
 /** "1 danger, 2 warnings", or "nothing wrong found". */
 export function countFindings(
   findings: readonly Pick<Finding, 'severity'>[],
-  { long: { findings: said } }: Words,
+  { long: { findings: said } }: FirstWords,
 ): string {
   const counted = ORDER.map((severity) => ({
     severity,
@@ -24,7 +24,7 @@ export function countFindings(
 export function changeInFindings(
   before: readonly Finding[],
   after: readonly Finding[],
-  words: Words,
+  words: FirstWords,
   show: Show,
 ): string {
   const { added, changed, gone } = words.long.findings;
@@ -45,7 +45,7 @@ export function changeInFindings(
 }
 
 /** How the well stands as a whole: "In all nothing wrong found; 4 checks could not be made." */
-export function sayInAll({ findings, notJudged }: Pick<Solution, 'findings' | 'notJudged'>, words: Words): string {
+export function sayInAll({ findings, notJudged }: Pick<Solution, 'findings' | 'notJudged'>, words: FirstWords): string {
   const { inAll, andOpen } = words.long.findings;
   return inAll(`${countFindings(findings, words)}${notJudged.length === 0 ? '' : andOpen(notJudged.length)}`);
 }

@@ -5,7 +5,7 @@ import type { Metres } from '../model/si.ts';
 import type { Finding, Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { sayShort } from './sayJudgement.ts';
-import type { ShortLanguage, Words } from './words.ts';
+import type { FirstWords, ShortLanguage } from './words.ts';
 
 /** "Check valve 2" */
 export function nameLevel({ variant, numbers }: HandleName, { levels }: ShortLanguage): string {
@@ -20,12 +20,18 @@ export function nameLevelWithin(label: HandleName, short: ShortLanguage): string
 }
 
 /** Why a level stops or stands still, as the end of a sentence. */
-export function sayBlock(block: Block, { long }: Words): string {
+export function sayBlock(block: Block, { long }: FirstWords): string {
   return long.levels.blocks[block];
 }
 
 /** "62 ft", "15 in above the ground", "4 ft above the pump". */
-export function sayReading(handle: Handle, depth: Metres, solution: Solution, { long }: Words, show: Show): string {
+export function sayReading(
+  handle: Handle,
+  depth: Metres,
+  solution: Solution,
+  { long }: FirstWords,
+  show: Show,
+): string {
   const { levels } = long;
   if (!handle.known) return levels.notKnown;
   if (handle.id === 'casingHeight') return levels.aboveGround(show.small(-depth));
@@ -43,7 +49,7 @@ export function heightAboveDischarge(handle: Handle, depth: Metres, { values }: 
 }
 
 /** Two measures at most: where it is, and the one distance that matters most for it. */
-export function sayHandle(handle: Handle, depth: Metres, solution: Solution, words: Words, show: Show): string {
+export function sayHandle(handle: Handle, depth: Metres, solution: Solution, words: FirstWords, show: Show): string {
   const { levels, findings } = words.long;
   const name = nameLevel(handle.label, words.short);
   if (!handle.known) return levels.heardUnknown(name);
@@ -78,7 +84,7 @@ export function findingsOf(handle: Handle, findings: readonly Finding[]): readon
   return findings.filter((finding) => kinds.includes(finding.partKind) || finding.part === handle.id);
 }
 
-function sayRelation({ id }: Handle, { values }: Solution, { long }: Words, show: Show): string {
+function sayRelation({ id }: Handle, { values }: Solution, { long }: FirstWords, show: Show): string {
   const { relations } = long.levels;
   if (id === 'pumpSetting' && values.clearanceToBottom !== null) {
     const clearance = values.clearanceToBottom;

@@ -15,3 +15,9 @@ export interface Words {
   readonly short: ShortLanguage;
   readonly long: LongLanguage;
 }
+
+/** What is said of levels, of parts and of findings as a whole: what a page needs before it explains any of them. */
+export interface FirstWords {
+  readonly short: ShortLanguage;
+  readonly long: Pick<LongLanguage, 'findings' | 'levels' | 'parts' | 'well'>;
+}

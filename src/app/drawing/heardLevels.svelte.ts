@@ -2,7 +2,7 @@
 import { handlesOf, type Handle } from '../../model/handles.ts';
 import type { Solution } from '../../model/solution.ts';
 import { sayHandle } from '../../words/sayLevel.ts';
-import { en } from '../language.ts';
+import { en } from '../firstLanguage.ts';
 import { Calm } from '../state/calm.svelte.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 

@@ -7,7 +7,7 @@ import type { Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import { solve } from '../../model/solve.ts';
 import { nameLevelWithin, sayBlock, sayReading } from '../../words/sayLevel.ts';
-import { en } from '../language.ts';
+import { en } from '../firstLanguage.ts';
 import type { Notice, Workspace } from '../state/workspace.svelte.ts';
 import { offerToRaisePump } from './raisePump.ts';
 

@@ -10,7 +10,7 @@ import type { Handle } from '../../model/handles.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import type { Solution } from '../../model/solution.ts';
 import { sayBlock, sayHandle } from '../../words/sayLevel.ts';
-import { en } from '../language.ts';
+import { en } from '../firstLanguage.ts';
 import type { Fact, Workspace } from '../state/workspace.svelte.ts';
 import { Gesture, HOLD, SLOP, type Reach } from './gesture.ts';
 import { chipAt, isOnRail, lineAt, metresPerPixel } from './lookup.ts';

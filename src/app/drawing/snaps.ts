@@ -4,7 +4,7 @@ import type { Band, Solution } from '../../model/solution.ts';
 import type { Metres } from '../../model/si.ts';
 import type { Show } from '../../model/units.ts';
 import { sayEnd } from '../../words/sayEnd.ts';
-import { en } from '../language.ts';
+import { en } from '../firstLanguage.ts';
 
 export interface Snap {
   readonly depth: Metres;

@@ -8,7 +8,7 @@ import { solve } from '../../model/solve.ts';
 import { parseQuantity, type Show } from '../../model/units.ts';
 import { nameLevel, sayBlock, sayReading } from '../../words/sayLevel.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
-import { en } from '../language.ts';
+import { en } from '../firstLanguage.ts';
 import type { Workspace } from '../state/workspace.svelte.ts';
 import { nameOfMove, placeNow } from './moving.ts';
 

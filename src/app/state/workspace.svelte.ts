@@ -18,7 +18,7 @@ import { sayRefusal } from '../../words/en/plan/refusal.ts';
 import { show, type Show } from '../../model/units.ts';
 import { changeInFindings, countFindings, sayInAll } from '../../words/sayFindings.ts';
 import { nameLevel } from '../../words/sayLevel.ts';
-import { en } from '../language.ts';
+import { en } from '../firstLanguage.ts';
 import type { Drafts } from '../keeping/drafts.ts';
 import { followed, joined, renamed, sharing, stepsOf, type Desk, type KeptHistory } from '../keeping/keptHistory.ts';
 import { HeadroomAhead } from '../headroom/headroomAhead.svelte.ts';
