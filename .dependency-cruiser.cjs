@@ -67,6 +67,13 @@ module.exports = {
       },
     },
     {
+      name: 'brief-words-carry-no-reasons',
+      comment: 'what a drawing says of a rule, and a page with its first drawing, stands apart from what explains it',
+      severity: 'error',
+      from: { path: '^src/words/en/(brief/|short|first)' },
+      to: { path: '^src/words/en/(rules/|long)', dependencyTypesNot: ['type-only'] },
+    },
+    {
       name: 'draw-imports-nothing-else',
       severity: 'error',
       from: { path: '^src/draw' },

@@ -88,21 +88,20 @@ export function judgingPage(
 }
 
 interface AnyRuleWords {
+  readonly holds: string;
   readonly asks: (numbers: object, show: Show) => string;
   readonly why: string;
   readonly source: Source;
 }
 
 /** That each rule has its words, and reads no number that it is not told, is held by the types of the language's own files. */
-function judgedRules({ rules }: Judging, { short, long }: Words, show: Show): JudgedRule[] {
-  const titles = short.rules as Readonly<Record<string, { readonly holds: string }>>;
+function judgedRules({ rules }: Judging, { long }: Words, show: Show): JudgedRule[] {
   const said = long.rules as unknown as Readonly<Record<string, AnyRuleWords>>;
   return rules.map(({ number, asks: limits }) => {
-    const title = titles[number];
     const words = said[number];
-    if (title === undefined || words === undefined) throw new RangeError(`judgingPage: no words for rule ${number}`);
-    const { asks, why, source } = words;
-    return { number, title: title.holds, asks: asks(limits, show), why, source: saySource(source, show) };
+    if (words === undefined) throw new RangeError(`judgingPage: no words for rule ${number}`);
+    const { holds, asks, why, source } = words;
+    return { number, title: holds, asks: asks(limits, show), why, source: saySource(source, show) };
   });
 }
 

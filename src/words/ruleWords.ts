@@ -26,6 +26,8 @@ type AnyRule = Rule<string, never, never, never> | Rule;
 type Parts<R> = R extends Rule<infer Number, infer Out, infer Lim, infer Asked> ? [Number, Out, Lim, Asked] : never;
 type NumberOf<R> = Parts<R>[0];
 type Judged<R> = Extract<Parts<R>[1], Holds | Breaks | Depends>;
+type Broken<R> = Extract<Parts<R>[1], Breaks | Depends>;
+type Held<R> = Extract<Parts<R>[1], Holds>;
 type LimitOf<R> = Parts<R>[2];
 type Asked<R> = Parts<R>[3];
 type FixOf<R> = NumberOf<R> extends keyof FixList ? ReturnType<FixList[NumberOf<R>]>[number] : never;
@@ -38,21 +40,24 @@ type NumbersOf<All, Variant> = All extends { readonly variant: infer Any; readon
   : never;
 type VariantOf<All> = All extends { readonly variant: infer Variant extends string } ? Variant : never;
 
-/** Titles, amounts and ends of bands: all that a drawing needs. */
+/** Titles and amounts of what is wrong, and ends of bands: all that a drawing needs. */
 export interface ShortRule<R> {
   /** Title when it is broken: "The pitless adapter is in the frost zone". */
   readonly broken: string;
-  /** Title when it holds: "The pitless adapter is below the frost". */
-  readonly holds: string;
   readonly says: {
-    readonly [V in VariantOf<Judged<R>>]: (numbers: NumbersOf<Judged<R>, V>, show: Show) => Short;
+    readonly [V in VariantOf<Broken<R>>]: (numbers: NumbersOf<Broken<R>, V>, show: Show) => Short;
   };
   /** The end's reason on the drawing: "10 ft under the dry level". */
   readonly limits: { readonly [V in VariantOf<LimitOf<R>>]: Saying<NumbersOf<LimitOf<R>, V>> };
 }
 
-/** Reasons, sources, cautions, whole sentences, and the words of buttons. */
+/** Titles and amounts of what holds, reasons, sources, cautions, whole sentences, and the words of buttons. */
 export interface LongRule<R> {
+  /** Title when it holds: "The pitless adapter is below the frost". */
+  readonly holds: string;
+  readonly held: {
+    readonly [V in VariantOf<Held<R>>]: (numbers: NumbersOf<Held<R>, V>, show: Show) => Short;
+  };
   /** What it asks, with its limits, as it stands where it holds: one sentence, 25 words at most. */
   readonly asks: Saying<Asked<R>>;
   /** The printed limit with its section, or "common practice, no source"; a function where it names a quantity. */

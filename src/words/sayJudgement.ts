@@ -15,11 +15,12 @@ type Sayings<Result> = Readonly<Record<string, Say<Result>>>;
 
 interface AnyShort {
   readonly broken: string;
-  readonly holds: string;
   readonly says: Sayings<Short>;
 }
 
 interface AnyLong {
+  readonly holds: string;
+  readonly held: Sayings<Short>;
   readonly source: Source;
   readonly why: string;
   readonly caution?: string;
@@ -68,10 +69,10 @@ export interface SaidHolding extends SaidShort {
   readonly message: string;
 }
 
-export function sayHolding(held: Holding, { short, long }: Words, show: Show): SaidHolding {
-  const rule = shortOf(held.rule, short);
-  const { title = rule.holds, amount } = look(rule.says, held)(held.numbers, show);
-  return { title, amount, message: look(longOf(held.rule, long).messages, held)(held.numbers, show) };
+export function sayHolding(held: Holding, { long }: Words, show: Show): SaidHolding {
+  const rule = longOf(held.rule, long);
+  const { title = rule.holds, amount } = look(rule.held, held)(held.numbers, show);
+  return { title, amount, message: look(rule.messages, held)(held.numbers, show) };
 }
 
 /** What nobody told, and what could not be checked for want of it. */
@@ -82,10 +83,10 @@ export interface SaidLacking {
   readonly unchecked: string;
 }
 
-export function sayLacking({ fact, numbers, rules }: Lacking, { short, long }: Words, show: Show): SaidLacking {
+export function sayLacking({ fact, numbers, rules }: Lacking, { long }: Words, show: Show): SaidLacking {
   return {
     missing: long.missing[fact](numbers as Readonly<Record<string, unknown>>, show),
-    unchecked: rules.map((rule) => long.findings.whether(shortOf(rule, short).holds)).join('; '),
+    unchecked: rules.map((rule) => long.findings.whether(longOf(rule, long).holds)).join('; '),
   };
 }
 

@@ -1,28 +1,16 @@
 import { feet } from '../../../model/units.ts';
 import type { adapterCoverRules } from '../../../model/rules/adapterCover.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { DIGGING_CAUTION } from '../cautions.ts';
-import { gap, toSpare, wanting } from '../phrases.ts';
-
-export const short: ShortWords<typeof adapterCoverRules> = {
-  'PR-64': {
-    broken: 'Little ground covers the pitless adapter',
-    holds: 'Ground covers the pitless adapter',
-    says: {
-      covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      veryDeep: ({ measured }, show) => ({ title: 'Is the adapter really that deep?', amount: show.depth(measured) }),
-      shallow: ({ margin }, show) => ({ amount: wanting(gap(margin, show)) }),
-    },
-    limits: {
-      cover: ({ least }, show) => `${gap(least, show)} of cover`,
-      dig: () => 'as deep as one digs',
-    },
-  },
-};
+import { gap, toSpare } from '../phrases.ts';
 
 export const long: LongWords<typeof adapterCoverRules> = {
   'PR-64': {
+    holds: 'Ground covers the pitless adapter',
+    held: {
+      covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: ({ least, most }, show) =>
       `The adapter’s outlet has ${gap(least[show.units], show)} of ground or more over it, and ${show.depth(most)} at the most.`,
     source: (show) =>

@@ -1,14 +1,12 @@
-import { wanting } from '../phrases.ts';
 import { either, psi } from '../../../model/units.ts';
 import type { buriedLineRules } from '../../../model/rules/buriedLine.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
 
-export const short: ShortWords<typeof buriedLineRules> = {
+export const long: LongWords<typeof buriedLineRules> = {
   'PR-61': {
-    broken: 'The line to the house is weak',
     holds: 'The line to the house is strong enough',
-    says: {
+    held: {
       metal: () => ({ amount: 'metal pipe' }),
       usualRating: ({ rating }, show) => ({
         title: 'The line to the house has the usual rating',
@@ -16,19 +14,7 @@ export const short: ShortWords<typeof buriedLineRules> = {
       }),
       bearsPump: ({ rating, reach }, show) => ({ amount: `${show.pressure(rating - reach)} to spare` }),
       relieved: () => ({ amount: 'with its relief valve' }),
-      weak: ({ rating, least }, show) => ({ amount: wanting(show.pressure(least - rating)) }),
-      weakForSwitch: ({ rating, asked }, show) => ({ amount: wanting(show.pressure(asked - rating)) }),
-      bursts: ({ rating, reach }, show) => ({
-        title: 'The pump can burst the line to the house',
-        amount: wanting(show.pressure(reach - rating)),
-      }),
     },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof buriedLineRules> = {
-  'PR-61': {
     asks: ({ least, times }, show) =>
       `A plastic line is rated ${show.pressure(least[show.units])} and ${times} times cut-out, and bears the pump’s utmost unless a relief valve guards it.`,
     source: (show) =>

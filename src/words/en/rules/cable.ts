@@ -2,66 +2,19 @@ import { feet } from '../../../model/units.ts';
 import type { cableRules } from '../../../model/rules/cable.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
 import { motorSize } from '../motorSizes.ts';
 import { gap } from '../phrases.ts';
 
-export const short: ShortWords<typeof cableRules> = {
+export const long: LongWords<typeof cableRules> = {
   'PR-12': {
-    broken: 'The torque arrestor is at the wrong height',
     holds: 'The torque arrestor is just above the pump',
-    says: {
-      none: () => ({ title: 'No torque arrestor is planned', amount: 'none fitted' }),
+    held: {
       smallPump: () => ({ title: 'A small pump goes without a torque arrestor', amount: 'none planned' }),
       justAbove: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
       inOpenHole: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
-      tooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
-      tooLow: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
-      justTooLow: () => ({ amount: 'too low' }),
     },
-    limits: {},
-  },
-  'PR-13': {
-    broken: 'The cable ties are too far apart',
-    holds: 'The cable is tied to the pipe',
-    says: {
-      tied: ({ ties }, show) => ({ amount: `every ${gap(ties, show)}` }),
-      tooFar: ({ margin }, show) => ({ amount: `${gap(margin, show)} too far` }),
-      tooClose: ({ margin }, show) => ({
-        title: 'The cable ties are closer than needed',
-        amount: `${gap(margin, show)} too close`,
-      }),
-    },
-    limits: {},
-  },
-  'PR-14': {
-    broken: 'The cable guards are too far apart',
-    holds: 'Guards keep the cable off the casing',
-    says: {
-      guarded: ({ guards }, show) => ({ amount: `every ${gap(guards, show)}` }),
-      none: () => ({ title: 'No cable guards are planned', amount: 'none planned' }),
-      tooFar: ({ margin }, show) => ({ amount: `${gap(margin, show)} too far` }),
-    },
-    limits: {},
-  },
-  'PR-15': {
-    broken: 'A splice is in the wrong place',
-    holds: 'The splice is where it belongs',
-    says: {
-      noSplice: () => ({ amount: 'no splice' }),
-      justAbove: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
-      inArms: () => ({ title: 'The splice sits in the arrestor’s arms', amount: 'inside the arms' }),
-      several: ({ count }) => ({ title: 'There is more than one splice', amount: `${count} splices` }),
-      tooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
-      tooLow: () => ({ amount: 'too low' }),
-    },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof cableRules> = {
-  'PR-12': {
     asks: ({ over, upTo, from }, show) =>
       `A torque arrestor is over ${gap(over, show)} and up to ${show.depth(upTo)} above the pump; on polyethylene, motors under ${motorSize(from, show)} need none.`,
     source: 'N.H. Admin. Rules We 702.05(l) asks for one; height: common practice, no source',
@@ -85,6 +38,10 @@ export const long: LongWords<typeof cableRules> = {
     },
   },
   'PR-13': {
+    holds: 'The cable is tied to the pipe',
+    held: {
+      tied: ({ ties }, show) => ({ amount: `every ${gap(ties, show)}` }),
+    },
     asks: ({ least, most }, show) => `The cable is tied to the pipe every ${show.depth(least)} to ${show.depth(most)}.`,
     source: (show) => `N.H. Admin. Rules We 702.04(h): every ${show.depth(feet(5))} to ${show.depth(feet(20))}`,
     why: 'Loose cable rubs through, and bunches up and jams the pump when it is pulled.',
@@ -102,6 +59,10 @@ export const long: LongWords<typeof cableRules> = {
     },
   },
   'PR-14': {
+    holds: 'Guards keep the cable off the casing',
+    held: {
+      guarded: ({ guards }, show) => ({ amount: `every ${gap(guards, show)}` }),
+    },
     asks: ({ from, most }, show) =>
       `On a string over ${show.depth(from)} long a cable guard sits every ${show.depth(most)} or closer.`,
     source: 'W. Va. Code of State Rules 64-46-7.6 asks for guards; spacing: common practice, no source',
@@ -116,6 +77,11 @@ export const long: LongWords<typeof cableRules> = {
     fixes: { addOneEvery: ({ every }, show) => `Add one every ${show.length(every)}` },
   },
   'PR-15': {
+    holds: 'The splice is where it belongs',
+    held: {
+      noSplice: () => ({ amount: 'no splice' }),
+      justAbove: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
+    },
     asks: ({ within }, show) =>
       `The cable has one splice at the most, above the pump within ${show.depth(within)}, clear of the arrestor’s arms.`,
     source: 'W. Va. Code of State Rules 64-46-7.7.a asks for watertight splices; place: common practice, no source',

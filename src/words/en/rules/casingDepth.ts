@@ -2,55 +2,19 @@ import { feet } from '../../../model/units.ts';
 import type { casingDepthRules } from '../../../model/rules/casingDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, level, toSpare, wanting } from '../phrases.ts';
+import type { LongWords } from '../../ruleWords.ts';
+import { gap, level, toSpare } from '../phrases.ts';
 
-export const short: ShortWords<typeof casingDepthRules> = {
+export const long: LongWords<typeof casingDepthRules> = {
   'PR-35': {
-    broken: 'Casing and seal are shallow',
     holds: 'Casing and seal reach deep enough',
-    says: {
+    held: {
       deepEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       casingOnly: ({ margin }, show) => ({
         title: 'The casing reaches deep enough, its seal not known',
         amount: toSpare(margin, show),
       }),
-      shallow: ({ by, margin }, show) => ({
-        title: by === 'grout' ? 'The seal round the casing is shallow' : 'The casing is shallow',
-        amount: wanting(gap(margin, show)),
-      }),
     },
-    limits: {},
-  },
-  'PR-36': {
-    broken: 'The casing ends too high',
-    holds: 'The casing’s foot stands where it should',
-    says: {
-      seated: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      barelySeated: ({ margin }, show) => ({
-        title: 'The casing is barely seated in rock',
-        amount: wanting(gap(margin, show)),
-      }),
-      notInRock: () => ({ title: 'The casing does not reach firm rock', amount: 'not in rock' }),
-      belowLevel: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      belowFloor: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      nearLevel: shortOfLevel,
-      aboveLevel: shortOfLevel,
-      nearRest: ({ margin }, show) => ({
-        title: 'The casing ends too near the water at rest',
-        amount: wanting(gap(margin, show)),
-      }),
-      dependsOnLevel: ({ turn }, show) => ({
-        title: 'Whether the casing ends low enough',
-        amount: `only above ${level(turn, show)}`,
-      }),
-    },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof casingDepthRules> = {
-  'PR-35': {
     asks: ({ usual, least }, show) =>
       `Casing, and grout where it is told, reach down ${show.depth(usual)} or more; some codes ask for ${show.depth(least)}.`,
     source: (show) =>
@@ -69,6 +33,12 @@ export const long: LongWords<typeof casingDepthRules> = {
     },
   },
   'PR-36': {
+    holds: 'The casing’s foot stands where it should',
+    held: {
+      seated: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      belowLevel: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      belowFloor: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: ({ beyond }, show) =>
       `The casing ends ${show.depth(beyond)} or more into firm rock, or below the lowest pumping level where the ground is loose.`,
     source: (show) =>
@@ -98,10 +68,6 @@ export const long: LongWords<typeof casingDepthRules> = {
     },
   },
 };
-
-function shortOfLevel({ margin }: { margin: Metres }, show: Show) {
-  return { title: 'The casing ends too near the pumping level', amount: wanting(gap(margin, show)) };
-}
 
 function sealedBy(by: 'grout' | 'casing'): string {
   return by === 'grout' ? 'Grout' : 'Casing';

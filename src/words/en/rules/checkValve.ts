@@ -1,54 +1,17 @@
 import type { checkValveRules } from '../../../model/rules/checkValve.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
 import { gap, level } from '../phrases.ts';
 
-export const short: ShortWords<typeof checkValveRules> = {
-  'PR-09': {
-    broken: 'No check valve near the pump',
-    holds: 'A check valve holds the water up',
-    says: {
-      nearPump: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
-      atPump: () => ({ amount: 'at the pump' }),
-      none: () => ({ title: 'No check valve holds the water up', amount: 'none fitted' }),
-      lowestTooHigh: ({ margin }, show) => ({ amount: `${gap(margin, show)} too high` }),
-      upperTooHigh: upperValve,
-      upperTooHighAtRest: upperValve,
-      dependsOnLevel: ({ turn }, show) => ({
-        title: 'Whether the upper check valve is low enough',
-        amount: `only above ${level(turn, show)}`,
-      }),
-      longStretch: ({ margin }, show) => ({
-        title: 'A long pipe hangs on one check valve',
-        amount: `${gap(margin, show)} over`,
-      }),
-    },
-    limits: { upperNearWater: () => 'upper check valve near the water' },
-  },
-  'PR-10': {
-    broken: 'A check valve stands between well and tank',
-    holds: 'The line stays under tank pressure',
-    says: {
-      none: () => ({ amount: 'none in the line' }),
-      oneInLine: () => ({ amount: 'one too many' }),
-    },
-    limits: {},
-  },
-  'PR-11': {
-    broken: 'The check valve is upside down',
-    holds: 'The check valve’s arrow points up',
-    says: {
-      up: () => ({ amount: 'arrow up' }),
-      down: () => ({ amount: 'wrong way round' }),
-    },
-    limits: {},
-  },
-};
-
 export const long: LongWords<typeof checkValveRules> = {
   'PR-09': {
+    holds: 'A check valve holds the water up',
+    held: {
+      nearPump: ({ height }, show) => ({ amount: `${gap(height, show)} above the pump` }),
+      atPump: () => ({ amount: 'at the pump' }),
+    },
     asks: ({ within, aboveWater, stretch }, show) =>
       `A check valve is within ${show.depth(within)} of the pump, none over ${show.depth(aboveWater)} above the lowest water, none with over ${show.depth(stretch)} to hold.`,
     source:
@@ -80,6 +43,10 @@ export const long: LongWords<typeof checkValveRules> = {
     },
   },
   'PR-10': {
+    holds: 'The line stays under tank pressure',
+    held: {
+      none: () => ({ amount: 'none in the line' }),
+    },
     asks: () => 'No check valve stands between the well and the tank.',
     source: 'Wis. Adm. Code NR 812.42(6)(f); 77 Ill. Adm. Code 920.40(f) and 925.40(c)',
     why: 'Beyond that valve the line to the house loses its pressure and can draw in ground water.',
@@ -90,6 +57,10 @@ export const long: LongWords<typeof checkValveRules> = {
     fixes: { leaveOut: () => 'Leave that valve out' },
   },
   'PR-11': {
+    holds: 'The check valve’s arrow points up',
+    held: {
+      up: () => ({ amount: 'arrow up' }),
+    },
     asks: () => 'The arrow on every check valve points up.',
     source: 'common practice, no source',
     why: 'A reversed valve lets no water up, and the pump works against a closed end.',
@@ -101,10 +72,6 @@ export const long: LongWords<typeof checkValveRules> = {
     fixes: { turn: () => 'Turn it: arrow up' },
   },
 };
-
-function upperValve({ margin }: { margin: Metres }, show: Show) {
-  return { title: 'The upper check valve is too high', amount: `${gap(margin, show)} too high` };
-}
 
 /** How near to the water practice keeps the highest valve: the air holds more, but not by much. */
 function kept(most: Metres, thin: boolean, show: Show): string {

@@ -1,39 +1,20 @@
 import type { coolingRules } from '../../../model/rules/cooling.ts';
 import type { Metres, MetresPerSecond, Watts } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { motorSize } from '../motorSizes.ts';
-import { gap, toSpare, wanting } from '../phrases.ts';
+import { toSpare } from '../phrases.ts';
 
-export const short: ShortWords<typeof coolingRules> = {
+export const long: LongWords<typeof coolingRules> = {
   'PR-05': {
-    broken: 'The water comes from above the motor',
     holds: 'Water reaches the pump past its motor',
-    says: {
+    held: {
       shroud: () => ({ amount: 'flow sleeve fitted' }),
       fromBelow: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
       allFromBelow: () => ({ amount: 'all from below' }),
       smallMotor,
       smallMotorAnywhere: smallMotor,
-      fromAbove: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
     },
-    limits: { aboveLowestInflow: () => 'motor above the lowest inflow' },
-  },
-  'PR-06': {
-    broken: 'Water passes the motor slowly',
-    holds: 'Water passes the motor fast enough',
-    says: {
-      fastEnough: ({ margin }, show) => ({ amount: `${show.slow(margin)} over the least` }),
-      slowButSmall: slowIsEnough,
-      smallMotorAnyway: slowIsEnough,
-      slow: ({ margin }, show) => ({ amount: wanting(show.slow(-margin)) }),
-    },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof coolingRules> = {
-  'PR-05': {
     asks: ({ from }, show) =>
       `From ${motorSize(from, show)} up, the water comes to the pump from below its motor, or through a flow sleeve.`,
     source: 'common practice, no source; the motor’s own instructions overrule it',
@@ -52,6 +33,12 @@ export const long: LongWords<typeof coolingRules> = {
     fixes: { fitShroud: () => 'Fit a flow sleeve: it leads the water past the motor.' },
   },
   'PR-06': {
+    holds: 'Water passes the motor fast enough',
+    held: {
+      fastEnough: ({ margin }, show) => ({ amount: `${show.slow(margin)} over the least` }),
+      slowButSmall: slowIsEnough,
+      smallMotorAnyway: slowIsEnough,
+    },
     asks: ({ from, least, large, leastLarge }, show) =>
       `From ${motorSize(from, show)} up, water passes the motor at ${show.slow(least)} or faster, at ${show.slow(leastLarge)} where it is over ${show.bore(large)} wide.`,
     source: 'common practice, no source; the motor’s own instructions overrule it',

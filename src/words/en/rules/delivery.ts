@@ -1,13 +1,13 @@
 import type { deliveryRules } from '../../../model/rules/delivery.ts';
 import type { CubicMetresPerSecond, Metres, Pascals } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
+import { wants, type Want, type TooLittle } from '../brief/delivery.ts';
 
-export const short: ShortWords<typeof deliveryRules> = {
+export const long: LongWords<typeof deliveryRules> = {
   'PR-54': {
-    broken: 'The pump gives less than the house wants',
     holds: 'The pump gives what the house wants',
-    says: {
+    held: {
       givesEnough: ({ flow, wanted, share, fillsTank }, show) =>
         share < 1
           ? {
@@ -19,32 +19,7 @@ export const short: ShortWords<typeof deliveryRules> = {
         title: `At first the pump gives what ${wants(fillsTank)}`,
         amount: `${show.flow(flow)}, later ${show.flow(later)}`,
       }),
-      givesLess: (numbers, show) => less(numbers, show),
-      givesLittle: (numbers, show) => less(numbers, show),
-      givesNone: ({ strong }) => ({
-        title: strong === null ? 'The pump lifts no water to the tank' : 'The pump may lift no water to the tank',
-        amount: strong === null ? 'nothing' : 'a weak one nothing',
-      }),
-      dependsOnLevel: ({ turn, fillsTank }, show) => ({
-        title: `Whether the pump gives what ${wants(fillsTank)}`,
-        amount: `only above ${show.depth(turn)}`,
-      }),
     },
-    limits: {},
-  },
-  'PR-58': {
-    broken: 'The pump works past its range',
-    holds: 'The pump works within its range',
-    says: {
-      inRange: ({ flow }, show) => ({ amount: show.flow(flow) }),
-      pastRange: ({ flow, most }, show) => ({ amount: `${show.flow(flow - most)} past it` }),
-    },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof deliveryRules> = {
-  'PR-54': {
     asks: ({ share }, show) =>
       `At cut-in, from the lowest water at rest, the pump gives ${show.percent(share)} or more of what the house or its open tank needs.`,
     source: 'common practice, no source; the pump’s own curve overrules it',
@@ -76,6 +51,10 @@ export const long: LongWords<typeof deliveryRules> = {
     },
   },
   'PR-58': {
+    holds: 'The pump works within its range',
+    held: {
+      inRange: ({ flow }, show) => ({ amount: show.flow(flow) }),
+    },
     asks: ({ times }) =>
       `At cut-in the pump gives at most ${times} times its rated flow, or as much as the last of its own points.`,
     source: 'common practice, no source; the range on the pump’s sheet overrules it',
@@ -92,38 +71,14 @@ export const long: LongWords<typeof deliveryRules> = {
 
 const into = (open: boolean): string => (open ? 'Into the open tank' : 'At cut-in');
 
-const wants = (fillsTank: boolean): string => (fillsTank ? 'the open tank needs' : 'the house wants');
-
 /** An open tank has no pressure. */
 const against = (cutIn: Pascals | null, show: Show): string =>
   cutIn === null ? 'into the open tank' : `against ${show.pressure(cutIn)}`;
-
-interface Want {
-  readonly wanted: CubicMetresPerSecond;
-  /** An open tank carries the peak. */
-  readonly fillsTank: boolean;
-}
 
 function isWanted({ wanted, fillsTank }: Want, show: Show): string {
   return fillsTank
     ? `. To fill the open tank in 8 hours a day takes ${show.flow(wanted)}.`
     : `; ${show.flow(wanted)} is wanted.`;
-}
-
-interface TooLittle extends Want {
-  readonly flow: CubicMetresPerSecond;
-  readonly share: number;
-  readonly level: Metres;
-  /** Null with an open tank. */
-  readonly cutIn: Pascals | null;
-  /** What the stronger pump of that rating gives, where that would do. */
-  readonly strong: CubicMetresPerSecond | null;
-}
-
-function less({ share, strong, fillsTank }: TooLittle, show: Show) {
-  const amount = `${show.percent(share)} of it`;
-  if (strong !== null) return { title: `The pump may give less than ${wants(fillsTank)}`, amount };
-  return fillsTank ? { title: `The pump gives less than ${wants(fillsTank)}`, amount } : { amount };
 }
 
 function givesTooLittle(numbers: TooLittle, show: Show): string {

@@ -1,43 +1,10 @@
-import { wanting } from '../phrases.ts';
 import { wireName } from '../../../model/units.ts';
 import type { electricalRules } from '../../../model/rules/electrical.ts';
 import type { Amperes, Metres, Ratio } from '../../../model/si.ts';
 import type { WireSize } from '../../../model/tables/wireSizes.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
-
-export const short: ShortWords<typeof electricalRules> = {
-  'PR-49': {
-    broken: 'The wire is thin for its length',
-    holds: 'The wire is thick enough for its length',
-    says: {
-      thickEnough: ofLimit,
-      withinFive: ofLimit,
-      doesNotStart: ({ share }, show) => ({
-        title: 'The motor does not start on this wire',
-        amount: `${show.percent(share)} of the voltage arrives`,
-      }),
-      tooThin: ({ margin, most }, show) => ({
-        amount: `${show.percent(most - margin)} drop, limit ${show.percent(most)}`,
-      }),
-    },
-    limits: {},
-  },
-  'PR-50': {
-    broken: 'The wire is too thin for the current',
-    holds: 'The wire carries the motor’s current',
-    says: {
-      carries: ({ margin }, show) => ({ amount: `${show.current(margin)} to spare` }),
-      hotTerminalsOnly: ({ margin }, show) => ({
-        title: 'The wire fits hot terminals only',
-        amount: wanting(show.current(-margin)),
-      }),
-      tooThin: ({ margin }, show) => ({ amount: wanting(show.current(-margin)) }),
-    },
-    limits: {},
-  },
-};
 
 const thickerWire = {
   thicker: () => 'Take thicker wire.',
@@ -47,6 +14,11 @@ const thickerWire = {
 
 export const long: LongWords<typeof electricalRules> = {
   'PR-49': {
+    holds: 'The wire is thick enough for its length',
+    held: {
+      thickEnough: ofLimit,
+      withinFive: ofLimit,
+    },
     asks: ({ most, informational, start }, show) =>
       `At most ${show.percent(most)} of the voltage is lost, the code’s informational figure being ${show.percent(informational)}; a motor that starts has ${show.percent(start)} or more.`,
     source:
@@ -64,6 +36,10 @@ export const long: LongWords<typeof electricalRules> = {
     fixes: thickerWire,
   },
   'PR-50': {
+    holds: 'The wire carries the motor’s current',
+    held: {
+      carries: ({ margin }, show) => ({ amount: `${show.current(margin)} to spare` }),
+    },
     asks: ({ share }, show) =>
       `The wire carries ${show.percent(share)} of the motor’s current: the code’s, or the nameplate’s where that is more.`,
     source:

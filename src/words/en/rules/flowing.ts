@@ -1,27 +1,18 @@
 import type { flowingRules } from '../../../model/rules/flowing.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { FLOWING_CAUTION } from '../cautions.ts';
 import { gap, toSpare } from '../phrases.ts';
 
-export const short: ShortWords<typeof flowingRules> = {
+export const long: LongWords<typeof flowingRules> = {
   'PR-38': {
-    broken: 'Water rises above the ground',
     holds: 'The water stays below the ground',
-    says: {
+    held: {
       belowGround: ({ level }, show) => ({ amount: toSpare(level, show) }),
       readBelowGround: ({ level }, show) => ({
         title: 'The water stood below the ground when it was read',
         amount: `${gap(level, show)} below ground`,
       }),
-      aboveGround: ({ height }, show) => ({ amount: `${gap(height, show)} above ground` }),
-      atGround: () => ({ amount: 'at the ground' }),
     },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof flowingRules> = {
-  'PR-38': {
     asks: () => 'At rest the water stays below the ground, at the highest that it is known to stand.',
     source: 'Mont. Admin. R. 36.21.658; Wash. Admin. Code 173-160-291; 15A N.C. Admin. Code 02C .0109(e)',
     why: 'A flowing well that is opened without control can wash itself out of the ground.',

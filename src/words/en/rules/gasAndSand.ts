@@ -1,31 +1,13 @@
 import type { gasAndSandRules } from '../../../model/rules/gasAndSand.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { gap } from '../phrases.ts';
-
-export const short: ShortWords<typeof gasAndSandRules> = {
-  'PR-60': {
-    broken: 'The water carries gas or sand',
-    holds: 'No sand or gas is reported',
-    says: {
-      neither: () => ({ amount: 'none reported' }),
-      gasUnderRoof: ({ inPit }) => ({
-        title: 'Gas can gather at the well',
-        amount: inPit ? 'gas in a pit' : 'gas in the well house',
-      }),
-      gas: () => ({ title: 'The water carries gas', amount: 'vent it' }),
-      sandInScreen: () => ({ title: 'The pump draws sand', amount: 'in the screen' }),
-      sandNearBottom: ({ measured }, show) => ({
-        title: 'The pump draws sand',
-        amount: measured > 0 ? `${gap(measured, show)} off the bottom` : 'on the bottom',
-      }),
-      sand: () => ({ title: 'The water carries sand', amount: 'reported' }),
-    },
-    limits: {},
-  },
-};
 
 export const long: LongWords<typeof gasAndSandRules> = {
   'PR-60': {
+    holds: 'No sand or gas is reported',
+    held: {
+      neither: () => ({ amount: 'none reported' }),
+    },
     asks: ({ clear }, show) =>
       `The water carries neither gas nor sand; with sand, the motor ends above the screen or ${show.depth(clear)} off the bottom.`,
     source: 'common practice, no source; the health department or the gas office decides what is done',

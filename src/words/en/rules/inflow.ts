@@ -1,55 +1,19 @@
 import type { inflowRules } from '../../../model/rules/inflow.ts';
 import type { Metres, Ratio } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { capital, evenAtRest, gap, level, toSpare } from '../phrases.ts';
-
-export const short: ShortWords<typeof inflowRules> = {
-  'PR-04': {
-    broken: 'Pumping uncovers where the water comes in',
-    holds: 'Water covers the places where it comes in',
-    says: {
-      screenCovered: covered,
-      floorAboveScreen: covered,
-      screenUncovered: ({ margin }, show) => ({
-        title: 'Pumping uncovers the screen',
-        amount: `${gap(margin, show)} too deep`,
-      }),
-      screenAlmostUncovered: ({ margin }, show) => ({
-        title: 'Pumping almost uncovers the screen',
-        amount: `${gap(margin, show)} too deep`,
-      }),
-      screenAtRest: ({ margin }, show) => ({
-        title: 'The water at rest hardly covers the screen',
-        amount: `${gap(margin, show)} too deep`,
-      }),
-      screenDepends: ({ turn }, show) => ({
-        title: 'Whether water covers the screen',
-        amount: `only above ${level(turn, show)}`,
-      }),
-      inflowsCovered: covered,
-      floorAboveInflow: covered,
-      aboveFoot: covered,
-      inflowAtRest: ({ margin }, show) => ({
-        title: 'An inflow is above the water at rest',
-        amount: `${gap(margin, show)} uncovered`,
-      }),
-      inflowDepends: ({ turn }, show) => ({
-        title: 'Whether water covers where it comes in',
-        amount: `only above ${level(turn, show)}`,
-      }),
-      minorInflowUncovered: ({ margin }, show) => ({
-        title: 'Pumping uncovers a minor inflow',
-        amount: `${gap(margin, show)} uncovered`,
-      }),
-      inflowUncovered: ({ margin }, show) => ({ amount: `${gap(margin, show)} uncovered` }),
-    },
-    limits: {},
-  },
-};
 
 export const long: LongWords<typeof inflowRules> = {
   'PR-04': {
+    holds: 'Water covers the places where it comes in',
+    held: {
+      screenCovered: covered,
+      floorAboveScreen: covered,
+      inflowsCovered: covered,
+      floorAboveInflow: covered,
+      aboveFoot: covered,
+    },
     asks: ({ aboveScreen }, show) =>
       `The lowest pumping level stays ${show.depth(aboveScreen)} or more above a screen, and above every depth where water enters rock.`,
     source:

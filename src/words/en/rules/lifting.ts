@@ -1,31 +1,14 @@
 import { poundsForce, type Show } from '../../../model/units.ts';
 import type { liftingRules } from '../../../model/rules/lifting.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { LIFTING_CAUTION, OVERHEAD_CAUTION } from '../cautions.ts';
-
-export const short: ShortWords<typeof liftingRules> = {
-  'PR-51': {
-    broken: 'The string is heavy for hands',
-    holds: 'Two people can hold the string',
-    says: {
-      threaded: ({ load }, show) => ({
-        title: 'Threaded pipe needs a hoist',
-        amount: load === null ? 'hoist' : show.hook(load),
-      }),
-      needsMachine: ({ load }, show) => ({
-        title: 'The string is too heavy for any team of people',
-        amount: show.hook(load),
-      }),
-      needsHoist: ({ load }, show) => ({ title: 'The string needs a hoist', amount: show.hook(load) }),
-      needsWheel: ({ load }, show) => ({ title: 'The string wants a wheel or a hoist', amount: show.hook(load) }),
-      twoCanHold: ({ margin }, show) => ({ amount: `${show.hook(Math.max(margin, 0))} to spare` }),
-    },
-    limits: {},
-  },
-};
 
 export const long: LongWords<typeof liftingRules> = {
   'PR-51': {
+    holds: 'Two people can hold the string',
+    held: {
+      twoCanHold: ({ margin }, show) => ({ amount: `${show.hook(Math.max(margin, 0))} to spare` }),
+    },
     asks: ({ two, hoist, machine }, show) =>
       `Over ${show.hook(two)} at rest a wheel or hoist lifts the string, over ${show.hook(hoist)} or threaded a hoist, over ${show.hook(machine)} a machine.`,
     source: (show) =>

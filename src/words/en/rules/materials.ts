@@ -1,58 +1,15 @@
 import type { materialRules } from '../../../model/rules/materials.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { capital } from '../phrases.ts';
 
-export const short: ShortWords<typeof materialRules> = {
+export const long: LongWords<typeof materialRules> = {
   'PR-52': {
-    broken: 'Dissimilar metals touch under water',
     holds: 'Metals and pipe sizes go together',
-    says: {
-      barbsDoNotFit: ({ play }, show) => ({
-        title: 'The fittings do not match the pipe',
-        amount: `${show.bore(Math.abs(play))} ${play > 0 ? 'loose' : 'tight'}`,
-      }),
-      galvanizedOnStainless: ({ aggressive }) => ({
-        title: 'Galvanized fittings meet stainless steel',
-        amount: where(aggressive),
-      }),
-      stainlessOnGalvanized: ({ aggressive }) => ({
-        title: 'Stainless fittings meet galvanized pipe',
-        amount: where(aggressive),
-      }),
-      brassOnGalvanized: ({ aggressive }) => ({
-        title: 'Brass fittings meet galvanized pipe',
-        amount: where(aggressive),
-      }),
-      brassOnStainless: ({ aggressive }) => ({
-        title: 'Brass meets the stainless pump in sour or salty water',
-        amount: where(aggressive),
-      }),
-      motorInSteelCasing: ({ aggressive }) => ({
-        title: 'A stainless motor in a steel casing, in sour or salty water',
-        amount: where(aggressive),
-      }),
+    held: {
       noneTouch: () => ({ title: 'No dissimilar metals touch under water', amount: 'none' }),
       goTogether: () => ({ amount: 'they match' }),
       barbsFit: () => ({ title: 'Insert fittings fit the pipe', amount: 'same size system' }),
     },
-    limits: {},
-  },
-  'PR-65': {
-    broken: 'Two thread systems meet',
-    holds: 'The threads are of one system',
-    says: {
-      twoSystems: ({ ends }) => ({
-        title: `The thread of ${ENDS[ends.length > 1 ? 'both' : (ends[0] ?? 'pump')]} is not that of the pipe`,
-        amount: 'two systems',
-      }),
-      oneSystem: () => ({ amount: 'they match' }),
-    },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof materialRules> = {
-  'PR-52': {
     asks: () => 'No metals that harm each other touch under water, and every barb fits its pipe.',
     source:
       'ASTM G82 galvanic series; MIL-STD-1250A, 5.6 (areas); barbs: ASTM D2239 and D2609, limits of fit: no source',
@@ -80,6 +37,10 @@ export const long: LongWords<typeof materialRules> = {
     },
   },
   'PR-65': {
+    holds: 'The threads are of one system',
+    held: {
+      oneSystem: () => ({ amount: 'they match' }),
+    },
     asks: () => 'The thread of the pump’s outlet, and that of the adapter, are of the same system as the pipe’s.',
     source: 'ASME B1.20.1 (NPT, 60 degrees); ISO 7-1 (Rp, Rc and R, 55 degrees), of two pitches',
     why: 'They start on one another, bind after a turn or two, and then neither seal nor bear.',
@@ -97,9 +58,4 @@ export const long: LongWords<typeof materialRules> = {
   },
 };
 
-const ENDS = { pump: 'the pump’s outlet', adapter: 'the adapter', both: 'adapter and pump' } as const;
 const SITS = { loose: 'sit loose', forced: 'must be forced', 'does not enter': 'do not go in' } as const;
-
-function where(aggressive: boolean): string {
-  return aggressive ? 'in this water' : 'dissimilar metals';
-}

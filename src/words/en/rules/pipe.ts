@@ -2,73 +2,9 @@ import { psi } from '../../../model/units.ts';
 import type { pipeRules } from '../../../model/rules/pipe.ts';
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals, Ratio } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, Short, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
-import { capital, wanting } from '../phrases.ts';
-
-export const short: ShortWords<typeof pipeRules> = {
-  'PR-18': {
-    broken: 'The drop pipe is too weak for the pump',
-    holds: 'The drop pipe holds the pump’s pressure',
-    says: {
-      weakerThanPump: ({ margin }, show) => ({ amount: wanting(show.pressure(-margin)) }),
-      threadsWeakerThanPump: ({ margin }, show) => ({
-        title: 'The threaded drop pipe is too weak for the pump',
-        amount: wanting(show.pressure(-margin)),
-      }),
-      threadedSocketPipe: ({ material }) => ({
-        title: `This ${material} is made for sockets`,
-        amount: 'wall too thin for threads',
-      }),
-      threadedSchedule40: ({ material }) => ({
-        title: `Schedule 40 ${material} is not to be threaded`,
-        amount: 'wall too thin',
-      }),
-      weakFittings: ({ fittings }) => ({ title: 'Plastic fittings carry the string', amount: fittings }),
-      tooFewClamps: ({ clamps, asked }) => ({
-        title: clamps === 0 ? 'No clamp holds the joints' : 'A single clamp holds each joint',
-        amount: `${clamps} of ${asked}`,
-      }),
-      rustingScrews: () => ({ title: 'The clamp screws will rust', amount: 'carbon steel' }),
-      metal: () => ({ amount: 'metal pipe' }),
-      belowUsualRating: below,
-      threadsBelowUsualRating: below,
-      carriesPump: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
-      threadsCarryPump: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
-    },
-    limits: {},
-  },
-  'PR-48': {
-    broken: 'The pipe runs too near its rating',
-    holds: 'The running pressure leaves room for shocks',
-    says: {
-      roomForShocks: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
-      nearRating: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} over` }),
-    },
-    limits: {},
-  },
-  'PR-47': {
-    broken: 'The pipe is too small for the flow',
-    holds: 'The pipe is wide enough for the flow',
-    says: {
-      dropPipeAloneWideEnough: ({ margin }, show) => ({
-        title: 'The drop pipe is wide enough for the flow',
-        amount: `${show.velocity(margin)} to spare`,
-      }),
-      lineWideEnough: ({ margin }, show) => ({ amount: `${show.velocity(margin)} to spare` }),
-      dropPipeWideEnough: ({ margin }, show) => ({ amount: `${show.velocity(margin)} to spare` }),
-      lineTooSmall: ({ margin }, show) => ({
-        title: 'The line is too small for the flow',
-        amount: `${show.velocity(-margin)} too fast`,
-      }),
-      dropPipeTooSmall: ({ margin }, show) => ({
-        title: 'The drop pipe is too small for the flow',
-        amount: `${show.velocity(-margin)} too fast`,
-      }),
-    },
-    limits: {},
-  },
-};
+import { capital } from '../phrases.ts';
 
 const strongerPipe = {
   strongerPipe: ({ rating }: { rating: Pascals }, show: Show) => `Use pipe rated ${show.pressure(rating)}`,
@@ -78,6 +14,12 @@ const strongerPipe = {
 
 export const long: LongWords<typeof pipeRules> = {
   'PR-18': {
+    holds: 'The drop pipe holds the pump’s pressure',
+    held: {
+      metal: () => ({ amount: 'metal pipe' }),
+      carriesPump: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
+      threadsCarryPump: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
+    },
     asks: ({ least, threaded, weakened, clamps }, show) =>
       `Plastic drop pipe bears ${show.pressure(least[show.units])} and all that the pump can reach, threaded ${weakened} at ${show.percent(threaded)}; each barb has ${clamps} clamps.`,
     source: (show) =>
@@ -118,6 +60,10 @@ export const long: LongWords<typeof pipeRules> = {
     },
   },
   'PR-48': {
+    holds: 'The running pressure leaves room for shocks',
+    held: {
+      roomForShocks: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
+    },
     asks: ({ share }, show) =>
       `Just before the switch opens, a plastic drop pipe carries no more than ${show.percent(share)} of its rating.`,
     source:
@@ -128,6 +74,15 @@ export const long: LongWords<typeof pipeRules> = {
     fixes: strongerPipe,
   },
   'PR-47': {
+    holds: 'The pipe is wide enough for the flow',
+    held: {
+      dropPipeAloneWideEnough: ({ margin }, show) => ({
+        title: 'The drop pipe is wide enough for the flow',
+        amount: `${show.velocity(margin)} to spare`,
+      }),
+      lineWideEnough: ({ margin }, show) => ({ amount: `${show.velocity(margin)} to spare` }),
+      dropPipeWideEnough: ({ margin }, show) => ({ amount: `${show.velocity(margin)} to spare` }),
+    },
     asks: ({ most }, show) =>
       `At the flow that the house wants, water runs at ${show.velocity(most)} or slower through drop pipe and line to the house.`,
     source: 'common practice, no source',
@@ -147,10 +102,6 @@ export const long: LongWords<typeof pipeRules> = {
     },
   },
 };
-
-function below({ margin }: { margin: Pascals }, show: Show): Short {
-  return { title: 'The drop pipe is below the usual rating', amount: wanting(show.pressure(-margin)) };
-}
 
 interface AtCutOut {
   readonly pressure: Pascals;

@@ -2,64 +2,21 @@ import type { Facts } from '../../../model/facts.ts';
 import type { pitlessRules } from '../../../model/rules/pitless.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { DIGGING_CAUTION } from '../cautions.ts';
-import { gap, toSpare, wanting } from '../phrases.ts';
+import { gap, toSpare } from '../phrases.ts';
 
-export const short: ShortWords<typeof pitlessRules> = {
+export const long: LongWords<typeof pitlessRules> = {
   'PR-19': {
-    broken: 'The pitless adapter is in the frost zone',
     holds: 'The pitless adapter is below the frost',
-    says: {
+    held: {
       noFrost: () => ({ title: 'No frost reaches the pitless adapter', amount: 'no frost' }),
       belowFrost: ({ measured }, show) => ({ amount: toSpare(measured, show) }),
       belowEstimate: ({ measured }, show) => ({
         title: 'The pitless adapter is below any frost estimated here',
         amount: toSpare(measured, show),
       }),
-      dependsOnFrost: ({ turn }, show) => ({
-        title: 'The pitless adapter may be in the frost zone',
-        amount: `only down to ${gap(turn, show)}`,
-      }),
-      inFrost: ({ measured, asked }, show) => ({ amount: `${gap(asked - measured, show)} too high` }),
-      closeToFrost: ({ margin }, show) => ({
-        title: 'The pitless adapter is close to the frost',
-        amount: wanting(gap(margin, show)),
-      }),
     },
-    limits: { belowFrost: ({ asked }, show) => `${gap(asked, show)} below frost` },
-  },
-  'PR-20': {
-    broken: 'The pitless adapter is under water',
-    holds: 'The pitless adapter is above the water',
-    says: {
-      aboveWater: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      underWater: ({ margin }, show) => ({ amount: `${gap(margin, show)} too deep` }),
-      madeForWater: ({ margin }, show) => ({ amount: `${gap(margin, show)} too deep` }),
-    },
-    limits: { aboveStaticLevel: () => 'above the static level' },
-  },
-  'PR-21': {
-    broken: 'The pump does not pass the pitless adapter',
-    holds: 'The pump passes the pitless adapter',
-    says: {
-      passes: ({ measured }, show) => ({ amount: `${show.bore(measured)} free` }),
-      hardlyPasses: ({ margin }, show) => ({
-        title: 'The pump hardly passes the pitless adapter',
-        amount: `${show.bore(-margin)} too tight`,
-      }),
-      doesNotPass: ({ margin }, show) => ({ amount: `${show.bore(-margin)} too tight` }),
-      dependsOnReach: ({ turn }, show) => ({
-        title: 'The pump may not pass the pitless adapter',
-        amount: `only up to ${show.bore(turn)}`,
-      }),
-    },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof pitlessRules> = {
-  'PR-19': {
     asks: ({ margin }, show) =>
       `The adapter’s outlet is below the frost, by ${show.small(margin[show.units])} where you give no margin of your own.`,
     source: '77 Ill. Adm. Code 920.40(f); N.H. Admin. Rules We 702.05(k); margin: International Plumbing Code 305.4.1',
@@ -84,6 +41,10 @@ export const long: LongWords<typeof pitlessRules> = {
     },
   },
   'PR-20': {
+    holds: 'The pitless adapter is above the water',
+    held: {
+      aboveWater: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: () => 'The adapter is above the water at rest, at the highest that it is known to stand.',
     source: 'Wash. Admin. Code 173-160-291(5); Minn. Rules 4725.4850',
     why: 'A hole under water cannot be sealed dry, and nobody sees it leak.',
@@ -102,6 +63,10 @@ export const long: LongWords<typeof pitlessRules> = {
     },
   },
   'PR-21': {
+    holds: 'The pump passes the pitless adapter',
+    held: {
+      passes: ({ measured }, show) => ({ amount: `${show.bore(measured)} free` }),
+    },
     asks: ({ least }, show) =>
       `The pump passes the inner end of the adapter with ${show.bore(least)} or more to spare.`,
     source: 'Wis. Adm. Code NR 812.31(2)(b); clearances: common practice, no source',

@@ -2,65 +2,15 @@ import { feet } from '../../../model/units.ts';
 import type { pumpDepthRules } from '../../../model/rules/pumpDepth.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { capital, evenAtRest, gap, toSpare } from '../phrases.ts';
-
-export const short: ShortWords<typeof pumpDepthRules> = {
-  'PR-01': {
-    broken: 'The pump is too near the bottom',
-    holds: 'The motor hangs clear of the bottom',
-    says: {
-      clear: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      belowBottom: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
-      tooLow: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
-    },
-    limits: { offTheBottom: ({ least }, show) => `${show.depth(least)} off the bottom` },
-  },
-  'PR-02': {
-    broken: 'Too little water covers the intake',
-    holds: 'The intake stays under water',
-    says: {
-      covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      runsDry: () => ({ title: 'The pump runs dry', amount: 'no water over it' }),
-      mayRunDry: () => ({ title: 'A strong pump of that rating runs dry', amount: 'no water over it' }),
-      barelyCovered: ({ margin }, show) => ({ amount: `${gap(margin, show)} too little` }),
-      aboveWater: ({ above }, show) => ({
-        title: 'The pump hangs above the water',
-        amount: `${gap(above, show)} too high`,
-      }),
-      neverStarts: ({ probe, rest }, show) => ({
-        title: 'Dry-run protection never lets the pump start',
-        amount: `probe ${gap(rest - probe, show)} too high`,
-      }),
-      wellDry: () => ({ title: 'The well is dry', amount: 'no water' }),
-      dependsOnLevel: ({ turn }, show) => ({
-        title: 'Whether the intake stays under water',
-        amount: `only above ${show.depth(turn)}`,
-      }),
-      dependsOnCutOff: ({ turn }, show) => ({
-        title: 'Whether dry-run protection acts in time',
-        amount: `only above ${show.depth(turn)}`,
-      }),
-    },
-    limits: {
-      underCutOff: ({ least }, show) => `${show.depth(least)} under the probe`,
-      underDryLevel: ({ least }, show) => `${show.depth(least)} under the dry level`,
-      underLevel: ({ least }, show) => `${show.depth(least)} under the lowest pumping level`,
-    },
-  },
-  'PR-03': {
-    broken: 'The pump hangs in the screen',
-    holds: 'The pump hangs above the screen',
-    says: {
-      above: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      inScreen: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
-    },
-    limits: { aboveScreen: () => 'motor above the screen' },
-  },
-};
 
 export const long: LongWords<typeof pumpDepthRules> = {
   'PR-01': {
+    holds: 'The motor hangs clear of the bottom',
+    held: {
+      clear: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: ({ least }, show) => `The motor ends ${show.depth(least)} or more above the bottom.`,
     source: (show) =>
       `common practice, no source; inspectors’ training in North Carolina asks for ${show.depth(feet(20))} where possible`,
@@ -78,6 +28,10 @@ export const long: LongWords<typeof pumpDepthRules> = {
     },
   },
   'PR-02': {
+    holds: 'The intake stays under water',
+    held: {
+      covered: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: ({ least, underCutOff }, show) =>
       `At the lowest pumping level ${show.depth(least)} or more of water covers the intake, or ${show.depth(underCutOff)} where dry-run protection holds it.`,
     source: 'common practice, no source; the pump’s own instructions overrule it',
@@ -115,6 +69,10 @@ export const long: LongWords<typeof pumpDepthRules> = {
     },
   },
   'PR-03': {
+    holds: 'The pump hangs above the screen',
+    held: {
+      above: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: () => 'The motor ends above the screen; a perforated liner that stands within rock counts as open hole.',
     source:
       'common practice, no source; 35 Ill. Adm. Code 604.240 keeps the water level above the screen of public wells',

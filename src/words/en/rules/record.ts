@@ -1,30 +1,12 @@
 import type { recordRules } from '../../../model/rules/record.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap } from '../phrases.ts';
-
-export const short: ShortWords<typeof recordRules> = {
-  'PR-62': {
-    broken: 'The record contradicts itself',
-    holds: 'The record agrees with itself',
-    says: {
-      agrees: () => ({ amount: 'no contradiction' }),
-      dryAboveToday: ({ margin }, show) => ({ amount: `${gap(margin, show)} apart` }),
-      highBelowToday: ({ margin }, show) => ({ amount: `${gap(margin, show)} apart` }),
-      pumpingAboveStatic: ({ margin }, show) => ({ amount: `${gap(margin, show)} apart` }),
-      casingBelowBottom: ({ margin }, show) => ({ amount: `${gap(margin, show)} apart` }),
-      soundedInCasing: ({ margin }, show) => ({
-        title: 'The well is sounded above its casing’s end',
-        amount: `${gap(margin, show)} apart`,
-      }),
-      screenBelowBottom: ({ margin }, show) => ({ amount: `${gap(margin, show)} apart` }),
-      pumpBelowBottom: ({ margin }, show) => ({ amount: `${gap(margin, show)} apart` }),
-    },
-    limits: {},
-  },
-};
+import type { LongWords } from '../../ruleWords.ts';
 
 export const long: LongWords<typeof recordRules> = {
   'PR-62': {
+    holds: 'The record agrees with itself',
+    held: {
+      agrees: () => ({ amount: 'no contradiction' }),
+    },
     asks: () => 'What is told of levels, casing, screen, pump and depth can all be true at once.',
     source: 'what cannot be at once; it needs no publication',
     why: 'Where two depths cannot both be true, what is worked out from them is wrong too.',

@@ -1,37 +1,24 @@
-import { wanting } from '../phrases.ts';
 import type { ropeRules } from '../../../model/rules/rope.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { LIFTING_CAUTION } from '../cautions.ts';
 
 /** Under a seal an eye takes it: a hook would pierce the casing. */
 interface At {
   readonly underSeal: boolean;
 }
-const place = ({ underSeal }: At): string => (underSeal ? 'the eye under the seal' : 'a hook on the casing');
-const cover = ({ underSeal }: At): string => (underSeal ? 'seal' : 'cap');
 
-export const short: ShortWords<typeof ropeRules> = {
-  'PR-16': {
-    broken: 'The rope is tied in the wrong place',
-    holds: 'The rope is tied inside the casing',
-    says: {
-      noRope: () => ({ title: 'No rope is planned', amount: 'no rope' }),
-      throughCap: () => ({ title: 'The rope is led through the cap', amount: 'through the cap' }),
-      loose: () => ({ title: 'The rope is tied to nothing', amount: 'loose' }),
-      onCap: () => ({ amount: 'on the cap' }),
-      tiedInside: () => ({ amount: 'tied inside' }),
-      strong: ({ margin }, show) => ({ amount: `${show.hook(margin)} to spare` }),
-      weak: ({ margin }, show) => ({
-        title: 'The rope is too weak for the string',
-        amount: wanting(show.hook(-margin)),
-      }),
-    },
-    limits: {},
-  },
-};
+const place = ({ underSeal }: At): string => (underSeal ? 'the eye under the seal' : 'a hook on the casing');
+
+const cover = ({ underSeal }: At): string => (underSeal ? 'seal' : 'cap');
 
 export const long: LongWords<typeof ropeRules> = {
   'PR-16': {
+    holds: 'The rope is tied inside the casing',
+    held: {
+      noRope: () => ({ title: 'No rope is planned', amount: 'no rope' }),
+      tiedInside: () => ({ amount: 'tied inside' }),
+      strong: ({ margin }, show) => ({ amount: `${show.hook(margin)} to spare` }),
+    },
     asks: ({ times }) =>
       `A safety rope is tied inside, to a casing hook or a seal’s eye; its knot holds ${times} times what hangs dry.`,
     source:

@@ -2,22 +2,14 @@ import { feet } from '../../../model/units.ts';
 import type { screenRules } from '../../../model/rules/screen.ts';
 import type { CubicMetresPerSecond, MetresPerSecond } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-
-export const short: ShortWords<typeof screenRules> = {
-  'PR-37': {
-    broken: 'Water enters the screen too fast',
-    holds: 'Water enters the screen slowly',
-    says: {
-      slow: ({ margin, most }) => ({ amount: `${Math.round((margin / most) * 100)} % to spare` }),
-      fast: ({ margin }, show) => ({ amount: `${show.slow(-margin)} too fast` }),
-    },
-    limits: {},
-  },
-};
+import type { LongWords } from '../../ruleWords.ts';
 
 export const long: LongWords<typeof screenRules> = {
   'PR-37': {
+    holds: 'Water enters the screen slowly',
+    held: {
+      slow: ({ margin, most }) => ({ amount: `${Math.round((margin / most) * 100)} % to spare` }),
+    },
     asks: ({ most }, show) => `Water enters a screen at ${show.slow(most)} or slower.`,
     source: (show) =>
       `US Army TM 5-813-1, ch. 5; Mont. Admin. R. 36.21.652; 35 Ill. Adm. Code 604.240: ${show.slow(feet(0.1))}`,

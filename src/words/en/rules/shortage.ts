@@ -1,42 +1,20 @@
 import type { shortageRules } from '../../../model/rules/shortage.ts';
 import type { CubicMetres, CubicMetresPerSecond } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { capital, span, tested } from '../phrases.ts';
+import type { LongWords } from '../../ruleWords.ts';
+import { capital, tested } from '../phrases.ts';
+import { type Gives, isRough, flow, flowsIn, ofADay } from '../brief/shortage.ts';
 
-export const short: ShortWords<typeof shortageRules> = {
+export const long: LongWords<typeof shortageRules> = {
   'PR-55': {
-    broken: 'The house wants more than the well gives',
     holds: 'The well gives what the house wants',
-    says: {
+    held: {
       givesEnough: (numbers, show) => ({
         amount: isRough(numbers)
           ? flowsIn(numbers, show)
           : `${show.flow(numbers.gives)} for ${show.flow(numbers.wanted)}`,
       }),
-      carried: (numbers, show) => ({ title: byStore(numbers), amount: `${ofADay(numbers, show)} a day` }),
-      tankCarries: (numbers, show) => ({
-        title: numbers.daySure ? 'The open tank carries the peak' : 'The well may give too little for a day',
-        amount: `${ofADay(numbers, show)} a day`,
-      }),
-      carriedUnguarded: (numbers) => ({ title: byStore(numbers), amount: 'no dry-run protection' }),
-      peakNotCarried: (numbers, show) => ({ amount: ofWanted(numbers, show) }),
-      peakUnsure: (numbers, show) => ({ amount: ofWanted(numbers, show) }),
-      dayNotMet: (numbers, show) => ({
-        title: 'The well gives too little for a day',
-        amount: `${ofADay(numbers, show)} a day`,
-      }),
-      dependsOnYield: ({ turn }, show) => ({
-        title: 'Whether the well gives what the house wants',
-        amount: `only from ${show.flow(turn)} on`,
-      }),
     },
-    limits: {},
-  },
-};
-
-export const long: LongWords<typeof shortageRules> = {
-  'PR-55': {
     asks: () =>
       'The well gives the flow that the house wants, or its store or an open tank carries the peak, with dry-run protection.',
     source: 'balance of volumes; length of the peak and a day’s need: Missouri Extension G1801',
@@ -75,16 +53,6 @@ export const long: LongWords<typeof shortageRules> = {
   },
 };
 
-/** What flows in: of a well that no pump tested, from the part that is sure to all that came. */
-interface Gives {
-  readonly gives: CubicMetresPerSecond;
-  readonly sure: CubicMetresPerSecond;
-}
-
-function isRough({ gives, sure }: Gives): boolean {
-  return sure < gives;
-}
-
 function ofWhat({ wanted, ...given }: Gives & { readonly wanted: CubicMetresPerSecond }, show: Show): string {
   return `It gives ${flow(given, show)} of ${show.flow(wanted)}`;
 }
@@ -99,27 +67,4 @@ function notCounted(uncounted: boolean): string {
 /** The peak is carried, whatever flows in; whether the day is, nobody knows. */
 function dayUnsure({ need, sureADay }: { readonly need: CubicMetres; readonly sureADay: CubicMetres }, show: Show) {
   return ` A day needs ${show.volume(need)}, and only ${show.volume(sureADay)} of that are sure.`;
-}
-
-function byStore({ surely }: { readonly surely: boolean }): string {
-  return surely ? 'The well is carried by its store' : 'The well may be carried by its store';
-}
-
-function flow({ gives, sure }: Gives, show: Show): string {
-  return span(sure, gives, show.flow);
-}
-
-function flowsIn(given: Gives, show: Show): string {
-  return `${flow(given, show)} flow in`;
-}
-
-function ofWanted({ wanted, ...given }: Gives & { readonly wanted: CubicMetresPerSecond }, show: Show): string {
-  return isRough(given) ? flowsIn(given, show) : `${show.flow(given.gives)} of ${show.flow(wanted)}`;
-}
-
-function ofADay(
-  { aDay, sureADay }: { readonly aDay: CubicMetres; readonly sureADay: CubicMetres },
-  show: Show,
-): string {
-  return span(sureADay, aDay, show.volume);
 }

@@ -1,29 +1,16 @@
 import { horsepower } from '../../../model/units.ts';
 import type { supplyRules } from '../../../model/rules/supply.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { ELECTRIC_CAUTION } from '../cautions.ts';
 import { motorSize } from '../motorSizes.ts';
 
-export const short: ShortWords<typeof supplyRules> = {
-  'PR-59': {
-    broken: 'The motor does not fit its supply',
-    holds: 'The motor fits its supply',
-    says: {
-      threePhase: ({ voltage }, show) => ({ amount: `${show.voltage(voltage)}, three-phase` }),
-      fits: ({ power, voltage }, show) => ({ amount: `${show.power(power)}, ${show.voltage(voltage)}` }),
-      threePhaseOnTwo: ({ wires }) => ({ title: 'A three-phase motor on two wires', amount: `${wires} of 3 wires` }),
-      tooLargeForTwo: ({ power }, show) => ({ title: 'No 2-wire motor is that strong', amount: show.power(power) }),
-      tooLargeFor115: ({ power, voltage }, show) => ({
-        title: 'The motor is large for its voltage',
-        amount: `${show.power(power)} on ${show.voltage(voltage)}`,
-      }),
-    },
-    limits: {},
-  },
-};
-
 export const long: LongWords<typeof supplyRules> = {
   'PR-59': {
+    holds: 'The motor fits its supply',
+    held: {
+      threePhase: ({ voltage }, show) => ({ amount: `${show.voltage(voltage)}, three-phase` }),
+      fits: ({ power, voltage }, show) => ({ amount: `${show.power(power)}, ${show.voltage(voltage)}` }),
+    },
     asks: ({ on115, onTwoWires }, show) =>
       `On 115 V a motor has up to ${motorSize(on115, show)}, on two wires up to ${motorSize(onTwoWires, show)}; three phases take three conductors.`,
     source: (show) =>

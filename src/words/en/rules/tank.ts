@@ -1,61 +1,17 @@
 import type { tankRules } from '../../../model/rules/tank.ts';
 import type { Metres, Pascals } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
-import { span, wanting } from '../phrases.ts';
-
-export const short: ShortWords<typeof tankRules> = {
-  'PR-44': {
-    broken: 'The pump can burst the tank',
-    holds: 'The tank holds what the pump can reach',
-    says: {
-      strongEnough: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
-      relieved: () => ({ amount: 'relief valve fitted' }),
-      noRelief: ({ margin }, show) => ({ amount: `${show.pressure(-margin)} over its rating` }),
-      reliefUnknown: ({ margin }, show) => ({
-        title: 'Does a relief valve guard the tank?',
-        amount: `${show.pressure(-margin)} over its rating`,
-      }),
-    },
-    limits: {},
-  },
-  'PR-46': {
-    broken: 'The pump never reaches cut-out',
-    holds: 'The pump reaches the cut-out pressure',
-    says: {
-      reaches: ({ spare }, show) => ({ amount: `${show.pressure(spare)} to spare` }),
-      reachesWhileHigh: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
-      barelyReaches: ({ spare }, show) => ({
-        title: 'The pump barely reaches cut-out',
-        amount: `only ${show.pressure(spare)} to spare`,
-      }),
-      reachesLate: ({ spare }, show) => ({
-        title: 'The pump reaches cut-out late',
-        amount: wanting(show.pressure(-spare)),
-      }),
-      opensLate: ({ turn }, show) => ({
-        title: 'The pump reaches cut-out late',
-        amount: `only above ${show.depth(turn)}`,
-      }),
-      neverReaches: ({ spare }, show) => ({ amount: wanting(show.pressure(-spare)) }),
-      mayNeverReach: ({ spare }, show) => ({
-        title: 'The pump may never reach cut-out',
-        amount: `a weak one ${wanting(show.pressure(-spare))}`,
-      }),
-      hangsBelowItsLift: belowItsLift,
-      probeBelowItsLift: belowItsLift,
-      dependsOnLevel: ({ turn }, show) => ({
-        title: 'Whether the pump reaches cut-out',
-        amount: `only above ${show.depth(turn)}`,
-      }),
-    },
-    limits: { pumpLifts: () => 'as deep as the pump lifts' },
-  },
-};
+import { span } from '../phrases.ts';
 
 export const long: LongWords<typeof tankRules> = {
   'PR-44': {
+    holds: 'The tank holds what the pump can reach',
+    held: {
+      strongEnough: ({ margin }, show) => ({ amount: `${show.pressure(margin)} to spare` }),
+      relieved: () => ({ amount: 'relief valve fitted' }),
+    },
     asks: () => 'The tank is rated for all that the pump can reach, or a relief valve guards it.',
     source: 'common practice, no source; the rating is the one printed on the tank',
     why: 'If the switch sticks, only a relief valve keeps the pump from bursting the tank.',
@@ -70,6 +26,11 @@ export const long: LongWords<typeof tankRules> = {
     fixes: { addReliefValve: () => 'Add a relief valve' },
   },
   'PR-46': {
+    holds: 'The pump reaches the cut-out pressure',
+    held: {
+      reaches: ({ spare }, show) => ({ amount: `${show.pressure(spare)} to spare` }),
+      reachesWhileHigh: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
+    },
     asks: ({ spare, soon }, show) =>
       `With the water lowest the pump reaches cut-out with ${show.pressure(spare)} to spare, or after ${show.time(soon)} of inflow where dry-run protection stops it.`,
     source: 'common practice, no source',
@@ -102,13 +63,6 @@ export const long: LongWords<typeof tankRules> = {
     },
   },
 };
-
-function belowItsLift({ lifts, intake }: { lifts: Metres; intake: Metres }, show: Show) {
-  return {
-    title: 'The pump hangs deeper than it lifts from',
-    amount: `${show.depth(lifts)}, not ${show.depth(intake)}`,
-  };
-}
 
 function reachedAtTank({ reach, rating }: { reach: Pascals; rating: Pascals }, show: Show): string {
   return `At no flow the pump reaches ${reached(reach, show)} at a tank rated ${show.pressure(rating)}`;

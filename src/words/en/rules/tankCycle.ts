@@ -1,48 +1,15 @@
 import { horsepower, psi } from '../../../model/units.ts';
 import type { tankCycleRules } from '../../../model/rules/tankCycle.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { PRESSURE_CAUTION } from '../cautions.ts';
 import { motorSize } from '../motorSizes.ts';
 
-export const short: ShortWords<typeof tankCycleRules> = {
-  'PR-56': {
-    broken: 'The pump starts too often',
-    holds: 'The tank lets the pump run long enough',
-    says: {
-      runsLong: ({ run }, show) => ({ amount: `${show.time(run)} a start` }),
-      shortCycles: ({ run }, show) => ({ amount: `${show.time(run)} a start` }),
-    },
-    limits: {},
-  },
-  'PR-57': {
-    broken: 'The tank’s air does not fit the switch',
-    holds: 'The tank’s air fits the switch',
-    says: {
-      fits: ({ precharge }, show) => ({ amount: show.pressure(precharge) }),
-      fitsSpeed: ({ precharge }, show) => ({ amount: show.pressure(precharge) }),
-      besideSpeed: ({ precharge, high }, show) => ({
-        title: 'The tank’s air does not fit the drive',
-        amount: `${show.pressure(precharge)}, ${high ? 'high' : 'low'}`,
-      }),
-      takesNothing: ({ over }, show) => ({
-        title: 'The tank takes no water',
-        amount: `${show.pressure(over)} too high`,
-      }),
-      overCutIn: ({ over }, show) => ({
-        title: 'The tank runs empty before the pump starts',
-        amount: `${show.pressure(over)} too high`,
-      }),
-      lowAir: ({ under }, show) => ({
-        title: 'The tank has little air',
-        amount: `${show.pressure(under)} under cut-in`,
-      }),
-    },
-    limits: {},
-  },
-};
-
 export const long: LongWords<typeof tankCycleRules> = {
   'PR-56': {
+    holds: 'The tank lets the pump run long enough',
+    held: {
+      runsLong: ({ run }, show) => ({ amount: `${show.time(run)} a start` }),
+    },
     asks: ({ least, upTo, leastLarge, short }, show) =>
       `Each start lets the pump run ${show.time(least)} or longer, over ${motorSize(upTo, show)} ${show.time(leastLarge)}; a ${show.percent(short)} shortfall is let pass.`,
     source: (show) =>
@@ -62,6 +29,11 @@ export const long: LongWords<typeof tankCycleRules> = {
     },
   },
   'PR-57': {
+    holds: 'The tank’s air fits the switch',
+    held: {
+      fits: ({ precharge }, show) => ({ amount: show.pressure(precharge) }),
+      fitsSpeed: ({ precharge }, show) => ({ amount: show.pressure(precharge) }),
+    },
     asks: ({ under, share }, show) =>
       `The tank’s air is set at cut-in or up to ${show.pressure(under)} below; with variable speed at about ${show.percent(share)} of the set pressure.`,
     source: (show) =>

@@ -1,20 +1,12 @@
 import type { warmWaterRules } from '../../../model/rules/warmWater.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-
-export const short: ShortWords<typeof warmWaterRules> = {
-  'PR-63': {
-    broken: 'The water is warm for the motor',
-    holds: 'The water is cool enough for the motor',
-    says: {
-      cool: ({ temperature }, show) => ({ amount: show.temperature(temperature) }),
-      warm: ({ temperature }, show) => ({ amount: show.temperature(temperature) }),
-    },
-    limits: {},
-  },
-};
+import type { LongWords } from '../../ruleWords.ts';
 
 export const long: LongWords<typeof warmWaterRules> = {
   'PR-63': {
+    holds: 'The water is cool enough for the motor',
+    held: {
+      cool: ({ temperature }, show) => ({ amount: show.temperature(temperature) }),
+    },
     asks: ({ most }, show) => `The water is no warmer than ${show.temperature(most)}.`,
     source: (show) => `${show.temperature(30)}: common practice, no source; the motor’s own sheet overrules it`,
     why: 'The motor gives its heat to the water; warm water takes less of it.',

@@ -2,83 +2,22 @@ import { feet } from '../../../model/units.ts';
 import type { SourceOfDirt, wellheadRules } from '../../../model/rules/wellhead.ts';
 import type { Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
+import type { LongWords } from '../../ruleWords.ts';
 import { PIT_CAUTION } from '../cautions.ts';
 import { gap, toSpare } from '../phrases.ts';
-
-const SOURCES: Readonly<Record<SourceOfDirt, string>> = {
-  septicTank: 'septic tank',
-  drainField: 'drain field',
-  building: 'building',
-};
+import { SOURCES } from '../brief/wellhead.ts';
 
 /** "septic tank and building". */
 function listed(sources: readonly SourceOfDirt[]): string {
   return sources.map((source) => SOURCES[source]).join(' and ');
 }
 
-export const short: ShortWords<typeof wellheadRules> = {
-  'PR-23': {
-    broken: 'The casing stands too low',
-    holds: 'The casing stands high enough',
-    says: {
-      highEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      tooLow: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
-    },
-    limits: {},
-  },
-  'PR-24': {
-    broken: 'A flood reaches the casing top',
-    holds: 'The casing top is above the flood',
-    says: {
-      aboveFlood: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      closeToFlood: ({ margin }, show) => ({
-        title: 'The casing top is close to the flood',
-        amount: `${gap(margin, show)} too low`,
-      }),
-      underFlood: ({ margin }, show) => ({ amount: `${gap(margin, show)} too low` }),
-    },
-    limits: {},
-  },
-  'PR-26': {
-    broken: 'The well top is in a pit',
-    holds: 'The well top is not in a pit',
-    says: { inTheOpen: () => ({ amount: 'no pit' }), inPit: () => ({ amount: 'in a pit' }) },
-    limits: {},
-  },
-  'PR-40': {
-    broken: 'The well is too near a source of dirt',
-    holds: 'The well keeps its distances',
-    says: {
-      farEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
-      farEnoughAsTold: ({ said, margin }, show) => ({
-        title: `The well keeps its distance to ${listed(said)}`,
-        amount: toSpare(margin, show),
-      }),
-      tooNear: ({ source, margin }, show) => ({
-        title: `The ${SOURCES[source]} is too near the well`,
-        amount: `${gap(margin, show)} too near`,
-      }),
-    },
-    limits: {},
-  },
-  'PR-43': {
-    broken: 'The well top freezes',
-    holds: 'The well top stands clear of frost',
-    says: {
-      noFrost: () => ({ amount: 'no frost' }),
-      noneEstimated: () => ({ amount: 'no frost estimated' }),
-      heated: ({ frost }, show) => ({ title: 'The well top depends on shelter', amount: ofFrost(frost, show) }),
-      housed: ({ frost }, show) => ({ title: 'The well top depends on shelter', amount: ofFrost(frost, show) }),
-      bare: ({ frost }, show) => ({ amount: ofFrost(frost, show) }),
-      dependsOnFrost: () => ({ title: 'The well top may freeze', amount: 'with any frost' }),
-    },
-    limits: {},
-  },
-};
-
 export const long: LongWords<typeof wellheadRules> = {
   'PR-23': {
+    holds: 'The casing stands high enough',
+    held: {
+      highEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: ({ usual }, show) =>
       `The casing stands as high above the ground as your code asks, ${show.small(usual[show.units])} where you give no figure.`,
     source: (show) =>
@@ -88,6 +27,10 @@ export const long: LongWords<typeof wellheadRules> = {
     fixes: { lengthenCasing: () => 'Have the casing lengthened by a licensed contractor.' },
   },
   'PR-24': {
+    holds: 'The casing top is above the flood',
+    held: {
+      aboveFlood: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+    },
     asks: ({ above }, show) => `The casing’s top is ${show.depth(above)} or more above the highest flood.`,
     source: (show) =>
       `Wash. Admin. Code 173-160-291; Wis. Adm. Code NR 812.28; 77 Ill. Adm. Code 920: ${show.depth(feet(2))} above the flood`,
@@ -98,6 +41,10 @@ export const long: LongWords<typeof wellheadRules> = {
     },
   },
   'PR-26': {
+    holds: 'The well top is not in a pit',
+    held: {
+      inTheOpen: () => ({ amount: 'no pit' }),
+    },
     asks: () => 'The top of the well is not down a pit.',
     source: '77 Ill. Adm. Code 925.40(b); Wis. Adm. Code NR 812.29; Wash. Admin. Code 173-160-291',
     why: 'A pit floods, holds bad air, and lets surface water into the well.',
@@ -109,6 +56,14 @@ export const long: LongWords<typeof wellheadRules> = {
     fixes: { bringAboveGround: () => 'Have the casing brought above the ground by a licensed contractor.' },
   },
   'PR-40': {
+    holds: 'The well keeps its distances',
+    held: {
+      farEnough: ({ margin }, show) => ({ amount: toSpare(margin, show) }),
+      farEnoughAsTold: ({ said, margin }, show) => ({
+        title: `The well keeps its distance to ${listed(said)}`,
+        amount: toSpare(margin, show),
+      }),
+    },
     asks: ({ septicTank, drainField, building }, show) =>
       `The well is ${show.depth(septicTank)} from septic tanks, ${show.depth(drainField)} from drain fields and ${show.depth(building)} from buildings, or as your code asks.`,
     source: (show) =>
@@ -122,6 +77,11 @@ export const long: LongWords<typeof wellheadRules> = {
     fixes: { askAndTest: () => 'Ask the health department, and have the water tested.' },
   },
   'PR-43': {
+    holds: 'The well top stands clear of frost',
+    held: {
+      noFrost: () => ({ amount: 'no frost' }),
+      noneEstimated: () => ({ amount: 'no frost estimated' }),
+    },
     asks: () => 'A seal on top of the well stands where the ground does not freeze.',
     source: 'common practice, no source',
     why: 'With a seal on top the pipe leaves the well in the cold, and ice bursts it.',
@@ -145,10 +105,6 @@ export const long: LongWords<typeof wellheadRules> = {
     },
   },
 };
-
-function ofFrost(frost: Metres, show: Show): string {
-  return `${gap(frost, show)} of frost`;
-}
 
 function casingHeight({ measured, asked }: { measured: Metres; asked: Metres }, show: Show): string {
   const side = measured < 0 ? 'below' : 'above';

@@ -2,69 +2,18 @@ import type { yieldRules } from '../../../model/rules/yield.ts';
 import type { Facts } from '../../../model/facts.ts';
 import type { CubicMetresPerSecond, Metres } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-import { gap, span, tested, withArticle } from '../phrases.ts';
-
-export const short: ShortWords<typeof yieldRules> = {
-  'PR-07': {
-    broken: 'The pump takes more than the well gives',
-    holds: 'The well gives what the pump takes',
-    says: {
-      givesEnough: ({ margin }, show) => ({ amount: `${show.flow(margin)} to spare` }),
-      withinTest: ({ left }, show) => ({ amount: `${gap(left, show)} stay over it` }),
-      guarded: () => ({ title: 'The pump is stopped before it empties the well', amount: 'guarded' }),
-      takesTooMuch: ({ margin, drawn, ...given }, show) => ({
-        amount: isRough(given)
-          ? `${flowIn(given, show)} flow in`
-          : drawn === null
-            ? `${show.flow(-margin)} too much`
-            : `${show.flow(drawn.atRest)} of ${show.flow(given.gives)}`,
-      }),
-      dependsOnYield: ({ turn }, show) => ({ amount: `only from ${show.flow(turn)} on` }),
-      dependsOnLevel: ({ turn }, show) => ({ amount: `above ${show.depth(turn)}` }),
-    },
-    limits: {},
-  },
-  'PR-08': {
-    broken: 'Nothing stops the pump at low water',
-    holds: 'The pump is guarded against low water',
-    says: {
-      fitted: () => ({ amount: 'dry-run protection' }),
-      enoughWater: ({ submergence }, show) => ({
-        title: 'The pump needs no dry-run protection',
-        amount: `${gap(submergence, show)} of water`,
-      }),
-      probeTooLow: ({ margin }, show) => ({
-        title: 'The dry-run protection acts too low',
-        amount: `${gap(margin, show)} too low`,
-      }),
-      littleWater: () => ({ amount: 'no dry-run protection' }),
-      fallsToIntake: () => ({ amount: 'no dry-run protection' }),
-      takesTooMuch: () => ({ amount: 'no dry-run protection' }),
-      dependsOnLevel: ({ turn }, show) => ({ amount: `only above ${show.depth(turn)}` }),
-      dependsOnCutOff: ({ turn }, show) => ({ amount: `only above ${show.depth(turn)}` }),
-    },
-    limits: {},
-  },
-  'PR-53': {
-    broken: 'The pumping level is not known',
-    holds: 'The pumping level is known',
-    says: {
-      fromAquifer: () => ({ amount: 'from the aquifer' }),
-      measured: () => ({ amount: 'measured' }),
-      drawnToCutOff: ({ depth }, show) => ({
-        title: 'Dry-run protection ends the fall of the water',
-        amount: `at ${show.depth(depth)}`,
-      }),
-      notTested: () => ({ amount: 'not measured' }),
-      yieldAlone: () => ({ amount: 'not measured' }),
-    },
-    limits: {},
-  },
-};
+import type { LongWords } from '../../ruleWords.ts';
+import { gap, tested, withArticle } from '../phrases.ts';
+import { type Gives, isRough, flowIn } from '../brief/yield.ts';
 
 export const long: LongWords<typeof yieldRules> = {
   'PR-07': {
+    holds: 'The well gives what the pump takes',
+    held: {
+      givesEnough: ({ margin }, show) => ({ amount: `${show.flow(margin)} to spare` }),
+      withinTest: ({ left }, show) => ({ amount: `${gap(left, show)} stay over it` }),
+      guarded: () => ({ title: 'The pump is stopped before it empties the well', amount: 'guarded' }),
+    },
     asks: ({ times, left }, show) =>
       `The pump takes no more than the well gives; up to ${times} times a tested flow passes, leaving ${show.depth(left)} of water over the intake.`,
     source:
@@ -89,6 +38,14 @@ export const long: LongWords<typeof yieldRules> = {
     },
   },
   'PR-08': {
+    holds: 'The pump is guarded against low water',
+    held: {
+      fitted: () => ({ amount: 'dry-run protection' }),
+      enoughWater: ({ submergence }, show) => ({
+        title: 'The pump needs no dry-run protection',
+        amount: `${gap(submergence, show)} of water`,
+      }),
+    },
     asks: ({ advisedBelow, above }, show) =>
       `With under ${show.depth(advisedBelow)} of water over the intake, dry-run protection stops the pump, a probe ${show.depth(above)} or more above the intake.`,
     source: 'common practice, no source',
@@ -114,6 +71,15 @@ export const long: LongWords<typeof yieldRules> = {
     },
   },
   'PR-53': {
+    holds: 'The pumping level is known',
+    held: {
+      fromAquifer: () => ({ amount: 'from the aquifer' }),
+      measured: () => ({ amount: 'measured' }),
+      drawnToCutOff: ({ depth }, show) => ({
+        title: 'Dry-run protection ends the fall of the water',
+        amount: `at ${show.depth(depth)}`,
+      }),
+    },
     asks: () => 'The well was pumped, and somebody read the flow and how far the water fell.',
     source: 'common practice, no source',
     why: 'Only a test tells how far the water falls; how much the well gives does not tell it.',
@@ -164,19 +130,4 @@ function takes({ open }: Gives): string {
 
 function takesAndGives({ flow, ...given }: Gives & { flow: CubicMetresPerSecond }, show: Show): string {
   return `${takes(given)} up to ${show.flow(flow)}; by the record the well gives ${flowIn(given, show)}.`;
-}
-
-/** What the well gave, and the part of it that is sure: all, where a pump brought it up. */
-interface Gives {
-  readonly gives: CubicMetresPerSecond;
-  readonly sure: CubicMetresPerSecond;
-  readonly open?: true;
-}
-
-function isRough({ gives, sure }: Gives): boolean {
-  return sure < gives;
-}
-
-function flowIn({ gives, sure }: Gives, show: Show): string {
-  return span(sure, gives, show.flow);
 }

@@ -1,23 +1,14 @@
-import { wanting } from '../phrases.ts';
 import type { yieldTestRules } from '../../../model/rules/yieldTest.ts';
 import type { Seconds } from '../../../model/si.ts';
 import type { Show } from '../../../model/units.ts';
-import type { LongWords, ShortWords } from '../../ruleWords.ts';
-
-export const short: ShortWords<typeof yieldTestRules> = {
-  'PR-42': {
-    broken: 'The pumping test was short',
-    holds: 'The well was tested for some hours',
-    says: {
-      longEnough: ({ measured }, show) => ({ amount: show.time(measured) }),
-      short: ({ margin }, show) => ({ amount: wanting(show.time(-margin)) }),
-    },
-    limits: {},
-  },
-};
+import type { LongWords } from '../../ruleWords.ts';
 
 export const long: LongWords<typeof yieldTestRules> = {
   'PR-42': {
+    holds: 'The well was tested for some hours',
+    held: {
+      longEnough: ({ measured }, show) => ({ amount: show.time(measured) }),
+    },
     asks: ({ least }, show) => `The well was pumped for ${show.time(least)} or longer before its level was read.`,
     source:
       '10 N.Y. Codes R. & Regs. App. 5-B, 5-B.4 and Ariz. Rev. Stat. 45-600: 4 h; Md. Code Regs. 26.04.04.26: 6 h',
