@@ -204,9 +204,6 @@ export const HARMLESS = {
       to: 'false',
       why: 'without a valve there are fewer than two',
     },
-    { line: 'Array.isArray(typed)', why: 'the plan’s format lets nothing but a list of lengths through' },
-    { line: 'return texts', why: 'the plan’s format lets nothing but a list of lengths through' },
-    { line: "typeof text === 'string'", why: 'the plan’s format lets nothing but a list of lengths through' },
     { line: "return highest?.key ?? 'nipple'", why: 'asked only where a valve stands' },
     { line: 'part.top < highest.top', to: 'part.top <= highest.top', why: 'no two valves stand at one height' },
     { line: "placed(solved, 'checkValve')?.bottom", why: 'asked only where a valve is drawn' },
@@ -231,17 +228,6 @@ export const HARMLESS = {
       line: 'gives === null || outrunsYield !== true',
       why: 'where neither level nor point is known the pump outruns a yield that is',
     },
-    {
-      line: '>= LEAST_SHARE * gives',
-      to: '(measured ?? 0) > LEAST_SHARE * gives',
-      why: 'one single flow, to the last bit',
-    },
-    { line: "typeof flowLimiter === 'number' && limit !== null", to: 'true', why: 'what is broken here has a limit' },
-    {
-      line: "typeof flowLimiter === 'number' && limit !== null",
-      to: 'flowLimiter <= limit',
-      why: 'a valve for four fifths of what is wanted breaks nothing',
-    },
     { line: "later.kind === 'breaks' && later.severity", to: 'true', why: 'what holds has no severity' },
     { line: "const ended = curve.kind === 'points'", why: 'short of its end a curve is the same without one' },
   ],
@@ -252,7 +238,6 @@ export const HARMLESS = {
       line: "if (current === null) return missing('currentOrPower')",
       why: 'a drop that is known was made of a current',
     },
-    { line: 'drawn === null || carried === null', why: 'a wire found too thin was held against known currents' },
     { line: 'if (drawn === null) return null', why: 'no current loses nothing: the running current is asked for next' },
   ],
   'src/model/rules/pumpDepth.ts': [
@@ -280,7 +265,6 @@ export const HARMLESS = {
       why: 'null counts as the ground: no motor ends above it',
     },
     { line: 'if (level === null) return []', why: 'where the lowest level is known so is the one at rest' },
-    { line: "variant === 'barelyCovered' && ", to: 'true', why: 'only that sentence says what sets the level' },
     { line: "by === 'cutOff' || (by === 'open'", to: 'true', why: 'water at a probe is told as held by it' },
     { line: 'probe !== null && level < probe', to: 'true', why: 'null counts as the ground: no water stands above it' },
     {
@@ -303,13 +287,6 @@ export const HARMLESS = {
     { line: 'if (flow === null) return null', why: 'asked only where the fall is known' },
     { line: 'const there = here === null', why: 'asked only where the fall is known' },
     { line: 'here === null || there === null', why: 'asked only where the fall is known' },
-    {
-      line: 'facts.pump.setting > deepest',
-      to: 'facts.pump.setting >= deepest',
-      why: 'one single depth, to the last bit',
-    },
-    { line: 'if (probe === null) return null', why: 'ten feet under the water there is room for a probe' },
-    { line: 'probeWritten(', why: 'what is written can be read: the other depth is never asked for' },
     { line: 'flow > most', to: 'flow >= most', why: 'one single flow, to the last bit' },
     { line: 'measured < LEAST_SUBMERGENCE', to: 'measured <= LEAST_SUBMERGENCE', why: meeting },
     { line: 'level < probe', to: 'level <= probe', why: 'water at the probe is held by it: told a line above' },
@@ -342,7 +319,6 @@ export const HARMLESS = {
       to: 'power >= LARGEST_ON_115 * ROUNDING',
       why: 'no motor is rated just there',
     },
-    { line: 'facts.pump.voltage < LOW_VOLTAGE', to: 'facts.pump.voltage <= LOW_VOLTAGE', why: 'no supply has 130 V' },
   ],
   'src/model/rules/tankCycle.ts': [
     { line: 'pump.power !== null && pump.power >', to: 'true', why: 'null is not over any power' },
@@ -355,4 +331,38 @@ export const HARMLESS = {
     { line: 'high: precharge > usual', to: 'precharge >= usual', why: 'air that is just right is told as such' },
   ],
   'src/model/rules/wellhead.ts': [{ line: '() => 0,', why: 'frost turns where there is none: its good end too' }],
+  'src/model/fixes/rules/checkValve.ts': [
+    { line: 'Array.isArray(typed)', why: 'the plan’s format lets nothing but a list of lengths through' },
+    { line: 'return texts', why: 'the plan’s format lets nothing but a list of lengths through' },
+    { line: "typeof text === 'string'", why: 'the plan’s format lets nothing but a list of lengths through' },
+  ],
+  'src/model/fixes/rules/delivery.ts': [
+    {
+      line: '>= LEAST_SHARE * gives',
+      to: '(measured ?? 0) > LEAST_SHARE * gives',
+      why: 'one single flow, to the last bit',
+    },
+    { line: "typeof flowLimiter === 'number' && limit !== null", to: 'true', why: 'what is broken here has a limit' },
+    {
+      line: "typeof flowLimiter === 'number' && limit !== null",
+      to: 'flowLimiter <= limit',
+      why: 'a valve for four fifths of what is wanted breaks nothing',
+    },
+  ],
+  'src/model/fixes/rules/electrical.ts': [
+    { line: 'drawn === null || carried === null', why: 'a wire found too thin was held against known currents' },
+  ],
+  'src/model/fixes/rules/pumpDepth.ts': [
+    { line: "variant === 'barelyCovered' && ", to: 'true', why: 'only that sentence says what sets the level' },
+    {
+      line: 'facts.pump.setting > deepest',
+      to: 'facts.pump.setting >= deepest',
+      why: 'one single depth, to the last bit',
+    },
+    { line: 'if (probe === null) return null', why: 'ten feet under the water there is room for a probe' },
+    { line: 'probeWritten(', why: 'what is written can be read: the other depth is never asked for' },
+  ],
+  'src/model/fixes/rules/supply.ts': [
+    { line: 'facts.pump.voltage < LOW_VOLTAGE', to: 'facts.pump.voltage <= LOW_VOLTAGE', why: 'no supply has 130 V' },
+  ],
 };

@@ -2,7 +2,7 @@
 import { HARMLESS } from './harmless.mjs';
 import { FAMILIES, filesOf } from './parts.mjs';
 
-const NAMES = { formulas: 'Formulas', rules: 'Rules', draw: 'Drawing' };
+const NAMES = { formulas: 'Formulas', rules: 'Rules', fixes: 'What is offered against broken rules', draw: 'Drawing' };
 
 const cell = (text) => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
 const code = (text) => (text === '' ? 'nothing' : `\`${cell(text).replaceAll('`', '´')}\``);
@@ -60,7 +60,7 @@ function chapter(family, kept) {
   const short = (file) =>
     file
       .replace(/^src\/(model\/)?/, '')
-      .replace(/^(formulas|rules|draw)\//, '')
+      .replace(/^(formulas|rules|fixes\/rules|draw)\//, '')
       .replace(/\.ts$/, '');
   const untried = files.filter((file) => kept[file]?.killed === undefined).map(short);
   const bare = scores.filter(hasNothing).map(([file]) => short(file));
@@ -123,7 +123,7 @@ export function mutantsPage(kept) {
   return [
     '# What the tests notice',
     '',
-    'Made by `npm run mutants -- formulas` (or `rules`, `draw`, or a file of one: `rules/tank`); do not edit. A part is changed in',
+    'Made by `npm run mutants -- formulas` (or `rules`, `fixes`, `draw`, or a file of one: `rules/tank`); do not edit. A part is changed in',
     'a thousand small ways, one at a time: a sign, a limit, a branch, the side on which an edge counts. A change that makes a unit',
     'test fail is killed. One that survives is either a test that is missing or a change that nobody can tell.',
     '',

@@ -8,7 +8,12 @@ const testsIn = (folder, except = []) =>
     .filter((name) => name.endsWith('.test.ts') && !except.includes(name))
     .map((name) => `${folder}/${name}`);
 
-const FOLDERS = { formulas: 'src/model/formulas', rules: 'src/model/rules', draw: 'src/draw' };
+const FOLDERS = {
+  formulas: 'src/model/formulas',
+  rules: 'src/model/rules',
+  fixes: 'src/model/fixes/rules',
+  draw: 'src/draw',
+};
 
 /** Published figures. The three left out ask another program or read the page of checks, which takes seconds. */
 const published = () => testsIn('tests/reference', ['epanet.test.ts', 'networkSolver.test.ts', 'table.test.ts']);
@@ -21,6 +26,7 @@ const ALSO = {
   adapterCover: ['pitless', 'adapterRoom'],
   bothEnds: ['worstEnd', 'wellhead', 'blownYield'],
   buriedLine: ['pipe'],
+  addCutOff: ['drawnDown', 'cutOff'],
   checkValve: ['cutOff'],
   cutOff: ['pumpDepth'],
   delivery: ['openTank'],
@@ -72,6 +78,8 @@ const TESTS = {
     'tests/wells/judged.test.ts',
     'tests/words/judgingPage.test.ts',
   ],
+  // Under the names of the rules that they mend.
+  fixes: (file) => TESTS.rules(file),
   draw: () =>
     readdirSync(`${root}tests/draw`, { recursive: true })
       .filter((name) => name.endsWith('.test.ts'))

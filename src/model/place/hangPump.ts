@@ -1,6 +1,7 @@
 /** Hangs the pump where the trade would, with its dry-run protection. */
 import { valueAt, withValue } from '../plan/editPlan.ts';
-import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeAboveIntake } from '../rules/cutOff.ts';
+import { probeAbove } from '../rules/addCutOff.ts';
+import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAboveIntake } from '../rules/cutOff.ts';
 import { depthWritten, mayMove, writtenInside } from '../rules/fix.ts';
 import { meets } from '../rules/grace.ts';
 import type { Metres } from '../si.ts';

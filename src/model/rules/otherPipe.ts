@@ -3,19 +3,17 @@ import { velocityIn } from '../formulas/friction.ts';
 import type { Facts, PipeFacts } from '../facts.ts';
 import type { Plan } from '../plan/schema.ts';
 import { valueAt } from '../plan/editPlan.ts';
-import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../si.ts';
+import type { CubicMetresPerSecond, Pascals } from '../si.ts';
 import type { Change, Solved } from '../solution.ts';
 import { inchNumber, readNominalSize, writeDnName } from '../tables/nominalSize.ts';
 import { classesOfSize, findPipe, isMetricPipe, pipeSizes } from '../tables/pipes.ts';
 import { PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
-import { bars, feet, psi, writeQuantity } from '../units.ts';
+import { bars, psi, writeQuantity } from '../units.ts';
 import { change, unitAt } from './fix.ts';
 import { meets } from './grace.ts';
 import type { Fix } from './rule.ts';
-import { dropPipeNeed, lineNeed } from './pipeNeeds.ts';
+import { dropPipeNeed, lineNeed, MOST_VELOCITY } from './pipeNeeds.ts';
 import { bornePressure, isPlastic, isThreaded, isTooThinForThreads } from './pipeRating.ts';
-
-export const MOST_VELOCITY: MetresPerSecond = feet(5.6);
 
 export type PipePlace = 'dropPipe' | 'house.line';
 

@@ -4,11 +4,9 @@ import { velocityIn } from '../formulas/friction.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
 import { gpm } from '../units.ts';
 import { probeOf } from './cutOff.ts';
-
 import { meets } from './grace.ts';
 import { CLAMPS_PER_JOINT, worstJoint } from './joints.ts';
-import { MOST_VELOCITY } from './otherPipe.ts';
-import { runningAtCutOut } from './pipeNeeds.ts';
+import { MOST_VELOCITY, runningAtCutOut } from './pipeNeeds.ts';
 import {
   bornePressure,
   isPlastic,

@@ -1,15 +1,19 @@
-/** What drop pipe and buried line must bear in their well. */
+/** What drop pipe and buried line must bear in their well, and how fast water may run through them. */
 import { pumpFromLevel } from '../figures/curves.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
 import type { Facts } from '../facts.ts';
 import { WORKING_SHARE_WITHOUT_SURGE } from '../formulas/pipeStrength.ts';
 import { siteWater } from '../figures/siteWater.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
-import type { Metres, Pascals } from '../si.ts';
+import type { Metres, MetresPerSecond, Pascals } from '../si.ts';
 import type { Solved } from '../solution.ts';
+import { feet } from '../units.ts';
 import { highestStaticLevel } from './highestStatic.ts';
 import { LEAST_RATING } from './pipeRating.ts';
 import { lineDepth } from '../string/topDepths.ts';
+
+/** Water runs no faster through a pipe. */
+export const MOST_VELOCITY: MetresPerSecond = feet(5.6);
 
 /** A line is rated for this many times the pressure at which the pump stops. Common practice, no source. */
 export const TIMES_CUT_OUT = 1.5;

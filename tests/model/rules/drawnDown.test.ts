@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { solve } from '../../../src/model/solve.ts';
 import { feet, gpm, toFeet } from '../../../src/model/units.ts';
 import { readFacts } from '../../../src/model/plan/readFacts.ts';
-import { probeWritten } from '../../../src/model/rules/cutOff.ts';
+import { probeWritten } from '../../../src/model/rules/addCutOff.ts';
 import { changed, findingOf, fixesFor, judged, solvedPlan, type Changes } from './fixture.ts';
 
 const held = (rule: string, changes: Changes) => judged(changes).holding.find((each) => each.rule === rule)?.variant;

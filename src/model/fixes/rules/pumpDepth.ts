@@ -2,7 +2,8 @@
 import { withValue } from '../../plan/editPlan.ts';
 import { readFacts } from '../../plan/readFacts.ts';
 import { lowestStatic } from '../../figures/lowestPumping.ts';
-import { addCutOff, CUT_OFF_ABOVE_INTAKE, hasCutOff, probeAbove, probeWritten } from '../../rules/cutOff.ts';
+import { addCutOff, probeAbove, probeWritten } from '../../rules/addCutOff.ts';
+import { CUT_OFF_ABOVE_INTAKE, hasCutOff } from '../../rules/cutOff.ts';
 import { exceeds, meets } from '../../rules/grace.ts';
 import { change, changeOr, words, writtenInside } from '../../rules/fix.ts';
 import { movePump, raiseWithProbe } from '../../rules/movePump.ts';

@@ -16,7 +16,7 @@ import {
 } from '../../formulas/friction.ts';
 import { INSERT_BORE_RATIO } from '../../string/lengths.ts';
 import { FITTING_LOSS } from '../../tables/fittingLosses.ts';
-import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
+import { MOST_VELOCITY } from '../../rules/pipeNeeds.ts';
 import { either, feet, toFeet } from '../../units.ts';
 import { figure } from '../figure.ts';
 import { known } from '../known.ts';

@@ -3,7 +3,7 @@ import type { Context } from '../../explain/context.ts';
 import { pipeFriction, pipeFrictionHazenWilliams } from '../../figures/head.ts';
 import { velocityIn } from '../../formulas/friction.ts';
 import { findPipe, pipeSizes } from '../../tables/pipes.ts';
-import { MOST_VELOCITY } from '../../rules/otherPipe.ts';
+import { MOST_VELOCITY } from '../../rules/pipeNeeds.ts';
 import { bornePressure, isThreaded, isTooThinForThreads } from '../../rules/pipeRating.ts';
 import { known } from '../known.ts';
 import type { SheetTable } from '../sheet.ts';
