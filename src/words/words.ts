@@ -16,8 +16,8 @@ export interface Words {
   readonly long: LongLanguage;
 }
 
-/** What is said of levels, of parts and of findings as a whole: what a page needs before it explains any of them. */
+/** What is said of levels and of findings as a whole: what a page needs before it explains any of them. */
 export interface FirstWords {
   readonly short: ShortLanguage;
-  readonly long: Pick<LongLanguage, 'findings' | 'levels' | 'parts' | 'well'>;
+  readonly long: Pick<LongLanguage, 'findings' | 'levels' | 'well'>;
 }

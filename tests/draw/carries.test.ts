@@ -33,7 +33,10 @@ test('a drawing is fetched without a rule, a fix, a reason or a sentence of one'
   const fetched = fetchedWith('draw/index.ts');
   expect(fetched.has('words/en/brief/tank.ts')).toBe(true);
   expect(
-    unwanted(fetched, /^words\/en\/(?:rules\/|long)|^model\/(?:fixes|rules\/list|sheets|explain|choose|place)/),
+    unwanted(
+      fetched,
+      /^words\/en\/(?:rules\/|long|parts|places)|^model\/(?:fixes|rules\/list|sheets|explain|choose|place)/,
+    ),
   ).toEqual([]);
 });
 
@@ -49,6 +52,9 @@ test('a page that opens a kept well waits for no panel, no fix and no reason', (
   const fetched = fetchedWith('app/Desk.svelte', 'app/state/bench.ts');
   expect(fetched.has('app/drawing/Stage.svelte')).toBe(true);
   expect(
-    unwanted(fetched, /^app\/panels\/(?:Panel|Find|fixes)|^words\/en\/(?:rules\/|long)|^model\/fixes\/(?:rules|list)/),
+    unwanted(
+      fetched,
+      /^app\/panels\/(?:Panel|Find|fixes)|^words\/en\/(?:rules\/|long|parts|places)|^model\/fixes\/(?:rules|list)/,
+    ),
   ).toEqual([]);
 });

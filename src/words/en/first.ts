@@ -2,8 +2,7 @@
 import type { FirstWords } from '../words.ts';
 import { findings } from './findings.ts';
 import { long as levels } from './levels.ts';
-import { parts } from './parts.ts';
 import { short } from './short.ts';
 import { sayWell } from './well.ts';
 
-export const first: FirstWords = { short, long: { findings, levels, parts, well: sayWell } };
+export const first: FirstWords = { short, long: { findings, levels, well: sayWell } };
