@@ -13,12 +13,12 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** kB: what it must not be over, and what it should come down to. */
 const ENGINE = [
-  { name: 'draw and write SVG', of: { 'src/draw/index.ts': 'draw, toSvg' }, limit: 98, hold: 76 },
+  { name: 'draw and write SVG', of: { 'src/draw/index.ts': 'draw, toSvg' }, limit: 97.5, hold: 76 },
   { name: 'solve, without words', of: { 'src/model/index.ts': 'solve' }, limit: 60.5, hold: 45 },
   {
     name: 'both together',
     of: { 'src/draw/index.ts': 'draw, toSvg', 'src/model/index.ts': 'solve' },
-    limit: 157,
+    limit: 156.5,
     hold: 105,
   },
 ];

@@ -13,19 +13,15 @@ function placesOf(characters: string): number[] {
   return places;
 }
 
-/** Of every class of signs before every other, looked up as often. */
+/** Of every class of signs behind every other, without gaps: looked up as often. */
 const KERNING: Readonly<Record<Weight, readonly (readonly number[])[]>> = {
   400: kerningOf(FACES[400]),
   600: kerningOf(FACES[600]),
 };
 
-function kerningOf({ right, kerning }: FaceTable): number[][] {
-  const count = Math.max(...right) + 1;
-  return kerning.map((pairs) => {
-    const row = new Array<number>(count).fill(0);
-    for (let i = 0; i < pairs.length; i += 2) row[pairs[i] ?? 0] = pairs[i + 1] ?? 0;
-    return row;
-  });
+function kerningOf({ left, kerning }: FaceTable): number[][] {
+  const length = Math.max(...left) + 1;
+  return kerning.map((row) => Array.from({ length }, (_, i) => row[i] ?? 0));
 }
 
 /** A sign that the table lacks is taken as wide as a broad capital, so that a label is rather too wide than too narrow. */
@@ -47,7 +43,7 @@ export function textWidth(words: string, size: number, weight: Weight = 400): nu
     if (code > 0xffff) i++;
     const place = PLACE[code] ?? -1;
     sum += place < 0 ? UNKNOWN_ADVANCE : (advances[place] ?? UNKNOWN_ADVANCE);
-    if (before >= 0 && place >= 0) sum += kerning[left[before] ?? 0]?.[right[place] ?? 0] ?? 0;
+    if (before >= 0 && place >= 0) sum += kerning[right[place] ?? 0]?.[left[before] ?? 0] ?? 0;
     before = place;
   }
   return (sum * size) / 1000;
