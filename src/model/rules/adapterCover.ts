@@ -1,7 +1,6 @@
 /** The ground over the adapter, where frost asks for none, and a depth that nobody digs. */
 import { inches } from '../units.ts';
 import { DEEPEST_DIG } from './adapterRoom.ts';
-
 import { exceeds, meets } from './grace.ts';
 import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
 import type { Facts } from '../facts.ts';

@@ -1,7 +1,6 @@
 /** What the line to the house must hold. */
 
 import { meets } from './grace.ts';
-
 import { askedBySwitch, mostOnLine, TIMES_CUT_OUT } from './pipeNeeds.ts';
 import { bornePressure, isPlastic, LEAST_RATING, METAL_BEARS, overLeast } from './pipeRating.ts';
 import { PUMP } from './restsOn.ts';

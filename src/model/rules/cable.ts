@@ -1,9 +1,7 @@
 /** What keeps pipe and cable in their place: torque arrestor, ties, guards, splice. */
 import type { PlacedPart, Solved } from '../solution.ts';
-
 import { feet, horsepower } from '../units.ts';
 import { exceeds, meets } from './grace.ts';
-
 import { placed } from './placed.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';

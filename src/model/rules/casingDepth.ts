@@ -5,7 +5,6 @@ import { feet } from '../units.ts';
 import { meets } from './grace.ts';
 import { isFirmRock } from './ground.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
-
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { AS_TESTED } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';

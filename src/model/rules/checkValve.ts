@@ -1,17 +1,14 @@
 /** Check valves: the first near the pump, none too high above the water, none beyond the well, arrow up. */
 import { columnHeldByAir } from '../formulas/suction.ts';
 import { lowestStatic } from '../figures/lowestPumping.ts';
-
 import type { Metres } from '../si.ts';
 import type { PlacedPart, Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { exceeds, meets } from './grace.ts';
-
 import { placed } from './placed.ts';
 import { AS_TESTED, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit } from './rule.ts';
-
 import { dischargeDepth, heightOverIntake, settingForDischarge } from '../string/pumpDepths.ts';
 import { lineDepth } from '../string/topDepths.ts';
 

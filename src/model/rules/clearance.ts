@@ -5,9 +5,7 @@ import { inches } from '../units.ts';
 import { sleeveOutside } from '../string/sleeveOutside.ts';
 import { meets } from './grace.ts';
 import { isAssumed } from './assumed.ts';
-
 import type { MissingFact } from './missing.ts';
-
 import { breaks, defineRule, holds, limit, missing } from './rule.ts';
 import { dischargeDepth, motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 

@@ -3,12 +3,10 @@ import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { feet, horsepower, inches } from '../units.ts';
 import { meets } from './grace.ts';
-
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { screenTop } from './pumpDepth.ts';
 import { ratedUnder } from './ratedUnder.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
-
 import { motorBottomDepth, settingForMotorBottom } from '../string/pumpDepths.ts';
 
 /** Smaller motors usually do without a sleeve, wherever the water comes from. Common practice, no source. */

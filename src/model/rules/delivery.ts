@@ -9,7 +9,6 @@ import { END_SHARE } from '../formulas/genericBand.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import type { CubicMetresPerSecond, Metres, Ratio } from '../si.ts';
 import { atBothEnds } from './bothEnds.ts';
-
 import { meets } from './grace.ts';
 import { openPumpingLevel } from './openFacts.ts';
 import { AS_TESTED, ASKED_AT_CUT_IN, DROP_PIPE, PUMP } from './restsOn.ts';

@@ -4,9 +4,7 @@ import { ampacity, CONTINUOUS_MOTOR_FACTOR, requiredAmpacity } from '../formulas
 import type { Amperes, Metres, Ratio } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { lockedRotorCurrent, motorCurrent, runningCurrent } from '../tables/motors.ts';
-
 import { meets } from './grace.ts';
-
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import { wireToMotor } from '../string/wireLengths.ts';
 

@@ -1,5 +1,4 @@
 import { exceeds } from './grace.ts';
-
 import { highestStaticLevel } from './highestStatic.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 

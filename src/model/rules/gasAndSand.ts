@@ -1,7 +1,6 @@
 /** Gas and sand that come with the water. */
 
 import { meets } from './grace.ts';
-
 import { CLEAR_OF_BOTTOM, screenTop } from './pumpDepth.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import { motorBottomDepth } from '../string/pumpDepths.ts';

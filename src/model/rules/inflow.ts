@@ -1,15 +1,11 @@
 /** Where the water comes in, and whether pumping uncovers it. */
 import { lowestStatic } from '../figures/lowestPumping.ts';
-
 import type { Facts } from '../facts.ts';
 import type { Metres, Ratio } from '../si.ts';
-
 import { feet } from '../units.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
-
 import { isDrySeason } from './drySeason.ts';
 import { meets } from './grace.ts';
-
 import { screenTop } from './pumpDepth.ts';
 import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';

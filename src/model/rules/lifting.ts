@@ -1,6 +1,5 @@
 /** What hangs on the hook: hands, a wheel, a hoist, or a machine. */
 import { HOIST_LOAD, LIFT_TWO_PEOPLE, NO_TEAM_LOAD } from '../formulas/lifting.ts';
-
 import { meets } from './grace.ts';
 import { DROP_PIPE } from './restsOn.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';

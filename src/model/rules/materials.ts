@@ -1,7 +1,6 @@
 /** Metals that touch under water, and pipe that does not fit its barbs. */
 import { fittingGap, fittingMatch } from '../formulas/fittingMatch.ts';
 import type { BarbInPipe } from '../formulas/fittingMatch.ts';
-
 import type { Solved } from '../solution.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
 import { findPipe } from '../tables/pipes.ts';

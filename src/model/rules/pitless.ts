@@ -5,7 +5,6 @@ import { boreRadiusAt } from '../bore.ts';
 import { sleeveOutside } from '../string/sleeveOutside.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { TIGHT_FIT, TOO_TIGHT } from './clearance.ts';
-
 import { exceeds, meets, past } from './grace.ts';
 import { highestStaticLevel } from './highestStatic.ts';
 import { openFrost, openProtrusion, REACHES } from './openFacts.ts';

@@ -1,6 +1,5 @@
 /** How deep the pump hangs: off the bottom, under water, above the screen. */
 import type { Metres } from '../si.ts';
-
 import type { Solved } from '../solution.ts';
 import { feet } from '../units.ts';
 import { flowAsFarAsItFalls } from '../figures/curves.ts';
@@ -13,9 +12,7 @@ import { CUT_OFF_ABOVE_INTAKE, hasCutOff, probeOf } from './cutOff.ts';
 import { openCutOffDepth } from './openFacts.ts';
 import { exceeds, meets } from './grace.ts';
 import { isDrySeason } from './drySeason.ts';
-
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
-
 import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 import type { Given } from './rule.ts';

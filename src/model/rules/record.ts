@@ -1,7 +1,6 @@
 /** Whether the record agrees with itself. */
 import type { Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
-
 import { meets } from './grace.ts';
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 

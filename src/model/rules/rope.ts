@@ -1,6 +1,5 @@
 /** The safety rope, where one hangs in the well. */
 import { KNOT_EFFICIENCY } from '../formulas/rope.ts';
-
 import { meets } from './grace.ts';
 import { DROP_PIPE } from './restsOn.ts';
 import { breaks, defineRule, holds } from './rule.ts';

@@ -2,7 +2,6 @@ import { screenEntrance } from '../figures/screenEntrance.ts';
 import type { Solved } from '../solution.ts';
 import { UNKNOWN } from '../plan/unknown.ts';
 import { feet } from '../units.ts';
-
 import { meets } from './grace.ts';
 import { intakeUnsaid, isOpenRock } from './openRock.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';

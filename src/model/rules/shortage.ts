@@ -10,14 +10,11 @@ import { inflowOf } from '../figures/waterFall.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
 import type { CubicMetres, CubicMetresPerSecond, Metres, Ratio, Seconds } from '../si.ts';
-
 import { atBothEnds } from './bothEnds.ts';
 import { isGuarded } from './cutOff.ts';
 import { LEAST_SHARE } from './delivery.ts';
-
 import { meets } from './grace.ts';
 import { openYield } from './openFacts.ts';
-
 import { ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';

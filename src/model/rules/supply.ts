@@ -2,7 +2,6 @@
 
 import { horsepower } from '../units.ts';
 import type { Volts, Watts } from '../si.ts';
-
 import { breaks, defineRule, holds, missing } from './rule.ts';
 
 /** Metric names of the same motors are rounded: 1.1 kW is 1.48 hp, 0.75 kW is 1.006 hp. */

@@ -8,18 +8,15 @@ import { siteWater } from '../figures/siteWater.ts';
 import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import { wellRelation } from '../formulas/wellRelation.ts';
 import { usableStorage } from '../formulas/wellStorage.ts';
-
 import type { Metres, Pascals, Seconds } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { psi } from '../units.ts';
 import { isAssumed } from './assumed.ts';
 import { atLowestLevel } from './atLowestLevel.ts';
 import { hasCutOff, probeAboveIntake, probeOf } from './cutOff.ts';
-
 import { meets } from './grace.ts';
 import type { MissingFact } from './missing.ts';
 import { openYield } from './openFacts.ts';
-
 import { AS_TESTED, PUMP } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, limit, missing } from './rule.ts';
 

@@ -5,9 +5,7 @@ import type { Facts } from '../facts.ts';
 import type { CubicMetres, CubicMetresPerSecond, Pascals, Seconds } from '../si.ts';
 import { gallons, horsepower, psi } from '../units.ts';
 import { isAssumed } from './assumed.ts';
-
 import { exceeds, meets } from './grace.ts';
-
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';
 

@@ -1,7 +1,6 @@
 /** Water too warm to cool the motor. */
 import type { Celsius } from '../si.ts';
 import { isAssumed } from './assumed.ts';
-
 import { breaks, defineRule, doesNotApply, holds } from './rule.ts';
 import { motorBottomDepth } from '../string/pumpDepths.ts';
 

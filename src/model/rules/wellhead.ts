@@ -2,7 +2,6 @@
 import type { Metres } from '../si.ts';
 import { feet, inches } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
-
 import { exceeds, meets } from './grace.ts';
 import { openFrost } from './openFacts.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';

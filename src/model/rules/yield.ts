@@ -2,7 +2,6 @@
 import { levelAtFlow, pumpAtLevel } from '../figures/curves.ts';
 import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { BEYOND_THE_TEST, lowestStatic } from '../figures/lowestPumping.ts';
-
 import { provenYield, testedFlow } from '../figures/provenYield.ts';
 import type { CubicMetresPerSecond, Metres } from '../si.ts';
 import type { Solved } from '../solution.ts';
@@ -10,10 +9,8 @@ import { feet } from '../units.ts';
 import { atBothEnds } from './bothEnds.ts';
 import { atLowestLevel, type SetBy } from './atLowestLevel.ts';
 import { CUT_OFF_ABOVE_INTAKE, drawsTo, hasCutOff, isGuarded, probeAboveIntake } from './cutOff.ts';
-
 import { exceeds, meets } from './grace.ts';
 import { openCutOffDepth, openPumpingLevel, openYield } from './openFacts.ts';
-
 import { AS_TESTED, ASKED_AT_CUT_IN } from './restsOn.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 import type { Given } from './rule.ts';

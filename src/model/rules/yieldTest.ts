@@ -2,7 +2,6 @@
 import type { PumpingFacts } from '../facts.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Seconds } from '../si.ts';
-
 import { meets } from './grace.ts';
 import { breaks, defineRule, doesNotApply, holds, missing } from './rule.ts';
 
