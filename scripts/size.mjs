@@ -14,17 +14,17 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 /** kB: what it must not be over, and what it should come down to. */
 const ENGINE = [
   { name: 'draw and write SVG', of: { 'src/draw/index.ts': 'draw, toSvg' }, limit: 97.5, hold: 76 },
-  { name: 'solve, without words', of: { 'src/model/index.ts': 'solve' }, limit: 60.5, hold: 45 },
+  { name: 'solve, without words', of: { 'src/model/index.ts': 'solve' }, limit: 61, hold: 45 },
   {
     name: 'both together',
     of: { 'src/draw/index.ts': 'draw, toSvg', 'src/model/index.ts': 'solve' },
-    limit: 156.5,
+    limit: 157.5,
     hold: 105,
   },
 ];
 
 /** Chunks that the page asks for by name until the well that was kept stands drawn; what they import comes with them. */
-const DRAWN = { chunks: ['index', 'Desk', 'bench'], limit: 275, hold: 150 };
+const DRAWN = { chunks: ['index', 'Desk', 'bench'], limit: 276, hold: 150 };
 
 let over = false;
 for (const { name, of, limit, hold } of ENGINE) tell(name, await gzipped(of), limit, hold);
