@@ -47,7 +47,7 @@ export function sayCompared(compared: Compared, words: AsBuiltWords, show: Show)
   };
 }
 
-function sayExpected(
+export function sayExpected(
   kind: Compared['kind'],
   { least, most }: NonNullable<Compared['expected']>,
   { start }: AsBuiltWords,

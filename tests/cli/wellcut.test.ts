@@ -201,6 +201,7 @@ describe('check', () => {
       'verdicts',
       'findings',
       'headroom',
+      'asBuilt',
       'arithmetic',
     ]);
     expect(Object.keys(report.verdicts)).toContain('PR-19');

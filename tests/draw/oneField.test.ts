@@ -90,8 +90,20 @@ function drawn(plan: unknown, name: string, asked: Asked): Drawn {
   return { plan, name, first, drawer, scene: draw(...first) };
 }
 
+/** A close-up of what the other well does not reach is one of its bottom. */
+function inside(view: View, { facts }: Solution): View {
+  const { sheet } = view;
+  if (typeof sheet !== 'object') return view;
+  return { ...view, sheet: { at: Math.min(Math.max(sheet.at, -facts.well.casingHeight), facts.well.bottom) } };
+}
+
 /** Draws another after it, and it once more after that. */
-function faultsOf(what: string, { name, first, drawer, scene }: Drawn, second: readonly [Solution, View]): string[] {
+function faultsOf(
+  what: string,
+  { name, first, drawer, scene }: Drawn,
+  [other, asked]: readonly [Solution, View],
+): string[] {
+  const second = [other, inside(asked, other)] as const;
   const there = unlike(drawer(...second), draw(...second)).map((part) => `${what}, ${name}: ${part}`);
   const back = unlike(drawer(...first), scene).map((part) => `${what}, and back, ${name}: ${part}`);
   return [...there, ...back];
@@ -142,6 +154,19 @@ const WORDY = {
   },
   disinfection: { strength: '6 %', target: '100 mg/L' },
   status: { 'pump.setting': 'installed', 'water.pumping': 'measured' },
+  asBuilt: {
+    date: '2026-06-01',
+    by: 'the owner',
+    installed: { 'pump.setting': '171 ft' },
+    measured: {
+      ...{ staticLevel: '62 ft', voltage: '236 V', current: '8 A', flow: '11 gpm', precharge: '38 psi' },
+      ...{ cutIn: '40 psi', cutOut: '60 psi', pumpingLevel: '95 ft', run: '2 min', insulation: '> 200' },
+    },
+    pulled: {
+      ...{ date: '2026-05-30', intake: '165 ft', pump: '3/4 hp', pipe: 'PE, 1 in' },
+      ...{ soundedDepth: '214 ft', found: 'worn wheels' },
+    },
+  },
 };
 
 const STEPPED = {
@@ -177,8 +202,20 @@ const STEPPED = {
     },
   ],
   house: { ...WORDY.house, fixtures: { tap: 2 }, stock: { cow: 3 } },
+  top: { kind: 'seal', heated: true, housed: false },
   disinfection: { strength: '10 %' },
   status: { 'well.depth': 'reported' },
+  asBuilt: {
+    ...{ date: '2026-06-02', by: 'a neighbour', installed: { 'pump.setting': '140 ft' } },
+    measured: {
+      ...{ staticLevel: '60 ft', voltage: '230 V', current: '9 A', flow: '9 gpm', precharge: '28 psi' },
+      ...{ cutIn: '30 psi', cutOut: '50 psi', pumpingLevel: '99 ft', run: '1 min', insulation: '20' },
+    },
+    pulled: {
+      ...{ date: '2026-05-29', intake: '150 ft', pump: '1 hp', pipe: 'steel' },
+      ...{ soundedDepth: '210 ft', found: 'a hole' },
+    },
+  },
 };
 const LINED = {
   ...WORDY,

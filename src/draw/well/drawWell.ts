@@ -70,7 +70,11 @@ export function drawWell(solution: Solution, frame: WellFrame, memory: Memory, m
       recall(name, [facts.well, bore, pen, ink, fractures, ...from(solution, moment, pen)], on(draw, nearby)),
     ),
     string,
-    recall('topWorks', [top, ...hung, facts.house, right, isFlowing(solution)], on(drawTopWorks, atTop)),
+    recall(
+      'topWorks',
+      [top, ...hung, facts.house, facts.rope?.tied, right, isFlowing(solution)],
+      on(drawTopWorks, atTop),
+    ),
   ];
   return recall('well', pieces, () => ({
     shapes: joined(pieces.map(({ shapes }) => shapes)),

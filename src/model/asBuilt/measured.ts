@@ -97,6 +97,16 @@ export function compared(solved: Solved): readonly Compared[] {
   });
 }
 
+/** What to expect of each, from what is planned and what was read so far. */
+export function expectations(solved: Solved): Readonly<Record<Reading, Expected | null>> {
+  const readings = readingsOf(solved);
+  const all = Object.keys(READINGS).map((each) => {
+    const reading = each as Reading;
+    return [reading, expectedOf(reading, solved, readings)] as const;
+  });
+  return Object.fromEntries(all) as Record<Reading, Expected | null>;
+}
+
 function readingsOf({ plan }: Solved): Readings {
   const typed = plan.asBuilt?.measured ?? {};
   return Object.fromEntries(

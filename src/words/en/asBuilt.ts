@@ -73,6 +73,7 @@ function capacity(value: number, show: Show): string {
 
 export const asBuilt = {
   title: 'As it was built',
+  toIt: 'Write down what was put in',
   about: 'Write down what was put in, where it is not as planned. It is kept with this well.',
   date: 'Date',
   by: 'Done by',
@@ -99,7 +100,8 @@ export const asBuilt = {
     upTo: (most: string): string => `up to ${most}`,
     atLeast: (least: string): string => `${least} or more`,
     unknown: 'nobody knows',
-    bucket: { volume: 'Bucket', time: 'Filled in', is: (flow: string): string => `That is ${flow}.` },
+    bucket: 'Or as it was filled: 5 gal in 28 s.',
+    metricBucket: 'Or as it was filled: 20 L in 28 s.',
     verdicts: {
       'as expected': 'as expected',
       low: 'less than expected',

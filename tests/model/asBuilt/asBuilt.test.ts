@@ -3,10 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { asPlan, pulledAsFacts } from '../../../src/model/asBuilt/asPlan.ts';
 import { rowsOf, withInstalled } from '../../../src/model/asBuilt/asked.ts';
+import { bucketFlow } from '../../../src/model/asBuilt/bucketFlow.ts';
 import { compared, type Compared, type Reading } from '../../../src/model/asBuilt/measured.ts';
 import { sameValue } from '../../../src/model/asBuilt/sameValue.ts';
 import { pumpAtLevel } from '../../../src/model/figures/curves.ts';
 import { solve, type Plan } from '../../../src/model/index.ts';
+import { withValue } from '../../../src/model/plan/editPlan.ts';
 import { readPlan, readPlanText } from '../../../src/model/plan/readPlan.ts';
 import { startCard } from '../../../src/model/work/startCard.ts';
 import { feet, gpm, psi, toFeet, toGpm } from '../../../src/model/units.ts';
@@ -55,7 +57,7 @@ describe('what is written down', () => {
     fc.assert(
       fc.property(anyPlan, fc.constantFrom('12 ft', '200 ft', '61 m'), (json, depth) => {
         const plan = planOf(json);
-        const { asBuilt: _, ...bare } = plan;
+        const bare = withValue(plan, 'asBuilt', undefined);
         const noted = { ...bare, asBuilt: { installed: { 'pump.setting': depth }, measured: { flow: '1 gpm' } } };
         const [one, other] = [solve(bare), solve(noted)];
         expect(other.values).toEqual(one.values);
@@ -105,6 +107,20 @@ describe('planned beside put in', () => {
     const next = pulledAsFacts({ ...WELL, asBuilt: { pulled: { soundedDepth: '214 ft' } } });
     expect(next.ok && next.plan.well.soundedDepth).toBe('214 ft');
     expect(next.ok && next.plan.status?.['well.soundedDepth']).toBe('measured');
+  });
+});
+
+// 5 gal in 30 s: 10 gpm, by the definition of the minute.
+describe('a bucket', () => {
+  test.each([
+    ['5 gal in 30 s', 'us', '10 gpm'],
+    ['20 L in 40 s', 'metric', '30 L/min'],
+    ['5 gal IN 0.5 min', 'us', '10 gpm'],
+  ] as const)('%s', (text, units, flow) => {
+    expect(bucketFlow(text, units)).toBe(flow);
+  });
+  test.each(['10 gpm', '5 gal in 0 s', '5 in 30 s', '5 gal in 30 s in all', 'in'])('%s is none', (text) => {
+    expect(bucketFlow(text, 'us')).toBeNull();
   });
 });
 
