@@ -20,8 +20,10 @@ import { sayPart } from '../words/sayParts.ts';
 import { sayStep, sayStop, type SaidStep } from '../words/sayWork.ts';
 import { asBuiltTable, startCauses, startTable, tapeTable } from './cards.ts';
 import { element, raw, type Content, type Markup } from './html.ts';
+import { blanks } from './blanks.ts';
 import { jointsTable } from './joints.ts';
 import { settingsTable } from './settings.ts';
+import { shortForm } from './shortForm.ts';
 import { styleOf } from './style.ts';
 import { table } from './table.ts';
 
@@ -43,17 +45,22 @@ export function installSheetHtml(solution: Solution, options: SheetOptions = {})
   const units = show(options.units ?? facts.units);
   const { paper = LETTER, short = false, date = facts.date ?? undefined } = options;
   const title = facts.title === '' ? words.title : words.page(facts.title);
-  const body: Content[] = [
-    drawing(solution, paper, units),
-    element('h1', {}, facts.title === '' ? words.title : facts.title),
-    ...(facts.place === '' ? [] : [element('p', {}, facts.place)]),
-    blanks(date),
-    element('p', { class: 'caution' }, words.caution),
-    element('h2', {}, words.heads.settings),
-    settingsTable(solution, words, units, kindOf(solution, options)),
-    ...found(solution, units),
-    ...(short ? [] : whole(solution, options.kind, units)),
-  ];
+  const head = element('h1', {}, facts.title === '' ? words.title : facts.title);
+  const place = facts.place === '' ? [] : [element('p', {}, facts.place)];
+  const kind = kindOf(solution, options);
+  const body: readonly Content[] = short
+    ? shortForm(solution, { paper, units, date, kind }, place)
+    : [
+        drawing(solution, paper, units),
+        head,
+        ...place,
+        blanks(date),
+        element('p', { class: 'caution' }, words.caution),
+        element('h2', {}, words.heads.settings),
+        settingsTable(solution, words, units, kind),
+        ...found(solution, units),
+        ...whole(solution, options.kind, units),
+      ];
   return `<!doctype html>\n${
     element(
       'html',
@@ -79,12 +86,6 @@ function kindOf(solution: Solution, { kind }: SheetOptions): Kind {
 function drawing(solution: Solution, paper: Paper, { units }: Show): Markup {
   const svg = toSvg(draw(solution, { paper, theme: 'print', caption: true, units }));
   return element('div', { class: 'drawing' }, raw(svg.replace(/^<\?xml[^>]*\?>\s*/, '')));
-}
-
-function blanks(date: string | undefined): Markup {
-  const { customer, place, who, when } = words.blanks;
-  const line = (name: string, value = ''): Markup => element('span', {}, value === '' ? name : `${name}: ${value}`);
-  return element('div', { class: 'blank keep' }, line(customer), line(place), line(who), line(when, date));
 }
 
 /** What was found, what could not be checked, and what is assumed: nobody works from a sheet that hides them. */
@@ -162,7 +163,7 @@ function whole(solution: Solution, kind: Kind | undefined, units: Show): readonl
     element('ul', {}, ...startCauses(solution, words, units).map((each) => element('li', {}, each))),
     ...builtSection(solution, units),
     element('h2', {}, connections.title),
-    jointsTable(solution, units),
+    ...jointsTable(solution, units),
   ];
 }
 

@@ -57,6 +57,26 @@ describe('sheet', () => {
     },
     120_000,
   );
+  test.runIf(chromiumPath() !== undefined)(
+    'the short form is one page, whatever is wrong',
+    () => {
+      vi.stubEnv('CHROMIUM_PATH', chromiumPath());
+      const faulty = {
+        ...(sample('slate-hollow') as object),
+        string: { checkValves: [], fittings: 'nylon', clampsPerJoint: 1 },
+      };
+      for (const [name, plan, paper] of [
+        ['sound', sample('tamarack-ridge'), 'letter'],
+        ['faulty', faulty, 'a4'],
+        ['metric', sample('willow-dale'), 'a4'],
+      ] as const) {
+        const path = at(`short-${name}.pdf`);
+        sheetCommand([planFile(plan), '-o', path, '--paper', paper, '--short']);
+        expect(mediaBoxes(readFileSync(path))).toHaveLength(1);
+      }
+    },
+    120_000,
+  );
 });
 
 /** ISO 32000-1, 7.7.3.3: every page has its media box; a writer may keep it in a compressed stream. */

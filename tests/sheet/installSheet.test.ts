@@ -78,10 +78,15 @@ test('the drawing has a page of its own at its true size', () => {
 });
 
 test('the short form keeps drawing, settings and findings, and leaves the rest', () => {
+  const solution = solve(planOf(sample('tamarack-ridge')));
   const html = sheet(sample('tamarack-ridge'), { short: true });
-  expect(lines(html)).toContain('Settings');
-  expect(lines(html)).not.toContain('Order of the work');
+  const read = lines(html);
+  expect(read).toContain('Pump intake');
+  expect(read).not.toContain('Order of the work');
+  expect(text(html)).toContain(`${solution.assumed.length} values are assumed`);
   expect(html).toContain('<svg');
+  // To the scale that it states: as wide on the page as it is drawn.
+  expect(html).toContain(`width="${LETTER.width - 25.4}mm"`);
 });
 
 test('a date is printed where it is given, and no clock is read', () => {

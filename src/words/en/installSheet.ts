@@ -78,6 +78,13 @@ export const installSheet = {
     upTo: (most: string): string => `up to ${most}`,
     between: (least: string, most: string): string => (least === most ? least : `${least} to ${most}`),
   },
+  short: {
+    more: (count: number): string => `and ${count} more: the whole sheet tells them`,
+    assumed: (count: number): string =>
+      count === 1
+        ? 'One value is assumed: the whole sheet names it.'
+        : `${count} values are assumed: the whole sheet names each.`,
+  },
   causes: [
     'Flow too small, level as expected: a leak in the pipe, a valve upside down, or another pump than planned.',
     'Level lower than expected: the well gives less than its report says. Close the valve a little and ask.',
