@@ -18,6 +18,7 @@ import { Tabs } from '../keeping/tabs.ts';
 import { takeOver } from '../keeping/takeOver.ts';
 import { goesOn, loadNewest, keepOnlyMine, keepOnlyTheirs, type Conflict } from '../keeping/twoVersions.ts';
 import { inOrder, Wells, type LoadedWell } from '../keeping/wells.ts';
+import { isLink } from '../../link/isLink.ts';
 import type { Report, ReportReading } from '../start/reportPlan.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { Settings } from './settings.svelte.ts';
@@ -50,6 +51,7 @@ const OPEN = 'wellcut/open';
 const PATIENCE = 1500;
 /** Milliseconds between two looks at a level that is being dragged. */
 const DRAG_PACE = 250;
+const HERE = 'What was on the page is still here.';
 
 export class Page {
   readonly #store = openStore();
@@ -108,6 +110,8 @@ export class Page {
     this.busy = desk === null ? this.#store.get(OPEN) === 'yes' : desk !== '';
     if (this.busy) setTimeout(() => (this.busy = false), PATIENCE);
     this.opened = this.#begin(desk);
+    // Into a page that is open already.
+    window.addEventListener('hashchange', () => void this.opened.then(() => this.#openFromAddress()));
   }
 
   /** The two versions that lie open here; null where there is nothing to choose. */
@@ -142,7 +146,7 @@ export class Page {
     try {
       await Promise.all([this.drafts.open(), this.#refresh()]);
       if (!this.#rooms.lasting) this.unkept = { trouble: 'nothing', since: Date.now() };
-      await this.#resume(desk);
+      if (!(await this.#openFromAddress())) await this.#resume(desk);
     } catch (fault) {
       console.info('wellcut: what is kept could not be read', fault);
       this.#tell('refused');
@@ -156,7 +160,7 @@ export class Page {
     if (id === null || id === '') return;
     if (id.startsWith(SAMPLE)) {
       const [file, title] = JSON.parse(id.slice(SAMPLE.length)) as [string, string];
-      if (this.#isFresh()) await this.openSample(file, title);
+      if (this.#isFresh()) await (isLink(file) ? this.openLink(file) : this.openSample(file, title));
       return;
     }
     const loaded = await this.#wells.load(id);
@@ -299,17 +303,45 @@ export class Page {
       this.unreadable = {
         what: title,
         problems: ['The sample could not be fetched.'],
-        kept: 'What was on the page is still here.',
+        kept: HERE,
         text: null,
       };
       return;
     }
     const reading = readPlanText(text);
-    if (!reading.ok) return this.#refuse(title, reading.problems, 'What was on the page is still here.', null);
+    if (!reading.ok) return this.#refuse(title, reading.problems, HERE, null);
+    this.#lookAt(reading.plan, [file, title], `Open the sample ${title}`);
+  }
+
+  /** Not kept until it is changed; after a reload it is looked at again. */
+  #lookAt(plan: Plan, from: readonly [file: string, title: string], name: string): void {
     const id = newId();
-    this.#onHand.plans.set(id, reading.plan);
-    this.#onHand.samples.set(id, [file, title]);
-    this.#put(id, reading.plan, `Open the sample ${title}`);
+    this.#onHand.plans.set(id, plan);
+    this.#onHand.samples.set(id, from);
+    this.#put(id, plan, name);
+  }
+
+  /**
+   * A well that came in an address: looked at as a sample is, and kept once it is changed.
+   *
+   * @param fragment  with its "#"
+   */
+  async openLink(fragment: string): Promise<void> {
+    const [{ planInLink, sayCame }] = await Promise.all([import('../keeping/links.ts'), this.load()]);
+    const read = planInLink(fragment);
+    if (!read.ok) return this.#refuse('The link', read.problems, HERE, null);
+    const { title = '' } = read.plan;
+    this.#lookAt(read.plan, [fragment, title], `Open the link to ${title}`);
+    this.announcer.show(sayCame(title));
+  }
+
+  /** Takes the well out of the page's address, so that it opens once and no edit stands beside an old address. */
+  async #openFromAddress(): Promise<boolean> {
+    const { hash, pathname, search } = window.location;
+    if (!isLink(hash)) return false;
+    window.history.replaceState(window.history.state, '', pathname + search);
+    await this.openLink(hash);
+    return true;
   }
 
   async openFile(file: File): Promise<void> {
