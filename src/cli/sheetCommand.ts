@@ -2,12 +2,14 @@ import { parseArgs } from 'node:util';
 import { LETTER, A4 } from '../draw/index.ts';
 import { solve } from '../model/index.ts';
 import { installSheetHtml } from '../sheet/installSheet.ts';
+import { linkOf } from '../link/planLink.ts';
 import { EXIT, Unreadable } from './exits.ts';
+import { addressAt } from './linkCommand.ts';
 import { readInput } from './readInput.ts';
 import { toPdf } from './pdf.ts';
 import { writeOutput } from './writeOutput.ts';
 
-/** `wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] [--replace] [--date …]` */
+/** `wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] [--replace] [--date …] [--link URL]` */
 export function sheetCommand(args: readonly string[]): number {
   const { values, positionals } = parseArgs({
     args: [...args],
@@ -18,12 +20,13 @@ export function sheetCommand(args: readonly string[]): number {
       short: { type: 'boolean', default: false },
       replace: { type: 'boolean', default: false },
       date: { type: 'string' },
+      link: { type: 'string' },
     },
   });
   const path = positionals[0];
   if (path === undefined || positionals.length > 1)
     throw new Unreadable('sheet needs one plan: wellcut sheet PLAN.json -o sheet.html');
-  const { output, paper, short, replace, date } = values;
+  const { output, paper, short, replace, date, link } = values;
   const plan = readInput(path);
   const ending = /\.(\w{1,5})$/.exec(output)?.[1]?.toLowerCase();
   if (output !== '-' && ending !== 'html' && ending !== 'htm' && ending !== 'pdf')
@@ -33,6 +36,7 @@ export function sheetCommand(args: readonly string[]): number {
     short,
     ...(replace ? { kind: 'replace' } : {}),
     ...(date === undefined ? {} : { date }),
+    ...(link === undefined ? {} : { link: addressAt(link, linkOf(plan)) }),
   });
   writeOutput(output, ending === 'pdf' ? toPdf(html) : html);
   return EXIT.good;

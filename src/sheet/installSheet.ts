@@ -1,5 +1,6 @@
 /** The sheet to work from, as one HTML page: drawing, settings, what was found, parts, order of the work, joints and cards. */
 import { draw, LETTER, toSvg, type Paper } from '../draw/index.ts';
+import { qrCode } from '../link/qrCode.ts';
 import { fixesOf } from '../model/fixes/fixesOf.ts';
 import { lackingIn } from '../model/rules/lacking.ts';
 import type { Solution } from '../model/solution.ts';
@@ -36,6 +37,8 @@ export interface SheetOptions {
   readonly kind?: Kind;
   /** One page: the drawing, the settings and what was found. */
   readonly short?: boolean;
+  /** Address that opens this plan, printed as a code for a camera. */
+  readonly link?: string;
   /** Printed where it is given: the sheet knows no clock. */
   readonly date?: string;
 }
@@ -49,9 +52,10 @@ export function installSheetHtml(solution: Solution, options: SheetOptions = {})
   const place = facts.place === '' ? [] : [element('p', {}, facts.place)];
   const kind = kindOf(solution, options);
   const body: readonly Content[] = short
-    ? shortForm(solution, { paper, units, date, kind }, place)
+    ? shortForm(solution, { paper, units, date, kind, code: codeOf(options) }, place)
     : [
         drawing(solution, paper, units),
+        ...codeOf(options),
         head,
         ...place,
         blanks(date),
@@ -77,12 +81,18 @@ export function installSheetHtml(solution: Solution, options: SheetOptions = {})
   }\n`;
 }
 
-/** On a page of its own, to the scale that it states. */
+/** For whoever opens the well in ten years; none where the address is too long for one. */
+function codeOf({ link }: SheetOptions): readonly Markup[] {
+  const code = link === undefined ? null : qrCode(link, words.code);
+  return code === null ? [] : [element('figure', { class: 'code' }, raw(code), element('figcaption', {}, words.code))];
+}
+
 function kindOf(solution: Solution, { kind }: SheetOptions): Kind {
   const done = orderOfWork(solution, kind);
   return done.kind === 'stop' ? 'new' : done.kind;
 }
 
+/** On a page of its own, to the scale that it states. */
 function drawing(solution: Solution, paper: Paper, { units }: Show): Markup {
   const svg = toSvg(draw(solution, { paper, theme: 'print', caption: true, units }));
   return element('div', { class: 'drawing' }, raw(svg.replace(/^<\?xml[^>]*\?>\s*/, '')));

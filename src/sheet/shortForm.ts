@@ -16,6 +16,8 @@ interface Asked {
   readonly units: Show;
   readonly date: string | undefined;
   readonly kind: Kind;
+  /** For a camera. */
+  readonly code: readonly Markup[];
 }
 
 /** mm that the page's own margins take on either side. */
@@ -27,7 +29,7 @@ const MOST = 7;
 
 /** @param head  where it is; the drawing has the title itself */
 export function shortForm(solution: Solution, asked: Asked, head: readonly Markup[]): readonly Content[] {
-  const { paper, units, date, kind } = asked;
+  const { paper, units, date, kind, code } = asked;
   const { findings, assumed } = solution;
   const sheet: Paper = { width: paper.width - 2 * MARGIN, height: Math.round(paper.height * DRAWN), margin: 0 };
   const svg = toSvg(draw(solution, { paper: sheet, theme: 'print', caption: false, units: units.units }));
@@ -42,6 +44,7 @@ export function shortForm(solution: Solution, asked: Asked, head: readonly Marku
       raw(svg.replace(/^<\?xml[^>]*\?>\s*/, '')),
       blanks(date),
       settingsTable(solution, words, units, kind),
+      ...code,
       findings.length === 0
         ? element('p', {}, heads.none)
         : element(

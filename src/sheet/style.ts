@@ -38,9 +38,11 @@ thead { display: table-header-group; }
 .two { columns: 2; column-gap: 6mm; }
 .phase { font-size: 11pt; margin: 1mm 0 1.5mm; padding: 0.5mm 1.5mm; background: #ddd; }
 .joints { font-size: 8pt; }
+figure.code { float: right; width: 34mm; margin: 0 0 2mm 5mm; text-align: center; font-size: 8pt; }
+.code svg { display: block; width: 34mm; height: 34mm; }
 .short { break-inside: avoid; font-size: 8.5pt; }
 .short h1 { font-size: 13pt; }
-.short svg { display: block; width: 100%; height: auto; }
+.short > svg { display: block; width: 100%; height: auto; }
 .short .blank { margin: 0 0 2mm; grid-template-columns: repeat(4, 1fr); }
 .short .facts { columns: 3; }
 .short table { margin-bottom: 1mm; }

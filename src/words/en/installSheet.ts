@@ -93,6 +93,7 @@ export const installSheet = {
     'Pressure falls with the pump off: a joint, a ring or the check valve leaks.',
   ],
   marks,
+  code: 'This plan, for a phone',
   box: '☐',
   page: (title: string): string => `${title}: install sheet`,
   caution: 'A planning aid and not a licence. The local code, the makers’ instructions and licensed practice decide.',
