@@ -93,7 +93,7 @@ export const wireCarriesCurrent = defineRule({
 });
 
 /** Voltage at the motor that does not turn yet, as a share of the supply; null while its current is unknown. */
-function shareAtStart(solved: Solved, length: Metres): Ratio | null {
+export function shareAtStart(solved: Solved, length: Metres): Ratio | null {
   const { pump, wire } = solved.facts;
   const { phase, power, voltage } = pump;
   const drawn = drawnCurrent(solved);
