@@ -7,16 +7,15 @@ import { partsCommand } from './partsCommand.ts';
 import { print } from './print.ts';
 import { sheetCommand } from './sheetCommand.ts';
 import { stepsCommand } from './stepsCommand.ts';
+import { troubleCommand } from './troubleCommand.ts';
 
 const HELP = `wellcut draw  PLAN.json [-o out.svg|out.png] [options]
 wellcut check PLAN.json [--json] [--choose]
 wellcut parts PLAN.json [--joints | --csv | --json] [--by kind|depth] [--new | --replace]
 wellcut steps PLAN.json [--json] [--replace]
+wellcut trouble PLAN.json [--symptom NAME] [--json]
 wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] [--replace] [--date …] [--link URL]
 wellcut link  PLAN.json [--base URL]
-
-link prints the whole well as an address, without --base as what stands behind its "#". Every command takes such a link in
-place of a file.
 
 "-" is standard input or output. draw writes to standard output without -o.
 
@@ -37,7 +36,14 @@ out nothing. --joints tells every joint from the pump to the tank: both ends, ho
 with it. It exits 1 where the work is not for an owner.
 
 steps tells the order of the work, step by step; sheet puts drawing, settings, findings, parts, steps with boxes, joints
-and cards on one sheet to print, with --link and the address of a page a code for a camera, which opens the plan there. A PDF is made by a Chromium that is there (CHROMIUM_PATH names one).
+and cards on one sheet to print; --link and the address of a page print a code for a camera, which opens the plan there.
+A PDF is made by a Chromium that is there (CHROMIUM_PATH names one).
+
+link prints the whole well as an address; without --base, what stands behind its "#". Every command takes such a link in
+place of a file.
+
+trouble lists what can be the matter with a well in use; with --symptom, for example no-water, it tells what to look at
+first, what each look tells, and what this well's own figures say of each cause.
 
 check exits 0 without a danger, 1 with one. Both exit 2 when the plan or the command cannot be read, 3 for a mistake
 of ours, 4 when what was made cannot be written.
@@ -49,13 +55,14 @@ async function run([command, ...args]: readonly string[]): Promise<number> {
   if (command === 'check') return checkCommand(args);
   if (command === 'parts') return partsCommand(args);
   if (command === 'steps') return stepsCommand(args);
+  if (command === 'trouble') return troubleCommand(args);
   if (command === 'sheet') return sheetCommand(args);
   if (command === 'link') return linkCommand(args);
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
     print(HELP);
     return command === undefined ? EXIT.unreadable : EXIT.good;
   }
-  throw new Unreadable(`there is no command "${command}"; use draw, check, parts, steps or sheet\n\n${HELP}`);
+  throw new Unreadable(`there is no command "${command}"; use draw, check, parts, steps, trouble or sheet\n\n${HELP}`);
 }
 
 function explain(fault: unknown): number {
