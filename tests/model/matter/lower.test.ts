@@ -118,6 +118,8 @@ test('a weak pump reaches its lift before the water leaves it', () => {
   // A psi is 2.31 ft of water: the cut-out is 20 psi over the cut-in.
   expect(fall.by - stops.by).toBeGreaterThan(feet(44));
   expect(fall.by - stops.by).toBeLessThan(feet(48));
+  // Of a rating there are weaker and stronger pumps: the strongest lifts from deeper.
+  expect(stops.most).toBeGreaterThan(stops.by);
 });
 
 test('a dry season that goes as far makes it likely, and one that does not is told beside it', () => {
