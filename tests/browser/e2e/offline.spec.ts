@@ -24,7 +24,7 @@ test('everything works without a network after one visit', async ({ page, contex
   await page.reload();
   await page.getByRole('main').getByRole('button', { name: 'Tamarack Ridge cabin' }).click();
   await expect(chip(page, 'Pump intake')).toBeAttached();
-  for (const name of ['Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Findings']) {
+  for (const name of ['Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Trouble', 'Findings']) {
     await page.getByRole('tab', { name }).click();
     await expect(page.getByRole('tabpanel')).not.toBeEmpty();
   }

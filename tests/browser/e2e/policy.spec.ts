@@ -63,7 +63,7 @@ test('and the browser holds to it', async ({ page }) => {
 test('every part of the page works under it, and no request leaves', async ({ page }) => {
   const seen = await watched(page);
   await openSample(page);
-  for (const name of ['Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Findings']) {
+  for (const name of ['Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Trouble', 'Findings']) {
     await page.getByRole('tab', { name }).click();
     await expect(page.getByRole('tabpanel')).not.toBeEmpty();
   }

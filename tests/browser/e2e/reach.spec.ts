@@ -69,7 +69,7 @@ test.describe('for a finger', { tag: '@phone' }, () => {
 
   test('everything on the desk can be hit, tables and opened lists included', async ({ page }) => {
     await openFaulty(page);
-    for (const tab of ['Findings', 'Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build']) {
+    for (const tab of ['Findings', 'Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Trouble']) {
       await page.getByRole('tab', { name: tab }).click();
       await page.waitForLoadState('networkidle');
       for (const closed of await page.locator('aside details:not([open]) > summary').all())
@@ -143,7 +143,7 @@ for (const [width, height] of [
 ] as const) {
   test.describe(`${width} px wide`, () => {
     test.use({ viewport: { width, height } });
-    for (const tab of ['Findings', 'Pump', 'The record', 'Depths', 'Parts', 'Build']) {
+    for (const tab of ['Findings', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Trouble']) {
       test(`whoever goes by Tab through the desk sees where they are: ${tab}`, async ({ page }) => {
         test.slow();
         await openFaulty(page);

@@ -104,7 +104,7 @@ test('long names without a gap break nothing', { tag: '@both' }, async ({ page }
     },
   });
   expect(await collisions(page)).toEqual([]);
-  for (const tab of ['Findings', 'Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build']) {
+  for (const tab of ['Findings', 'Figures', 'Pump', 'The record', 'Depths', 'Parts', 'Build', 'Trouble']) {
     await page.getByRole('tab', { name: tab }).click();
     expect(await cut(page), tab).toEqual([]);
   }
