@@ -23,7 +23,8 @@ const waterLow: Judge = (asked) => {
     at: ['intake'],
     says,
     shown,
-    likelyBy: [broken('PR-02')],
+    // Where it is the pump that draws the water down, that is told of the pump.
+    likelyBy: [broken('PR-02', 'wellDry', 'aboveWater', 'barelyCovered')],
     decidedBy: ['water.staticLevel', ...(facts.water.staticLowest === null ? ['water.staticLowest'] : [])],
     rests: LOWER_RESTS,
   };

@@ -186,6 +186,8 @@ describe('what the plan itself makes likely comes first, and says so', () => {
     expect(own(found, 'drawnDown')!.time).toBe(solve(plan).values.timeToBreakSuction);
     expect(own(found, 'drawnDown')!.time).toBeGreaterThan(60);
     expect(order(causes(solve(plan), 'air'))[0]).toBe('outpumped');
+    // It is the pump that draws the water down: the water itself has not fallen.
+    expect(cause(plan, 'air', 'waterLow').likelihood).toBe('open');
   });
   test('but the breaker is looked at first, whatever else is likely', () => {
     const plan = rockWell({ water: { staticLevel: '150 ft' } });
