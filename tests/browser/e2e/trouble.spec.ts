@@ -37,6 +37,7 @@ test(
     // Round the end: the last tab is this one.
     await page.keyboard.press('ArrowLeft');
     await expect(page.getByRole('tab', { name: 'Trouble' })).toBeFocused();
+    await expect(panel(page).getByRole('button', { name: 'No water at all' })).toBeVisible();
     await page.keyboard.press('Tab');
     await expect(panel(page).getByRole('button', { name: 'No water at all' })).toBeFocused();
     await page.keyboard.press('Tab');
