@@ -8,6 +8,7 @@ import { standing } from '../fixes/standing.ts';
 import { coarse, gridOf } from '../headroom/grid.ts';
 import { heldStill, movablesOf } from '../headroom/movable.ts';
 import { WARNING } from '../headroom/newlyWrong.ts';
+import { hasCutOff } from '../rules/cutOff.ts';
 import { createSolver } from '../solve.ts';
 import type { Metres } from '../si.ts';
 import type { Solution } from '../solution.ts';
@@ -31,7 +32,8 @@ export type End = 'least' | 'most';
 export function isShown(shows: Shows, solution: Solution, end: End): boolean {
   const { facts, values, curves, levels } = solution;
   if (levels.static === null) return false;
-  if (isOut(solution)) return true;
+  // Protection against running dry stops the pump there: it neither runs on nor brings air.
+  if (isOut(solution)) return !(isStopped(shows) && hasCutOff(solution));
   switch (shows) {
     case 'nothing': {
       const from = levelAtNoFlow(facts, { end, tank: 'cutIn' });
@@ -44,11 +46,16 @@ export function isShown(shows: Shows, solution: Solution, end: End): boolean {
       return reach !== null && reach < facts.house.cutOut;
     }
     case 'air':
+      if (hasCutOff(solution)) return false;
       return (
         curves.atCutInMost?.outpumped === true ||
         (levels.pumping !== null && levels.pumping >= lowestLevel(facts).depth - HAIR)
       );
   }
+}
+
+function isStopped(shows: Shows): boolean {
+  return shows === 'noStop' || shows === 'air';
 }
 
 /** The water at rest stands no higher than the intake, or a probe over it that then never lets the pump start. */

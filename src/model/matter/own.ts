@@ -34,6 +34,8 @@ export interface OwnNumbers {
     readonly level: Metres;
     readonly by: 'intake' | 'cutOff';
   };
+  /** Its dry-run protection should stop the pump there. */
+  readonly guardStops: object;
   /** At the most that the pump draws, so much water is left over its intake. */
   readonly staysOver: { readonly level: Metres; readonly over: Metres };
   readonly lower: {
@@ -98,7 +100,7 @@ export interface OwnNumbers {
   readonly onBottom: object;
   readonly casingFoot: { readonly bottom: Metres };
   readonly casingStands: { readonly height: Metres };
-  readonly dose: { readonly water: CubicMetres; readonly product: CubicMetres };
+  readonly dose: { readonly water: CubicMetres; readonly product: CubicMetres; readonly strength: Ratio };
   readonly acid: { readonly acidity: number };
   /** Frost against the top of the outlet, or of the line under a seal. */
   readonly frostAt: { readonly depth: Metres; readonly frost: Metres };

@@ -3,22 +3,24 @@ import { lowestLevel } from '../figures/lowestLevel.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
 import { currentToCarry, drawnCurrent, shareAtStart } from '../rules/electrical.ts';
 import { ampacity, requiredAmpacity } from '../formulas/wire.ts';
+import type { Solution } from '../solution.ts';
 import { wireToMotor } from '../string/wireLengths.ts';
 import { whenSaid } from './evidence.ts';
 import { broken, type CauseId, type Judge } from './cause.ts';
 import { drawnTo } from './drawnTo.ts';
-import { own } from './own.ts';
+import { own, type Own } from './own.ts';
 
 const MOTOR = ['pump.current', 'pump.phase', 'pump.voltage', 'pump.frequency'] as const;
 const WIRE = ['wire.size', 'wire.run', 'pump.setting'] as const;
 
+function supplyOf(solution: Solution): readonly Own[] {
+  const { voltage, phase } = solution.facts.pump;
+  return whenSaid(solution, ['pump.voltage'], own('supply', { voltage, phase }));
+}
+
 const power: Judge = ({ solution }) => ({
   at: ['disconnect'],
-  says: whenSaid(
-    solution,
-    ['pump.voltage'],
-    own('supply', { voltage: solution.facts.pump.voltage, phase: solution.facts.pump.phase }),
-  ),
+  says: supplyOf(solution),
   decidedBy: ['pump.voltage'],
 });
 
@@ -121,8 +123,9 @@ const wireHot: Judge = ({ solution }) => {
   };
 };
 
-const supplyFit: Judge = () => ({
+const supplyFit: Judge = ({ solution }) => ({
   at: ['motor'],
+  says: supplyOf(solution),
   likelyBy: [broken('PR-59')],
   unlikelyBy: ['PR-59'],
   decidedBy: ['pump.voltage', 'pump.wires', 'pump.power'],

@@ -62,7 +62,8 @@ function causeOf(id: CauseId, looked: Looked, solution: Solution): Cause | null 
   if (kind === undefined) return null;
   const found = foundOf(solution, likelyBy);
   const assumed = assumedPaths(solution);
-  const rested = rests.filter((path) => assumed.has(path));
+  // Where nothing is told nothing rests on anything.
+  const rested = says.length + found.length === 0 ? [] : rests.filter((path) => assumed.has(path));
   const likely = looked.shown === true || found.length > 0;
   const holds = likely ? [] : holdsBySaid(solution, unlikelyBy);
   // Of several rules that speak against it each has to; one that was not judged speaks for nothing.

@@ -1,5 +1,6 @@
 /** The water in the well: how far it falls, what comes with it, and where it comes in. */
 import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
+import { hasCutOff } from '../rules/cutOff.ts';
 import { exceeds } from '../rules/grace.ts';
 import { screenTop } from '../rules/pumpDepth.ts';
 import { drawnTo } from './drawnTo.ts';
@@ -30,8 +31,11 @@ const waterLow: Judge = (asked) => {
   };
 };
 
+/** What comes of a pump that is not stopped before it runs dry. */
+const PAST_THE_GUARD: ReadonlySet<SymptomId> = new Set(['air', 'milky', 'never-stops']);
+
 /** The pump takes more than flows in: it draws the water down to its intake while it runs, and the water comes back. */
-const outpumped: Judge = ({ solution }) => {
+const outpumped: Judge = ({ solution, symptom }) => {
   const { facts, values, curves, lowest } = solution;
   const rests = [
     'pump.setting',
@@ -48,6 +52,7 @@ const outpumped: Judge = ({ solution }) => {
   const likelyBy = [broken('PR-07'), broken('PR-55'), broken('PR-02', 'runsDry', 'mayRunDry')];
   if (most?.outpumped === true) {
     const end = lowestLevel(facts);
+    const stopsThere = PAST_THE_GUARD.has(symptom) && hasCutOff(solution);
     return {
       at: ['intake'],
       says: [
@@ -56,8 +61,9 @@ const outpumped: Judge = ({ solution }) => {
           level: drawnTo(solution),
           by: end.by === 'intake' ? 'intake' : 'cutOff',
         }),
+        ...(stopsThere ? [own('guardStops', {})] : []),
       ],
-      shown: true,
+      shown: !stopsThere,
       likelyBy,
       decidedBy,
       rests,
@@ -157,11 +163,12 @@ const corrosion: Judge = ({ solution: { facts } }) => {
   };
 };
 
-const bacteria: Judge = ({ solution: { values } }) => {
+const bacteria: Judge = ({ solution: { facts, values } }) => {
   const { wellVolume: water, chlorineDose: product } = values;
+  const { strength } = facts.disinfection;
   return {
     at: ['pump'],
-    says: water === null || product === null ? [] : [own('dose', { water, product })],
+    says: water === null || product === null ? [] : [own('dose', { water, product, strength })],
     decidedBy: ['water.staticLevel', 'well.intake.diameter'],
     rests: ['disinfection.strength', 'disinfection.target', 'well.casing.schedule'],
   };

@@ -41,7 +41,8 @@ function does(shows: Shows, solution: Solution, strong = false): boolean {
   const { facts, values, levels, curves, verdicts, findings } = solution;
   const probe = facts.pump.lowLevelCutOff;
   const intake = Math.min(facts.pump.setting, facts.well.bottom, typeof probe === 'number' ? probe : Infinity) - 1e-6;
-  if (levels.static! >= intake) return true;
+  const guarded = probe === true || (typeof probe === 'number' && probe < facts.pump.setting);
+  if (levels.static! >= intake) return !(guarded && (shows === 'noStop' || shows === 'air'));
   const reach = strong ? values.shutOffPressureAtTank : values.shutOffPressureAtTankLeast;
   switch (shows) {
     case 'nothing':
@@ -49,7 +50,9 @@ function does(shows: Shows, solution: Solution, strong = false): boolean {
     case 'noStop':
       return reach !== null && reach < facts.house.cutOut;
     case 'air':
-      return curves.atCutInMost?.outpumped === true || (levels.pumping !== null && levels.pumping >= intake);
+      return (
+        !guarded && (curves.atCutInMost?.outpumped === true || (levels.pumping !== null && levels.pumping >= intake))
+      );
     case 'little': {
       const told = findings.find(
         ({ rule, together }) => rule === 'PR-54' || together.some((each) => each.rule === 'PR-54'),
@@ -144,4 +147,13 @@ test('where nobody knows the water’s level, it is asked for and no fall is tol
   )!;
   expect(low.says).toEqual([]);
   expect(low.deciding).toContain('water.staticLevel');
+});
+
+test('protection against running dry stops the pump before it runs on or brings air', () => {
+  const guarded = rockWell({ pump: { ...rockWell().pump, lowLevelCutOff: '135 ft' } });
+  expect(told(solve(guarded), 'never-stops')).toBeNull();
+  expect(told(solve(guarded), 'air')).toBeNull();
+  expect(told(solve(guarded), 'no-water')).toMatchObject({ dryAt: 'cutOff', by: feet(95) });
+  const bare = rockWell();
+  expect(told(solve(bare), 'never-stops')).toMatchObject({ dryAt: 'intake' });
 });

@@ -138,7 +138,8 @@ describe('figures are those of the solution', () => {
     for (const each of of('leaks')) expect(each.water).toBe(values.tankDrawdown);
     for (const each of of('runningDrop')) expect(each.share).toBe(values.voltageDropRunning);
     for (const each of of('drawnDown')) expect(each.time).toBe(values.timeToBreakSuction);
-    for (const each of of('dose')) expect(each).toEqual({ water: values.wellVolume, product: values.chlorineDose });
+    for (const each of of('dose'))
+      expect(each).toMatchObject({ water: values.wellVolume, product: values.chlorineDose });
     for (const each of of('offBottom')) expect(each.clearance).toBe(values.clearanceToBottom);
     for (const each of of('switchPoints'))
       expect(each).toEqual({ cutIn: facts.house.cutIn, cutOut: facts.house.cutOut });
@@ -188,6 +189,16 @@ describe('what the plan itself makes likely comes first, and says so', () => {
     expect(order(causes(solve(plan), 'air'))[0]).toBe('outpumped');
     // It is the pump that draws the water down: the water itself has not fallen.
     expect(cause(plan, 'air', 'waterLow').likelihood).toBe('open');
+  });
+  test('but where protection stops the pump, air and a pump that runs on do not come of it', () => {
+    const slate = planOf(sample('slate-hollow'));
+    for (const symptom of ['air', 'never-stops'] as const) {
+      const found = cause(slate, symptom, 'outpumped');
+      expect(found.likelihood).toBe('open');
+      expect(found.says.map(({ id }) => id)).toEqual(['drawnDown', 'guardStops']);
+    }
+    expect(cause(slate, 'no-water', 'dryRunStop').likelihood).toBe('likely');
+    expect(cause(slate, 'short-cycles', 'outpumped').likelihood).toBe('likely');
   });
   test('but the breaker is looked at first, whatever else is likely', () => {
     const plan = rockWell({ water: { staticLevel: '150 ft' } });

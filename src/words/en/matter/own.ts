@@ -56,6 +56,7 @@ export const own: { readonly [Id in OwnId]: Saying<Id> } = {
       ? `Solved: the pump draws the water down to its intake at ${show.depth(at)}${within(time, show)}.`
       : `Solved: the pump draws the water down to its probe at ${show.depth(at)}${within(time, show)}.`,
   ],
+  guardStops: () => ['Dry-run protection should stop it there: see if that still works.'],
   staysOver: ({ level: at, over }, show) => [
     `At the most that this pump draws, the water falls to ${level(at, show)}.`,
     `That leaves ${gap(over, show)} over the intake.`,
@@ -149,8 +150,8 @@ export const own: { readonly [Id in OwnId]: Saying<Id> } = {
       ? `By the plan the casing stands ${gap(height, show)} over the ground.`
       : 'By the plan the casing ends under the ground.',
   ],
-  dose: ({ water, product }, show) => [
-    `The well holds ${show.volume(water)}; to disinfect it takes ${show.volume(product)} of the plan’s product.`,
+  dose: ({ water, product, strength }, show) => [
+    `The well holds ${show.volume(water)}: to disinfect it takes ${show.volume(product)} of chlorine of ${show.percent(strength)}.`,
   ],
   acid: ({ acidity }) => [`The plan has a pH of ${acidity}; under 7 the water is acid.`],
   frostAt: ({ depth, frost }, show) => [
