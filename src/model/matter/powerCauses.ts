@@ -7,7 +7,6 @@ import type { Solution } from '../solution.ts';
 import { wireToMotor } from '../string/wireLengths.ts';
 import { whenSaid } from './evidence.ts';
 import { broken, type CauseId, type Judge } from './cause.ts';
-import { drawnTo } from './drawnTo.ts';
 import { own, type Own } from './own.ts';
 
 const MOTOR = ['pump.current', 'pump.phase', 'pump.voltage', 'pump.frequency'] as const;
@@ -55,6 +54,7 @@ const dryRunStop: Judge = ({ solution }) => {
   if (lowLevelCutOff === false) return { at, says: [own('noGuard', {})], ruledOut: true };
   const time = hasCutOff(solution) ? values.timeToBreakSuction : null;
   const rest = levels.static;
+  const end = lowestLevel(facts);
   return {
     at,
     says: [
@@ -69,8 +69,8 @@ const dryRunStop: Judge = ({ solution }) => {
         : [
             own('drawnDown', {
               time,
-              level: drawnTo(solution),
-              by: lowestLevel(facts).by === 'intake' ? 'intake' : 'cutOff',
+              level: end.depth,
+              by: end.by === 'intake' ? 'intake' : 'cutOff',
             }),
           ]),
     ],

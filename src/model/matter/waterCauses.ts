@@ -3,7 +3,6 @@ import { lowestLevel, neverDraws } from '../figures/lowestLevel.ts';
 import { hasCutOff } from '../rules/cutOff.ts';
 import { exceeds } from '../rules/grace.ts';
 import { screenTop } from '../rules/pumpDepth.ts';
-import { drawnTo } from './drawnTo.ts';
 import { whenSaid } from './evidence.ts';
 import { broken, type CauseId, type Judge } from './cause.ts';
 import { LOWER_RESTS, lowerWater } from './lower.ts';
@@ -58,7 +57,7 @@ const outpumped: Judge = ({ solution, symptom }) => {
       says: [
         own('drawnDown', {
           time: values.timeToBreakSuction,
-          level: drawnTo(solution),
+          level: end.depth,
           by: end.by === 'intake' ? 'intake' : 'cutOff',
         }),
         ...(stopsThere ? [own('guardStops', {})] : []),
