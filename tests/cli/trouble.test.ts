@@ -49,7 +49,7 @@ describe('with one', () => {
   test('each cause says where, what the well says, what to look at, what it tells and what then', () => {
     const { text, status } = trouble(sample('tamarack-ridge'), '--symptom', 'no-water');
     expect(status).toBe(0);
-    expect(text).toContain('\n1. The breaker is off\n  May be. Where: Disconnect.\n  ! Open no cover');
+    expect(text).toContain('\n1. The breaker has gone off\n  May be. Where: Disconnect.\n  ! Open no cover');
     for (const head of ['First', '  In this well', '  Look', '  What it tells', '  Then'])
       expect(text).toContain(`${head}:\n`);
     expect(text).toMatch(/\n {4}Solved: with the water \d+ ft lower, /);

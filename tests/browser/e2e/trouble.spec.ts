@@ -130,7 +130,7 @@ test('copied, it is the text of the command line with what was ticked', { tag: '
   await openSample(page);
   await openTrouble(page);
   await choose(page, 'No water at all');
-  await cause(page, 'The breaker is off').click();
+  await cause(page, 'The breaker has gone off').click();
   await panel(page).getByRole('radio', { name: 'Fine' }).check();
   await panel(page).getByRole('button', { name: 'Copy as text' }).click();
   await expect(page.locator('[role="status"][aria-live="polite"]')).toContainText('The list is copied');

@@ -24,7 +24,7 @@ export const power: CausesOf<
   | 'otherLoad'
 > = {
   power: {
-    title: 'The breaker is off',
+    title: 'The breaker has gone off',
     look: [
       'Look at the pump’s breaker, and at the switch near the tank: both have to be on.',
       'A breaker that went off by itself stands in the middle: push it off, then on, once.',

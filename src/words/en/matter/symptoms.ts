@@ -82,6 +82,7 @@ export const symptoms: Readonly<Record<SymptomId, SymptomWords>> = {
     first: [
       'Switch the pump’s breaker off now, and leave it off.',
       'If it smokes or burns, leave the house and call the fire service.',
+      'If the panel itself is hot, wet or buzzing, do not touch it: call the power company.',
       'Touch nothing that is hot or brown, and open nothing.',
     ],
   },

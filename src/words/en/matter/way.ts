@@ -20,7 +20,7 @@ export const way: CausesOf<
     title: 'The pitless adapter leaks',
     look: [
       'The pitless adapter is the elbow in the casing wall where the water leaves the well.',
-      'With the pump running, put an ear to the casing: is there a hiss or a splash?',
+      'With the pump running, listen close to the casing, without touching it: is there a hiss?',
       'Look at the ground beside the well for a wet or sunken spot.',
     ],
     tells: [
@@ -41,7 +41,7 @@ export const way: CausesOf<
   brokenPipe: {
     title: 'The pipe in the well has a hole',
     look: [
-      'With the pump running, put an ear to the casing: is there a splash far down?',
+      'With the pump running, listen close to the casing, without touching it: is there a splash?',
       'Shut the valve to the house, let it fill, switch off, and watch the gauge.',
       'A contractor reads amps while it runs, and the pressure that it makes.',
     ],
@@ -65,10 +65,11 @@ export const way: CausesOf<
     look: [
       'A check valve lets water up and never back down. It sits at the pump.',
       'Shut the valve to the house, let the tank fill, switch off, and watch the gauge.',
-      'Right after it stops, put an ear to the casing: does water run back?',
+      'Right after it stops, listen close to the casing, without touching it.',
     ],
     tells: [
       'The gauge falls with the house shut: the water goes back down, or out of the line.',
+      'Water heard running down after each stop has passed the valve.',
       'A blow or air at each start: the pipe has drained, and fills with a rush.',
     ],
     then: ['The string is pulled, and a new valve is put in at the pump.'],
@@ -111,7 +112,7 @@ export const way: CausesOf<
     title: 'The string knocks on the wall',
     look: [
       'At each start the pump twists its pipe; a torque arrestor takes that up.',
-      'Put an ear to the casing as the pump starts: does it knock once?',
+      'Listen close to the casing as the pump starts, without touching it: does it knock once?',
     ],
     tells: ['A knock at the casing at each start, and none in the house, points to this.'],
     then: ['At the next pull an arrestor is fitted, and the cable is looked at for rubbed spots.'],
