@@ -11,7 +11,7 @@ async function copiedLink(page: Page): Promise<string> {
   const opener = page.getByRole('button', { name: /^Save picture/ });
   await opener.click();
   await page.getByRole('button', { name: /^Link / }).click();
-  await expect(page.getByRole('status')).toContainText('The link is copied');
+  await expect(page.getByRole('status').last()).toContainText('The link is copied');
   return page.evaluate(() => navigator.clipboard.readText());
 }
 
@@ -26,7 +26,7 @@ test('a copied link opens the same well elsewhere, unsaved until it is changed',
   await page.goto(address);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tamarack Ridge cabin');
   await expect.poll(() => heard(page, 'Pump intake')).toBe(before);
-  await expect(page.getByRole('status')).toContainText('came in a link');
+  await expect(page.getByRole('status').last()).toContainText('came in a link');
   expect(new URL(page.url()).hash).toBe('');
   expect((await keptHere(page)).length).toBe(kept);
   await page.reload();
