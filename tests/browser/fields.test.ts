@@ -42,8 +42,8 @@ describe('the record', () => {
     ]);
     const left = fields
       .map(({ path }) => path)
-      .filter((path) => !asked.has(path) && !path.startsWith('house.branches') && !path.startsWith('ownPumps'));
-    // Own pumps are pasted where a pump is chosen. The screen's short form is asked for as a list; format and units are no questions.
+      .filter((path) => !asked.has(path) && !/^(?:house\.branches|ownPumps|asBuilt)/.test(path));
+    // Own pumps are pasted where a pump is chosen, and what was put in is written down where it is built. The screen's short form is asked for as a list; format and units are no questions.
     expect(left).toEqual(['format', 'units', 'well.intake.top', 'well.intake.bottom']);
   });
 

@@ -91,8 +91,10 @@ export function compared(solved: Solved): readonly Compared[] {
     if (measured === undefined) return [];
     const expected = expectedOf(reading, solved, readings);
     const verdict = expected === null ? 'nothing expected' : verdictOf(reading, measured, expected);
-    const causes =
-      verdict === 'low' || verdict === 'high' ? CAUSES[reading]({ solved, readings, measured, verdict }) : [];
+    const differs = verdict === 'low' || verdict === 'high';
+    const causes = differs
+      ? CAUSES[reading]({ solved, readings, measured, verdict })
+      : nearIntake(reading, measured, solved);
     return [{ reading, kind: READINGS[reading], measured, expected, verdict, causes }];
   });
 }
@@ -236,6 +238,13 @@ const CAUSES: Readonly<Record<Reading, (asked: Asked) => readonly Cause[]>> = {
     return [...(wrong ? [{ id: 'setAir', to: house.precharge } as const] : []), { id: 'smallTank' }];
   },
 };
+
+/** Water at the intake is told whatever was expected. */
+function nearIntake(reading: Reading, measured: number, { facts }: Solved): readonly Cause[] {
+  if (READINGS[reading] !== 'length') return [];
+  const over = facts.pump.setting - measured;
+  return over < ROOM ? [{ id: 'nearIntake', over }] : [];
+}
 
 /** The water at which this pump gives so little, from the weaker to the stronger end of its band. */
 function lowWater(solved: Solved, { pumpingLevel }: Readings, flow: CubicMetresPerSecond): readonly Cause[] {

@@ -176,6 +176,12 @@ describe('the first start', () => {
     if (gives?.id !== 'givesLess') throw new Error('nothing is told of the well');
     expect(gives.now).toBeCloseTo(gpm(10) / feet(112), 9);
   });
+  test('water at the intake is told where nobody knew what to expect', () => {
+    const blown = planOf(sample('slate-hollow'));
+    const intake = solve(blown).facts.pump.setting;
+    const [level] = readings({ pumpingLevel: `${toFeet(intake) + 3} ft` }, blown);
+    expect(level?.causes.map(({ id }) => id)).toContain('nearIntake');
+  });
   test('where the water stood lower before the start, it is expected lower after it', () => {
     const planned = solve(WELL).values.pumpingWaterLevel!;
     const { expected } = reading(readings({ staticLevel: '72 ft', pumpingLevel: '106 ft' }), 'pumpingLevel');

@@ -52,5 +52,6 @@ test('the groups stand in the record’s order', () => {
     'wire',
     'rope',
     'disinfection',
+    'asBuilt',
   ]);
 });
