@@ -96,16 +96,16 @@ export const pulling: StepsOf<'houseShut' | 'openTop' | 'unseat' | 'pull' | 'sou
     title: 'Pull the old string',
     does: threaded
       ? [
-          'The string is the pump with its pipe and cable: lift it by the pipe, never by cable or rope.',
-          'Lift one length, close the pipe clamp under the next coupling, then unscrew the length above.',
-          'Hold the pipe below with a second wrench, so that nothing under it turns.',
+          'The loads told are the new string’s: old steel pipe weighs several times that, and wants a rig.',
+          'Lift one length by the pipe, never by cable or rope; close the clamp under the next coupling.',
+          'Unscrew the length above, and hold the pipe below with a second wrench.',
           'Cut the ties as they come; one person leads the cable away.',
           'Measure and write down each length as it comes out.',
           'Lay the pump down by its outlet, never by its shell.',
         ]
       : [
-          'The string is the pump with its pipe and cable: lift it by the pipe, never by cable or rope.',
-          'Lift straight up over a padded edge, and walk the pipe away in a wide bend.',
+          'The loads told are the new string’s: old steel pipe weighs several times that, and wants a rig.',
+          'Lift it by the pipe, never by cable or rope, and walk it away in a wide bend.',
           'Close the pipe clamp before any grip is released.',
           'Cut the ties as they come; one person leads the cable away.',
           'Mark and write down how much pipe comes out.',
