@@ -79,7 +79,7 @@ test('a screen reader hears how far a level may go, and what the bar beside the 
 test('for a metric reader all of it is metric', { tag: '@both' }, async ({ page }) => {
   await expect(list(page).getByRole('term').first()).toBeVisible();
   const metric = page.getByRole('button', { name: /^metres, litres a minute/ });
-  if (!(await metric.isVisible())) await page.getByRole('button', { name: /^Wells/ }).click();
+  if (!(await metric.isVisible())) await page.getByRole('button', { name: /^Look:/ }).click();
   await metric.click();
   await expect(
     list(page)
