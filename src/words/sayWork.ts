@@ -40,7 +40,9 @@ function sayHook(id: Step['id'], load: OnTheHook, { hook }: WorkWords, show: Sho
   const { from, to, gear } = load;
   const holder = hook.holders[load.holder](load, show);
   if (from === null || to === null || gear === null)
-    return load.holder === 'unknown' ? [holder] : [hook.holders.unknown(load, show), holder];
+    return load.holder === 'unknown' || load.holder === 'oldUnknown'
+      ? [holder]
+      : [hook.holders.unknown(load, show), holder];
   if (id === 'unseat' || id === 'pull') return [hook.pulling(to, show), holder];
   return [
     hook.change(from, to, show),

@@ -137,7 +137,11 @@ describe('what hangs on the hook', () => {
     );
   });
   test('pulling counts a full pipe and half as much again', () => {
-    expect(one(tamarack, 'pull', 'replace').onTheHook[0]).toMatch(/^Count on up to 253 lb on the hook/);
+    const pulled = (status: object) =>
+      one(planOf({ ...sample('tamarack-ridge'), status }), 'pull', 'replace').onTheHook[0];
+    expect(pulled({ dropPipe: 'installed' })).toMatch(/^Count on up to 253 lb on the hook/);
+    // The plan's own string says nothing of one that nobody described.
+    expect(pulled({})).toMatch(/^Nobody said what hangs there/);
   });
   test('threaded pipe takes a hoist', () => {
     expect(one(planOf(sample('palo-amargo')), 'sections', 'new', 'metric').onTheHook.at(-1)).toBe(

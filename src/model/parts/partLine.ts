@@ -30,6 +30,7 @@ export type SupplyKind =
   | 'clampMeter'
   | 'junctionBox'
   | 'boxForMotor'
+  | 'starter'
   | 'holeSaw'
   | 'hoist'
   | 'pipeHolders'
@@ -101,10 +102,14 @@ export interface LineNumbers {
   readonly insertFitting: { readonly byInside: boolean };
   readonly hoist: {
     readonly rated: Newtons | null;
+    /** An old string comes out first, and nobody said what it is: the rating is not for that. */
+    readonly oldNotTold: boolean;
     /** Of the hook over the ground, so that a length of rigid pipe with the pump hangs clear; null for a coil. */
     readonly height: Metres | null;
   };
   readonly boxForMotor: { readonly power: Watts | null };
+  /** Of three phases: a pressure switch works its coil and no more. */
+  readonly starter: { readonly power: Watts | null; readonly voltage: Volts; readonly old: boolean };
   readonly cap: { readonly outside: Metres; readonly known: boolean };
   readonly seal: { readonly inside: Metres; readonly known: boolean };
   readonly bond: { readonly outside: Metres };

@@ -4,6 +4,7 @@ import type { Solved } from '../solution.ts';
 import type { StringGraph } from '../string/graph/piece.ts';
 import { isBarbed, isBuriedOnBarbs, PIPE_MATERIALS } from '../tables/pipeMaterials.ts';
 import { gearRating } from '../figures/gearRating.ts';
+import { oldString } from '../work/hook.ts';
 import type { Kind } from '../work/step.ts';
 import { RIGID_SECTION } from '../string/lengths.ts';
 import { pumpHeight } from '../string/pumpDepths.ts';
@@ -17,7 +18,7 @@ export interface Asked {
 }
 
 interface Supply<Kind extends SupplyKind> {
-  readonly group: Extract<Group, 'usedUp' | 'spares' | 'tools'>;
+  readonly group: Extract<Group, 'wires' | 'usedUp' | 'spares' | 'tools'>;
   /** Null: this plan does without. */
   readonly of: (asked: Asked) => { readonly count: number; readonly numbers: NumbersOf<Kind> } | null;
 }
@@ -70,6 +71,13 @@ export const SUPPLIES: { readonly [Kind in SupplyKind]: Supply<Kind> } = {
         ? { count: 1, numbers: { power: facts.pump.power } }
         : null,
   },
+  starter: {
+    group: 'wires',
+    of: ({ solved: { facts }, work }) =>
+      facts.pump.phase === 3 && facts.house.control === 'switch'
+        ? { count: 1, numbers: { power: facts.pump.power, voltage: facts.pump.voltage, old: work === 'replace' } }
+        : null,
+  },
   ropeHook: {
     group: USED_UP,
     of: when(({ solved: { facts } }) => facts.top.kind === 'pitless' && facts.rope?.tied === 'casing hook'),
@@ -105,7 +113,11 @@ export const SUPPLIES: { readonly [Kind in SupplyKind]: Supply<Kind> } = {
     group: TOOLS,
     of: ({ solved, work }) => ({
       count: 1,
-      numbers: { rated: gearRating(solved, work), height: hookHeight(solved.facts) },
+      numbers: {
+        rated: gearRating(solved, work),
+        oldNotTold: work === 'replace' && oldString(solved.facts) === 'not told',
+        height: hookHeight(solved.facts),
+      },
     }),
   },
   pipeWheel: { group: TOOLS, of: when(barbs) },

@@ -45,7 +45,7 @@ export function pullingSteps(job: Job): readonly Draft[] {
   const { solved } = job;
   const { facts, values } = solved;
   const { kind } = facts.top;
-  const hook = pullingHook(solved);
+  const { old, ...hook } = pullingHook(solved);
   return [
     step(
       'houseShut',
@@ -66,7 +66,7 @@ export function pullingSteps(job: Job): readonly Draft[] {
       { kind, liftPipe: values.liftPipeLength, hook },
       { about: [kind === 'pitless' ? 'pitlessAdapter' : 'seal'], view: 'top', cautions: ['lifting', 'overhead'] },
     ),
-    step('pull', { hook }, { about: ['dropPipe'], cautions: ['lifting', 'overhead', 'stuck'] }),
+    step('pull', { hook, old }, { about: ['dropPipe'], cautions: ['lifting', 'overhead', 'stuck'] }),
     step(
       'sound',
       { depth: facts.well.bottom, motorBottom: motorBottomDepth(facts.pump), casingHeight: facts.well.casingHeight },

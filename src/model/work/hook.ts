@@ -1,4 +1,5 @@
 /** What hangs on the hook while the string goes down: the formula of the hanging load for what is below the casing's top. */
+import type { Facts } from '../facts.ts';
 import { FOR_STICKING } from '../figures/gearRating.ts';
 import { hangingString, hangLoads } from '../figures/hanging.ts';
 import { LIFT_TWO_PEOPLE } from '../formulas/lifting.ts';
@@ -6,7 +7,7 @@ import { STANDARD_GRAVITY } from '../formulas/water.ts';
 import type { Metres, Newtons } from '../si.ts';
 import type { Solved } from '../solution.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
-import type { OnTheHook } from './step.ts';
+import type { OldString, OnTheHook } from './step.ts';
 import { whoHolds } from './whoHolds.ts';
 
 /**
@@ -23,10 +24,23 @@ export function hookAt({ facts, levels }: Pick<Solved, 'facts' | 'levels'>, disc
   return loads.lowering ?? loads.dry;
 }
 
-/** What pulling may take. */
-export function pullingHook(solved: Pick<Solved, 'facts' | 'values'>): OnTheHook {
+/**
+ * What pulling may take. A plan whose pipe nobody told as standing there is that of the new string, and says nothing of the
+ * old one: steel pipe weighs several times what PE does.
+ */
+export function pullingHook(solved: Pick<Solved, 'facts' | 'values'>): OnTheHook & { readonly old: OldString } {
   const { hangLoadDry } = solved.values;
-  return onTheHook(solved, hangLoadDry === null ? null : hangLoadDry * FOR_STICKING);
+  const old = oldString(solved.facts);
+  const known = old !== 'not told' && hangLoadDry !== null;
+  const hook = onTheHook(solved, known ? hangLoadDry * FOR_STICKING : null);
+  return { ...hook, ...(old === 'not told' ? { holder: 'oldUnknown', threaded: false } : {}), old };
+}
+
+/** What the plan tells of the string that is pulled. */
+export function oldString({ status, dropPipe }: Facts): OldString {
+  const said = status['dropPipe.material'] ?? status['dropPipe'];
+  if (said === undefined || said === 'to choose') return 'not told';
+  return isBarbed(dropPipe) ? 'bends' : 'threaded';
 }
 
 /**

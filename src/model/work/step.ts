@@ -4,7 +4,10 @@ import type { CubicMetres, Metres, Newtons, Pascals, Ratio, Volts, Watts } from 
 import type { WireSize } from '../tables/wireSizes.ts';
 
 /** Who or what holds a load; `unknown` while nobody knows what the pump weighs. */
-export type Holder = 'unknown' | 'twoPeople' | 'wheel' | 'hoist' | 'machine' | 'threaded';
+export type Holder = 'unknown' | 'oldUnknown' | 'twoPeople' | 'wheel' | 'hoist' | 'machine' | 'threaded';
+
+/** How the string that is pulled comes out. */
+export type OldString = 'not told' | 'bends' | 'threaded';
 
 /** What hangs on the hook when a step begins and when it ends: null while nobody knows what the pump weighs. */
 export interface OnTheHook {
@@ -60,7 +63,7 @@ export interface StepNumbers {
     readonly liftPipe: Metres | null;
     readonly hook: OnTheHook;
   };
-  readonly pull: { readonly hook: OnTheHook };
+  readonly pull: { readonly hook: OnTheHook; readonly old: OldString };
   readonly sound: { readonly depth: Metres; readonly motorBottom: Metres; readonly casingHeight: Metres };
   readonly trench: { readonly outlet: Metres };
   readonly hole: { readonly outlet: Metres; readonly fromCasingTop: Metres };

@@ -77,7 +77,7 @@ export const connections = {
     way: 'How',
     seal: 'Sealed by',
     tight: 'How tight',
-    load: 'Hangs on it',
+    load: 'Bears at most',
     wrong: 'Wrong with it',
   },
   ways,

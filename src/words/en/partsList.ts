@@ -232,6 +232,12 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     'Box with connectors at the well',
     'For the joint of cable and house cable, watertight, with grips for both.',
   ),
+  starter: ({ power, voltage, old }, show) => ({
+    name: old
+      ? 'Motor starter with overload protection, unless the old one suits'
+      : 'Motor starter with overload protection',
+    note: `For ${horsepower(power, show)} at ${show.voltage(voltage)}, three-phase. Switch or float work its coil, and never the motor. For the electrician.`,
+  }),
   boxForMotor: ({ power }, show) => ({
     name: 'Control box or drive, unless the old one suits',
     note: `For ${power === null ? 'the new motor’s power' : show.power(power)}, of the new motor’s own kind. An electrician says whether the old one may stay.`,
@@ -262,12 +268,13 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     'Plug made for lifting',
     'With the pipe’s thread, rated for the load: it lifts lengths, and the string at a seal.',
   ),
-  hoist: ({ rated, height }, show) => ({
+  hoist: ({ rated, oldNotTold, height }, show) => ({
     name: height === null ? 'Hoist or pipe wheel' : 'Hoist',
     note: [
       rated === null
         ? 'Rated for twice what hangs on it.'
         : `Rated for ${show.hook(rated)} or more, and all that hangs between.`,
+      ...(oldNotTold ? ['That is for the new string: an old one of steel pipe may want a rig.'] : []),
       ...(height === null
         ? []
         : [`Its hook has to reach ${show.depth(height)} over the ground: shorter lengths need less.`]),

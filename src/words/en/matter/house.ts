@@ -47,7 +47,7 @@ export const house: CausesOf<
     title: 'The house asks for more than the pump gives',
     look: [
       'Run one tap alone, then two, and watch the gauge.',
-      'Fill a bucket of known size at the tank’s drain and time it: that is the flow.',
+      'Let the tank’s drain run until the pump is on, then time a bucket: that is the flow.',
     ],
     tells: ['Good with one tap, weak with three: the pump gives what it can.'],
     then: ['Spread the use, or have a pump chosen that suits both house and well.'],

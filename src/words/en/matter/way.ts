@@ -86,7 +86,7 @@ export const way: CausesOf<
   narrowPipe: {
     title: 'The pipe is too thin, or grown shut',
     look: [
-      'Fill a bucket at the tank’s drain and time it; then at the house.',
+      'With the pump on, time a bucket at the tank’s drain, then one at the house.',
       'Think back: did it get weak over years, or was it so from the start?',
     ],
     tells: [

@@ -5,6 +5,8 @@ import type { Show } from '../../../model/units.ts';
 
 const holders: Readonly<Record<Holder, (load: Pick<OnTheHook, 'two'>, show: Show) => string>> = {
   unknown: () => 'Nobody said what the pump weighs: take a hoist.',
+  oldUnknown: () =>
+    'Nobody said what hangs there: steel pipe is far heavier than coiled plastic. Take a hoist, or a rig.',
   twoPeople: ({ two }, { hook: say }) => `That is for two people, who hold about ${say(two)}, and not for one.`,
   wheel: () => 'That is too much for two people: use a pipe wheel or a hoist, rated as the parts list says.',
   hoist: () => 'That takes a hoist, rated as the parts list says, and two pipe holders.',

@@ -1,7 +1,33 @@
 /** The old string comes out, and the well is looked at while it is empty. */
+import type { OldString } from '../../../model/work/step.ts';
 import { gap } from '../phrases.ts';
 import { taped } from './phrases.ts';
 import type { StepsOf } from './stepWords.ts';
+
+/** Threaded pipe comes up length by length, pipe that bends in one: nobody learns on the hook which it is. */
+const pulls: Readonly<Record<OldString, readonly string[]>> = {
+  threaded: [
+    'The string is the pump with its pipe and cable: lift it by the pipe, never by cable or rope.',
+    'Lift one length, close the pipe clamp under the next coupling, then unscrew the length above.',
+    'Hold the pipe below with a second wrench, so that nothing under it turns.',
+    'Cut the ties as they come; one person leads the cable away.',
+    'Measure and write down each length as it comes out.',
+  ],
+  bends: [
+    'The string is the pump with its pipe and cable: lift it by the pipe, never by cable or rope.',
+    'Lift straight up over a padded edge, and walk the pipe away in a wide bend.',
+    'Close the pipe clamp before any grip is released.',
+    'Cut the ties as they come; one person leads the cable away.',
+    'Mark and write down how much pipe comes out.',
+  ],
+  'not told': [
+    'Look at the pipe under the cap first: steel or rigid plastic, or coiled plastic that bends.',
+    'The string is the pump with its pipe and cable: lift it by the pipe, never by cable or rope.',
+    'Rigid: one length at a time, the pipe clamp closed under each coupling before it is unscrewed.',
+    'Bending: over a padded edge and away in a wide bend, the clamp closed before a grip is released.',
+    'Cut the ties as they come, and write down how much pipe comes out.',
+  ],
+};
 
 /** Sources  the wires are proved dead where one works: common practice, no source; so are the turns, the clamp and the rest. */
 export const pulling: StepsOf<'houseShut' | 'openTop' | 'unseat' | 'pull' | 'sound'> = {
@@ -92,25 +118,9 @@ export const pulling: StepsOf<'houseShut' | 'openTop' | 'unseat' | 'pull' | 'sou
           check: ['The turns are written down.', 'The pipe clamp bears the string before the hook is eased.'],
           mistake: 'The lift-out pipe is in by two turns only, its thread strips, and the pump drops.',
         },
-  pull: ({ hook: { threaded } }) => ({
+  pull: ({ old }) => ({
     title: 'Pull the old string',
-    does: threaded
-      ? [
-          'The loads told are the new string’s: old steel pipe weighs several times that, and wants a rig.',
-          'Lift one length by the pipe, never by cable or rope; close the clamp under the next coupling.',
-          'Unscrew the length above, and hold the pipe below with a second wrench.',
-          'Cut the ties as they come; one person leads the cable away.',
-          'Measure and write down each length as it comes out.',
-          'Lay the pump down by its outlet, never by its shell.',
-        ]
-      : [
-          'The loads told are the new string’s: old steel pipe weighs several times that, and wants a rig.',
-          'Lift it by the pipe, never by cable or rope, and walk it away in a wide bend.',
-          'Close the pipe clamp before any grip is released.',
-          'Cut the ties as they come; one person leads the cable away.',
-          'Mark and write down how much pipe comes out.',
-          'Lay the pump down by its outlet, never by its shell.',
-        ],
+    does: [...pulls[old], 'Lay the pump down by its outlet, never by its shell.'],
     why: 'The length of the old pipe tells how deep the old pump hung, better than a report.',
     check: ['The pump is out whole, and every part of it is on the ground.', 'The lengths are written down.'],
     mistake: 'Hands shift their grip with the clamp open, and the string slips back down the well.',

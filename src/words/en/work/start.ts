@@ -46,6 +46,7 @@ export const start: StepsOf<'boxCheck' | 'firstRun' | 'pressureTest' | 'backfill
       : 'A small opening loads the pump gently, and the first sand goes to waste.',
     check: [
       'The water has turned clear.',
+      ...(open ? ['No joint that can still be seen is wet, at the well, in the trench or at the tank.'] : []),
       phase === 3
         ? 'Volts and amps of all three legs are within the nameplate.'
         : 'Volts and amps are within the nameplate.',
@@ -103,7 +104,9 @@ export const start: StepsOf<'boxCheck' | 'firstRun' | 'pressureTest' | 'backfill
         ? 'See that the float stops the pump when the tank is full, and starts it again.'
         : `See that the pump starts at ${show.pressure(cutIn)} and stops at ${show.pressure(cutOut)}.`,
       'Leave the pump off for 30 minutes, with everything shut, and read again for leaks.',
-      'Fill a bucket of known size and time it: that is the flow.',
+      open
+        ? 'Fill a bucket from the line’s end and time it: that is the pump’s flow.'
+        : `With the pump on, throttle the drain to ${show.pressure(cutIn)}; time a bucket: that is its flow.`,
     ],
     why: 'A reading that differs from the plan today names its cause; in ten years it does not.',
     check: [
