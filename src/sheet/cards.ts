@@ -1,14 +1,17 @@
 /** Tape card and start-up card: expected beside what is measured. */
 import type { Metres } from '../model/si.ts';
 import { rowsOf } from '../model/asBuilt/asked.ts';
-import { compared, type Reading } from '../model/asBuilt/measured.ts';
+import { insulation } from '../model/asBuilt/insulation.ts';
+import { compared, expectations } from '../model/asBuilt/measured.ts';
+import type { Expected } from '../model/asBuilt/expected.ts';
+import { READINGS, type Reading } from '../model/asBuilt/readings.ts';
 import type { Solution } from '../model/solution.ts';
 import type { Show } from '../model/units.ts';
 import { startCard } from '../model/work/startCard.ts';
 import { tapeCard } from '../model/work/tapeCard.ts';
 import { asBuilt } from '../words/en/asBuilt.ts';
 import type { InstallSheetWords } from '../words/en/installSheet.ts';
-import { sayCompared, sayRow } from '../words/sayAsBuilt.ts';
+import { sayCompared, sayExpected, sayRow } from '../words/sayAsBuilt.ts';
 import { element, type Markup } from './html.ts';
 import { table } from './table.ts';
 
@@ -24,54 +27,56 @@ export function tapeTable(solution: Solution, words: InstallSheetWords, show: Sh
 }
 
 export function startTable(solution: Solution, words: InstallSheetWords, show: Show): Markup {
-  const card = startCard(solution);
   const say = words.start;
   const unknown = words.settings.notKnown;
-  const level = (depth: Metres): string =>
-    say.fromBoth(show.depth(depth), show.length(depth + solution.facts.well.casingHeight));
+  const { casingHeight } = solution.facts.well;
+  const isPlate = startCard(solution).current?.said === true;
+  const names: Readonly<Record<Reading, string>> = {
+    ...asBuilt.readings,
+    current: say.current(isPlate),
+    staticLevel: say.staticLevel,
+    pumpingLevel: say.level,
+  };
   const told = new Map(compared(solution).map((each) => [each.reading, sayCompared(each, asBuilt, show)]));
-  type Line = readonly [reading: Reading | null, name: string, expected: string];
-  const rows: readonly Line[] = [
-    ['staticLevel', say.staticLevel, card.staticLevel === null ? unknown : level(card.staticLevel)],
-    ['voltage', say.voltage, show.voltage(card.voltage)],
-    [
-      'current',
-      say.current(card.current?.said === true),
-      card.current === null ? unknown : say.upTo(show.current(card.current.most)),
-    ],
-    [
-      'flow',
-      say.flow,
-      card.flow === null ? unknown : say.between(show.flow(card.flow.least), show.flow(card.flow.most)),
-    ],
-    ...(card.switch === null
-      ? []
-      : ([
-          ['precharge', say.precharge, show.pressure(card.switch.precharge)],
-          ['cutIn', say.cutIn, show.pressure(card.switch.cutIn)],
-          ['cutOut', say.cutOut, show.pressure(card.switch.cutOut)],
-        ] satisfies Line[])),
-    ['pumpingLevel', say.level, card.pumpingLevel === null ? unknown : level(card.pumpingLevel)],
-    ['run', say.run, show.time(card.leastRun)],
-    ...(card.switch === null ? [] : ([[null, say.leak, say.none]] satisfies Line[])),
-  ];
+  const rows = [...expectations(solution)].map(([reading, expected]) => {
+    const read = told.get(reading);
+    return [
+      names[reading],
+      expected === null ? unknown : sayExpectedHere(reading, expected, casingHeight),
+      read === undefined ? '' : `${read.measured}, ${read.verdict}`,
+    ];
+  });
   const { what, expected, measured } = words.columns;
+  const open = solution.facts.house.kind === 'open tank';
   return table(
     [what, expected, measured],
-    rows.map(([reading, name, value]) => {
-      const read = reading === null ? undefined : told.get(reading);
-      return [name, value, read === undefined ? '' : `${read.measured}, ${read.verdict}`];
-    }),
+    [
+      ...rows,
+      [asBuilt.start.insulation, '', solution.plan.asBuilt?.measured?.insulation ?? ''],
+      ...(open ? [] : [[say.leak, say.none, '']]),
+    ],
   );
+
+  /** A level is taped from the casing's top. */
+  function sayExpectedHere(reading: Reading, value: Expected, above: Metres): string {
+    const { least, most } = value;
+    const isLevel = READINGS[reading] === 'length' && least === most;
+    return isLevel
+      ? say.fromBoth(show.depth(least), show.length(least + above))
+      : sayExpected(READINGS[reading], value, asBuilt, show);
+  }
 }
 
 /** What to think of where a reading is not as expected; the general list where nothing was measured, or all is well. */
 export function startCauses(solution: Solution, words: InstallSheetWords, show: Show): readonly string[] {
   const said = compared(solution).map((each) => sayCompared(each, asBuilt, show));
+  const { asBuilt: built } = solution.plan;
+  const leaks = insulation(built?.measured?.insulation, solution.facts.pump.voltage);
   const own = said.flatMap(({ name, measured, verdict, causes }) =>
     causes.length === 0 ? [] : [`${name}: ${measured}, ${verdict}. ${causes.join(' ')}`],
   );
-  return own.length > 0 ? own : words.causes;
+  const all = leaks?.low === true ? [asBuilt.start.insulationLow(leaks.least), ...own] : own;
+  return all.length > 0 ? all : words.causes;
 }
 
 /** Planned beside what was put in: boxes to write in where nobody did. */

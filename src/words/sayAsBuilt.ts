@@ -14,15 +14,29 @@ export interface SaidRow {
   readonly differs: string;
 }
 
-export function sayRow({ path, planned, assumed, installed, differs }: Row, words: AsBuiltWords, show: Show): SaidRow {
+export function sayRow(
+  { path, planned, assumed, installed, differs, fromCasingTop }: Row,
+  words: AsBuiltWords,
+  show: Show,
+): SaidRow {
   const say = (value: Value): string => sayValue(path, value, show.units);
   const { notSaid, assumed: sayAssumed, differs: sayDiffers } = words.installed;
   return {
-    name: nameOfPath(path),
+    name: words.installed.name(nameOfField(path, words), fromCasingTop),
     planned: planned === null ? notSaid : assumed ? sayAssumed(say(planned)) : say(planned),
     installed: installed === null ? '' : say(installed),
     differs: differs ? sayDiffers : '',
   };
+}
+
+/** What its figure counts from is in the name. */
+function nameOfField(path: string, { installed: { heights } }: AsBuiltWords): string {
+  const list = /^string\.(?:checkValves|splices)(?=\.\d)/.exec(path)?.[0];
+  if (list === 'string.checkValves' || list === 'string.splices') {
+    const number = Number(path.slice(list.length + 1)) + 1;
+    return heights[list](number);
+  }
+  return nameOfPath(path);
 }
 
 export interface SaidReading {

@@ -158,6 +158,7 @@ const WORDY = {
     date: '2026-06-01',
     by: 'the owner',
     installed: { 'pump.setting': '171 ft' },
+    planned: { 'pump.setting': '168 ft' },
     measured: {
       ...{ staticLevel: '62 ft', voltage: '236 V', current: '8 A', flow: '11 gpm', precharge: '38 psi' },
       ...{ cutIn: '40 psi', cutOut: '60 psi', pumpingLevel: '95 ft', run: '2 min', insulation: '> 200' },
@@ -207,6 +208,7 @@ const STEPPED = {
   status: { 'well.depth': 'reported' },
   asBuilt: {
     ...{ date: '2026-06-02', by: 'a neighbour', installed: { 'pump.setting': '140 ft' } },
+    planned: { 'pump.setting': '150 ft' },
     measured: {
       ...{ staticLevel: '60 ft', voltage: '230 V', current: '9 A', flow: '9 gpm', precharge: '28 psi' },
       ...{ cutIn: '30 psi', cutOut: '50 psi', pumpingLevel: '99 ft', run: '1 min', insulation: '20' },

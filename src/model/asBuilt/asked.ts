@@ -1,6 +1,6 @@
 /** What an installer writes down, and what of it was planned. */
-import { fieldAt } from '../plan/fields.ts';
-import { valueAt, withValue } from '../plan/editPlan.ts';
+import { fieldAt, fields } from '../plan/fields.ts';
+import { isCountedFromDatum, valueAt, withValue } from '../plan/editPlan.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Solution } from '../solution.ts';
 import { isBarbed } from '../tables/pipeMaterials.ts';
@@ -18,6 +18,10 @@ export interface Row {
   readonly installed: Value | null;
   /** What was installed is told and is another than was planned. */
   readonly differs: boolean;
+  /** What was installed stands in the plan already. */
+  readonly isPlan: boolean;
+  /** It counts from the casing's top, as the plan's depths do; else from the ground, or it is no depth. */
+  readonly fromCasingTop: boolean;
 }
 
 /** Rows in the order of the work: what every job has, then whatever else was written down. */
@@ -41,9 +45,17 @@ function rowOf(path: string, plan: Plan, assumed: Solution['assumed']): Row {
   const said = plain(valueAt(plan, path));
   const taken = said === null ? assumedAt(path, assumed) : null;
   const installed = plan.asBuilt?.installed?.[path] ?? null;
-  const planned = said ?? taken;
-  const differs = installed !== null && (planned === null || !sameValue(path, planned, installed));
-  return { path, planned, assumed: taken !== null, installed, differs };
+  const before = plan.asBuilt?.planned?.[path] ?? null;
+  const planned = before ?? said ?? taken;
+  const isSame = (value: Value | null): boolean =>
+    installed !== null && value !== null && sameValue(path, value, installed);
+  return {
+    ...{ path, planned, installed },
+    assumed: before === null && taken !== null,
+    differs: installed !== null && !isSame(planned),
+    isPlan: isSame(said),
+    fromCasingTop: plan.well.depthsFrom === 'casing top' && isCountedFromDatum(path),
+  };
 }
 
 function plain(value: unknown): Value | null {
@@ -67,4 +79,17 @@ export function withInstalled(plan: Plan, path: string, value: Value | null): Pl
   const next = value === null ? others : [...others, [path, value] as const];
   const asBuilt = { ...rest, ...(next.length === 0 ? {} : { installed: Object.fromEntries(next) }) };
   return Object.keys(asBuilt).length > 0 ? { ...plan, asBuilt } : withValue(plan, 'asBuilt', undefined);
+}
+
+/** Groups of what is built; of the house what stands in it, and no use of water. */
+const BUILT = /^(?:pump|dropPipe|string|wire|rope|top|house\.(?:tank|tankRating|reliefValve|control|line))(?:\.|$)/;
+
+/** What else may have been put in otherwise: every field of the build, and one valve and one splice more than there are. */
+export function othersOf(solution: Pick<Solution, 'plan' | 'facts' | 'assumed'>): readonly string[] {
+  const { string } = solution.facts;
+  const told = new Set(rowsOf(solution).map(({ path }) => path));
+  const single = fields.map(({ path }) => path).filter((path) => BUILT.test(path) && !path.includes('*'));
+  const more = [`string.checkValves.${string.checkValves.length}`, `string.splices.${string.splices.length}`];
+  // Two kinds of a top may have a field of one path.
+  return [...new Set([...single, ...more])].filter((path) => !told.has(path) && !path.endsWith('.kind'));
 }

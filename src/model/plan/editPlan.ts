@@ -46,7 +46,7 @@ export function datumOf(plan: Plan, path: string): Metres {
 }
 
 /** Of well, water and pump setting every depth; no difference, height or diameter. */
-function isCountedFromDatum(path: string): boolean {
+export function isCountedFromDatum(path: string): boolean {
   if (path === 'pump.setting') return true;
   if (!/^(?:well|water)\./.test(path)) return false;
   return /(?:^|\.)(?:depth|soundedDepth|top|bottom|staticLevel|staticHighest|staticLowest|level)$/.test(path);

@@ -1,16 +1,17 @@
 /** As it was built: what was put in beside what was planned, the readings of the first start, and the old pump. */
-import type { Cause, Reading } from '../../model/asBuilt/measured.ts';
+import type { Cause } from '../../model/asBuilt/cause.ts';
+import type { Reading } from '../../model/asBuilt/readings.ts';
 import { feet, type Show } from '../../model/units.ts';
 
 const readings: Readonly<Record<Reading, string>> = {
-  staticLevel: 'Water at rest before the start',
+  staticLevel: 'Water at rest before the start, from the ground',
   voltage: 'Voltage while running',
   current: 'Amps while running',
-  flow: 'Flow into a bucket at cut-in',
+  flow: 'Flow into a bucket',
   precharge: 'Air in the empty tank',
   cutIn: 'Pump starts at',
   cutOut: 'Pump stops at',
-  pumpingLevel: 'Water after an hour of running',
+  pumpingLevel: 'Water after an hour of running, from the ground',
   run: 'Shortest run at each start',
 };
 
@@ -33,7 +34,7 @@ const causes: { readonly [Id in Cause['id']]: (cause: Extract<Cause, { id: Id }>
   wrongBox: () => 'The control box may be for another motor: compare both plates, with the breaker off.',
   sandOrRub: () => 'Sand, or wheels that rub: switch off, and run it clear at a small flow if the water is sandy.',
   drawsAir: ({ intake }, show) =>
-    `The pump lifts no water: it may stand at its intake, ${show.depth(intake)} down. Switch off and measure.`,
+    `Does water come? If not, it may stand at the intake, ${show.depth(intake)} down: switch off and measure.`,
   turnsBackward: () => 'A three-phase motor may turn backward: have two wires changed, and compare the flow.',
   cable: ({ drop }) =>
     drop === null
@@ -59,6 +60,7 @@ const causes: { readonly [Id in Cause['id']]: (cause: Extract<Cause, { id: Id }>
     `There is more air than ${show.pressure(cutIn)}, where the pump starts: the tank is empty before it does.`,
   setSwitch: ({ to }, show) =>
     `Planned was ${show.pressure(to)}. Have it set, or plan with what it is: the pump must still reach it.`,
+  readAgain: () => 'The pump cannot stop at less than it starts at: read both again, and the gauge beside another one.',
   smallTank: () => 'The tank may be smaller than planned, or waterlogged. Short runs wear motor and switch out.',
 };
 
@@ -79,6 +81,12 @@ export const asBuilt = {
   by: 'Done by',
   installed: {
     title: 'Put in',
+    name: (name: string, fromCasingTop: boolean): string => (fromCasingTop ? `${name}, from the casing’s top` : name),
+    heights: {
+      'string.checkValves': (number: number): string =>
+        `Check valve${number === 1 ? '' : ` ${number}`}, above the pump`,
+      'string.splices': (number: number): string => `Splice${number === 1 ? '' : ` ${number}`}, above the pump`,
+    },
     planned: 'Planned',
     value: 'Put in',
     notSaid: 'not said',
@@ -87,7 +95,7 @@ export const asBuilt = {
     asPlanned: 'The rest as planned',
     another: 'Another field',
     use: 'Make this the plan',
-    using: 'What was put in replaces what was planned, and no fix moves it. Undo takes it back.',
+    using: 'The drawing then shows what was put in, and no fix moves it. What was planned stays here.',
     used: (count: string): string => `The plan is as it was built. Now: ${count}.`,
     refused: 'It cannot become the plan as it stands:',
   },
@@ -100,6 +108,7 @@ export const asBuilt = {
     upTo: (most: string): string => `up to ${most}`,
     atLeast: (least: string): string => `${least} or more`,
     unknown: 'nobody knows',
+    gauge: 'With the pump running and the gauge held where it starts.',
     bucket: 'Or as it was filled: 5 gal in 28 s.',
     metricBucket: 'Or as it was filled: 20 L in 28 s.',
     verdicts: {
@@ -111,6 +120,9 @@ export const asBuilt = {
     /** Of a depth more is lower. */
     levels: { low: 'higher than expected', high: 'lower than expected' },
     insulation: 'Insulation, megohms',
+    insulationLow: (least: number): string =>
+      `Under ${least.toFixed(2)} megohms: do not run it. A licensed person finds out if cable, splice or motor leaks.`,
+    insulationNone: 'Write it as megohms: 200, or > 200.',
   },
   pulled: {
     title: 'The old pump',

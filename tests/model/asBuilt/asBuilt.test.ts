@@ -2,11 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { asPlan, pulledAsFacts } from '../../../src/model/asBuilt/asPlan.ts';
-import { rowsOf, withInstalled } from '../../../src/model/asBuilt/asked.ts';
+import { othersOf, rowsOf, withInstalled } from '../../../src/model/asBuilt/asked.ts';
 import { bucketFlow } from '../../../src/model/asBuilt/bucketFlow.ts';
-import { compared, type Compared, type Reading } from '../../../src/model/asBuilt/measured.ts';
+import { insulation } from '../../../src/model/asBuilt/insulation.ts';
+import { compared, expectations, type Compared } from '../../../src/model/asBuilt/measured.ts';
+import type { Reading } from '../../../src/model/asBuilt/readings.ts';
 import { sameValue } from '../../../src/model/asBuilt/sameValue.ts';
 import { pumpAtLevel } from '../../../src/model/figures/curves.ts';
+import { wellRelation } from '../../../src/model/formulas/wellRelation.ts';
 import { solve, type Plan } from '../../../src/model/index.ts';
 import { withValue } from '../../../src/model/plan/editPlan.ts';
 import { readPlan, readPlanText } from '../../../src/model/plan/readPlan.ts';
@@ -19,6 +22,11 @@ const WELL = planOf(sample('tamarack-ridge'));
 const problemsOf = (asBuilt: object): readonly { path: string; write: string }[] => {
   const reading = readPlan({ ...WELL, asBuilt });
   return reading.ok ? [] : reading.problems;
+};
+const planFrom = (plan: Plan): Plan => {
+  const reading = asPlan(plan);
+  if (!reading.ok) throw new Error(reading.problems[0]?.problem);
+  return reading.plan;
 };
 const readings = (measured: NonNullable<Plan['asBuilt']>['measured'], plan: Plan = WELL): readonly Compared[] =>
   compared(solve({ ...plan, asBuilt: { measured } }));
@@ -93,20 +101,56 @@ describe('planned beside put in', () => {
   ] as const)('%s: %s and %s the same, %s', (path, one, other, same) => {
     expect(sameValue(path, one, other)).toBe(same);
   });
-  test('made the plan, nothing differs any more, and no fix moves it', () => {
+  test('made the plan, it stands there, no fix moves it, and what was planned is still told', () => {
     const noted = withInstalled(withInstalled(WELL, 'pump.setting', '171 ft'), 'house.tank', '60 gal');
-    expect(rowsOf(solve(noted)).filter(({ differs }) => differs)).toHaveLength(2);
-    const next = asPlan(noted);
-    if (!next.ok) throw new Error(next.problems[0]?.problem);
-    expect(rowsOf(solve(next.plan)).filter(({ differs }) => differs)).toEqual([]);
-    expect(next.plan.pump?.setting).toBe('171 ft');
-    expect(next.plan.status).toMatchObject({ 'pump.setting': 'installed', 'house.tank': 'installed' });
-    expect(next.plan.asBuilt).toEqual(noted.asBuilt);
+    expect(rowsOf(solve(noted)).filter(({ isPlan }) => isPlan)).toEqual([]);
+    const next = planFrom(noted);
+    const differing = rowsOf(solve(next)).filter(({ differs }) => differs);
+    expect(differing.map(({ path, planned, isPlan }) => [path, planned, isPlan])).toEqual([
+      ['pump.setting', '180 ft', true],
+      ['house.tank', '44 gal', true],
+    ]);
+    expect(next.pump?.setting).toBe('171 ft');
+    expect(next.status).toMatchObject({ 'pump.setting': 'installed', 'house.tank': 'installed' });
+    // Once more changes nothing, and a second change keeps what was planned first.
+    expect(planFrom(next)).toEqual(next);
+    expect(planFrom(withInstalled(next, 'pump.setting', '165 ft')).asBuilt?.planned?.['pump.setting']).toBe('180 ft');
+  });
+  test('a second valve stands over the one that was assumed', () => {
+    const { string, ...rest } = WELL;
+    expect(string).toBeDefined();
+    const next = planFrom(withInstalled({ ...rest, string: { splices: ['4 ft'] } }, 'string.checkValves.1', '100 ft'));
+    expect(next.string?.checkValves).toEqual([
+      ...(solve({ ...rest })
+        .assumed.find(({ path }) => path === 'string.checkValves')
+        ?.value.split(', ') ?? []),
+      '100 ft',
+    ]);
+  });
+  test('what else may be written down is of the build, and nothing that moves the well', () => {
+    const others = othersOf(solve(WELL));
+    expect(others).toContain('string.checkValves.1');
+    expect(others).toContain('pump.lowLevelCutOff');
+    expect(
+      others.filter((path) => /^(?:well|water|site|disinfection)\.|demand|people|distance|kind$/.test(path)),
+    ).toEqual([]);
+    expect(new Set(others).size).toBe(others.length);
+  });
+  test('where the plan counts from the casing’s top, a depth says so', () => {
+    const fromTop = { ...WELL, well: { ...WELL.well, depthsFrom: 'casing top' as const } };
+    const rows = rowsOf(solve(fromTop));
+    expect(rows.filter(({ fromCasingTop }) => fromCasingTop).map(({ path }) => path)).toEqual(['pump.setting']);
+    expect(rowsOf(solve(WELL)).some(({ fromCasingTop }) => fromCasingTop)).toBe(false);
   });
   test('the sounded bottom of the old pump’s record becomes a fact that was measured', () => {
     const next = pulledAsFacts({ ...WELL, asBuilt: { pulled: { soundedDepth: '214 ft' } } });
     expect(next.ok && next.plan.well.soundedDepth).toBe('214 ft');
     expect(next.ok && next.plan.status?.['well.soundedDepth']).toBe('measured');
+    // It is told from the ground; a plan that counts from a casing's top 16 in up has it 16 in deeper.
+    const well = { ...WELL.well, depthsFrom: 'casing top' as const };
+    const fromTop = pulledAsFacts({ ...WELL, well, asBuilt: { pulled: { soundedDepth: '214 ft' } } });
+    if (!fromTop.ok) throw new Error('not read');
+    expect(toFeet(solve(fromTop.plan).facts.well.soundedDepth ?? NaN)).toBeCloseTo(214, 2);
   });
 });
 
@@ -125,6 +169,59 @@ describe('a bucket', () => {
 });
 
 describe('the first start', () => {
+  test('is held against what was put in, and against the switch as it was read', () => {
+    const shallow = {
+      ...WELL,
+      asBuilt: { installed: { 'pump.setting': '150 ft' }, measured: { pumpingLevel: '145 ft' } },
+    };
+    expect(reading(compared(solve(shallow)), 'pumpingLevel').causes[0]).toMatchObject({ id: 'nearIntake' });
+    // At a higher cut-in the same pump gives less: that is no leak.
+    const { facts } = solve(WELL);
+    const high = { ...facts, house: { ...facts.house, cutIn: psi(50) } };
+    const gives = pumpAtLevel(high, { end: 'least', tank: 'cutIn' }, feet(95))!.flow;
+    const measured = { cutIn: '50 psi', pumpingLevel: '95 ft', flow: `${toGpm(gives)} gpm` };
+    expect(reading(readings(measured), 'flow').verdict).toBe('as expected');
+    expect(reading(readings({ precharge: '48 psi', cutIn: '50 psi' }), 'precharge').verdict).toBe('as expected');
+  });
+  test('the flow is held against the water that was read, also where nobody knew its level', () => {
+    const blown = planOf(sample('slate-hollow'));
+    const { facts, levels } = solve(blown);
+    const level = (levels.static ?? 0) + feet(60);
+    const most = pumpAtLevel(facts, { end: 'most', tank: 'cutIn' }, level)!.flow;
+    const at = (share: number) =>
+      reading(readings({ pumpingLevel: `${toFeet(level)} ft`, flow: `${toGpm(most * share)} gpm` }, blown), 'flow')
+        .verdict;
+    expect([at(1), at(0.2), at(1.4)]).toEqual(['as expected', 'low', 'high']);
+  });
+  test('the same yield a foot at a larger flow is no lesser well', () => {
+    const { facts, levels } = solve(WELL);
+    const relation = wellRelation(facts.water.pumping, facts.water.staticLevel)!;
+    const level = `${toFeet(levels.static! + relation.drawdownAt(gpm(13)))} ft`;
+    const { verdict, causes } = reading(readings({ flow: '13 gpm', pumpingLevel: level }), 'pumpingLevel');
+    expect([verdict, causes]).toEqual(['as expected', []]);
+  });
+  test('a cut-out at or under the cut-in is read again', () => {
+    expect(reading(readings({ cutIn: '40 psi', cutOut: '38 psi' }), 'cutOut').causes[0]).toEqual({ id: 'readAgain' });
+  });
+  // IEEE Std 43-1974: kV + 1 megohm, 1.23 at 230 V.
+  test.each([
+    ['200', 230, false],
+    ['> 200 megohms', 230, false],
+    ['1.3', 230, false],
+    ['1,2 MΩ', 230, true],
+    ['0.2 megohm', 460, true],
+    ['1.4', 460, true],
+  ] as const)('insulation of %s at %d V is low: %s', (typed, volts, low) => {
+    expect(insulation(typed, volts)?.low).toBe(low);
+  });
+  test.each(['good', '', '20 ohm', undefined])('insulation "%s" is no number of megohms', (typed) => {
+    expect(insulation(typed, 230)).toBeNull();
+  });
+  test('an open tank has neither air nor switch to read', () => {
+    const house = { ...WELL.house, kind: 'open tank' as const };
+    expect([...expectations(solve({ ...WELL, house })).keys()]).not.toContain('cutIn');
+    expect([...expectations(solve(WELL)).keys()]).toContain('cutIn');
+  });
   const card = startCard(solve(WELL));
   test('as expected it names no cause', () => {
     const all = readings({

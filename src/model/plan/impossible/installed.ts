@@ -7,10 +7,14 @@ import type { Problem } from '../problem.ts';
 import { record, type Fields } from './raw.ts';
 
 export function strangeInstalled(plan: Fields): Problem[] {
-  const installed = record(record(plan['asBuilt'])['installed']);
+  return ['installed', 'planned'].flatMap((part) => strangeIn(part, plan));
+}
+
+function strangeIn(part: string, plan: Fields): Problem[] {
+  const installed = record(record(plan['asBuilt'])[part]);
   const units = plan['units'] === 'metric' ? 'metric' : 'us';
   return Object.entries(installed).flatMap(([path, value]): Problem[] => {
-    const at = { path: `asBuilt.installed.${path}`, read: shortJson(value), kind: 'value' } as const;
+    const at = { path: `asBuilt.${part}.${path}`, read: shortJson(value), kind: 'value' } as const;
     const field = path.startsWith('asBuilt.') ? null : fieldAt(path);
     if (field === null) {
       const near = nearestName(

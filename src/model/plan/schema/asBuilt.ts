@@ -34,6 +34,8 @@ export const asBuilt = group('As it was built', 'What was put in and measured, b
   date: z.optional(words('Date', 'Of the day when the pump was hung.')),
   by: z.optional(words('Done by', 'Who to ask in ten years.')),
   installed: z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))),
+  /** What had been planned, where what was put in became the plan. */
+  planned: z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]))),
   measured: z.optional(measured),
   pulled: z.optional(pulled),
 });

@@ -77,6 +77,7 @@ const NAMES: Readonly<Record<string, string>> = {
   asBuilt: 'As it was built',
   'asBuilt.date': 'Day when it was built',
   'asBuilt.installed': 'What was put in',
+  'asBuilt.planned': 'What had been planned',
   'asBuilt.measured': 'Readings of the first start',
   'asBuilt.measured.staticLevel': 'Water at rest before the start',
   'asBuilt.measured.precharge': 'Air in the empty tank, as measured',
