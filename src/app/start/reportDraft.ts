@@ -1,6 +1,6 @@
 /** A driller's report as it is typed: kept until it is done with, since nothing that was typed may be lost. */
 import { lineSizes } from './lineSizes.ts';
-import type { Report, ReportField } from './reportPlan.ts';
+import type { Report, ReportField } from './report.ts';
 
 export function blankReport(units: Report['units']): Report {
   return {
@@ -8,7 +8,10 @@ export function blankReport(units: Report['units']): Report {
     place: '',
     units,
     depthsFrom: '',
+    saidBy: '',
+    date: '',
     depth: '',
+    soundedDepth: '',
     casingMaterial: '',
     casingSize: '',
     casingInside: '',
@@ -17,23 +20,33 @@ export function blankReport(units: Report['units']): Report {
     holeDiameter: '',
     screenTop: '',
     screenBottom: '',
+    inflow: '',
     staticLevel: '',
+    staticLowest: '',
     test: 'unknown',
     testFlow: '',
     testDrawdown: '',
     testHours: '',
     pumpingLevel: '',
     demand: '',
+    people: '',
     distance: '',
     line: '',
     rise: '',
+    tank: '',
     frostDepth: '',
     frostFrom: '',
+    top: '',
+    adapterDepth: '',
     hanging: '',
     pumpSetting: '',
     power: '',
-    top: '',
-    adapterDepth: '',
+    oldPipe: '',
+    oldPipeSize: '',
+    wireRun: '',
+    voltage: '',
+    phase: '',
+    wires: '',
   };
 }
 
@@ -41,13 +54,18 @@ export function blankReport(units: Report['units']): Report {
 const CHOICES: { readonly [field in ReportField]?: readonly string[] } = {
   units: ['us', 'metric'],
   depthsFrom: ['ground', 'casing top'],
+  saidBy: ['measured'],
   casingMaterial: ['steel', 'PVC', 'stainless steel', 'concrete', 'other'],
   intake: ['open hole', 'screen', 'driven point', 'dug'],
   test: ['test', 'level', 'yield only', 'unknown'],
   line: lineSizes('us'),
   frostFrom: ['local code', 'estimate'],
-  hanging: ['pump'],
+  hanging: ['nothing', 'top', 'pump'],
   top: ['pitless', 'seal'],
+  oldPipe: ['PE', 'PVC', 'galvanized steel'],
+  voltage: ['115 V', '230 V', '208 V', '400 V', '460 V'],
+  phase: ['1', '3'],
+  wires: ['2', '3'],
 };
 
 /** Nothing has been said that could be lost. */

@@ -7,80 +7,43 @@
 import { readPlan, type Problem } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
-import { frostDoubt } from '../form/frostDoubt.ts';
-import type { LineSize, Units } from './lineSizes.ts';
-
-/** As typed or chosen; empty where nobody said anything. */
-export interface Report {
-  title: string;
-  place: string;
-  units: Units;
-  depthsFrom: '' | 'ground' | 'casing top';
-  depth: string;
-  casingMaterial: '' | 'steel' | 'PVC' | 'stainless steel' | 'concrete' | 'other';
-  casingSize: string;
-  casingInside: string;
-  casingBottom: string;
-  intake: '' | 'open hole' | 'screen' | 'driven point' | 'dug';
-  holeDiameter: string;
-  screenTop: string;
-  screenBottom: string;
-  staticLevel: string;
-  test: 'test' | 'level' | 'yield only' | 'unknown';
-  testFlow: string;
-  testDrawdown: string;
-  testHours: string;
-  pumpingLevel: string;
-  demand: string;
-  distance: string;
-  /** Size of PE pipe to the house. */
-  line: '' | LineSize;
-  rise: string;
-  frostDepth: string;
-  frostFrom: '' | 'local code' | 'estimate';
-  /** What hangs in the well now; empty: nothing, or nobody said. */
-  hanging: '' | 'pump';
-  pumpSetting: string;
-  /** "1 hp" */
-  power: string;
-  top: '' | 'pitless' | 'seal';
-  adapterDepth: string;
-}
-
-export type ReportField = keyof Report;
+import { isEmpty, MEASURES, REPORT_UNITS, type MeasuredField, type Report, type ReportField } from './report.ts';
+import { doubtsOf, habitOf, withUnit } from './reportHabits.ts';
 
 export type ReportReading =
   | { readonly ok: true; readonly plan: Plan }
   | { readonly ok: false; readonly problems: Readonly<Partial<Record<ReportField, string>>> };
 
-/** What the form shows beside a field, and what a bare number in it is taken in. */
-export const REPORT_UNITS = {
-  us: { depth: 'ft', flow: 'gpm', hours: 'h', small: 'in', bore: 'in', nominal: 'in' },
-  metric: { depth: 'm', flow: 'L/min', hours: 'h', small: 'cm', bore: 'mm', nominal: 'in' },
-} as const;
-
-type Measure = keyof (typeof REPORT_UNITS)['us'];
-
 /** Which field of the report a path of the plan came from, so that a reader's problem lands beside it. */
 const FIELD_OF: Readonly<Record<string, ReportField>> = {
   'well.depth': 'depth',
+  'well.soundedDepth': 'soundedDepth',
   'well.casing.size': 'casingSize',
   'well.casing.insideDiameter': 'casingInside',
   'well.casing.bottom': 'casingBottom',
   'well.intake.diameter': 'holeDiameter',
   'well.intake.screens.0.top': 'screenTop',
   'well.intake.screens.0.bottom': 'screenBottom',
+  'well.inflows.0.depth': 'inflow',
   'water.staticLevel': 'staticLevel',
+  'water.staticLowest': 'staticLowest',
   'well.yield': 'testFlow',
   'water.pumping.flow': 'testFlow',
   'water.pumping.drawdown': 'testDrawdown',
   'water.pumping.after': 'testHours',
   'water.pumping.level': 'pumpingLevel',
   'house.demand': 'demand',
+  'house.people': 'people',
+  'house.tank': 'tank',
   'house.distance': 'distance',
   'house.rise': 'rise',
   'site.frostDepth': 'frostDepth',
   'pump.setting': 'pumpSetting',
+  'dropPipe.size': 'oldPipeSize',
+  'wire.run': 'wireRun',
+  'pump.voltage': 'voltage',
+  'pump.phase': 'phase',
+  'pump.wires': 'wires',
   'top.depth': 'adapterDepth',
 };
 
@@ -102,14 +65,27 @@ function missingOf(report: Report): Partial<Record<ReportField, string>> {
   if (report.test === 'test' && !said('testFlow') && !said('testDrawdown'))
     missing.testDrawdown = 'Type the flow and the drawdown of the test, or choose “Not known”.';
   if (report.test === 'level' && !said('pumpingLevel')) missing.pumpingLevel = 'Type the level, or choose “Not known”.';
-  // A trench is dug by it, and nobody may freeze for a unit that was guessed.
-  const frost = frostDoubt(report.frostDepth, REPORT_UNITS[report.units].small);
-  if (frost !== null)
-    missing.frostDepth = `${frost.read}. Did you mean ${frost.meant}? Choose one: nothing is drawn before.`;
-  // Some reports write +3 for water 3 ft above the ground, where this form counts down.
-  if (/^\s*\+/.test(report.staticLevel))
-    missing.staticLevel = `A plus can be read both ways. Below the ground: ${bareOf(report.staticLevel)}. Above it, a flowing well: -${bareOf(report.staticLevel)}.`;
+  if (said('people') && !/^\s*\d{1,4}\s*$/.test(report.people)) missing.people = 'Type a whole number, such as 4.';
+  const shown = shownFields(report);
+  for (const [field, doubt] of Object.entries(doubtsOf(report)))
+    if (shown(field as MeasuredField)) missing[field as MeasuredField] = doubt.question;
   return missing;
+}
+
+/** A line that another choice has hidden is not asked about. */
+function shownFields(report: Report): (field: MeasuredField) => boolean {
+  const hidden = new Set<MeasuredField>();
+  if (!isScreened(report)) hidden.add('screenTop').add('screenBottom');
+  if (report.test !== 'test') hidden.add('testDrawdown').add('testHours');
+  if (report.test !== 'level') hidden.add('pumpingLevel');
+  if (report.test === 'unknown') hidden.add('testFlow');
+  if (report.top === 'seal') hidden.add('adapterDepth');
+  if (report.hanging !== 'pump') hidden.add('oldPipeSize');
+  return (field) => !hidden.has(field);
+}
+
+function isScreened({ intake }: Report): boolean {
+  return intake === 'screen' || intake === 'driven point';
 }
 
 /** What the report may well say and the form was left without: asked once, then drawn as not known. */
@@ -126,73 +102,91 @@ function askedOf(report: Report): Partial<Record<ReportField, string>> {
 
 const DRAW_AGAIN = 'If the report does not say, leave it empty and draw: it stays not known.';
 
-function bareOf(text: string): string {
-  return text.trim().replace(/^\+\s*/, '');
+type Said = (field: MeasuredField) => string | undefined;
+
+/** What stands in the plan of a line: with its unit, and as a plan reads it. */
+function saidIn(report: Report): Said {
+  return (field) => {
+    const habit = habitOf(report, field);
+    const text = 'doubt' in habit ? '' : habit.text;
+    return text === '' ? undefined : withUnit(text, REPORT_UNITS[report.units][MEASURES[field]]);
+  };
 }
 
 function written(report: Report): unknown {
-  const said = (field: ReportField, measure: Measure): string | undefined =>
-    isEmpty(report[field]) ? undefined : withUnit(report[field], REPORT_UNITS[report.units][measure]);
-  const orUnknown = (field: ReportField, measure: Measure): string => said(field, measure) ?? 'unknown';
-  const screened = report.intake === 'screen' || report.intake === 'driven point';
+  const said = saidIn(report);
+  const screened = isScreened(report);
   const hasEnds = !isEmpty(report.screenTop) || !isEmpty(report.screenBottom);
   const yieldOnly = report.test === 'yield only';
-  const adapter = report.top === 'seal' ? undefined : said('adapterDepth', 'small');
+  const adapter = report.top === 'seal' ? undefined : said('adapterDepth');
   const top = report.top !== '' ? report.top : adapter === undefined ? undefined : 'pitless';
+  const inflow = said('inflow');
   const plan = {
     format: 'wellcut-plan/1',
     title: report.title.trim() === '' ? 'My well' : report.title.trim(),
     place: report.place.trim() === '' ? undefined : report.place.trim(),
     units: report.units,
     site: {
-      frostDepth: said('frostDepth', 'small'),
+      frostDepth: said('frostDepth'),
       frostFrom: isEmpty(report.frostDepth) ? undefined : chosen(report.frostFrom),
     },
     well: {
-      depth: said('depth', 'depth'),
+      depth: said('depth'),
+      soundedDepth: said('soundedDepth'),
       depthsFrom: chosen(report.depthsFrom),
       casing: {
         material: chosen(report.casingMaterial),
-        size: said('casingSize', 'nominal'),
-        insideDiameter: said('casingInside', 'bore'),
-        bottom: said('casingBottom', 'depth'),
+        size: said('casingSize'),
+        insideDiameter: said('casingInside'),
+        bottom: said('casingBottom'),
       },
       intake: {
         kind: chosen(report.intake),
-        diameter: said('holeDiameter', 'bore'),
+        diameter: said('holeDiameter'),
         screens:
           screened && hasEnds
-            ? [{ top: orUnknown('screenTop', 'depth'), bottom: orUnknown('screenBottom', 'depth') }]
+            ? [{ top: said('screenTop') ?? 'unknown', bottom: said('screenBottom') ?? 'unknown' }]
             : undefined,
       },
-      yield: yieldOnly ? said('testFlow', 'flow') : undefined,
+      inflows: inflow === undefined ? undefined : [{ depth: inflow }],
+      yield: yieldOnly ? said('testFlow') : undefined,
       yieldFrom: yieldOnly ? 'air lift' : undefined,
+      tested: report.date.trim() === '' ? undefined : report.date.trim(),
     },
-    water: { staticLevel: orUnknown('staticLevel', 'depth'), pumping: pumpingOf(report, said) },
+    water: {
+      staticLevel: said('staticLevel') ?? 'unknown',
+      staticLowest: said('staticLowest'),
+      pumping: pumpingOf(report, said),
+    },
     house: {
-      demand: said('demand', 'flow'),
-      distance: said('distance', 'depth'),
-      rise: said('rise', 'depth'),
+      demand: said('demand'),
+      people: isEmpty(report.people) ? undefined : Number(report.people),
+      distance: said('distance'),
+      rise: said('rise'),
+      tank: said('tank'),
       line: report.line === '' ? undefined : { material: 'PE', size: report.line },
     },
     top: top === undefined ? undefined : { kind: top, depth: top === 'pitless' ? adapter : undefined },
-    pump: { setting: said('pumpSetting', 'depth'), power: chosen(report.power) },
+    pump: {
+      setting: said('pumpSetting'),
+      power: chosen(report.power),
+      voltage: chosen(report.voltage),
+      phase: report.phase === '' ? undefined : Number(report.phase),
+      wires: report.wires === '' ? undefined : Number(report.wires),
+    },
+    dropPipe: report.hanging === 'pump' ? { material: chosen(report.oldPipe), size: said('oldPipeSize') } : undefined,
+    wire: { run: said('wireRun') },
   };
   return tidy({ ...plan, status: statusOf(tidy(plan), report) });
 }
 
-function pumpingOf(report: Report, said: (field: ReportField, measure: Measure) => string | undefined): unknown {
-  const flow = said('testFlow', 'flow') ?? 'unknown';
+function pumpingOf(report: Report, said: Said): unknown {
+  const flow = said('testFlow') ?? 'unknown';
   switch (report.test) {
     case 'test':
-      return {
-        kind: 'test',
-        flow,
-        drawdown: said('testDrawdown', 'depth') ?? 'unknown',
-        after: said('testHours', 'hours'),
-      };
+      return { kind: 'test', flow, drawdown: said('testDrawdown') ?? 'unknown', after: said('testHours') };
     case 'level':
-      return { kind: 'level', level: said('pumpingLevel', 'depth'), flow };
+      return { kind: 'level', level: said('pumpingLevel'), flow };
     case 'yield only':
       return { kind: 'yield only' };
     case 'unknown':
@@ -201,37 +195,37 @@ function pumpingOf(report: Report, said: (field: ReportField, measure: Measure) 
 }
 
 /** What the report may have said, and what may be standing there already. */
-const REPORTED = ['well.depth', 'well.casing', 'well.intake', 'well.yield', 'water.staticLevel', 'water.pumping'];
-const STANDING = ['pump.setting', 'pump.power', 'top'];
+const REPORTED = [
+  ...['well.depth', 'well.casing', 'well.intake', 'well.inflows', 'well.yield'],
+  ...['water.staticLevel', 'water.staticLowest', 'water.pumping'],
+];
+/** Read with a tape since the driller wrote; what lines the hole is his word all the same. */
+const MEASURED = new Set(['water.staticLevel', 'water.staticLowest', 'water.pumping']);
+const STANDING = {
+  pump: ['pump.setting', 'pump.power', 'dropPipe', 'top'],
+  top: ['top'],
+  nothing: [],
+  '': [],
+} as const satisfies Readonly<Record<Report['hanging'], readonly string[]>>;
 
-function statusOf(plan: unknown, { hanging }: Report): unknown {
+function statusOf(plan: unknown, { hanging, saidBy }: Report): unknown {
   const said = (path: string) => {
     const value = path.split('.').reduce<unknown>((at, key) => (isObject(at) ? at[key] : undefined), plan);
     const empty = isObject(value) && Object.keys(value).length === 0;
     return value !== undefined && value !== 'unknown' && !empty;
   };
-  const all = (paths: readonly string[], status: string) => paths.filter(said).map((path) => [path, status] as const);
+  const reported = REPORTED.filter(said).map(
+    (path) => [path, saidBy === 'measured' && MEASURED.has(path) ? 'measured' : 'reported'] as const,
+  );
+  const sounded = said('well.soundedDepth') ? [['well.soundedDepth', 'measured'] as const] : [];
+  const standing = STANDING[hanging].filter(said).map((path) => [path, 'installed'] as const);
   // A pump that hangs there is not moved for want of its depth.
-  const standing = hanging === 'pump' ? [...all(STANDING, 'installed'), ['pump.setting', 'installed'] as const] : [];
-  return Object.fromEntries([...all(REPORTED, 'reported'), ...standing]);
+  const hangs = hanging === 'pump' ? [['pump.setting', 'installed'] as const] : [];
+  return Object.fromEntries([...reported, ...sounded, ...standing, ...hangs]);
 }
 
 function chosen<Value extends string>(value: Value | ''): Value | undefined {
   return value === '' ? undefined : value;
-}
-
-/** Nothing, or one of the ways in which reports say nothing. */
-function isEmpty(text: string): boolean {
-  return /^\s*(?:n\/?a|unknown|not known|none given|[-–—?]*)\s*$/i.test(text);
-}
-
-/** A bare number, also one with a fraction ("6-5/8"). */
-const BARE_NUMBER = /^[-+]?[\d.,]+(?:[-\s]+\d+\/\d+)?$/;
-
-/** A bare number takes the unit that the form shows beside the field. */
-function withUnit(text: string, unit: string): string {
-  const trimmed = text.trim();
-  return BARE_NUMBER.test(trimmed) ? `${trimmed} ${unit}` : trimmed;
 }
 
 function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportField, string>>> {

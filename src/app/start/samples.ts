@@ -6,7 +6,7 @@ export interface Sample {
   readonly about: string;
 }
 
-export const SAMPLES: readonly Sample[] = [
+export const SAMPLES: readonly [Sample, ...Sample[]] = [
   {
     file: 'tamarack-ridge',
     title: 'Tamarack Ridge cabin',

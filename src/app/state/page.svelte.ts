@@ -19,10 +19,12 @@ import { takeOver } from '../keeping/takeOver.ts';
 import { goesOn, loadNewest, keepOnlyMine, keepOnlyTheirs, type Conflict } from '../keeping/twoVersions.ts';
 import { inOrder, Wells, type LoadedWell } from '../keeping/wells.ts';
 import { isLink } from '../../link/isLink.ts';
-import type { Report, ReportReading } from '../start/reportPlan.ts';
+import type { Report } from '../start/report.ts';
+import type { ReportReading } from '../start/reportPlan.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { Settings } from './settings.svelte.ts';
 import { openStore, openTabStore } from './store.ts';
+import type { Door, Place } from './trail.ts';
 import type { Workspace } from './workspace.svelte.ts';
 
 /** A file or a kept well that could not be read: what it was, what is wrong, and what was kept. */
@@ -92,6 +94,7 @@ export class Page {
   typedKept = $state(true);
   /** The browser had thrown out what was kept; what lies on the desk was kept anew. */
   evicted = $state(false);
+  door = $state<Door>('doors');
   /** One sentence beside a choice that could not be carried out. */
   choiceWords = $state('');
 
@@ -313,6 +316,13 @@ export class Page {
     this.#lookAt(reading.plan, [file, title], `Open the sample ${title}`);
   }
 
+  /** A sample to look at before any is opened; null where it cannot be fetched or read. */
+  async samplePlan(file: string): Promise<Plan | null> {
+    const [text, { readPlanText }] = await Promise.all([fetchText(`./samples/${file}.json`), this.load()]);
+    const reading = text === null ? null : readPlanText(text);
+    return reading?.ok === true ? reading.plan : null;
+  }
+
   /** Not kept until it is changed; after a reload it is looked at again. */
   #lookAt(plan: Plan, from: readonly [file: string, title: string], name: string): void {
     const id = newId();
@@ -449,12 +459,25 @@ export class Page {
 
   /** The empty desk with its ways to start. */
   clear(): void {
+    this.door = 'doors';
     if (this.drafts.load(NO_WELL, 'drawn') !== null) {
       // The report that became a well is done with; one that did not is still there.
       this.drafts.forget(NO_WELL, 'drawn');
       this.drafts.forget(NO_WELL, 'report');
     }
     this.workspace?.open({ id: null, plan: null }, 'Start another well');
+  }
+
+  /** Where the browser's own back and forth lead: to a well that was on the desk, or to a step of the start page. */
+  async goTo({ well, door }: Place): Promise<void> {
+    this.door = door;
+    const { workspace } = this;
+    if (well === (workspace?.desk.id ?? null)) return;
+    const plan = well === null ? null : (this.#onHand.plans.get(well) ?? null);
+    if (well === null) workspace?.open({ id: null, plan: null }, 'Back to the start');
+    else if (plan !== null && this.#onHand.samples.has(well))
+      workspace?.open({ id: well, plan }, `Back to ${plan.title ?? 'the well'}`);
+    else await this.openKept(well);
   }
 
   /** Out of the list, and for thirty days among what was taken away. */

@@ -8,6 +8,16 @@ export async function openSample(page: Page, title = 'Tamarack Ridge cabin'): Pr
   await expect(chip(page, 'Pump intake')).toBeAttached();
 }
 
+/** The lines of the report on the empty page, all of them shown; one that was begun is open already. */
+export async function openReport(page: Page): Promise<void> {
+  await page.goto('/');
+  const door = page.getByRole('button', { name: 'Type in the report' });
+  const all = page.getByRole('button', { name: 'Show all lines' });
+  await expect(door.or(all)).toBeVisible();
+  if (await door.isVisible()) await door.click();
+  await all.click();
+}
+
 /** The first sample with some of its parts exchanged, opened from a file. */
 export async function openChanged(page: Page, changes: Readonly<Record<string, unknown>>): Promise<void> {
   const file = new URL('../../../static/samples/tamarack-ridge.json', import.meta.url);

@@ -9,6 +9,7 @@ import {
   heard,
   keptHere,
   openChanged,
+  openReport,
   openSample,
   redo,
   savedPicture,
@@ -492,9 +493,7 @@ test(
   'half of a report is there after a reload, a narrowed window and Back',
   { tag: '@both' },
   async ({ page }, { project }) => {
-    await page.goto('/');
-    const open = page.getByRole('button', { name: 'Type in the report' });
-    if (await open.isVisible()) await open.click();
+    await openReport(page);
     const depth = page.getByLabel('Depth of the well');
     await depth.fill('260');
     await page.getByLabel('Below the casing').selectOption('screen');
@@ -512,6 +511,7 @@ test(
     await page.goto('about:blank');
     await page.goBack();
     await there();
+    await page.getByRole('button', { name: 'Other ways to begin' }).click();
     await page.getByRole('main').getByRole('button', { name: 'Tamarack Ridge cabin' }).click();
     await expect(chip(page, 'Pump intake')).toBeAttached();
     await undo(page).click();
@@ -523,9 +523,7 @@ test(
   'a report that was drawn is there again by a step back, and not for the next well',
   { tag: '@both' },
   async ({ page }) => {
-    await page.goto('/');
-    const open = page.getByRole('button', { name: 'Type in the report' });
-    if (await open.isVisible()) await open.click();
+    await openReport(page);
     await page.getByLabel('Depth of the well').fill('260');
     await page.getByRole('button', { name: 'Draw the well' }).click();
     await expect(chip(page, 'Pump intake')).toBeAttached();
@@ -535,7 +533,7 @@ test(
     await expect(chip(page, 'Pump intake')).toBeAttached();
     await menu(page).click();
     await page.getByRole('button', { name: 'New well' }).click();
-    if (await open.isVisible()) await open.click();
+    await page.getByRole('button', { name: 'Type in the report' }).click();
     await expect(page.getByLabel('Depth of the well')).toHaveValue('');
   },
 );

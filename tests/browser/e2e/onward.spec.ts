@@ -207,6 +207,7 @@ test('a step by key that leads to another well leads to its head, where the fiel
 test('which unit the frost is in is answered by hand or key, and the field has the focus again', async ({ page }) => {
   await typeReport(page);
   await undo(page).click();
+  await page.getByRole('button', { name: 'Show all lines' }).click();
   const frost = page.getByLabel('Frost goes down to');
   const answer = page.getByRole('group', { name: 'Which did you mean?' });
   await frost.fill('4');

@@ -1,10 +1,8 @@
 import { expect, test } from './onePage.ts';
-import { chip, drag, feetIn, heard, openSample, undo } from './hands.ts';
+import { chip, drag, feetIn, heard, openReport, openSample, redo, undo } from './hands.ts';
 
 test('from a driller’s report to a dragged pump', { tag: '@both' }, async ({ page, hasTouch }) => {
-  await page.goto('/');
-  const open = page.getByRole('button', { name: 'Type in the report' });
-  if (await open.isVisible()) await open.click();
+  await openReport(page);
   await page.getByLabel('Name of the well').fill('Birch Hollow');
   await page.getByLabel('Depth of the well').fill('260');
   await page.getByLabel('Casing goes down to').fill('60 ft');
@@ -31,9 +29,7 @@ test('from a driller’s report to a dragged pump', { tag: '@both' }, async ({ p
 });
 
 test('a report that knows the depth alone still draws, and says what could not be judged', async ({ page }) => {
-  await page.goto('/');
-  const open = page.getByRole('button', { name: 'Type in the report' });
-  if (await open.isVisible()) await open.click();
+  await openReport(page);
   await page.getByLabel('Depth of the well').fill('180 ft');
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(chip(page, 'Pump intake')).toBeAttached();
@@ -44,22 +40,116 @@ test('a report that knows the depth alone still draws, and says what could not b
 });
 
 test('what is missing or cannot be read is said beside its line, all at once', { tag: '@both' }, async ({ page }) => {
-  await page.goto('/');
-  const open = page.getByRole('button', { name: 'Type in the report' });
-  if (await open.isVisible()) await open.click();
+  await openReport(page);
   await page.getByLabel('How it was tested').selectOption({ label: 'pumped, with a drawdown' });
   await page.getByLabel('Static level').fill('+3');
   await page.getByRole('button', { name: 'Draw the well' }).click();
   await expect(page.getByText('The drawing needs the depth of the well.')).toBeVisible();
   await expect(page.getByText('Type the flow and the drawdown of the test,')).toBeVisible();
-  await expect(page.getByText('A plus can be read both ways.')).toBeVisible();
+  await expect(page.getByText('A plus can be read both ways.').first()).toBeVisible();
   await expect(page.getByLabel('Depth of the well')).toBeFocused();
 });
 
-test('a test without its drawdown is asked for it once, and then drawn as not known', async ({ page }) => {
+test('a line with two readings is answered by a button beside it', { tag: '@both' }, async ({ page }) => {
+  await openReport(page);
+  await page.getByLabel('Depth of the well').fill('260');
+  await page.getByLabel('Static level').fill('+3');
+  await page.getByRole('button', { name: '3 ft above it: the well flows' }).click();
+  await expect(page.getByLabel('Static level')).toHaveValue('-3 ft');
+  await expect(page.getByLabel('Static level')).toBeFocused();
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect.poll(() => heard(page, 'Static level')).toMatch(/3\s?ft/);
+});
+
+test('a part with a line that cannot be read opens by itself', async ({ page }) => {
+  await openReport(page);
+  await page.getByLabel('Depth of the well').fill('260');
+  await page.getByLabel('Well to the house').fill('far');
+  await page
+    .getByRole('button', { name: 'Fold all' })
+    .or(page.getByRole('button', { name: 'Show all lines' }))
+    .click();
+  await expect(page.getByLabel('Well to the house')).toBeHidden();
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(page.getByLabel('Well to the house')).toBeFocused();
+});
+
+test(
+  'the well grows beside the lines, and what is not known is asked for in a list',
+  { tag: '@both' },
+  async ({ page, hasTouch }) => {
+    await openReport(page);
+    if (hasTouch === true) await page.getByRole('button', { name: 'See it so far' }).click();
+    await expect(page.getByText('Type the depth, and the well is drawn here.')).toBeVisible();
+    if (hasTouch === true) await page.getByRole('button', { name: 'Back to the lines' }).click();
+    await page.getByLabel('Depth of the well').fill('240');
+    await page.getByLabel('Casing goes down to').fill('deep');
+    if (hasTouch === true) await page.getByRole('button', { name: 'See it so far' }).click();
+    await expect(page.getByText('One line cannot be read yet, and is left out.')).toBeVisible();
+    await expect(page.locator('figure svg')).toContainText('240 ft');
+    if (hasTouch === true) await page.getByRole('button', { name: 'Back to the lines' }).click();
+    await page.getByText(/^Still to ask: \d+$/).click();
+    await page.getByRole('button', { name: 'How deep does the water stand with no pump running?' }).click();
+    await expect(page.getByLabel('Static level')).toBeFocused();
+  },
+);
+
+test('the browser’s own back leads to what was before, step by step', { tag: '@both' }, async ({ page }) => {
+  await openReport(page);
+  await page.getByLabel('Depth of the well').fill('240');
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+  await page.goBack();
+  await expect(page.getByLabel('Depth of the well')).toHaveValue('240');
+  await page.goBack();
+  await expect(page.getByRole('button', { name: 'Type in the report' })).toBeVisible();
+  await page.goForward();
+  await expect(page.getByLabel('Depth of the well')).toHaveValue('240');
+  await page.goForward();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+  // What the browser did is a step too, and can be taken back here.
+  await undo(page).click();
+  await expect(page.getByLabel('Depth of the well')).toHaveValue('240');
+  await redo(page).click();
+  await expect(chip(page, 'Pump intake')).toBeAttached();
+});
+
+test('back from one sample to another, and to the start', async ({ page }) => {
+  await openSample(page, 'Heron Flats farmhouse');
+  await page.getByRole('button', { name: /^Wells/ }).click();
+  await page.getByRole('button', { name: 'Slate Hollow homestead' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Slate Hollow homestead');
+  await page.goBack();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Heron Flats farmhouse');
+  await page.goBack();
+  await expect(page.getByRole('button', { name: 'Type in the report' })).toBeVisible();
+});
+
+test('the first picture is there before anything runs, and alive a moment later', async ({ page }) => {
   await page.goto('/');
-  const open = page.getByRole('button', { name: 'Type in the report' });
-  if (await open.isVisible()) await open.click();
+  const water = page.getByRole('slider', { name: 'Drag the water' });
+  await expect(water).toHaveAttribute('aria-valuetext', /^62\s?ft$/);
+  const before = await page.locator('figure p').textContent();
+  await water.fill('165');
+  await expect(page.locator('figure p')).not.toHaveText(before ?? '');
+  await page.getByRole('button', { name: 'Open this well' }).click();
+  // What was played with is no change to the sample.
+  await expect.poll(() => heard(page, 'Static level')).toMatch(/62\s?ft/);
+});
+
+test('without JavaScript there is a well to look at', async ({ browser }) => {
+  const context = await browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto('/');
+  const picture = page.getByRole('img', { name: /A drilled well in section/ });
+  await expect(picture).toBeVisible();
+  // The picture itself came, not its words alone.
+  expect(await picture.evaluate((each: HTMLImageElement) => each.naturalWidth)).toBeGreaterThan(0);
+  await context.close();
+});
+
+test('a test without its drawdown is asked for it once, and then drawn as not known', async ({ page }) => {
+  await openReport(page);
   await page.getByLabel('Depth of the well').fill('180');
   // How the water comes in is nothing that the form says for the driller.
   await expect(page.getByLabel('Below the casing')).toHaveValue('');

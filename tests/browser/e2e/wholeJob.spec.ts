@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { axeFinds } from './axe.ts';
 import { expect, test, type Locator, type Page } from './onePage.ts';
+import { openReport } from './hands.ts';
 
 interface Saved {
   readonly title: string;
@@ -39,6 +40,11 @@ test.describe('by keys alone', () => {
     test.slow();
     await page.goto('/');
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await tabTo(page, page.getByRole('button', { name: 'Type in the report' }));
+    await page.keyboard.press('Enter');
+    await expect(page.getByLabel('Name of the well')).toBeFocused();
+    await tabTo(page, page.getByRole('button', { name: 'Show all lines' }), 'Shift+Tab');
+    await page.keyboard.press('Enter');
     await fill(page, 'Name of the well', 'Birch Hollow');
     await fill(page, 'Depth of the well', '260 ft');
     await fill(page, 'Casing goes down to', '60 ft');
@@ -46,12 +52,12 @@ test.describe('by keys alone', () => {
     await pick(page, 'How it was tested', 'pumped, with a drawdown');
     await fill(page, 'Test flow', '12');
     await fill(page, 'Drawdown', '55');
+    await fill(page, 'Frost goes down to', '42');
+    await pick(page, 'Power of the pump', '1 hp');
     await fill(page, 'Peak flow needed', '8');
     await fill(page, 'Well to the house', '90 ft');
     await pick(page, 'Pipe to the house', 'PE, 1 in');
     await fill(page, 'Tank above the well', '6 ft');
-    await fill(page, 'Frost goes down to', '42');
-    await pick(page, 'Power of the pump', '1 hp');
     await tabTo(page, page.getByRole('button', { name: 'Draw the well' }));
     await page.keyboard.press('Enter');
     await expect(page.getByRole('heading', { level: 1, name: 'Birch Hollow' })).toBeFocused();
@@ -103,9 +109,7 @@ test(
   'by names and roles alone a report is drawn, read from top to bottom, mended and saved',
   { tag: '@both' },
   async ({ page, hasTouch }) => {
-    await page.goto('/');
-    const asked = page.getByRole('button', { name: 'Type in the report' });
-    if (hasTouch === true) await asked.click();
+    await openReport(page);
     await page.getByRole('textbox', { name: 'Name of the well' }).fill('Birch Hollow');
     await page.getByRole('textbox', { name: 'Depth of the well' }).fill('260 ft');
     await page.getByRole('textbox', { name: 'Casing goes down to' }).fill('60 ft');
