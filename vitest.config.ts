@@ -23,7 +23,7 @@ const node = (name: string, isolate: boolean, folders: readonly string[]) => ({
 export default defineConfig({
   test: {
     projects: [
-      node('node', false, ['model', 'words', 'reference', 'draw', 'sheet', 'link', 'wells']),
+      node('node', false, ['model', 'words', 'reference', 'draw', 'sheet', 'link', 'reading', 'wells']),
       node('apart', true, ['cli', 'keeping']),
       {
         plugins: [svelte()],

@@ -1,0 +1,165 @@
+/** From the pieces of a report to what each of them says: values, stretches, and lines that say nothing. */
+import { labelsIn, type Fact, type Labelled } from './labels.ts';
+import { TOLD } from './prose.ts';
+import { markQuantities, type Marked, type Quantity } from './quantities.ts';
+import { isHeading, subjectOf, type Subject } from './sections.ts';
+import { headerOf, rowOf, stretchOf, type Header, type Span } from './spans.ts';
+import type { Piece } from './text.ts';
+import { valueBefore, valueBehind } from './values.ts';
+
+export interface Found {
+  readonly fact: Fact;
+  /** As the report calls it; '' where it is told in a sentence. */
+  readonly name: string;
+  readonly quantity: Quantity | null;
+  readonly to: Quantity | null;
+  /** Words about the value, in small letters. */
+  readonly words: string;
+  readonly piece: number;
+  readonly subject: Subject;
+}
+
+export interface Facts {
+  readonly pieces: readonly Piece[];
+  readonly marked: readonly Marked[];
+  readonly found: readonly Found[];
+  readonly spans: readonly Span[];
+  /** Numbers of pieces that hold something which nobody understood. */
+  readonly left: readonly number[];
+}
+
+export function factsIn(pieces: readonly Piece[]): Facts {
+  const marked = pieces.map(({ text }) => markQuantities(text));
+  const found: Found[] = [];
+  const spans: Span[] = [];
+  const left: number[] = [];
+  let heading: Subject = 'none';
+  let header: Header | null = null;
+  let blanks = 0;
+  let waiting: Labelled | null = null;
+
+  pieces.forEach(({ text }, piece) => {
+    const line = marked[piece];
+    if (line === undefined) return;
+    if (text.trim() === '') {
+      blanks++;
+      if (blanks > 1) [header, heading] = [null, 'none'];
+      waiting = null;
+      return;
+    }
+    blanks = 0;
+    const own = subjectOf(line.text);
+    const next = headerOf(line, own === 'none' ? heading : own);
+    if (next !== null) {
+      [header, heading, waiting] = [next, next.subject, null];
+      return;
+    }
+    // A value that stands alone under its label.
+    if (waiting !== null) {
+      const value = aloneOf(line, waiting);
+      const { label } = waiting;
+      waiting = null;
+      if (value !== null) {
+        found.push({ fact: label.fact, name: '', ...value, piece, subject: heading });
+        return;
+      }
+    }
+    const subject = own === 'none' ? heading : own;
+    if (header !== null && !/:/.test(line.text)) {
+      const row = rowOf(line, text, header, piece);
+      if (row !== null) {
+        spans.push(row);
+        return;
+      }
+    }
+    const labels = labelsIn(line.text);
+    const stretch = isStretchLine(line, labels, subject) ? stretchOf(line, text, subject, piece) : null;
+    const used = new Set(stretch?.used ?? []);
+    if (stretch !== null) spans.push(stretch);
+    const values = [...labelled(line, labels, used), ...toldIn(line, used)];
+    for (const value of values) found.push({ ...value, piece, subject });
+    if (values.length > 0 || stretch !== null) header = null;
+    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text))) heading = own;
+    const last = labels.at(-1);
+    if (last !== undefined && values.length === 0 && line.quantities.length === 0 && last.label.takes !== 'nothing')
+      waiting = last;
+    const known = labels.some(
+      ({ label }) => label.fact === 'aside' || label.takes === 'words' || label.takes === 'date',
+    );
+    const nothing = values.every(({ quantity }) => quantity === null) && stretch === null;
+    if (nothing && !known && (line.quantities.length > 0 || !isHeading(line) || saysSomething(line, labels)))
+      left.push(piece);
+  });
+  return { pieces, marked, found, spans, left };
+}
+
+/** Words that stand at the head of a list, on the same line as its first row. */
+const HEADS = /^[^«:]{3,40}:/;
+
+/** "Yield: adequate" is no heading, and no sentence is one. */
+function saysSomething({ text }: Marked, labels: readonly Labelled[]): boolean {
+  const last = labels.at(-1);
+  if (/[a-z]{2}[.!?]$/.test(text.trim())) return true;
+  return last !== undefined && last.label.takes !== 'nothing' && /[a-z]{3}/.test(text.slice(last.end));
+}
+
+/** Numbers with "to" between them, in a part or under words that tell of stretches. */
+function isStretchLine({ text }: Marked, labels: readonly Labelled[], subject: Subject): boolean {
+  if (
+    labels.some(
+      ({ label }) => label.fact === 'aside' && /range|distance|lot|remarks|concession/.test(text.slice(0, 24)),
+    )
+  )
+    return false;
+  if (/^\s*(?:from\s+)?(?:«[LN]\d+»|surface|ground)\s*(?:-|to|through)\s*«[LN]\d+»/.test(text))
+    return subject !== 'test' && subject !== 'pump';
+  if (/«[LN]\d+»\s*(?:-|to|through)\s*«[LN]\d+»\s*$/.test(text) && subject === 'layers') return true;
+  if (!['casing', 'liner', 'screen', 'hole', 'grout', 'zones', 'layers'].includes(subject)) return false;
+  return !/\b(?:lowered|fell|dropped|drew|rose)\b/.test(text);
+}
+
+function labelled(line: Marked, labels: readonly Labelled[], used: Set<number>): Omit<Found, 'piece' | 'subject'>[] {
+  const values: Omit<Found, 'piece' | 'subject'>[] = [];
+  labels.forEach((each, i) => {
+    const { label } = each;
+    const end = labels[i + 1]?.start ?? line.text.length;
+    const name = line.text.slice(each.start, each.end);
+    if (label.takes === 'words') {
+      values.push({ fact: label.fact, name, quantity: null, to: null, words: line.text.slice(each.end, end) });
+      return;
+    }
+    const value = valueBehind(line, each, end) ?? valueBefore(line, each, labels[i - 1]?.end ?? 0);
+    if (value === null || value.used.some((index) => used.has(index))) return;
+    for (const index of value.used) used.add(index);
+    values.push({ fact: label.fact, name, quantity: value.quantity, to: value.to, words: value.words });
+  });
+  return values;
+}
+
+function toldIn(line: Marked, used: Set<number>): Omit<Found, 'piece' | 'subject'>[] {
+  const values: Omit<Found, 'piece' | 'subject'>[] = [];
+  for (const { fact, pattern, name } of TOLD)
+    for (const match of line.text.matchAll(pattern)) {
+      const index = Number(match[1]);
+      const quantity = line.quantities[index];
+      if (quantity === undefined || used.has(index)) continue;
+      used.add(index);
+      values.push({
+        fact,
+        name,
+        quantity,
+        to: null,
+        words: line.text.slice(match.index, match.index + match[0].length + 48),
+      });
+    }
+  return values;
+}
+
+function aloneOf(line: Marked, { label }: Labelled): { quantity: Quantity; to: null; words: string } | null {
+  if (line.quantities.length !== 1 || !/^\s*[<>~]?«.\d+»[\s.]*$/.test(line.text)) return null;
+  const [quantity] = line.quantities;
+  const fits = { length: 'LNS', size: 'SN', flow: 'FN', time: 'TN', power: 'HN', date: 'D', words: '', nothing: '' }[
+    label.takes
+  ];
+  return quantity !== undefined && fits.includes(quantity.kind) ? { quantity, to: null, words: '' } : null;
+}
