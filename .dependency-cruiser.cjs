@@ -27,6 +27,13 @@ module.exports = {
       to: { path: '^node_modules/zod' },
     },
     {
+      name: 'reading-knows-model-only',
+      comment: 'a report is read without a page, a word of ours or a file',
+      severity: 'error',
+      from: { path: '^src/reading' },
+      to: { path: '^(src/(draw|app|embed|cli|lib|words|files)|node_modules)' },
+    },
+    {
       name: 'words-know-model-only',
       severity: 'error',
       from: { path: '^src/words' },

@@ -5,6 +5,7 @@ import { EXIT, Unreadable, Unwritable } from './exits.ts';
 import { linkCommand } from './linkCommand.ts';
 import { partsCommand } from './partsCommand.ts';
 import { print } from './print.ts';
+import { readCommand } from './readCommand.ts';
 import { sheetCommand } from './sheetCommand.ts';
 import { stepsCommand } from './stepsCommand.ts';
 import { troubleCommand } from './troubleCommand.ts';
@@ -16,6 +17,7 @@ wellcut steps PLAN.json [--json] [--replace]
 wellcut trouble PLAN.json [--symptom NAME] [--json]
 wellcut sheet PLAN.json [-o sheet.html|sheet.pdf] [--paper letter|a4] [--short] [--replace] [--date …] [--link URL]
 wellcut link  PLAN.json [--base URL]
+wellcut read  REPORT.txt [-o plan.json] [--why]
 
 "-" is standard input or output. draw writes to standard output without -o.
 
@@ -42,6 +44,10 @@ A PDF is made by a Chromium that is there (CHROMIUM_PATH names one).
 link prints the whole well as an address; without --base, what stands behind its "#". Every command takes such a link in
 place of a file.
 
+read takes the text of a driller's report, a log or a letter, and prints the plan that it makes: what stands there, and
+nothing else. --why prints each value with the line that it came from, what is doubtful, what was not taken and why, what
+was not understood, and what is still to ask.
+
 trouble lists what can be the matter with a well in use; with --symptom, for example no-water, it tells what to look at
 first, what each look tells, and what this well's own figures say of each cause.
 
@@ -58,11 +64,14 @@ async function run([command, ...args]: readonly string[]): Promise<number> {
   if (command === 'trouble') return troubleCommand(args);
   if (command === 'sheet') return sheetCommand(args);
   if (command === 'link') return linkCommand(args);
+  if (command === 'read') return readCommand(args);
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
     print(HELP);
     return command === undefined ? EXIT.unreadable : EXIT.good;
   }
-  throw new Unreadable(`there is no command "${command}"; use draw, check, parts, steps, trouble or sheet\n\n${HELP}`);
+  throw new Unreadable(
+    `there is no command "${command}"; use draw, check, parts, steps, trouble, sheet, link or read\n\n${HELP}`,
+  );
 }
 
 function explain(fault: unknown): number {

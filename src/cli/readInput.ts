@@ -19,6 +19,16 @@ export function readInput(path: string): Plan {
   throw new Unreadable([`${name} is not a plan yet:`, ...lines].join('\n'));
 }
 
+/** The text in a file, or on standard input for "-". Throws Unreadable where there is none. */
+export function readText(path: string): string {
+  const name = path === '-' ? 'standard input' : path;
+  const text = textOfPlan(readBytes(path, name));
+  if (text.ok) return text.text;
+  throw new Unreadable(
+    `${name} cannot be read as text: ${text.problem.problem}. Of a photo or a PDF take the text out first`,
+  );
+}
+
 const FAULTS = {
   none: 'there is no well in it',
   newer: 'it was made by a newer wellcut',

@@ -103,6 +103,11 @@ function saysSomething({ text }: Marked, labels: readonly Labelled[]): boolean {
   return last !== undefined && last.label.takes !== 'nothing' && /[a-z]{3}/.test(text.slice(last.end));
 }
 
+const OF_STRETCHES: ReadonlySet<Fact> = new Set([
+  ...(['casingSize', 'casingInside', 'casingBottom', 'casingHeight', 'casingMaterial', 'casingWall'] as const),
+  ...(['grout', 'holeSize'] as const),
+]);
+
 /** Numbers with "to" between them, in a part or under words that tell of stretches. */
 function isStretchLine({ text }: Marked, labels: readonly Labelled[], subject: Subject): boolean {
   if (
@@ -110,6 +115,10 @@ function isStretchLine({ text }: Marked, labels: readonly Labelled[], subject: S
       ({ label }) => label.fact === 'aside' && /range|distance|lot|remarks|concession/.test(text.slice(0, 24)),
     )
   )
+    return false;
+  const range = /«[LN]\d+»\s*(?:-|to|through)\s*«[LN]\d+»/.exec(text)?.index ?? Infinity;
+  // "Static level 60-75 ft" under a heading of casings is a level all the same.
+  if (labels.some(({ label, start }) => start < range && label.takes !== 'nothing' && !OF_STRETCHES.has(label.fact)))
     return false;
   if (/^\s*(?:from\s+)?(?:«[LN]\d+»|surface|ground)\s*(?:-|to|through)\s*«[LN]\d+»/.test(text))
     return subject !== 'test' && subject !== 'pump';

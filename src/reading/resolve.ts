@@ -372,7 +372,19 @@ class Resolver {
         { kind: 'takenOff', height: height.text },
       ];
     }
-    return [this.#write.length({ ...quantity, sign: '' }), this.#doubtOf(quantity, to)];
+    return this.#deeper({ quantity: { ...quantity, sign: '' }, to });
+  }
+
+  /** Of a range of levels the deeper end: judged at the worst that can be. */
+  #deeper({
+    quantity,
+    to,
+  }: {
+    readonly quantity: Quantity;
+    readonly to: Quantity | null;
+  }): readonly [string, Doubt | null] {
+    if (to === null) return [this.#write.length(quantity), this.#doubtOf(quantity, null)];
+    return [this.#write.length(to), { kind: 'range', other: this.#write.length(quantity) }];
   }
 
   /** A day on the same piece, or on the one before or after it. */
@@ -410,14 +422,13 @@ class Resolver {
           doubt: this.#flowDoubt(flow),
         });
       if (drawdown !== undefined) {
-        this.#read('water.pumping.drawdown', this.#write.length(drawdown.quantity), pieces(drawdown), {
+        this.#read('water.pumping.drawdown', this.#deeper(drawdown)[0], pieces(drawdown), {
           doubt: this.#unlike(drawdown, level),
         });
         if (hours !== undefined) this.#read('water.pumping.after', this.#write.time(hours.quantity), [hours.piece]);
       } else if (level !== undefined) {
-        this.#read('water.pumping.level', this.#write.length(level.quantity), [level.piece], {
-          doubt: this.#doubtOf(level.quantity, level.to),
-        });
+        const [value, doubt] = this.#deeper(level);
+        this.#read('water.pumping.level', value, [level.piece], { doubt });
         if (hours !== undefined) this.#aside('noPlace', hours.piece);
       }
       if (rate !== undefined && said !== undefined && said.piece !== rate.piece)
@@ -443,7 +454,7 @@ class Resolver {
     level: (Found & { readonly quantity: Quantity }) | undefined,
   ): Doubt | null {
     const rest = this.#of('static')[0];
-    if (level === undefined || rest === undefined) return this.#doubtOf(drawdown.quantity, drawdown.to);
+    if (level === undefined || rest === undefined) return this.#deeper(drawdown)[1];
     const between = this.#write.metres(level.quantity) - this.#write.metres(rest.quantity);
     const said = this.#write.metres(drawdown.quantity);
     return Math.abs(between - said) <= Math.max(0.31, 0.03 * said)

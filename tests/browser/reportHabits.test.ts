@@ -10,7 +10,7 @@ import { planFromReport } from '../../src/app/start/reportPlan.ts';
 import { planSoFar } from '../../src/app/start/reportSoFar.ts';
 import type { MeasuredField, Report } from '../../src/app/start/report.ts';
 import { stillToAsk } from '../../src/app/start/stillToAsk.ts';
-import { sayQuestion } from '../../src/app/start/questionWords.ts';
+import { sayQuestion } from '../../src/words/en/questions.ts';
 
 const FOOT = 0.3048;
 /** US gallon of 231 cubic inches a minute (NIST Handbook 44, appendix C) [m3/s]. */

@@ -357,7 +357,7 @@ Static water level 63 ft BTOC
 Yield 40 gph
 Static level 60-75 ft
 `,
-    read: { 'well.depth': '350 ft', 'well.yield': '40 gph', 'water.staticLevel': '60 ft' },
+    read: { 'well.depth': '350 ft', 'well.yield': '40 gph', 'water.staticLevel': '75 ft' },
     doubts: { 'water.staticLevel': 'range' },
   },
   {
@@ -614,6 +614,23 @@ Sounded depth 209 ft
 Static level 61 ft
 `,
     read: { 'well.depth': '220 ft', 'well.soundedDepth': '209 ft', 'water.staticLevel': '61 ft' },
+  },
+  {
+    name: 'a range of levels under a line of casing',
+    text: `Well depth: 350 ft
+Casing: 6 in steel 0 to 41 ft
+Static level 60-75 ft
+Water found 120-140 ft
+`,
+    read: {
+      'well.depth': '350 ft',
+      'well.casing.size': '6 in',
+      'well.casing.material': 'steel',
+      'well.casing.bottom': '41 ft',
+      'water.staticLevel': '75 ft',
+      'well.inflows': [{ depth: '120 ft' }],
+    },
+    doubts: { 'water.staticLevel': 'range' },
   },
   {
     name: 'nothing of a well',

@@ -1,36 +1,6 @@
 /** What a report leaves open, in the order in which one would ask for it on the telephone. */
+import type { Question } from '../../reading/questions.ts';
 import { isEmpty, type Report, type ReportField } from './report.ts';
-
-export type Question =
-  | 'depth'
-  | 'sounded'
-  | 'casing'
-  | 'casingInside'
-  | 'casingBottom'
-  | 'intake'
-  | 'screen'
-  | 'holeDiameter'
-  | 'inflow'
-  | 'static'
-  | 'whenRead'
-  | 'lowest'
-  | 'test'
-  | 'testDrawdown'
-  | 'pumped'
-  | 'datum'
-  | 'frost'
-  | 'frostFrom'
-  | 'top'
-  | 'hanging'
-  | 'oldPump'
-  | 'demand'
-  | 'distance'
-  | 'line'
-  | 'rise'
-  | 'tank'
-  | 'wireRun'
-  | 'voltage'
-  | 'wires';
 
 export interface Asked {
   readonly question: Question;

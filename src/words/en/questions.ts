@@ -1,5 +1,5 @@
 /** The questions that a report leaves open, as one asks a driller, an owner or an office. */
-import type { Question } from './stillToAsk.ts';
+import type { Question } from '../../reading/questions.ts';
 
 export const QUESTIONS: Readonly<Record<Question, string>> = {
   depth: 'How deep is the well?',
