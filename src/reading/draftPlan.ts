@@ -1,4 +1,5 @@
 /** A plan of what was read and accepted, and nothing else: what the report does not say is not in it. */
+import { valueIn } from './valueIn.ts';
 import type { Reading, ReadReport } from './reading.ts';
 
 /** What a report says of the well; what hangs in it is installed, or recommended and nobody's yet. */
@@ -28,14 +29,17 @@ export function draftPlan({ units }: Pick<ReadReport, 'units'>, readings: readon
   if (well['casing'] === undefined) delete well['casing'];
   water['staticLevel'] ??= 'unknown';
   pumping(water, well);
-  const said = (prefix: string): boolean =>
-    readings.some(({ path }) => path === prefix || path.startsWith(`${prefix}.`));
   const status = Object.fromEntries([
-    ...REPORTED.filter(said).map((path) => [path, 'reported'] as const),
-    ...(said('well.soundedDepth') ? [['well.soundedDepth', 'measured'] as const] : []),
+    ...REPORTED.filter((path) => isSaid(valueIn(plan, path))).map((path) => [path, 'reported'] as const),
+    ...(isSaid(valueIn(plan, 'well.soundedDepth')) ? [['well.soundedDepth', 'measured'] as const] : []),
     ...readings.filter(({ note }) => note === 'installed').map(({ path }) => [path, 'installed'] as const),
   ]);
   return { ...plan, status };
+}
+
+function isSaid(value: unknown): boolean {
+  if (value === undefined || value === 'unknown') return false;
+  return typeof value !== 'object' || value === null || Object.keys(value).length > 0;
 }
 
 function pumping(water: Record<string, unknown>, well: Record<string, unknown>): void {

@@ -79,7 +79,7 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     const values = [...labelled(line, labels, used), ...toldIn(line, used)];
     for (const value of values) found.push({ ...value, piece, subject });
     if (values.length > 0 || stretch !== null) header = null;
-    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text))) heading = own;
+    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text))) [heading, header] = [own, null];
     const last = labels.at(-1);
     if (last !== undefined && values.length === 0 && line.quantities.length === 0 && last.label.takes !== 'nothing')
       waiting = last;
@@ -87,7 +87,7 @@ export function factsIn(pieces: readonly Piece[]): Facts {
       ({ label }) => label.fact === 'aside' || label.takes === 'words' || label.takes === 'date',
     );
     const nothing = values.every(({ quantity }) => quantity === null) && stretch === null;
-    if (nothing && !known && (line.quantities.length > 0 || !isHeading(line) || saysSomething(line, labels)))
+    if (nothing && !known && (line.quantities.length > 0 || !isHeading(line) || saysSomething(line, labels, text)))
       left.push(piece);
   });
   return { pieces, marked, found, spans, left };
@@ -96,8 +96,12 @@ export function factsIn(pieces: readonly Piece[]): Facts {
 /** Words that stand at the head of a list, on the same line as its first row. */
 const HEADS = /^[^«:]{3,40}:/;
 
+/** A heading has fewer words, or stands in capitals. */
+const MOST_IN_HEADING = 5;
+
 /** "Yield: adequate" is no heading, and no sentence is one. */
-function saysSomething({ text }: Marked, labels: readonly Labelled[]): boolean {
+function saysSomething({ text }: Marked, labels: readonly Labelled[], raw: string): boolean {
+  if (raw.trim().split(/\s+/).length >= MOST_IN_HEADING && raw !== raw.toUpperCase() && !/:\s*$/.test(raw)) return true;
   const last = labels.at(-1);
   if (/[a-z]{2}[.!?]$/.test(text.trim())) return true;
   return last !== undefined && last.label.takes !== 'nothing' && /[a-z]{3}/.test(text.slice(last.end));

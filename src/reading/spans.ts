@@ -1,6 +1,6 @@
 /** Rows and sentences that tell of a stretch of the well: casing from here to there, a screen, a layer, a zone of water. */
 import type { Marked, Quantity } from './quantities.ts';
-import type { Subject } from './sections.ts';
+import { subjectOf, type Subject } from './sections.ts';
 
 export interface Span {
   readonly subject: 'casing' | 'liner' | 'screen' | 'perforated' | 'hole' | 'grout' | 'layer' | 'zone';
@@ -174,7 +174,11 @@ export function stretchOf(marked: Marked, raw: string, subject: Subject, piece: 
   const sized = /«S(\d+)»|«N(\d+)»\s*(?:dia|nominal|o\.?d|i\.?d)/.exec(text);
   const size = sized === null ? null : (marked.quantities[Number(sized[1] ?? sized[2])] ?? null);
   const flow = /«F(\d+)»/.exec(text);
-  const own: Span['subject'] = spanSubject(subject, text);
+  const named = spanSubject(subject, text);
+  const words = layerWords(text.replace(range[0], ' '));
+  // "0-28 clay" under a line of casing is ground all the same.
+  const isGround = subjectOf(text) === 'none' && size === null && materialIn(text) === '' && /[a-z]{3}/.test(words);
+  const own = isGround && named !== 'zone' ? 'layer' : named;
   const used = [range[1], range[2]].flatMap((mark) => (mark === undefined ? [] : [Number(/\d+/.exec(mark)?.[0])]));
   return {
     subject: own,
@@ -182,7 +186,7 @@ export function stretchOf(marked: Marked, raw: string, subject: Subject, piece: 
     to,
     size,
     flow: flow === null ? null : (marked.quantities[Number(flow[1])] ?? null),
-    material: own === 'layer' ? layerWords(text.replace(range[0], ' ')) : materialIn(text),
+    material: own === 'layer' ? words : materialIn(text),
     wall: wallIn(raw),
     slot: null,
     piece,

@@ -4,7 +4,10 @@
  */
 import { describe, expect, test } from 'vitest';
 import { solve } from '../../src/model/solve.ts';
-import { blankReport } from '../../src/app/start/reportDraft.ts';
+import { blankReport, withKept } from '../../src/app/start/reportDraft.ts';
+import { linesOf, wouldChange } from '../../src/app/start/reportFromText.ts';
+import { draftPlan } from '../../src/reading/draftPlan.ts';
+import { readReport } from '../../src/reading/readReport.ts';
 import { habitOf } from '../../src/app/start/reportHabits.ts';
 import { planFromReport } from '../../src/app/start/reportPlan.ts';
 import { planSoFar } from '../../src/app/start/reportSoFar.ts';
@@ -169,6 +172,70 @@ describe('what is still to ask', () => {
       const again = stillToAsk(blankReport('us')).find((each) => each.question === question);
       expect(again?.field).toBe(field);
     }
+  });
+});
+
+describe('a text that was read', () => {
+  const TEXT = `Well depth 350 ft
+Casing: 6 in steel +2 to 41 ft
+0-12 clay
+12-41 shale
+41-350 granite
+Water bearing zones: 120-121 ft 2 gpm
+300-301 ft 6 gpm
+Static level 60 ft
+Yield 8 gpm by air
+`;
+  const read = readReport(TEXT);
+  const lines = linesOf(read.units, read.readings, {});
+  const report: Report = { ...blankReport('us'), ...lines };
+
+  test('fills the lines, and what has no line stands beside them', () => {
+    expect(report).toMatchObject({
+      ...{ depth: '350 ft', casingSize: '6 in', casingMaterial: 'steel', casingBottom: '41 ft', staticLevel: '60 ft' },
+      ...{ test: 'yield only', testFlow: '8 gpm', yieldFrom: 'air lift' },
+    });
+    expect(Object.keys(report.also).sort()).toEqual(['well.casing.height', 'well.inflows', 'well.layers']);
+  });
+
+  test('makes the plan that the command line makes', () => {
+    const plan = planFromReport(report);
+    const { title, ...rest } = plan.ok ? plan.plan : { title: '' };
+    expect(title).toBe('My well');
+    expect(rest).toEqual(draftPlan(read, read.readings));
+  });
+
+  test('what a line says counts before it, and what was left out is gone', () => {
+    const typed = planFromReport({ ...report, inflow: '200', also: { 'well.layers': report.also['well.layers'] } });
+    expect(typed.ok ? typed.plan.well.inflows : '').toEqual([{ depth: '200 ft' }]);
+    expect(typed.ok ? typed.plan.well.casing : '').not.toHaveProperty('height');
+  });
+
+  test('what does not fit is named beside it, and the rest is drawn', () => {
+    const upsideDown = {
+      'well.layers': [
+        { material: 'clay', bottom: '60 ft' },
+        { material: 'sand', bottom: '20 ft' },
+      ],
+    };
+    const odd = { ...blankReport('us'), depth: '200', also: upsideDown };
+    const plan = planFromReport(odd);
+    expect(plan.ok ? [] : Object.keys(plan.problems)).toEqual(['also']);
+    expect(planSoFar(odd)).toMatchObject({ plan: { well: { depth: '200 ft' } }, leftOut: ['also'] });
+  });
+
+  test('says which typed lines it would change', () => {
+    expect(wouldChange({ ...blankReport('us'), depth: '300' }, lines)).toEqual(['depth']);
+    expect(wouldChange(blankReport('us'), lines)).toEqual([]);
+  });
+
+  test('is kept with the rest, and nothing else is taken from what was kept', () => {
+    const kept = withKept(blankReport('us'), JSON.stringify(report));
+    expect(kept).toEqual(report);
+    const odd = {
+      also: { 'well.layers': 'x', 'well.casings': [1], __proto__: 'y', 'house.tank': '1 gal', 'well.grout': null },
+    };
+    expect(withKept(blankReport('us'), JSON.stringify(odd)).also).toEqual({ 'well.layers': 'x' });
   });
 });
 

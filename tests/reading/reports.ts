@@ -616,6 +616,30 @@ Static level 61 ft
     read: { 'well.depth': '220 ft', 'well.soundedDepth': '209 ft', 'water.staticLevel': '61 ft' },
   },
   {
+    name: 'a log after a table of screens',
+    text: `Casing: 5 in PVC 0 to 92 ft
+SCREEN
+Dia (in)   From (ft)   To (ft)
+5          92          107
+LOG
+0-12 clay
+12-107 sand
+Water was nice and cold
+`,
+    read: {
+      'well.casing.size': '5 in',
+      'well.casing.material': 'PVC',
+      'well.casing.bottom': '92 ft',
+      'well.intake.kind': 'screen',
+      'well.intake.screens': [{ top: '92 ft', bottom: '107 ft' }],
+      'well.layers': [
+        { material: 'clay', bottom: '12 ft' },
+        { material: 'sand', bottom: '107 ft' },
+      ],
+    },
+    left: ['Water was nice and cold'],
+  },
+  {
     name: 'a range of levels under a line of casing',
     text: `Well depth: 350 ft
 Casing: 6 in steel 0 to 41 ft

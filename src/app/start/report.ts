@@ -24,6 +24,7 @@ export interface Report {
   staticLevel: string;
   staticLowest: string;
   test: 'test' | 'level' | 'yield only' | 'unknown';
+  yieldFrom: '' | 'air lift' | 'bailer' | 'pump';
   testFlow: string;
   testDrawdown: string;
   testHours: string;
@@ -50,9 +51,18 @@ export interface Report {
   voltage: '' | '115 V' | '230 V' | '208 V' | '400 V' | '460 V';
   phase: '' | '1' | '3';
   wires: '' | '2' | '3';
+  /** By path of the plan: what was read in a text and has no line here. */
+  also: Readonly<Record<string, unknown>>;
 }
 
-export type ReportField = keyof Report;
+/** A line of the form. */
+export type ReportField = Exclude<keyof Report, 'also'>;
+
+/** Paths of the plan that a text may fill and no line of the form does. */
+export const ALSO: ReadonlySet<string> = new Set([
+  ...['well.casings', 'well.casing.schedule', 'well.casing.height', 'well.grout', 'well.layers', 'well.inflows'],
+  ...['well.intake.screens', 'well.yield', 'pump.power'],
+]);
 
 /** Lines with a list to choose from. */
 export type ChoiceField =
@@ -62,6 +72,7 @@ export type ChoiceField =
   | 'casingMaterial'
   | 'intake'
   | 'test'
+  | 'yieldFrom'
   | 'line'
   | 'frostFrom'
   | 'top'

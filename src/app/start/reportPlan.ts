@@ -7,12 +7,12 @@
 import { readPlan, type Problem } from '../../model/plan/readPlan.ts';
 import type { Plan } from '../../model/plan/schema.ts';
 import { sayRefusal } from '../../words/en/plan/refusal.ts';
-import { isEmpty, MEASURES, REPORT_UNITS, type MeasuredField, type Report, type ReportField } from './report.ts';
+import { ALSO, isEmpty, MEASURES, REPORT_UNITS, type MeasuredField, type Report, type ReportField } from './report.ts';
 import { doubtsOf, habitOf, withUnit } from './reportHabits.ts';
 
 export type ReportReading =
   | { readonly ok: true; readonly plan: Plan }
-  | { readonly ok: false; readonly problems: Readonly<Partial<Record<ReportField, string>>> };
+  | { readonly ok: false; readonly problems: Readonly<Partial<Record<ReportField | 'also', string>>> };
 
 /** Which field of the report a path of the plan came from, so that a reader's problem lands beside it. */
 const FIELD_OF: Readonly<Record<string, ReportField>> = {
@@ -53,7 +53,7 @@ export function planFromReport(report: Report, asked: readonly string[] = []): R
   const missing = { ...Object.fromEntries(open), ...missingOf(report) };
   if (Object.keys(missing).length > 0) return { ok: false, problems: missing };
   const reading = readPlan(written(report));
-  return reading.ok ? reading : { ok: false, problems: byField(reading.problems) };
+  return reading.ok ? reading : { ok: false, problems: byField(reading.problems, report.also) };
 }
 
 /** What contradicts itself or can be read in two ways before any number is. */
@@ -150,7 +150,7 @@ function written(report: Report): unknown {
       },
       inflows: inflow === undefined ? undefined : [{ depth: inflow }],
       yield: yieldOnly ? said('testFlow') : undefined,
-      yieldFrom: yieldOnly ? 'air lift' : undefined,
+      yieldFrom: yieldOnly ? chosen(report.yieldFrom) : undefined,
       tested: report.date.trim() === '' ? undefined : report.date.trim(),
     },
     water: {
@@ -177,7 +177,27 @@ function written(report: Report): unknown {
     dropPipe: report.hanging === 'pump' ? { material: chosen(report.oldPipe), size: said('oldPipeSize') } : undefined,
     wire: { run: said('wireRun') },
   };
-  return tidy({ ...plan, status: statusOf(tidy(plan), report) });
+  const whole = withAlso(tidy(plan) as Record<string, unknown>, report.also);
+  return { ...whole, status: statusOf(whole, report) };
+}
+
+/** A line that was typed counts before what was read in a text. */
+function withAlso(plan: Record<string, unknown>, also: Report['also']): Record<string, unknown> {
+  const whole = structuredClone(plan);
+  for (const [path, value] of Object.entries(also)) {
+    if (!ALSO.has(path)) continue;
+    const keys = path.split('.');
+    const last = keys.pop() ?? '';
+    let at = whole;
+    for (const key of keys) at = (isObject(at[key]) ? at[key] : (at[key] = {})) as Record<string, unknown>;
+    if (path === 'well.casings') {
+      const casing = at['casing'];
+      if (isObject(casing) && Object.keys(casing).length > 0) continue;
+      delete at['casing'];
+    }
+    at[last] ??= path === 'well.grout' && Array.isArray(value) ? (value as unknown[])[0] : value;
+  }
+  return whole;
 }
 
 function pumpingOf(report: Report, said: Said): unknown {
@@ -196,7 +216,7 @@ function pumpingOf(report: Report, said: Said): unknown {
 
 /** What the report may have said, and what may be standing there already. */
 const REPORTED = [
-  ...['well.depth', 'well.casing', 'well.intake', 'well.inflows', 'well.yield'],
+  ...['well.depth', 'well.casing', 'well.casings', 'well.layers', 'well.intake', 'well.inflows', 'well.yield'],
   ...['water.staticLevel', 'water.staticLowest', 'water.pumping'],
 ];
 /** Read with a tape since the driller wrote; what lines the hole is his word all the same. */
@@ -228,11 +248,16 @@ function chosen<Value extends string>(value: Value | ''): Value | undefined {
   return value === '' ? undefined : value;
 }
 
-function byField(problems: readonly Problem[]): Readonly<Partial<Record<ReportField, string>>> {
-  const said: Partial<Record<ReportField, string>> = {};
+function byField(
+  problems: readonly Problem[],
+  also: Report['also'],
+): Readonly<Partial<Record<ReportField | 'also', string>>> {
+  const said: Partial<Record<ReportField | 'also', string>> = {};
+  const isAlso = (path: string): boolean =>
+    Object.keys(also).some((each) => path === each || path.startsWith(`${each}.`));
   for (const each of problems) {
     const { path, read, problem } = each;
-    const field = FIELD_OF[path] ?? 'depth';
+    const field = FIELD_OF[path] ?? (isAlso(path) ? 'also' : 'depth');
     said[field] ??=
       field === 'casingSize' && !problem.startsWith('which')
         ? `${read}: not a size of casing. Write its name in inches, as 6 or 6-5/8, or its outside diameter, as 160 mm, or leave it empty and type the inside diameter.`

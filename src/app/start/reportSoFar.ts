@@ -10,7 +10,7 @@ import type { Report, ReportField } from './report.ts';
 export interface SoFar {
   readonly plan: Plan;
   /** Lines that the drawing leaves out until they can be read. */
-  readonly leftOut: readonly ReportField[];
+  readonly leftOut: readonly (ReportField | 'also')[];
 }
 
 /** Lines that may stay empty and are asked for once, when the well is drawn. */
@@ -19,12 +19,12 @@ const ASKED = ['testDrawdown', 'testFlow'];
 /** Null while there is no depth. Lines that cannot be read yet are left out; what they say stands in none of the figures. */
 export function planSoFar(report: Report): SoFar | null {
   const blank = blankReport(report.units);
-  const leftOut: ReportField[] = [];
+  const leftOut: (ReportField | 'also')[] = [];
   let tried = report;
   for (;;) {
     const reading = planFromReport(tried, ASKED);
     if (reading.ok) return { plan: reading.plan, leftOut };
-    const fields = Object.keys(reading.problems) as ReportField[];
+    const fields = Object.keys(reading.problems) as (ReportField | 'also')[];
     // What can be read in no other way makes no drawing: the depth alone, or the same line again.
     if (fields.includes('depth') || fields.every((field) => leftOut.includes(field))) return null;
     leftOut.push(...fields.filter((field) => !leftOut.includes(field)));

@@ -34,6 +34,11 @@ export class TypedReport {
     this.report = { ...this.report, ...lines };
   }
 
+  /** What was read in a text and has no line is left out. */
+  leaveOut(path: string): void {
+    this.report.also = Object.fromEntries(Object.entries(this.report.also).filter(([each]) => each !== path));
+  }
+
   #keptText(): string | null {
     return this.#page.drafts.load(NO_WELL, 'report');
   }

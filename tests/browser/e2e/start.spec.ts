@@ -94,6 +94,32 @@ test(
   },
 );
 
+test('a report is pasted, looked over line by line, and drawn', { tag: '@both' }, async ({ page }) => {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Paste its text' }).click();
+  const box = page.getByRole('textbox', { name: 'Paste the report' });
+  await box.fill(
+    'Well depth 350 ft\nCasing: 6 in steel 0 to 41 ft\nStatic level +3 ft\nYield 8 gpm by air\nPumping level 340 ft\nNice view.\n',
+  );
+  // What was pasted outlives the page.
+  await page.reload();
+  await expect(box).toHaveValue(/Well depth 350 ft/);
+  await page.getByRole('button', { name: 'Read it' }).click();
+  await expect(page.getByRole('group', { name: 'What was read' })).toBeFocused();
+  await expect(page.getByText('Nice view.').last()).toBeVisible();
+  // What is doubtful is not taken before somebody has ticked it.
+  const level = page.getByRole('checkbox', { name: /^Static level/ });
+  await expect(level).not.toBeChecked();
+  await page.getByText(/^Read, and not taken: 1$/).click();
+  await expect(page.getByText('With air the level is where the drill stem stood.')).toBeVisible();
+  await page.getByRole('button', { name: /^Take \d values$/ }).click();
+  await expect(page.getByLabel('Depth of the well')).toHaveValue('350 ft');
+  await expect(page.getByLabel('Static level')).toHaveValue('');
+  await expect(page.getByLabel('Found with')).toHaveValue('air lift');
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect.poll(() => heard(page, 'Well bottom')).toMatch(/350\s?ft/);
+});
+
 test('the browser’s own back leads to what was before, step by step', { tag: '@both' }, async ({ page }) => {
   await openReport(page);
   await page.getByLabel('Depth of the well').fill('240');
