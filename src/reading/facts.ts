@@ -87,7 +87,18 @@ export function factsIn(pieces: readonly Piece[]): Facts {
       ({ label }) => label.fact === 'aside' || label.takes === 'words' || label.takes === 'date',
     );
     const nothing = values.every(({ quantity }) => quantity === null) && stretch === null;
-    if (nothing && !known && (line.quantities.length > 0 || !isHeading(line) || saysSomething(line, labels, text)))
+    const unused =
+      !known &&
+      labels.every(({ label }) => label.takes !== 'nothing') &&
+      !nothing &&
+      line.quantities.some(({ kind }, i) => 'LF'.includes(kind) && !used.has(i));
+    if (unused) left.push(piece);
+    if (
+      nothing &&
+      !known &&
+      !SAYS_NOTHING.test(line.text) &&
+      (line.quantities.length > 0 || !isHeading(line) || saysSomething(line, labels, text))
+    )
       left.push(piece);
   });
   return { pieces, marked, found, spans, left };
@@ -95,6 +106,9 @@ export function factsIn(pieces: readonly Piece[]): Facts {
 
 /** Words that stand at the head of a list, on the same line as its first row. */
 const HEADS = /^[^«:]{3,40}:/;
+
+/** "SWL: N/A" */
+const SAYS_NOTHING = /(?:[:=-]\s*|\s)(?:n\/?a|unknown|not known|none|nil|-+|\?+)\s*$/;
 
 /** A heading has fewer words, or stands in capitals. */
 const MOST_IN_HEADING = 5;
@@ -145,8 +159,27 @@ function labelled(line: Marked, labels: readonly Labelled[], used: Set<number>):
     if (value === null || value.used.some((index) => used.has(index))) return;
     for (const index of value.used) used.add(index);
     values.push({ fact: label.fact, name, quantity: value.quantity, to: value.to, words: value.words });
+    if (label.fact === 'static') values.push(...furtherLevels(line, name, value.used, end, used));
   });
   return values;
+}
+
+/** "Static 38' (2003), 52' (2020)": the others are levels too, and nobody knows which one holds. */
+function furtherLevels(
+  line: Marked,
+  name: string,
+  taken: readonly number[],
+  end: number,
+  used: Set<number>,
+): Omit<Found, 'piece' | 'subject'>[] {
+  const last = Math.max(...taken);
+  const from = line.quantities[last]?.at ?? 0;
+  const further = /^[^«»:;]{0,6}(?:«[ND]\d+»[^«»:;]{0,8})?(?:and|,|;|\/)\s*«L(\d+)»/.exec(line.text.slice(from, end));
+  const index = Number(further?.[1]);
+  const quantity = further === null ? undefined : line.quantities[index];
+  if (quantity === undefined || used.has(index)) return [];
+  used.add(index);
+  return [{ fact: 'static', name, quantity, to: null, words: '' }];
 }
 
 function toldIn(line: Marked, used: Set<number>): Omit<Found, 'piece' | 'subject'>[] {

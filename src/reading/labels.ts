@@ -82,6 +82,7 @@ export const LABELS: readonly Label[] = [
       'depth of completed well',
       'final depth',
       'constructed depth',
+      '(?<=^\\s*(?:\\S+ ){0,2})depth(?=\\s*[:=(]|\\s+«)',
     ],
   ),
   label(
@@ -132,7 +133,7 @@ export const LABELS: readonly Label[] = [
       'final (?:pumping )?water level',
       'final pumping level',
       'dynamic (?:water )?level',
-      '(?:water )?level at (?:the )?end of (?:the )?(?:test|pumping)',
+      '(?:final )?(?:water )?level (?:at )?(?:the )?end of (?:the )?(?:test|pumping)',
     ],
     ...['depth to water at (?:the )?end of (?:the )?test', 'water level at (?:the )?end'],
   ),
@@ -221,7 +222,7 @@ export const LABELS: readonly Label[] = [
       'well production',
     ],
     ...[
-      'production',
+      'production(?! (?:casing|string))',
       'production rate',
       'est\\.? yield',
       'artesian flow',

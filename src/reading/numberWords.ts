@@ -13,7 +13,7 @@ const VALUES: ReadonlyMap<string, number> = new Map([
 
 const WORD = [...VALUES.keys(), 'hundred', 'thousand'].join('|');
 const RUN = new RegExp(
-  String.raw`\b(?:a\s+(?=hundred|thousand))?(?:${WORD})(?:(?:\s*-\s*|\s+and\s+|\s+)(?:${WORD}))*\b`,
+  String.raw`\b(?:a\s+(?=hundred|thousand))?(?:${WORD})(?:(?:\s*-\s*|\s+and\s+|\s+)(?:${WORD}))*(?:\s+and\s+(?:a\s+|one\s+)?(?:half|quarter))?\b`,
   'gi',
 );
 /** What a number alone must stand before, so that "one of them" stays what it is. */
@@ -23,11 +23,17 @@ const COUNTED =
 /** The text with its numbers in digits. */
 export function inDigits(text: string): string {
   return text.replace(RUN, (run, at: number) => {
-    const words = run.toLowerCase().match(/[a-z]+/g) ?? [];
+    const part = /\s+and\s+(?:a\s+|one\s+)?(half|quarter)$/i.exec(run);
+    const words =
+      run
+        .slice(0, part?.index)
+        .toLowerCase()
+        .match(/[a-z]+/g) ?? [];
     const counted = COUNTED.test(text.slice(at + run.length));
     if (words.length === 1 && !counted) return run;
     const value = valueOf(words);
-    return value === null ? run : String(value);
+    if (value === null) return run;
+    return String(value + (part === null ? 0 : part[1]?.toLowerCase() === 'half' ? 0.5 : 0.25));
   });
 }
 

@@ -39,7 +39,7 @@ export const TOLD: readonly Told[] = [
   ),
   told(
     'pumpDepth',
-    String.raw`pump\b[^.;]{0,60}?(?:set|hung|hangs|installed|placed)\s+(?:at|to|in at)\s*(?:a depth of )?«L(\d+)»`,
+    String.raw`pump\b[^.;]{0,60}?(?:set|hung|hangs|installed|placed)\s+(?:at |to |in at )?(?:a depth of )?«L(\d+)»`,
   ),
   told(
     'pumpDepth',
@@ -59,6 +59,9 @@ export const TOLD: readonly Told[] = [
     'casingSize',
     String.raw`«S(\d+)»\s*(?:dia\w*\.?\s+|i\.?d\.?\s+|o\.?d\.?\s+|nominal\s+)?(?:steel |pvc |plastic |stainless steel |heavy |new |well |galvani[sz]ed )*(?:casing|pipe\b)`,
   ),
+  told('casingHeight', String.raw`«L(\d+)»\s+(?:of casing )?above (?:the )?(?:ground|grade|land surface)`),
+  told('casingBottom', String.raw`casing\b:?\s*«L(\d+)»\s+of\b`, 'casing length'),
+  told('casingSize', String.raw`casing\b:?\s*«L\d+»\s+of\s+«S(\d+)»`),
   told('casingBottom', String.raw`casing\b[^.;]{0,60}?\bto\s+(?:a depth of )?«L(\d+)»`),
   told('casingSize', String.raw`casing\s*(?:of|is|was|:)?\s*«S(\d+)»`),
   told('holeSize', String.raw`«S(\d+)»\s*(?:open |rock |bore)?\s?hole`),
@@ -70,8 +73,10 @@ export const TOLD: readonly Told[] = [
   ),
   told('depth', String.raw`(?:total |final )?depth of\s+«L(\d+)»`),
   told('testHours', String.raw`(?:for|after)\s+(?:about )?«T(\d+)»`),
-  told('testRate', String.raw`(?:pump|pumping|bailer|well|capacity)\s*test${GAP}«F(\d+)»`),
-  told('testRate', String.raw`(?:pump|pumping|bailer|well|capacity)\s*test${GAP}«F(\d+)»`),
+  told('testRate', String.raw`(?:pump|pumping|bailer|well|capacity|air)\s*test[^.;]{0,40}?«F(\d+)»`),
+  told('testHours', String.raw`test[^.;]{0,20}?«T(\d+)»`),
+  told('testRate', String.raw`(?:pump|pumping|bailer|well|capacity|air)\s*test[^.;]{0,40}?«F(\d+)»`),
+  told('testHours', String.raw`test[^.;]{0,20}?«T(\d+)»`),
   told('testRate', String.raw`(?:pumped|bailed|tested|pumping)${GAP}(?:at|for)?\s*«F(\d+)»`),
   told(
     'yield',

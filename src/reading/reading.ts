@@ -19,6 +19,8 @@ export type Doubt =
   | { readonly kind: 'unit' }
   /** Layers do not join, or lie over one another. */
   | { readonly kind: 'gap' }
+  /** A pump stood there: for the test, or to this day. */
+  | { readonly kind: 'standing' }
   /** Two figures of the test do not fit each other. */
   | { readonly kind: 'unlike'; readonly other: string };
 

@@ -13,6 +13,9 @@ export interface Resolved {
 
 /** Higher a casing is hardly told to stand; a larger minus before a depth is a dash [in the report's own length]. */
 const HIGHEST_CASING = 6;
+/** Words of a pump that stays. */
+const INSTALLED = /\binstalled\b|\bhangs?\b|\bhung\b|\bpump (?:is|sits)\b|\bhp\b|«H/;
+
 /** Two figures that are this near say the same, as a share of the larger. */
 const SAME = 0.01;
 
@@ -74,8 +77,7 @@ class Resolver {
     pieces: readonly number[],
     { doubt = null, note = null }: { doubt?: Doubt | null; note?: Note | null } = {},
   ): void {
-    const bare =
-      typeof value === 'string' && doubt === null && this.#write.isGuessed(path) ? { kind: 'unit' as const } : doubt;
+    const bare = doubt === null && this.#write.isGuessed(path) ? { kind: 'unit' as const } : doubt;
     this.#readings.push({ path, value, ...this.#lines(pieces), doubt: bare, note });
   }
 
@@ -214,15 +216,18 @@ class Resolver {
         schedule: span.wall === '' ? undefined : span.wall,
         top,
         bottom: span.to === null ? undefined : this.#write.length(span.to),
-        height:
-          i === sorted.length - 1 && height !== null && top === undefined
-            ? height.text
-            : i === 0 && height !== null
-              ? height.text
-              : undefined,
+        height: this.#standsUp(span, i, height),
       });
     });
     this.#read('well.casings', list, [...sorted.map(({ piece }) => piece), ...(height === null ? [] : [height.piece])]);
+  }
+
+  /** The casing that is told to stand up; where none is, the outermost. */
+  #standsUp(span: Span, i: number, height: { readonly text: string } | null): string | undefined {
+    if (height === null) return undefined;
+    if (span.from !== null && this.#isAbove(span.from)) return this.#write.length({ ...span.from, sign: '' });
+    const told = this.#spans('casing').some(({ from }) => from !== null && this.#isAbove(from));
+    return i === 0 && !told ? height.text : undefined;
   }
 
   #intake(): void {
@@ -260,7 +265,15 @@ class Resolver {
       .sort((a, b) => this.#write.metres(b.to) - this.#write.metres(a.to))[0];
     const [size] = this.#of('holeSize');
     if (deepest?.size != null) this.#read('well.intake.diameter', this.#write.size(deepest.size), [deepest.piece]);
-    else if (size !== undefined) this.#read('well.intake.diameter', this.#write.size(size.quantity), [size.piece]);
+    else if (size !== undefined) this.#holeSize(size);
+  }
+
+  /** Of several sizes on a line the last is the deepest. */
+  #holeSize({ quantity, piece }: Found & { readonly quantity: Quantity }): void {
+    const sizes = this.#facts.marked[piece]?.quantities.filter(({ kind }) => kind === 'S') ?? [];
+    const last = sizes.at(-1) ?? quantity;
+    const doubt = this.#alike(last, quantity) ? null : ({ kind: 'two', other: this.#write.size(quantity) } as const);
+    this.#read('well.intake.diameter', this.#write.size(last), [piece], { doubt });
   }
 
   /** A bare 10 or 20 is in thousandths of an inch, as slots are named. */
@@ -272,7 +285,17 @@ class Resolver {
   #layers(): void {
     const rows = this.#spans('layer').filter(({ material, to }) => /[a-z]{3}/.test(material) && to !== null);
     if (rows.length < 2) return;
-    const sorted = [...rows].sort((a, b) => this.#write.metres(a.to) - this.#write.metres(b.to));
+    const inside = (row: Span): boolean =>
+      rows.some(
+        (other) =>
+          other !== row &&
+          this.#write.metres(other.from) <= this.#write.metres(row.from) &&
+          this.#write.metres(row.to) <= this.#write.metres(other.to),
+      );
+    const nested = rows.filter(inside);
+    const sorted = rows
+      .filter((row) => !nested.includes(row))
+      .sort((a, b) => this.#write.metres(a.to) - this.#write.metres(b.to));
     const gap = sorted.some((row, i) => {
       const above = sorted[i - 1]?.to ?? null;
       const from = this.#write.metres(row.from);
@@ -282,7 +305,7 @@ class Resolver {
       'well.layers',
       sorted.map(({ material, to }) => ({ material, bottom: to === null ? 'unknown' : this.#write.length(to) })),
       sorted.map(({ piece }) => piece),
-      { doubt: gap ? { kind: 'gap' } : null },
+      { doubt: gap || nested.length > 0 ? { kind: 'gap' } : null },
     );
   }
 
@@ -292,10 +315,12 @@ class Resolver {
     const total = flows.every((flow) => flow !== null) ? flows.reduce((sum, flow) => sum + flow, 0) : 0;
     const single = this.#facts.marked.flatMap(({ text, quantities }, piece) => {
       if (rows.some((row) => row.piece === piece) || /first|static|recommend/.test(text)) return [];
-      if (!/water[- ]bearing|fracture|main (?:water|inflow)|water (?:zone|entry|enters|comes in)/.test(text)) return [];
-      const match = /«L(\d+)»/.exec(text);
-      const depth = match === null ? undefined : quantities[Number(match[1])];
-      return depth === undefined ? [] : [{ depth, piece }];
+      if (!/water[- ]bearing|fracture|main (?:water|inflow)|water (?:zone|entry|enters|comes in|found at)/.test(text))
+        return [];
+      return [...text.matchAll(/«L(\d+)»/g)].flatMap(([, index]) => {
+        const depth = quantities[Number(index)];
+        return depth === undefined ? [] : [{ depth, piece }];
+      });
     });
     if (rows.length === 0 && single.length === 0) return;
     const list = [
@@ -363,7 +388,7 @@ class Resolver {
       return [`-${plain}`, { kind: 'plus', other: plain }];
     }
     const fromTop =
-      /top of (?:the )?casing|\bb?toc\b|casing top/.test(words) ||
+      /top of (?:the )?(?:casing|well)|\bb?toc\b|casing top/.test(words) ||
       /top of (?:the )?casing|\bbtoc\b/.test(text.slice(Math.max(0, quantity.at - 4), quantity.at + 40));
     if (fromTop && !this.#readings.some(({ path, value }) => path === 'well.depthsFrom' && value === 'casing top')) {
       if (height === null) return [this.#write.length(quantity), { kind: 'fromCasingTop' }];
@@ -469,7 +494,7 @@ class Resolver {
       const isTest = /test|yield|method|blow|blew|gpm|pumped|bailed|«F/.test(ticked);
       if (!isTest || /drill\w* (?:method|with|by)|method of (?:drilling|construction)|rotary/.test(ticked)) continue;
       if (
-        /\bair[- ]?lift|\bairlift|\bblow(?:n|ing)?\b|\bblew\b|\bwith air\b|\bby air\b|\bair test|\bair\b(?=\s*$|[;,.)\]])|[x✓✔☒]\s*\]?\s*air\b|(?:method|by)\W{0,4}air\b|air compress/.test(
+        /\bair[- ]?lift|\bairlift|\bair[- ]?test|\bblow(?:n|ing)?\b|\bblew\b|\bwith air\b|\bby air\b|\bair test|\bair\b(?=\s*$|[;,.)\]])|[x✓✔☒]\s*\]?\s*air\b|(?:method|by)\W{0,4}air\b|air compress/.test(
           ticked,
         )
       )
@@ -505,13 +530,19 @@ class Resolver {
       ({ subject, piece }) => subject === 'test' || /\btest\b/.test(this.#facts.marked[piece]?.text ?? ''),
     );
     for (const each of forTest) this.#aside('testIntake', each.piece);
-    const installed = settings.find((each) => !forTest.includes(each) && each.subject !== 'recommended');
+    const stood = settings.find((each) => !forTest.includes(each) && each.subject !== 'recommended');
+    // Beside advice on where to hang one, a pump that nobody calls installed was the one of the test.
+    const advised = this.#of('recommendedDepth').length > 0;
+    const isInstalled =
+      stood !== undefined && (stood.subject === 'pump' || INSTALLED.test(this.#facts.marked[stood.piece]?.text ?? ''));
+    const installed = stood !== undefined && (isInstalled || !advised) ? stood : undefined;
+    if (stood !== undefined && installed === undefined) this.#aside('testIntake', stood.piece);
     const recommended =
       this.#of('recommendedDepth')[0] ??
       settings.find(({ subject, piece }) => subject === 'recommended' && !forTest.some((each) => each.piece === piece));
     if (installed !== undefined)
       this.#read('pump.setting', this.#write.length(installed.quantity), [installed.piece], {
-        doubt: this.#doubtOf(installed.quantity, installed.to),
+        doubt: isInstalled ? this.#doubtOf(installed.quantity, installed.to) : { kind: 'standing' },
         note: 'installed',
       });
     else if (recommended !== undefined)

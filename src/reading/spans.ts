@@ -217,8 +217,11 @@ export function wallIn(raw: string): string {
   const sdr = /\bSDR\s*-?\s*([\d.]+)/i.exec(raw);
   if (sdr !== null) return `SDR ${sdr[1]}`;
   const wall =
-    /(\d*\.\d{2,3})\s*(?:"|in\b\.?|inch)?\s*(?:wall|thick)/i.exec(raw) ?? /wall[^0-9]{0,20}(\d*\.\d{2,3})/i.exec(raw);
-  return wall === null ? '' : `${Number(wall[1])} in`;
+    /(\d*\.\d{2,3})\s*("|in\b\.?|inch|cm\b|mm\b)?\s*(?:wall|thick)/i.exec(raw) ??
+    /wall[^0-9]{0,20}(\d*\.\d{2,3})\s*("|in\b\.?|inch|cm\b|mm\b)?/i.exec(raw);
+  if (wall === null) return '';
+  const unit = wall[2]?.toLowerCase();
+  return `${Number(wall[1])} ${unit === 'cm' || unit === 'mm' ? unit : 'in'}`;
 }
 
 /** What a layer is called: its words without marks and units. */

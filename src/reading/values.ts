@@ -25,7 +25,7 @@ const KINDS: Readonly<Record<Takes, readonly Kind[]>> = {
 
 /** Words that may stand between a label and its value. */
 const FILLER =
-  /^(?:[\s:.,;=*#|/~<>≈±+-]+|\([^()«»]{0,40}\)|(?:is|was|were|are|be|at|of|to|by|from|about|approx(?:imately|\.)?|roughly|around|est(?:imated|\.)?|measured|reported|recorded|found|only|less than|more than|over|under|at least|ft|feet|inches|in|inch|metres|meters|m|cm|mm|gpm|hours|hrs|the|a|an|above|below|ground|surface|level|land|grade|set|down|depth|diameter|dia|size|nominal|rate|test|well|hole|pipe|casing|top|bgl|bgs|n|value|final|now)\b\.?)/;
+  /^(?:[\s:.,;=*#|/~<>≈±+-]+|\([^()«»]{0,40}\)|(?:is|was|were|are|be|at|of|to|by|from|about|approx(?:imately|\.)?|roughly|around|est(?:imated|\.)?|measured|reported|recorded|found|only|less than|more than|over|under|at least|ft|feet|inches|in|inch|metres|meters|m|cm|mm|gpm|hours|hrs|the|a|an|above|below|ground|surface|level|land|grade|set|down|depth|diameter|dia|size|nominal|rate|test|well|hole|pipe|casing|top|bgl|bgs|n|value|final|now|end|pumping)\b\.?)/;
 const MARK = /^«([A-Z])(\d+)»/;
 /** How many words are walked over. */
 const MOST_FILLERS = 14;

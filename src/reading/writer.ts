@@ -65,7 +65,9 @@ export function inReport(units: 'us' | 'metric', saysUnits: boolean): Writer {
     material: materialIn,
     wall: wallIn,
     isGuessed: (path) =>
-      !saysUnits && /depth|bottom|Level|drawdown|setting|\.level$/i.test(path) && !/depthsFrom/.test(path),
+      !saysUnits &&
+      /depth|bottom|Level|drawdown|setting|layers|casings|screens|inflows|grout|height|\.level$/i.test(path) &&
+      !/depthsFrom/.test(path),
   };
 }
 

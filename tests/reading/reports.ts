@@ -657,6 +657,203 @@ Water found 120-140 ft
     doubts: { 'water.staticLevel': 'range' },
   },
   {
+    name: 'a state report with numbered parts, an air test and a liner',
+    text: `STATE WELL REPORT
+(1) OWNER Name: A. Nobody   Address: 12 Hill Rd
+(2) WELL: Depth drilled 303 ft.  Depth of completed well 298 ft.
+(3) CONSTRUCTION  Casing installed: 6 in. Diam. from +1 ft. to 39 ft.
+    Liner installed: 4 in. Diam. from 0 ft. to 298 ft.
+    Perforations: Yes   Size of perforations 1/8 in. by 6 in.  from 238 ft. to 298 ft.
+(4) Surface seal: Yes  To what depth? 19 ft.  Material used in seal: bentonite
+(5) WATER LEVELS: Land-surface elevation above mean sea level 540 ft.
+    Static level 112 ft. below top of well   Date 08/21/2006
+(6) WELL TESTS: Drawdown is amount water level is lowered below static level
+    Yield: ___ gal./min. with ___ ft. drawdown after ___ hrs.
+    Airtest 12 gal./min. with stem set at 290 ft. for 1 hrs.
+(7) WELL LOG  FORMATION: MATERIAL  FROM  TO
+    Topsoil                      0    2
+    Brown clay                   2    33
+    Basalt, black, hard          33   298
+    Basalt, broken, water bearing 240  262
+`,
+    read: {
+      'well.depth': '298 ft',
+      'well.casings': [
+        { size: '6 in', bottom: '39 ft', height: '1 ft' },
+        { size: '4 in', bottom: '298 ft' },
+      ],
+      'well.intake.kind': 'screen',
+      'well.intake.screens': [{ top: '238 ft', bottom: '298 ft' }],
+      'well.layers': [
+        { material: 'topsoil', bottom: '2 ft' },
+        { material: 'brown clay', bottom: '33 ft' },
+        { material: 'basalt, black, hard', bottom: '298 ft' },
+      ],
+      'water.staticLevel': '111 ft',
+      'well.tested': '08/21/2006',
+      'well.yield': '12 gpm',
+      'well.yieldFrom': 'air lift',
+    },
+    doubts: { 'well.layers': 'gap', 'water.staticLevel': 'takenOff' },
+    asides: ['drilledDeeper', 'testIntake', 'noPlace'],
+    left: [
+      'Surface seal: Yes  To what depth? 19 ft.  Material used in seal: bentonite',
+      'Yield:   gal./min. with   ft. drawdown after   hrs.',
+    ],
+  },
+  {
+    name: 'a metric record with the intake of the test pump',
+    text: `Water Well Record (metric)
+Casing: Diameter 15.9 cm, Steel, wall 0.48 cm, +0.6 m to 18.3 m
+Open hole 15.2 cm from 18.3 m to 91.4 m
+Water found at 54.9 m and 85.3 m, fresh
+Pump intake set at 82 m
+Pumping rate 18 L/min  Duration 1 hr
+Static level 7.6 m
+Final water level end of pumping 48.2 m
+Recommended pump depth 76 m
+Recommended pump rate 15 L/min
+`,
+    read: {
+      'well.casing.size': '15.9 cm',
+      'well.casing.material': 'steel',
+      'well.casing.schedule': '0.48 cm',
+      'well.casing.bottom': '18.3 m',
+      'well.casing.height': '0.6 m',
+      'well.intake.kind': 'open hole',
+      'well.intake.diameter': '15.2 cm',
+      'well.inflows': [{ depth: '54.9 m' }, { depth: '85.3 m' }],
+      'water.staticLevel': '7.6 m',
+      'water.pumping.flow': '18 L/min',
+      'water.pumping.level': '48.2 m',
+      'pump.setting': '76 m',
+    },
+    asides: ['noPlace', 'testIntake', 'recommendedRate'],
+    left: [],
+  },
+  {
+    name: 'a note of three lines in one',
+    text: `we finished at 180', got 7 gpm on air, SWL 46. 6" casing to 22'. set the pump at 160 if you want my opinion.
+`,
+    read: {
+      'well.depth': '180 ft',
+      'well.casing.size': '6 in',
+      'well.casing.bottom': '22 ft',
+      'water.staticLevel': '46 ft',
+      'well.yield': '7 gpm',
+      'well.yieldFrom': 'air lift',
+    },
+    left: [],
+  },
+  {
+    name: 'a report with a test in one line and a production casing',
+    text: `Total Depth Drilled: 500 FT  Completed Depth: 500 FT
+Static Water Level: 157.5 FT BGL  Artesian Flow: NO
+Pump Test: 24 HR @ 15 GPM  Drawdown: 83 FT
+Production Casing: 5" SDR 17 PVC 0' - 400'
+Screen: 5" 0.020 slot PVC 400' to 480'
+Gravel Pack: 380' to 500'
+Annular Seal: Cement 0 to 50'
+`,
+    read: {
+      'well.depth': '500 ft',
+      'well.casing.size': '5 in',
+      'well.casing.material': 'PVC',
+      'well.casing.schedule': 'SDR 17',
+      'well.casing.bottom': '400 ft',
+      'well.intake.kind': 'screen',
+      'well.intake.screens': [{ top: '400 ft', bottom: '480 ft' }],
+      'well.grout': [{ bottom: '50 ft' }],
+      'water.staticLevel': '157.5 ft',
+      'water.pumping.flow': '15 gpm',
+      'water.pumping.drawdown': '83 ft',
+      'water.pumping.after': '24 h',
+      'well.yieldFrom': 'pump',
+    },
+    left: [],
+  },
+  {
+    name: 'a report of sizes and lengths',
+    text: `Hole size: 8 3/4 inches to 40 feet, 6 inches to 225 feet
+Casing: 40 feet of 6 5/8 inch OD, 17 lb/ft steel, 2 feet above ground
+The static water level was measured at 31 feet 4 inches below land surface on June 3, 2019.
+Test: bailed at 10 gpm for 2 hours with a drawdown of 60 feet.
+`,
+    read: {
+      'well.casing.size': '6-5/8 in',
+      'well.casing.material': 'steel',
+      'well.casing.bottom': '40 ft',
+      'well.casing.height': '2 ft',
+      'well.intake.diameter': '6 in',
+      'water.staticLevel': '31.333 ft',
+      'water.pumping.flow': '10 gpm',
+      'water.pumping.drawdown': '60 ft',
+      'water.pumping.after': '2 h',
+      'well.yieldFrom': 'bailer',
+    },
+    doubts: { 'well.casing.bottom': 'length', 'well.intake.diameter': 'two' },
+    left: ['Hole size: 8 3/4 inches to 40 feet, 6 inches to 225 feet'],
+  },
+  {
+    name: 'values that say nothing',
+    text: `Depth: 52 m
+Niveau: n/a
+SWL: N/A
+Yield: unknown
+`,
+    read: { 'well.depth': '52 m' },
+    left: [],
+  },
+  {
+    name: 'a log without a unit',
+    text: `LITHOLOGY
+FROM TO DESCRIPTION
+0 3 Fill
+3 18 Silty sand, brown
+18 44 Limestone grey
+44 90 Limestone, water at 71 and 83
+`,
+    read: {
+      'well.layers': [
+        { material: 'fill', bottom: '3 ft' },
+        { material: 'silty sand, brown', bottom: '18 ft' },
+        { material: 'limestone grey', bottom: '44 ft' },
+        { material: 'limestone, water at and', bottom: '90 ft' },
+      ],
+    },
+    doubts: { 'well.layers': 'unit' },
+    left: [],
+  },
+  {
+    name: 'one of three wells, with levels of two years',
+    text: `Well 2 of 3. Depth 410'. Static 38' (2003), 52' (2020).
+`,
+    read: { 'well.depth': '410 ft', 'water.staticLevel': '38 ft' },
+    doubts: { 'water.staticLevel': 'two' },
+    left: ['Well 2 of 3.'],
+  },
+  {
+    name: 'a pump in one line',
+    text: `Pump: 1/2 HP submersible, 3 wire, set 120 ft on 1" poly
+Well depth 140 ft, water at 30 ft, recovers 2 gpm
+`,
+    read: { 'well.depth': '140 ft', 'pump.setting': '120 ft', 'pump.power': '1/2 hp' },
+    left: ['Well depth 140 ft, water at 30 ft, recovers 2 gpm'],
+  },
+  {
+    name: 'a letter with a half',
+    text: `The well is one hundred eighty feet deep, cased to twenty-one feet with six-inch pipe. It yields three and a half gallons per minute. The water stands at twenty feet.
+`,
+    read: {
+      'well.depth': '180 ft',
+      'well.casing.size': '6 in',
+      'well.casing.bottom': '21 ft',
+      'water.staticLevel': '20 ft',
+      'well.yield': '3.5 gpm',
+    },
+    left: [],
+  },
+  {
     name: 'nothing of a well',
     text: `Thank you for your payment of 120 dollars.
 We are closed on Mondays.

@@ -61,8 +61,10 @@ export function sayDoubt(doubt: Doubt): string {
       return 'This is a length of casing. Some of it stands over the ground, so it may end higher up.';
     case 'unit':
       return 'No line of the report names a unit. This one is assumed.';
+    case 'standing':
+      return 'The report does not say whether that pump hangs there now, or stood there for the test.';
     case 'gap':
-      return 'The layers do not join. Something between them is missing.';
+      return 'The layers do not join: something is missing, or one lies over another.';
     case 'unlike':
       return `With a pumping level of ${doubt.other} it does not fit the static level.`;
   }
