@@ -72,6 +72,18 @@ export function factsIn(pieces: readonly Piece[]): Facts {
         return;
       }
     }
+    // Words that found no room in their column stand alone on the next line.
+    const above = spans.at(-1);
+    if (
+      above !== undefined &&
+      (above.wrapped?.at(-1) ?? above.piece) === piece - 1 &&
+      above.subject === 'layer' &&
+      isWrapped(line, text)
+    ) {
+      const wrapped = [...(above.wrapped ?? []), piece];
+      spans[spans.length - 1] = { ...above, material: `${above.material} ${line.text.trim()}`, wrapped };
+      return;
+    }
     const labels = labelsIn(line.text);
     const stretch = isStretchLine(line, labels, subject) ? stretchOf(line, text, subject, piece) : null;
     const used = new Set(stretch?.used ?? []);
@@ -102,6 +114,13 @@ export function factsIn(pieces: readonly Piece[]): Facts {
       left.push(piece);
   });
   return { pieces, marked, found, spans, left };
+}
+
+/** Indented, or begun in the middle of a sentence, and without a number or a colon. */
+function isWrapped({ text, quantities }: Marked, raw: string): boolean {
+  return (
+    quantities.length === 0 && /^(?:\s{3,}[A-Za-z]|\s*[a-z])[A-Za-z ,/-]{2,50}$/.test(raw) && subjectOf(text) === 'none'
+  );
 }
 
 /** Words that stand at the head of a list, on the same line as its first row. */

@@ -304,7 +304,7 @@ class Resolver {
     this.#read(
       'well.layers',
       sorted.map(({ material, to }) => ({ material, bottom: to === null ? 'unknown' : this.#write.length(to) })),
-      sorted.map(({ piece }) => piece),
+      sorted.flatMap(({ piece, wrapped = [] }) => [piece, ...wrapped]),
       { doubt: gap || nested.length > 0 ? { kind: 'gap' } : null },
     );
   }

@@ -13,6 +13,8 @@ export interface Span {
   readonly wall: string;
   readonly slot: Quantity | null;
   readonly piece: number;
+  /** Pieces behind it on which its words go on. */
+  readonly wrapped?: readonly number[];
   readonly used: readonly number[];
 }
 

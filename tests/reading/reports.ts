@@ -640,6 +640,23 @@ Water was nice and cold
     left: ['Water was nice and cold'],
   },
   {
+    name: 'a log whose words wrap',
+    text: `Log
+0 - 28 ft   brown clay with
+            some gravel
+28 - 90 ft  limestone, hard and
+            broken
+Total depth 90 ft
+`,
+    read: {
+      'well.depth': '90 ft',
+      'well.layers': [
+        { material: 'brown clay with some gravel', bottom: '28 ft' },
+        { material: 'limestone, hard and broken', bottom: '90 ft' },
+      ],
+    },
+  },
+  {
     name: 'a range of levels under a line of casing',
     text: `Well depth: 350 ft
 Casing: 6 in steel 0 to 41 ft
