@@ -37,6 +37,29 @@ function readCsv(text: string): string[][] {
   return rows.slice(0, -1);
 }
 
+describe('what is sold under another name', () => {
+  const tamarack = sample('tamarack-ridge') as { pump: object; dropPipe: object; house: object };
+
+  test('no bushing widens: from a small outlet to a larger pipe goes a coupling with a nipple', () => {
+    const wider = {
+      ...tamarack,
+      pump: { ...tamarack.pump, outlet: '1 in' },
+      dropPipe: { material: 'PE', size: '1-1/4 in' },
+    };
+    const { text } = parts(wider);
+    expect(text).toContain('Reducing coupling with nipple, 1 in outer thread (NPT); 1-1/4 in inner thread (NPT)');
+    expect(text).not.toContain('Reducing bushing');
+    printed.splice(0);
+    expect(parts(tamarack).text).not.toContain('Reducing coupling');
+  });
+
+  test('a drive has a sensor in the place of the switch', () => {
+    const { text } = parts({ ...tamarack, house: { ...tamarack.house, control: 'variable speed' } });
+    expect(text).toContain('1 × Pressure sensor');
+    expect(text).not.toContain('Pressure switch');
+  });
+});
+
 describe('as text', () => {
   test('each group has its head, each line how many, what, its ends and its length', () => {
     const { text, status } = parts(sample('tamarack-ridge'));

@@ -97,7 +97,8 @@ export interface LineNumbers {
     readonly load: Newtons | null;
   };
   /** What it takes from one end to the other: another size, another thread system. */
-  readonly bushing: { readonly sizes: boolean; readonly systems: boolean };
+  /** Wider: its inner thread is larger than its outer one, which no bushing is. */
+  readonly bushing: { readonly sizes: boolean; readonly systems: boolean; readonly wider: boolean };
   /** False for pipe that is measured by its outside: a barb need not fit its bore. */
   readonly insertFitting: { readonly byInside: boolean };
   readonly hoist: {
@@ -116,7 +117,11 @@ export interface LineNumbers {
   readonly flowLimiter: { readonly flow: CubicMetresPerSecond | null };
   readonly tank: { readonly open: boolean; readonly volume: CubicMetres | null; readonly rating: Pascals };
   readonly reliefValve: { readonly rating: Pascals; readonly flow: CubicMetresPerSecond | null };
-  readonly switch: { readonly cutIn: Pascals; readonly cutOut: Pascals };
+  readonly switch: {
+    readonly cutIn: Pascals;
+    readonly cutOut: Pascals;
+    /** Of a drive, in the switch's place. */ readonly sensor: boolean;
+  };
   readonly gauge: { readonly cutOut: Pascals };
   readonly controlBox: { readonly power: Watts | null; readonly voltage: Volts };
   readonly drive: { readonly power: Watts | null; readonly voltage: Volts };

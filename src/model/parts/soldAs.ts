@@ -6,6 +6,7 @@ import { isLineEnd, TOP_BUSHING } from '../string/graph/fittings.ts';
 import { systemsDiffer, threadAt } from '../string/threads.ts';
 import { SPOOL } from '../string/graph/pieces.ts';
 import { motorHeadDepth } from '../string/pumpDepths.ts';
+import { isWider } from '../tables/threadSizes.ts';
 import { isBarbed, PIPE_MATERIALS, type PipeJoint } from '../tables/pipeMaterials.ts';
 import { RIGID_SECTION } from '../string/lengths.ts';
 import { feet } from '../units.ts';
@@ -96,9 +97,16 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
     ...IN_WELL,
     numbers: ({ facts }, { key }) => {
       // The line's own takes one size to another and nothing else.
-      if (isOfLine(key)) return { sizes: true, systems: false };
+      if (isOfLine(key)) {
+        const line = (facts.house.line ?? facts.dropPipe).nominalSize;
+        return { sizes: true, systems: false, wider: isWider(line, threadAt('adapter', facts).size) };
+      }
       const { size, system, pipe } = threadAt(key === TOP_BUSHING ? 'adapter' : 'pump', facts);
-      return { sizes: size !== pipe.size, systems: systemsDiffer(system, pipe.system) };
+      return {
+        sizes: size !== pipe.size,
+        systems: systemsDiffer(system, pipe.system),
+        wider: isWider(pipe.size, size),
+      };
     },
   },
   checkValve: IN_WELL,
@@ -218,7 +226,11 @@ export const SOLD: { readonly [Kind in PieceKind]: Sold<Kind> | NotSold } = {
   switch: {
     ...HOUSE,
     from: ['house.cutIn', 'house.cutOut'],
-    numbers: ({ facts: { house } }) => ({ cutIn: house.cutIn, cutOut: house.cutOut }),
+    numbers: ({ facts: { house } }) => ({
+      cutIn: house.cutIn,
+      cutOut: house.cutOut,
+      sensor: house.control === 'variable speed',
+    }),
   },
   drain: HOUSE,
   shutOff: HOUSE,

@@ -37,6 +37,19 @@ export function threadSize(name: string): string | null {
   return `${whole === undefined ? '' : `${whole}-`}${over}/${under} in`;
 }
 
+/** Whether a thread is larger than another; false where either name tells no size. */
+export function isWider(name: string, than: string): boolean {
+  const [one, other] = [inchesOf(name), inchesOf(than)];
+  return one !== null && other !== null && one > other;
+}
+
+function inchesOf(name: string): number | null {
+  const found = /^(?:(\d+)-)?(\d+)(?:\/(\d+))? in$/.exec(threadSize(name) ?? '');
+  if (found === null) return null;
+  const [, whole = '0', over = '0', under = '1'] = found;
+  return Number(whole) + Number(over) / Number(under);
+}
+
 /**
  * The two systems of pipe threads: ASME B1.20.1 (60 degrees) and ISO 7-1 (55 degrees). Their pitches differ in all sizes but
  * 1/2 and 3/4 in, and there the flanks do: one starts on the other, binds after a turn or two, and neither seals nor bears.

@@ -63,9 +63,9 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     note: `Round the motor, ${show.bore(inside)} inside. Pump, sleeve and cable together have to pass the casing.`,
   }),
   nipple: named('nipple', 'Stainless steel or brass, short: some 2 in between its threads.'),
-  bushing: ({ sizes, systems }) => ({
-    name: sizes ? 'Reducing bushing' : 'Thread adapter',
-    note: `Stainless steel, bronze or brass. Its outer thread goes into the one, its inner thread takes the other.${
+  bushing: ({ sizes, systems, wider }) => ({
+    name: !sizes ? 'Thread adapter' : wider ? 'Reducing coupling with nipple' : 'Reducing bushing',
+    note: `Stainless steel, bronze or brass.${wider ? ' No bushing widens: a coupling with two inner threads, and a short nipple in its small end.' : ''} Its outer thread goes into the one, its inner thread takes the other.${
       systems ? ' The two threads are of two systems: try both at the shop, and force neither.' : ''
     }`,
   }),
@@ -185,9 +185,11 @@ const lines: { readonly [Kind in Exclude<What, NeverBought>]: Say<Kind> } = {
     name: parts.gauge.name,
     note: `Reads to about twice the cut-out pressure of ${show.pressure(cutOut)}. Its thread is that of the tee’s port, often 1/4 in.`,
   }),
-  switch: ({ cutIn, cutOut }, show) => ({
-    name: parts.switch.name,
-    note: `Set to ${show.pressure(cutIn)} on and ${show.pressure(cutOut)} off, with a nipple to the tee’s port, often 1/4 in.`,
+  switch: ({ cutIn, cutOut, sensor }, show) => ({
+    name: sensor ? 'Pressure sensor' : parts.switch.name,
+    note: sensor
+      ? 'It comes with the drive, or is of the kind that the drive names. In the tee’s port, with a nipple if it needs one.'
+      : `Set to ${show.pressure(cutIn)} on and ${show.pressure(cutOut)} off, with a nipple to the tee’s port, often 1/4 in.`,
   }),
   drain: named('drain', 'At the lowest port of the tank tee, with that port’s thread.'),
   shutOff: named('shutOff', 'A full-bore ball valve toward the house, with a nipple where it has inner threads.'),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { systemSaid, threadSize } from '../../../src/model/tables/threadSizes.ts';
+import { isWider, systemSaid, threadSize } from '../../../src/model/tables/threadSizes.ts';
 
 describe('the size of a thread', () => {
   test.each([
@@ -29,4 +29,11 @@ describe('the system that a name tells', () => {
   test.each(['1-1/4 in', 'DN 32', 'RATED 1 in', 'BIG 2 in'])('%s tells none', (name) => {
     expect(systemSaid(name)).toBeNull();
   });
+});
+
+test('one thread is wider than another, by name or by number, and a name that tells no size is not', () => {
+  expect(isWider('1-1/4 in', '1 in')).toBe(true);
+  expect(isWider('3/4 in', '1 in')).toBe(false);
+  expect(isWider('DN 32', '1-1/4 in')).toBe(false);
+  expect(isWider('2 in', 'as stamped')).toBe(false);
 });
