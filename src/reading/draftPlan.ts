@@ -32,7 +32,9 @@ export function draftPlan({ units }: Pick<ReadReport, 'units'>, readings: readon
   const status = Object.fromEntries([
     ...REPORTED.filter((path) => isSaid(valueIn(plan, path))).map((path) => [path, 'reported'] as const),
     ...(isSaid(valueIn(plan, 'well.soundedDepth')) ? [['well.soundedDepth', 'measured'] as const] : []),
-    ...readings.filter(({ note }) => note === 'installed').map(({ path }) => [path, 'installed'] as const),
+    ...readings
+      .filter(({ note }) => note === 'installed')
+      .map(({ path }) => [path.startsWith('top.') ? 'top' : path, 'installed'] as const),
   ]);
   return { ...plan, status };
 }

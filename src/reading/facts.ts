@@ -36,6 +36,8 @@ export function factsIn(pieces: readonly Piece[]): Facts {
   let heading: Subject = 'none';
   let header: Header | null = null;
   let blanks = 0;
+  /** Where the part began: a blank line right under its heading does not end it. */
+  let headedAt = -1;
   let waiting: Labelled | null = null;
 
   pieces.forEach(({ text }, piece) => {
@@ -43,15 +45,18 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     if (line === undefined) return;
     if (text.trim() === '') {
       blanks++;
-      if (blanks > 1) [header, heading] = [null, 'none'];
+      if (blanks > 1) header = null;
+      if (blanks > 1 || headedAt !== piece - 1) heading = header?.subject ?? 'none';
       waiting = null;
       return;
     }
     blanks = 0;
+    // What is said of another well is nobody's here.
+    if (OTHER_WELL.test(line.text)) return;
     const own = subjectOf(line.text);
     const next = headerOf(line, own === 'none' ? heading : own);
     if (next !== null) {
-      [header, heading, waiting] = [next, next.subject, null];
+      [header, heading, waiting, headedAt] = [next, next.subject, null, piece];
       return;
     }
     // A value that stands alone under its label.
@@ -85,20 +90,20 @@ export function factsIn(pieces: readonly Piece[]): Facts {
       return;
     }
     const labels = labelsIn(line.text);
-    const stretch = isStretchLine(line, labels, subject) ? stretchOf(line, text, subject, piece) : null;
-    const used = new Set(stretch?.used ?? []);
-    if (stretch !== null) spans.push(stretch);
-    const values = [...labelled(line, labels, used), ...toldIn(line, used)];
+    const stretches = isStretchLine(line, labels, subject) ? stretchesOf(line, text, subject, piece) : [];
+    const used = new Set(stretches.flatMap((each) => each.used));
+    spans.push(...stretches);
+    const values = [...labelled(line, labels, used), ...toldIn(line, used)].flatMap((value) => inPart(value, subject));
     for (const value of values) found.push({ ...value, piece, subject });
-    if (values.length > 0 || stretch !== null) header = null;
-    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text))) [heading, header] = [own, null];
+    if (values.length > 0 || stretches.length > 0) header = null;
+    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text))) [heading, header, headedAt] = [own, null, piece];
     const last = labels.at(-1);
     if (last !== undefined && values.length === 0 && line.quantities.length === 0 && last.label.takes !== 'nothing')
       waiting = last;
     const known = labels.some(
       ({ label }) => label.fact === 'aside' || label.takes === 'words' || label.takes === 'date',
     );
-    const nothing = values.every(({ quantity }) => quantity === null) && stretch === null;
+    const nothing = values.every(({ quantity }) => quantity === null) && stretches.length === 0;
     const unused =
       !known &&
       labels.every(({ label }) => label.takes !== 'nothing') &&
@@ -114,6 +119,33 @@ export function factsIn(pieces: readonly Piece[]): Facts {
       left.push(piece);
   });
   return { pieces, marked, found, spans, left };
+}
+
+/** "Neighbor's well: 340 ft deep" */
+const OTHER_WELL = /\b(?:neighbou?r(?:ing|'?s)?|adjacent|nearby|other|old|abandoned) wells?\b/;
+
+/** "Depth" under "Casing" is the casing's. */
+const IN_PART: Readonly<Partial<Record<Fact, Readonly<Partial<Record<Subject, Fact>>>>>> = {
+  bareDepth: {
+    ...{ none: 'depth', casing: 'casingBottom', pump: 'pumpDepth', recommended: 'recommendedDepth', grout: 'grout' },
+    hole: 'drilledDepth',
+  },
+  bareSize: { casing: 'casingSize', hole: 'holeSize' },
+  bareMaterial: { casing: 'casingMaterial' },
+};
+
+function inPart<Value extends { readonly fact: Fact }>(value: Value, subject: Subject): Value[] {
+  const meanings = IN_PART[value.fact];
+  if (meanings === undefined) return [value];
+  const fact = meanings[subject];
+  return fact === undefined ? [] : [{ ...value, fact }];
+}
+
+/** "Liner: 4 in PVC from 20 to 360 ft, perforated 280 to 360 ft" tells of two. */
+function stretchesOf(line: Marked, raw: string, subject: Subject, piece: number): Span[] {
+  const second = /(?<=«[LN]\d+»[^«»]{0,12})\b(?:perforat|slotted|screened)/.exec(line.text)?.index;
+  const parts = second === undefined ? [line.text] : [line.text.slice(0, second), line.text.slice(second)];
+  return parts.flatMap((text) => stretchOf({ ...line, text }, raw, subject, piece) ?? []);
 }
 
 /** Indented, or begun in the middle of a sentence, and without a number or a colon. */
@@ -159,7 +191,7 @@ function isStretchLine({ text }: Marked, labels: readonly Labelled[], subject: S
     return false;
   if (/^\s*(?:from\s+)?(?:«[LN]\d+»|surface|ground)\s*(?:-|to|through)\s*«[LN]\d+»/.test(text))
     return subject !== 'test' && subject !== 'pump';
-  if (/«[LN]\d+»\s*(?:-|to|through)\s*«[LN]\d+»\s*$/.test(text) && subject === 'layers') return true;
+  if (/«[LN]\d+»\s*(?:-|to|through|\s)\s*«[LN]\d+»\s*$/.test(text) && subject === 'layers') return true;
   if (!['casing', 'liner', 'screen', 'hole', 'grout', 'zones', 'layers'].includes(subject)) return false;
   return !/\b(?:lowered|fell|dropped|drew|rose)\b/.test(text);
 }

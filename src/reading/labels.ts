@@ -29,6 +29,12 @@ export type Fact =
   | 'grout'
   | 'holeSize'
   | 'date'
+  | 'artesianFlow'
+  | 'pitless'
+  /** Words that take their meaning from the part that they stand in. */
+  | 'bareDepth'
+  | 'bareSize'
+  | 'bareMaterial'
   | 'aside';
 
 /** What kind of value follows. */
@@ -82,7 +88,6 @@ export const LABELS: readonly Label[] = [
       'depth of completed well',
       'final depth',
       'constructed depth',
-      '(?<=^\\s*(?:\\S+ ){0,2})depth(?=\\s*[:=(]|\\s+«)',
     ],
   ),
   label(
@@ -221,15 +226,7 @@ export const LABELS: readonly Label[] = [
       'well capacity',
       'well production',
     ],
-    ...[
-      'production(?! (?:casing|string))',
-      'production rate',
-      'est\\.? yield',
-      'artesian flow',
-      'natural flow',
-      'flow rate',
-      'air ?lift yield',
-    ],
+    ...['production(?! (?:casing|string))', 'production rate', 'est\\.? yield', 'flow rate', 'air ?lift yield'],
   ),
   label(
     'testRate',
@@ -260,6 +257,7 @@ export const LABELS: readonly Label[] = [
       'pumping duration',
       'duration',
       'hours pumped',
+      '(?<=^\\s*)hours',
       'length of test',
       'test length',
       'time pumped',
@@ -279,6 +277,7 @@ export const LABELS: readonly Label[] = [
       'tested by',
       'yield test(?:ed)? (?:by|method)',
       'method used',
+      '(?<=^\\s*)method',
       'well test(?:ed)? (?:by|method)',
       'how tested',
       'yield (?:determined|measured|estimated) by',
@@ -368,6 +367,23 @@ export const LABELS: readonly Label[] = [
       'date\\/time measured',
     ],
     ...['date drilled', 'drilled on', 'date of work', 'date'],
+  ),
+  label(
+    'bareDepth',
+    'length',
+    '(?<=^\\s*(?:[|•-]\\s*)?)(?:depth|length)(?=\\s*[:=(|]|\\s+«)',
+    '(?<=[.;]\\s)depth(?=\\s*[:=(]|\\s+«)',
+  ),
+  label('bareSize', 'size', '(?<=^\\s*(?:[|•-]\\s*)?)(?:diameter|dia\\.?|size)(?=\\s*[:=(|]|\\s+«)'),
+  label('bareMaterial', 'words', '(?<=^\\s*(?:[|•-]\\s*)?)material(?=\\s*[:=(|])'),
+  label(
+    'artesianFlow',
+    'flow',
+    'artesian flow',
+    'natural flow',
+    'flowing',
+    'overflow',
+    'flows?(?= (?:over|at|naturally))',
   ),
   // Known, and nothing for a drawing.
   label(

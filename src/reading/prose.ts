@@ -43,7 +43,7 @@ export const TOLD: readonly Told[] = [
   ),
   told(
     'pumpDepth',
-    String.raw`(?:hung|hang|set|put|placed)\s+(?:the |your |a |new |it ){0,3}(?:submersible )?(?:pump )?(?:at|to)\s*«L(\d+)»`,
+    String.raw`(?:hung|hang|set|put|placed)\s+(?:the |your |a |new |it ){0,3}(?:submersible )?pump (?:at|to)\s*«L(\d+)»`,
   ),
   told(
     'pumpDepth',
@@ -78,9 +78,11 @@ export const TOLD: readonly Told[] = [
   told('testRate', String.raw`(?:pump|pumping|bailer|well|capacity|air)\s*test[^.;]{0,40}?«F(\d+)»`),
   told('testHours', String.raw`test[^.;]{0,20}?«T(\d+)»`),
   told('testRate', String.raw`(?:pumped|bailed|tested|pumping)${GAP}(?:at|for)?\s*«F(\d+)»`),
+  told('yield', String.raw`(?:yield|produc|giv|gave|mak|made|deliver|blew|blown|good for|get|got)\w*${GAP}«F(\d+)»`),
+  told('artesianFlow', String.raw`\bflow(?:s|ing)?\b${GAP}«F(\d+)»`),
   told(
-    'yield',
-    String.raw`(?:yield|produc|giv|gave|mak|made|deliver|blew|blown|flow|good for|get|got)\w*${GAP}«F(\d+)»`,
+    'pitless',
+    String.raw`pitless(?: adapter)?\s*(?:is |was |at |set |installed |depth |:){0,4}\s*(?:at )?«[LS](\d+)»`,
   ),
   told('pumpPower', String.raw`«H(\d+)»`),
 ];

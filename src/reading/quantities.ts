@@ -34,7 +34,7 @@ export interface Marked {
 /** An imperial gallon against a US one: 4.54609 L (Weights and Measures Act 1985, schedule 1) to 3.785411784 L. */
 const IMPERIAL = 4.54609 / 3.785411784;
 
-const NUMBER = String.raw`\d{1,2}\/\d{1,2}(?![\d/])|(?:\d{1,3}(?:,\d{3})+(?!\d)|\d+)(?:\.\d+)?(?:(?:\s|-|\s?-\s?)\d{1,2}\/\d{1,2}(?!\d|\/))?|\.\d+`;
+const NUMBER = String.raw`\d{1,2}\/\d{1,2}(?![\d/])|(?:\d{1,3}(?:,\d{3})+(?!\d)|\d+(?:,\d{1,2}(?![\d,]))?)(?:\.\d+)?(?:(?:\s|-|\s?-\s?)\d{1,2}\/\d{1,2}(?!\d|\/))?|\.\d+`;
 const FEET = String.raw`(?:'|feet\b|foot\b|ft\b\.?)`;
 const INCHES = String.raw`(?:"|inches\b|inch\b|in\b\.?)`;
 
@@ -154,7 +154,7 @@ export function markQuantities(text: string): Marked {
     });
     at = found.end;
   }
-  return { text: marked, quantities: inherited(marked, quantities) };
+  return inherited(marked, quantities);
 }
 
 /** A sign belongs to the number that it touches; a dash behind another number is a "to". */
@@ -248,21 +248,32 @@ function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | n
 
 /** "6-5/8", "1,200.5", "3/4" */
 export function numberOf(text: string): number {
-  const plain = text.replaceAll(',', '').trim();
+  const decimal = /^\d+,\d{1,2}$/.test(text.trim());
+  const plain = text.replaceAll(',', decimal ? '.' : '').trim();
   const fraction = /^(?:(\d+(?:\.\d+)?)[\s-]+)?\s*(\d+)\/(\d+)$/.exec(plain);
   if (fraction === null) return Number(plain);
   const [, whole = '0', over = '0', under = '1'] = fraction;
   return Number(whole) + Number(over) / Number(under);
 }
 
-/** "140 - 145 ft": the first has the unit of the second. */
-function inherited(marked: string, quantities: readonly Quantity[]): readonly Quantity[] {
+/** "140 - 145 ft", "110, 160 and 240 ft": what stands before has the unit of the last, and its mark. */
+function inherited(marked: string, quantities: readonly Quantity[]): Marked {
   const all = [...quantities];
-  const range = /«N(\d+)»\s*(?:-|to|through|x|and)\s*«([LSF])(\d+)»/g;
-  for (const [, from, , to] of marked.matchAll(range)) {
+  let text = marked;
+  const take = (from: string, kind: string, to: string): string => {
     const [first, second] = [all[Number(from)], all[Number(to)]];
-    if (first === undefined || second === undefined) continue;
+    if (first === undefined || second === undefined) return `«N${from}»`;
     all[Number(from)] = { ...first, kind: second.kind, unit: second.unit };
-  }
-  return all;
+    return `«${kind}${from}»`;
+  };
+  text = text.replace(/«N(\d+)»(?=\s*(?:-|to|through|x|and|&)\s*«([LSF])(\d+)»)/g, (_, ...groups: string[]) =>
+    take(groups[0] ?? '', groups[1] ?? '', groups[2] ?? ''),
+  );
+  // A list with commas is one where its last comes with an "and".
+  return {
+    text: text.replace(/(?:«N\d+»,\s*)+(?=«([LSF])(\d+)»\s*(?:and|&)\s*«\1\d+»)/g, (list, kind: string, to: string) =>
+      list.replace(/«N(\d+)»/g, (_, from: string) => take(from, kind, to)),
+    ),
+    quantities: all,
+  };
 }

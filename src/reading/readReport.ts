@@ -21,10 +21,16 @@ export function readReport(text: string): ReadReport {
     count(units, ['ft', 'gpm', 'gph']) + heads.split(/\((?:ft\.?|feet|in feet)\)|\bin feet\b|\bfeet\b/).length - 1;
   const own = metric > us ? 'metric' : 'us';
   const { readings, asides } = resolve(facts, own, metric + us > 0);
-  const left: LeftLine[] = facts.left.map((piece) => ({
-    lines: pieces[piece]?.lines ?? [],
-    text: pieces[piece]?.text.trim() ?? '',
-  }));
+  // What the depths count from, and how the yield was found, may be all that a line says.
+  const whole = readings.filter(({ path }) => path === 'well.depthsFrom' || path === 'well.yieldFrom');
+  const isRead = (piece: number): boolean =>
+    whole.some(({ lines }) => lines.some((line) => pieces[piece]?.lines.includes(line) === true));
+  const left: LeftLine[] = facts.left
+    .filter((piece) => !isRead(piece))
+    .map((piece) => ({
+      lines: pieces[piece]?.lines ?? [],
+      text: pieces[piece]?.text.trim() ?? '',
+    }));
   return { units: own, readings, asides, left };
 }
 

@@ -19,13 +19,15 @@ export type Doubt =
   | { readonly kind: 'unit' }
   /** Layers do not join, or lie over one another. */
   | { readonly kind: 'gap' }
+  /** Thousands, or a decimal comma. */
+  | { readonly kind: 'comma'; readonly other: string }
   /** A pump stood there: for the test, or to this day. */
   | { readonly kind: 'standing' }
   /** Two figures of the test do not fit each other. */
   | { readonly kind: 'unlike'; readonly other: string };
 
 /** What was done so that the reader understands the value. */
-export type Note = 'later' | 'completed' | 'recommended' | 'installed' | 'shares' | 'airLift';
+export type Note = 'imperial' | 'later' | 'completed' | 'recommended' | 'installed' | 'shares' | 'airLift';
 
 export interface Reading {
   /** Of the plan: "well.depth". */
@@ -51,6 +53,7 @@ export type WhyNot =
   | 'earlier'
   | 'installedInstead'
   | 'flows'
+  | 'artesianFlow'
   /** A plan has no place for it. */
   | 'noPlace';
 

@@ -13,6 +13,8 @@ export interface Resolved {
 
 /** Higher a casing is hardly told to stand; a larger minus before a depth is a dash [in the report's own length]. */
 const HIGHEST_CASING = 6;
+/** As an imperial gallon is written. */
+const IMPERIAL = /\bi\.?gpm|imp/i;
 /** Words of a pump that stays. */
 const INSTALLED = /\binstalled\b|\bhangs?\b|\bhung\b|\bpump (?:is|sits)\b|\bhp\b|«H/;
 
@@ -29,10 +31,14 @@ class Resolver {
   readonly #readings: Reading[] = [];
   readonly #asides: Aside[] = [];
   readonly #whole: string;
+  /** Lengths in feet and in metres stand in the same report. */
+  readonly #mixed: boolean;
 
   constructor(facts: Facts, write: Writer) {
     this.#facts = facts;
     this.#write = write;
+    const units = new Set(facts.marked.flatMap(({ quantities }) => quantities.map(({ unit }) => unit)));
+    this.#mixed = units.has('ft') && units.has('m');
     this.#whole = facts.marked.map(({ text }) => text).join('\n');
   }
 
@@ -49,6 +55,8 @@ class Resolver {
     this.#test();
     this.#pump();
     for (const each of this.#of('firstWater')) this.#aside('firstWater', each.piece);
+    for (const each of this.#of('artesianFlow')) this.#aside('artesianFlow', each.piece);
+    this.#pitless();
     for (const each of this.#of('recommendedRate')) this.#aside('recommendedRate', each.piece);
     return { readings: this.#readings, asides: this.#asides };
   }
@@ -77,8 +85,42 @@ class Resolver {
     pieces: readonly number[],
     { doubt = null, note = null }: { doubt?: Doubt | null; note?: Note | null } = {},
   ): void {
-    const bare = doubt === null && this.#write.isGuessed(path) ? { kind: 'unit' as const } : doubt;
-    this.#readings.push({ path, value, ...this.#lines(pieces), doubt: bare, note });
+    const own =
+      doubt ?? this.#comma(value, pieces) ?? (this.#isGuessed(path, value, pieces) ? { kind: 'unit' as const } : null);
+    const imperial =
+      typeof value === 'string' &&
+      /gpm$/.test(value) &&
+      this.#quantities(pieces).some(({ text }) => IMPERIAL.test(text));
+    this.#readings.push({
+      path,
+      value,
+      ...this.#lines(pieces),
+      doubt: own,
+      note: note ?? (imperial ? 'imperial' : null),
+    });
+  }
+
+  #quantities(pieces: readonly number[]): readonly Quantity[] {
+    return pieces.flatMap((piece) => this.#facts.marked[piece]?.quantities ?? []);
+  }
+
+  /** No line names a unit, or some name feet and others metres and this one none. */
+  #isGuessed(path: string, value: Reading['value'], pieces: readonly number[]): boolean {
+    if (this.#write.isGuessed(path)) return true;
+    if (!this.#mixed || typeof value !== 'string') return false;
+    return this.#quantities(pieces).some(
+      ({ unit, kind, value: number }) => kind === 'N' && unit === '' && value.startsWith(`${number} `),
+    );
+  }
+
+  /** "1,250 m": where people write decimals with a comma too. */
+  #comma(value: Reading['value'], pieces: readonly number[]): Doubt | null {
+    if (typeof value !== 'string' || !/ (?:m|L\/min|L\/s|m3\/h)$/.test(value)) return null;
+    const found = this.#quantities(pieces).find(
+      ({ text, value: number }) => /^\d{1,3},\d{3}(?![\d,])/.test(text) && value.startsWith(`${number} `),
+    );
+    if (found === undefined) return null;
+    return { kind: 'comma', other: value.replace(/^\d+/, String(found.value / 1000)) };
   }
 
   #aside(why: WhyNot, ...pieces: readonly number[]): void {
@@ -317,9 +359,11 @@ class Resolver {
       if (rows.some((row) => row.piece === piece) || /first|static|recommend/.test(text)) return [];
       if (!/water[- ]bearing|fracture|main (?:water|inflow)|water (?:zone|entry|enters|comes in|found at)/.test(text))
         return [];
-      return [...text.matchAll(/«L(\d+)»/g)].flatMap(([, index]) => {
+      return [...text.matchAll(/«L(\d+)»(?:[^«»]{0,3}«([PF])(\d+)»)?/g)].flatMap(([, index, kind, beside]) => {
         const depth = quantities[Number(index)];
-        return depth === undefined ? [] : [{ depth, piece }];
+        const other = beside === undefined ? undefined : quantities[Number(beside)];
+        if (depth === undefined) return [];
+        return [{ depth, piece, share: kind === 'P' ? other : undefined, flow: kind === 'F' ? other : undefined }];
       });
     });
     if (rows.length === 0 && single.length === 0) return;
@@ -330,7 +374,9 @@ class Resolver {
         const share = total > 0 ? `${Math.round((100 * (flows[i] ?? 0)) / total)} %` : undefined;
         return [tidied({ depth: this.#write.length(depth), share })];
       }),
-      ...single.map(({ depth }) => ({ depth: this.#write.length(depth) })),
+      ...single.map(({ depth, share }) =>
+        tidied({ depth: this.#write.length(depth), share: share === undefined ? undefined : `${share.value} %` }),
+      ),
     ];
     this.#read(
       'well.inflows',
@@ -338,6 +384,14 @@ class Resolver {
       [...rows, ...single].map(({ piece }) => piece),
       { note: total > 0 ? 'shares' : null },
     );
+  }
+
+  /** What leads out below frost, where it is told to stand there. */
+  #pitless(): void {
+    const [said] = this.#of('pitless');
+    if (said === undefined) return;
+    this.#read('top.kind', 'pitless', [said.piece], { note: 'installed' });
+    this.#read('top.depth', this.#write.length(said.quantity), [said.piece], { note: 'installed' });
   }
 
   #grout(): void {

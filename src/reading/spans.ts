@@ -167,7 +167,9 @@ const STRETCH = String.raw`(?:from\s+)?(?:(«[LN]\d+»)|surface|ground(?: level)
 /** A line or a sentence that tells of one stretch by itself: "6 in steel casing +1.5 to 84 ft", "0-28 clay". */
 export function stretchOf(marked: Marked, raw: string, subject: Subject, piece: number): Span | null {
   const { text } = marked;
-  const range = new RegExp(STRETCH).exec(text);
+  // Columns of a log without their heads: words, and two depths at the end.
+  const columns = subject === 'layers' ? /()(«[LN]\d+»)\s+(«[LN]\d+»)\s*$/.exec(text) : null;
+  const range = new RegExp(STRETCH).exec(text) ?? (columns === null ? null : shifted(columns));
   const at = (mark: string | undefined): Quantity | null =>
     mark === undefined ? null : (marked.quantities[Number(/\d+/.exec(mark)?.[0])] ?? null);
   if (range === null) return null;
@@ -198,6 +200,11 @@ export function stretchOf(marked: Marked, raw: string, subject: Subject, piece: 
       ...(flow === null ? [] : [Number(flow[1])]),
     ],
   };
+}
+
+/** As a stretch is found: the whole, from, to. */
+function shifted(found: RegExpExecArray): readonly [string, string | undefined, string | undefined] {
+  return [found[0], found[2], found[3]];
 }
 
 const MATERIALS: readonly (readonly [string, RegExp])[] = [

@@ -66,7 +66,9 @@ export function inReport(units: 'us' | 'metric', saysUnits: boolean): Writer {
     wall: wallIn,
     isGuessed: (path) =>
       !saysUnits &&
-      /depth|bottom|Level|drawdown|setting|layers|casings|screens|inflows|grout|height|\.level$/i.test(path) &&
+      /depth|bottom|Level|drawdown|setting|layers|casings|screens|inflows|grout|height|yield$|flow$|\.level$/i.test(
+        path,
+      ) &&
       !/depthsFrom/.test(path),
   };
 }

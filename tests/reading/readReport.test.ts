@@ -9,9 +9,10 @@ import fc from 'fast-check';
 import { readPlan } from '../../src/model/plan/readPlan.ts';
 import { draftPlan } from '../../src/reading/draftPlan.ts';
 import { readReport } from '../../src/reading/readReport.ts';
+import { HABIT_REPORTS } from './habitReports.ts';
 import { REPORTS } from './reports.ts';
 
-describe.each(REPORTS)('$name', ({ text, read, doubts = {}, asides = [], left }) => {
+describe.each([...REPORTS, ...HABIT_REPORTS])('$name', ({ text, read, doubts = {}, asides = [], left }) => {
   const report = readReport(text);
 
   test('all that stands there is read, and nothing else', () => {

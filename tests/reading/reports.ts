@@ -587,7 +587,7 @@ Static level: 35
 Yield: 6
 `,
     read: { 'well.depth': '240 ft', 'water.staticLevel': '35 ft', 'well.yield': '6 gpm' },
-    doubts: { 'well.depth': 'unit', 'water.staticLevel': 'unit' },
+    doubts: { 'well.depth': 'unit', 'water.staticLevel': 'unit', 'well.yield': 'unit' },
   },
   {
     name: 'numbers of the office are nobody’s depth',

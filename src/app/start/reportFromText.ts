@@ -24,6 +24,8 @@ const LINE_OF: Readonly<Record<string, ReportField>> = {
   'well.yield': 'testFlow',
   'pump.setting': 'pumpSetting',
   'pump.power': 'power',
+  'top.kind': 'top',
+  'top.depth': 'adapterDepth',
 };
 
 /** @param readings  those that were accepted */
@@ -43,6 +45,7 @@ export function linesOf(units: Report['units'], readings: readonly Reading[], be
   else if (paths.has('water.pumping.level')) lines.test = 'level';
   else if (paths.has('well.yield')) lines.test = 'yield only';
   if (readings.some(({ path, note }) => path === 'pump.setting' && note === 'installed')) lines.hanging = 'pump';
+  else if (readings.some(({ path, note }) => path === 'top.kind' && note === 'installed')) lines.hanging = 'top';
   return { ...(lines as Partial<Report>), units, also };
 }
 

@@ -61,6 +61,8 @@ export function sayDoubt(doubt: Doubt): string {
       return 'This is a length of casing. Some of it stands over the ground, so it may end higher up.';
     case 'unit':
       return 'No line of the report names a unit. This one is assumed.';
+    case 'comma':
+      return `The comma can mean thousands, or ${doubt.other}.`;
     case 'standing':
       return 'The report does not say whether that pump hangs there now, or stood there for the test.';
     case 'gap':
@@ -71,6 +73,7 @@ export function sayDoubt(doubt: Doubt): string {
 }
 
 export const NOTES: Readonly<Record<Note, string>> = {
+  imperial: 'The report counts in imperial gallons, the plan in US ones.',
   later: 'The later of two readings.',
   completed: 'The depth as completed; it was drilled deeper.',
   recommended: 'The driller’s advice. Nothing hangs there yet.',
@@ -87,6 +90,7 @@ export const WHY_NOT: Readonly<Record<WhyNot, string>> = {
   drilledDeeper: 'Drilled deeper than it was completed.',
   earlier: 'An earlier reading than the one that was taken.',
   installedInstead: 'Advice; the pump that hangs there was taken.',
+  artesianFlow: 'What runs over by itself. It is not what a pump gets.',
   flows: 'The well flows. How high the water would stand is not said.',
   noPlace: 'Read, but the plan has no place for it beside the rest.',
 };
