@@ -1,9 +1,9 @@
 import { parseArgs } from 'node:util';
-import { readPlan, sayProblem } from '../model/index.ts';
-import { draftPlan } from '../reading/draftPlan.ts';
+import { sayProblem } from '../model/index.ts';
 import { openQuestions } from '../reading/questions.ts';
 import { readReport } from '../reading/readReport.ts';
 import type { ReadReport } from '../reading/reading.ts';
+import { soundDraft } from '../reading/soundDraft.ts';
 import { sayQuestion } from '../words/en/questions.ts';
 import { NOTES, sayDoubt, sayNameOf, sayReadValue, WHY_NOT } from '../words/en/reading.ts';
 import { EXIT, Unreadable } from './exits.ts';
@@ -22,7 +22,7 @@ export function readCommand(args: readonly string[]): number {
   if (path === undefined || positionals.length > 1)
     throw new Unreadable('read needs one report: wellcut read REPORT.txt');
   const report = reportIn(readText(path), path);
-  const plan = draftPlan(report, report.readings);
+  const { plan, leftOut, problems } = soundDraft(report, report.readings);
   const text = `${JSON.stringify(plan, null, 2)}\n`;
   if (values.out !== undefined) writeOutput(values.out, text);
   if (values.why === true) print(whyLines(report, plan).join('\n') + '\n');
@@ -32,10 +32,12 @@ export function readCommand(args: readonly string[]): number {
     process.stderr.write(
       `${doubtful === 1 ? 'One value is' : `${doubtful} values are`} doubtful: --why tells which.\n`,
     );
-  const reading = readPlan(plan);
-  if (reading.ok) return EXIT.good;
-  const missing = reading.problems.map((problem) => `  ${sayProblem(problem)}`);
-  process.stderr.write(`${['This is no whole plan yet:', ...missing].join('\n')}\n`);
+  for (const { reading, problem } of leftOut)
+    process.stderr.write(`${sayNameOf(reading)} is left out of the plan: ${sayProblem(problem)}\n`);
+  if (problems.length === 0) return EXIT.good;
+  process.stderr.write(
+    `${['This is no whole plan yet:', ...problems.map((each) => `  ${sayProblem(each)}`)].join('\n')}\n`,
+  );
   return EXIT.unreadable;
 }
 

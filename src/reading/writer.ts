@@ -32,6 +32,8 @@ export function inReport(units: 'us' | 'metric', saysUnits: boolean): Writer {
     return `${sign}${plain(quantity.value)} ${LENGTHS.has(quantity.unit) ? quantity.unit : long}`;
   };
   const size = (quantity: Quantity, bare: 'diameter' | 'length' = 'diameter'): string => {
+    // Pipe is called by its millimetres.
+    if (quantity.unit === 'cm' && bare === 'diameter') return `${plain(quantity.value * 10)} mm`;
     if (LENGTHS.has(quantity.unit)) return `${nominal(quantity)} ${quantity.unit}`;
     if (bare === 'length') return length(quantity);
     return `${nominal(quantity)} ${quantity.value > WIDEST ? 'mm' : 'in'}`;

@@ -73,3 +73,9 @@ test('what is too long, no text, or not there is refused in a line', () => {
   expect(() => readCommand([report(Buffer.from('89504e470d0a1a0aff', 'hex'))])).toThrow('take the text out first');
   expect(() => readCommand([])).toThrow('read needs one report');
 });
+
+test('what no plan can take is left out of it, and told', () => {
+  expect(readCommand([report('Well depth 200 ft\nCasing: 77 in steel 0 to 41 ft\n')])).toBe(0);
+  expect(JSON.parse(printed.join(''))).not.toHaveProperty('well.casing.size');
+  expect(warned.join('')).toMatch(/^Size of the casing is left out of the plan: /m);
+});

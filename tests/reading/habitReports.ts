@@ -183,7 +183,7 @@ Casing stick-up: 0.5 m
 `,
     read: {
       'well.depth': '67.1 m',
-      'well.casing.insideDiameter': '15.5 cm',
+      'well.casing.insideDiameter': '155 mm',
       'well.casing.material': 'steel',
       'well.casing.bottom': '27.4 m',
       'well.casing.height': '0.5 m',
@@ -345,7 +345,7 @@ Estimated well yield: 30 L/min
 `,
     read: {
       'well.depth': '48.8 m',
-      'well.casing.size': '16.8 cm',
+      'well.casing.size': '168 mm',
       'well.casing.material': 'steel',
       'well.casing.schedule': '6.4 mm',
       'well.casing.bottom': '21.3 m',

@@ -732,13 +732,13 @@ Recommended pump depth 76 m
 Recommended pump rate 15 L/min
 `,
     read: {
-      'well.casing.size': '15.9 cm',
+      'well.casing.size': '159 mm',
       'well.casing.material': 'steel',
       'well.casing.schedule': '0.48 cm',
       'well.casing.bottom': '18.3 m',
       'well.casing.height': '0.6 m',
       'well.intake.kind': 'open hole',
-      'well.intake.diameter': '15.2 cm',
+      'well.intake.diameter': '152 mm',
       'well.inflows': [{ depth: '54.9 m' }, { depth: '85.3 m' }],
       'water.staticLevel': '7.6 m',
       'water.pumping.flow': '18 L/min',
