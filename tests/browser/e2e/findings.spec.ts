@@ -164,3 +164,22 @@ test('of a well that was only blown with air, what to measure and the level’s 
   await page.getByRole('button', { name: 'Open it in the record' }).click();
   await expect(kind).toBeFocused();
 });
+
+test(
+  'a word of the trade says what it means when it is touched, by key or by hand',
+  { tag: '@both' },
+  async ({ page }) => {
+    await openFaulty(page);
+    await page.getByRole('tab', { name: 'Findings' }).click();
+    const term = page.locator('article .term').first();
+    const word = await term.textContent();
+    await term.press('Enter');
+    const note = page
+      .getByRole('note')
+      .filter({ hasText: `${word}:` })
+      .first();
+    await expect(note).toBeVisible();
+    await term.press('Escape');
+    await expect(note).toBeHidden();
+  },
+);
