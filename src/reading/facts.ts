@@ -38,6 +38,8 @@ export function factsIn(pieces: readonly Piece[]): Facts {
   let blanks = 0;
   /** Where the part began: a blank line right under its heading does not end it. */
   let headedAt = -1;
+  /** A heading that stands alone: what "Depth" under it is the depth of. */
+  let part: Subject = 'none';
   let waiting: Labelled | null = null;
 
   pieces.forEach(({ text }, piece) => {
@@ -46,7 +48,7 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     if (text.trim() === '') {
       blanks++;
       if (blanks > 1) header = null;
-      if (blanks > 1 || headedAt !== piece - 1) heading = header?.subject ?? 'none';
+      if (blanks > 1 || headedAt !== piece - 1) [heading, part] = [header?.subject ?? 'none', 'none'];
       waiting = null;
       return;
     }
@@ -54,7 +56,9 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     // What is said of another well is nobody's here.
     if (OTHER_WELL.test(line.text)) return;
     const own = subjectOf(line.text);
-    const next = headerOf(line, own === 'none' ? heading : own);
+    // "Open hole or material" heads a column of a table of casing.
+    const heads = own === 'hole' && /open hole or/.test(line.text) ? 'casing' : own;
+    const next = headerOf(line, heads === 'none' ? heading : heads);
     if (next !== null) {
       [header, heading, waiting, headedAt] = [next, next.subject, null, piece];
       return;
@@ -93,10 +97,11 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     const stretches = isStretchLine(line, labels, subject) ? stretchesOf(line, text, subject, piece) : [];
     const used = new Set(stretches.flatMap((each) => each.used));
     spans.push(...stretches);
-    const values = [...labelled(line, labels, used), ...toldIn(line, used)].flatMap((value) => inPart(value, subject));
+    const values = [...labelled(line, labels, used), ...toldIn(line, used)].flatMap((value) => inPart(value, part));
     for (const value of values) found.push({ ...value, piece, subject });
     if (values.length > 0 || stretches.length > 0) header = null;
-    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text))) [heading, header, headedAt] = [own, null, piece];
+    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text)))
+      [heading, header, headedAt, part] = [own, null, piece, HEADS.test(line.text) ? 'none' : own];
     const last = labels.at(-1);
     if (last !== undefined && values.length === 0 && line.quantities.length === 0 && last.label.takes !== 'nothing')
       waiting = last;
@@ -225,7 +230,9 @@ function furtherLevels(
 ): Omit<Found, 'piece' | 'subject'>[] {
   const last = Math.max(...taken);
   const from = line.quantities[last]?.at ?? 0;
-  const further = /^[^«»:;]{0,6}(?:«[ND]\d+»[^«»:;]{0,8})?(?:and|,|;|\/)\s*«L(\d+)»/.exec(line.text.slice(from, end));
+  const further = /^[^«»:;]{0,8}(?:«[ND]\d+»[^«»:;]{0,8})?(?:and|,|;|\/)[^«»:;]{0,10}«L(\d+)»/.exec(
+    line.text.slice(from, end),
+  );
   const index = Number(further?.[1]);
   const quantity = further === null ? undefined : line.quantities[index];
   if (quantity === undefined || used.has(index)) return [];

@@ -14,6 +14,19 @@ const GAP = String.raw`[^«».;]{0,40}?`;
 
 /** Of two that take the same quantity the earlier one has it. */
 export const TOLD: readonly Told[] = [
+  // A bound is no advice, and what was, or will be, does not hang there now.
+  told(
+    'aside',
+    String.raw`(?:do not|don't|never|maximum|max\.?|no deeper than)\b[^«».;]{0,30}(?:pump|set)[^«».;]{0,24}«L(\d+)»`,
+  ),
+  told(
+    'aside',
+    String.raw`(?:will be|to be|used to be|last owner|previous|old pump|pulled|raised)\b[^.;]{0,50}?«L(\d+)»`,
+  ),
+  told(
+    'recommendedDepth',
+    String.raw`(?:said to|told (?:us|me) to|would|opinion)\b[^«».;]{0,40}pump[^«».;]{0,24}«L(\d+)»`,
+  ),
   told('recommendedDepth', String.raw`(?:recommend|suggest|should|advise)${GAP}(?:pump|set|hang)${GAP}«L(\d+)»`),
   told('recommendedRate', String.raw`(?:recommend|suggest|should)${GAP}«F(\d+)»`),
   told(
@@ -59,10 +72,17 @@ export const TOLD: readonly Told[] = [
     'casingSize',
     String.raw`«S(\d+)»\s*(?:dia\w*\.?\s+|i\.?d\.?\s+|o\.?d\.?\s+|nominal\s+)?(?:steel |pvc |plastic |stainless steel |heavy |new |well |galvani[sz]ed )*(?:casing|pipe\b)`,
   ),
-  told('casingHeight', String.raw`«L(\d+)»\s+(?:of casing )?above (?:the )?(?:ground|grade|land surface)`),
+  told(
+    'casingHeight',
+    String.raw`«[LS](\d+)»\s+(?:of casing )?(?:above|out of) (?:the )?(?:ground|grade|land surface)`,
+  ),
   told('casingBottom', String.raw`casing\b:?\s*«L(\d+)»\s+of\b`, 'casing length'),
   told('casingSize', String.raw`casing\b:?\s*«L\d+»\s+of\s+«S(\d+)»`),
-  told('casingBottom', String.raw`casing\b[^.;]{0,60}?\bto\s+(?:a depth of )?«L(\d+)»`),
+  told(
+    'casingBottom',
+    String.raw`casing\b(?:(?!liner|screen|static|depth)[^.;]){0,50}?\bto\s+(?:a depth of )?«L(\d+)»`,
+  ),
+  told('casingBottom', String.raw`casing:\s*«L(\d+)»`),
   told('casingSize', String.raw`casing\s*(?:of|is|was|:)?\s*«S(\d+)»`),
   told('holeSize', String.raw`«S(\d+)»\s*(?:open |rock |bore)?\s?hole`),
   told('depth', String.raw`«L(\d+)»\s+deep\b(?! (?:frost|pump|casing|grout))`),

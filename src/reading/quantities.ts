@@ -119,7 +119,7 @@ const OTHER =
   /(?:\(\d{3}\)\s*\d{3}-\d{4}|\d{3}-\d{3}-\d{4}|\d{3}-\d{4}(?!\d)|\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]\.?m\b\.?)?|\d+(?:st|nd|rd|th)\b)/iy;
 /** Behind a foot mark the inches may stand without theirs: 45'6. */
 const FEET_AND_INCHES = new RegExp(
-  String.raw`(?:(${NUMBER})\s*'\s*-?\s*(${NUMBER})(?:\s*${INCHES})?|(${NUMBER})\s*${FEET}\s*-?\s*(?:and\s+)?(${NUMBER})\s*${INCHES})`,
+  String.raw`(?:(${NUMBER})\s*'(?:\s*|-)(${NUMBER})(?![\d/])(?:\s*${INCHES}|(?!\s*[a-z%]))|(${NUMBER})\s*${FEET}\s*-?\s*(?:and\s+)?(${NUMBER})\s*${INCHES})`,
   'iy',
 );
 const BARE = new RegExp(`(?:${NUMBER})`, 'iy');

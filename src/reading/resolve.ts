@@ -16,7 +16,9 @@ const HIGHEST_CASING = 6;
 /** As an imperial gallon is written. */
 const IMPERIAL = /\bi\.?gpm|imp/i;
 /** Words of a pump that stays. */
-const INSTALLED = /\binstalled\b|\bhangs?\b|\bhung\b|\bpump (?:is|sits)\b|\bhp\b|«H/;
+const INSTALLED = /\binstalled\b|\bhangs?\b|\bhung\b|\bpump (?:is|sits)\b/;
+/** What was said of another time, or of somebody's plan. */
+const NOT_NOW = /\b(?:last owner|previous|old pump|used to|will be|to be (?:set|hung|installed)|pulled)\b/;
 
 /** Two figures that are this near say the same, as a share of the larger. */
 const SAME = 0.01;
@@ -208,14 +210,38 @@ class Resolver {
       ({ subject, size, material }) => subject !== 'perforated' || size !== null || material !== '',
     );
     const plain = spans.filter(({ subject }) => subject !== 'perforated');
-    if (plain.length > 1) return this.#casingList(plain, height);
-    const [span] = plain;
     const [size] = this.#of('casingSize');
     const [bottom] = this.#of('casingBottom');
+    const first = plain[0];
+    // A liner hangs in a casing, also where a label alone tells of that.
+    const outer =
+      first?.subject === 'liner'
+        ? [
+            {
+              ...first,
+              subject: 'casing' as const,
+              from: null,
+              to: bottom?.quantity ?? null,
+              size: size?.quantity ?? null,
+              material: '',
+              wall: '',
+              inside: false,
+              piece: bottom?.piece ?? size?.piece ?? first.piece,
+            },
+          ]
+        : [];
+    if (plain.length > 1) return this.#casingList(plain, height);
+    if (outer.length > 0) return this.#casingList([...outer, ...plain], height);
+    const [span] = plain;
     const [inside] = this.#of('casingInside');
-    if (span?.size != null) this.#read('well.casing.size', this.#write.size(span.size), [span.piece]);
+    if (span?.size != null)
+      this.#read(
+        span.inside === true ? 'well.casing.insideDiameter' : 'well.casing.size',
+        this.#write.size(span.size),
+        [span.piece],
+      );
     else if (size !== undefined) this.#read('well.casing.size', this.#write.size(size.quantity), [size.piece]);
-    if (inside !== undefined)
+    if (inside !== undefined && span?.inside !== true)
       this.#read('well.casing.insideDiameter', this.#write.size(inside.quantity), [inside.piece]);
     this.#casingMaterial(span, size ?? bottom);
     if (span?.to != null) this.#read('well.casing.bottom', this.#write.length(span.to), [span.piece]);
@@ -246,7 +272,8 @@ class Resolver {
   /** Outermost first; what hangs inside another has a top. */
   #casingList(spans: readonly Span[], height: { readonly text: string; readonly piece: number } | null): void {
     const width = (span: Span): number => (span.size === null ? 0 : this.#write.metres(span.size));
-    const sorted = [...spans].sort((a, b) => width(b) - width(a));
+    // One whose width nobody told keeps its place.
+    const sorted = spans.every(({ size }) => size !== null) ? [...spans].sort((a, b) => width(b) - width(a)) : spans;
     const list = sorted.map((span, i) => {
       const top =
         span.from === null || span.from.value === 0 || this.#isAbove(span.from)
@@ -254,7 +281,9 @@ class Resolver {
           : this.#write.length(span.from);
       return tidied({
         material: span.material === '' ? undefined : span.material,
-        size: span.size === null ? undefined : this.#write.size(span.size),
+        ...(span.size === null
+          ? {}
+          : { [span.inside === true ? 'insideDiameter' : 'size']: this.#write.size(span.size) }),
         schedule: span.wall === '' ? undefined : span.wall,
         top,
         bottom: span.to === null ? undefined : this.#write.length(span.to),
@@ -404,7 +433,7 @@ class Resolver {
 
   #static(height: { readonly text: string; readonly metres: number } | null): void {
     const all = this.#of('static').filter(({ subject, words }) => subject !== 'recommended' && !/recover/.test(words));
-    const dated = all.map((each) => ({ ...each, day: this.#dayOf(each.piece) }));
+    const dated = all.map((each) => ({ ...each, day: this.#dayOf(each, all) }));
     const days = dated.filter(({ day }) => day !== null);
     const differ = all.some(({ quantity }) => all.some((each) => !this.#alike(quantity, each.quantity)));
     const latest =
@@ -419,7 +448,9 @@ class Resolver {
     const byDate = differ && days.length === all.length;
     if (byDate) for (const each of dated) if (each !== latest) this.#aside('earlier', each.piece);
     const other = byDate ? undefined : all.find(({ quantity }) => !this.#alike(quantity, latest.quantity));
-    const [value, doubt] = this.#level(latest, height);
+    const beside = this.#beside(latest);
+    const [value, plain] = this.#level(latest, height);
+    const doubt = beside === undefined ? plain : ({ kind: 'two', other: this.#write.length(beside) } as const);
     this.#read('water.staticLevel', value, [latest.piece], {
       doubt: other === undefined ? doubt : { kind: 'two', other: this.#write.length(other.quantity) },
       note: byDate ? 'later' : null,
@@ -442,8 +473,8 @@ class Resolver {
       return [`-${plain}`, { kind: 'plus', other: plain }];
     }
     const fromTop =
-      /top of (?:the )?(?:casing|well)|\bb?toc\b|casing top/.test(words) ||
-      /top of (?:the )?casing|\bbtoc\b/.test(text.slice(Math.max(0, quantity.at - 4), quantity.at + 40));
+      /top of (?:the )?(?:casing|well|it\b)|\bb?toc\b|casing top/.test(words) ||
+      /top of (?:the )?(?:casing|it\b)|\bbtoc\b/.test(text.slice(Math.max(0, quantity.at - 4), quantity.at + 40));
     if (fromTop && !this.#readings.some(({ path, value }) => path === 'well.depthsFrom' && value === 'casing top')) {
       if (height === null) return [this.#write.length(quantity), { kind: 'fromCasingTop' }];
       return [
@@ -467,13 +498,32 @@ class Resolver {
   }
 
   /** A day on the same piece, or on the one before or after it. */
-  #dayOf(piece: number): number | null {
+  #dayOf({ piece, quantity }: Found & { readonly quantity: Quantity }, all: readonly Found[]): number | null {
+    const line = this.#facts.marked[piece];
+    const several = all.filter((each) => each.piece === piece).length > 1;
+    // Of several on a line each has the day right behind it.
+    if (several) {
+      const behind = /^[^«»]{0,16}«D(\d+)»/.exec(line?.text.slice(quantity.at) ?? '');
+      const day = behind === null ? undefined : line?.quantities[Number(behind[1])];
+      return day === undefined || Number.isNaN(day.value) ? null : day.value;
+    }
     for (const near of [piece, piece + 1, piece - 1]) {
       const day = this.#facts.marked[near]?.quantities.find(({ kind, value }) => kind === 'D' && !Number.isNaN(value));
       if (day !== undefined && (near === piece || /date|measured|^\s*«d/.test(this.#facts.marked[near]?.text ?? '')))
         return day.value;
     }
     return null;
+  }
+
+  /** Another level in the same sentence, of which nobody knows when it was. */
+  #beside({ piece, quantity }: Found & { readonly quantity: Quantity }): Quantity | undefined {
+    const line = this.#facts.marked[piece];
+    if (line === undefined || !/\b(?:now|used to|then|later|today|drops?|dropped|rose)\b/.test(line.text))
+      return undefined;
+    const taken = this.#facts.found.filter((each) => each.piece === piece).map((each) => each.quantity?.text);
+    return line.quantities.find(
+      (each) => each.kind === 'L' && each.text !== quantity.text && !taken.includes(each.text),
+    );
   }
 
   #test(): void {
@@ -522,8 +572,11 @@ class Resolver {
     if (how !== null && flow !== undefined) this.#read('well.yieldFrom', how.method, [how.piece]);
   }
 
-  #flowDoubt({ quantity, to }: Found & { readonly quantity: Quantity }): Doubt | null {
+  #flowDoubt({ quantity, to, piece, name }: Found & { readonly quantity: Quantity }): Doubt | null {
     if (to !== null) return { kind: 'range', other: this.#write.flow(to) };
+    const others =
+      this.#facts.marked[piece]?.quantities.filter(({ kind, value }) => kind === 'F' && value !== quantity.value) ?? [];
+    if (name === '' && others[0] !== undefined) return { kind: 'two', other: this.#write.flow(others[0]) };
     return quantity.less ? { kind: 'less' } : null;
   }
 
@@ -545,6 +598,8 @@ class Resolver {
     for (const [piece, { text }] of this.#facts.marked.entries()) {
       // Boxes that were not ticked say what was not done.
       const ticked = text.replace(/(?:\[\s*\]|\(\s*\)|☐)\s*[a-z]+(?:[ -]?lift)?(?: test)?/g, ' ');
+      // A question that was answered with no, and a line of the form that stayed empty.
+      if (/\?\s*no\b/.test(ticked) || (/\bgal\b|\bg\.?p\.?m/.test(ticked) && !/«F/.test(ticked))) continue;
       const isTest = /test|yield|method|blow|blew|gpm|pumped|bailed|«F/.test(ticked);
       if (!isTest || /drill\w* (?:method|with|by)|method of (?:drilling|construction)|rotary/.test(ticked)) continue;
       if (
@@ -607,7 +662,9 @@ class Resolver {
     if (installed !== undefined && recommended !== undefined) this.#aside('installedInstead', recommended.piece);
     const power = this.#of('pumpPower').find(
       ({ subject, piece }) =>
-        subject !== 'test' && !/\btest\b|compressor|drill rig|recommend/.test(this.#facts.marked[piece]?.text ?? ''),
+        subject !== 'test' &&
+        !/\btest\b|compressor|drill rig|recommend/.test(this.#facts.marked[piece]?.text ?? '') &&
+        !NOT_NOW.test(this.#facts.marked[piece]?.text ?? ''),
     );
     if (power !== undefined)
       this.#read('pump.power', this.#write.power(power.quantity), [power.piece], {

@@ -7,6 +7,8 @@ export interface Span {
   readonly from: Quantity | null;
   readonly to: Quantity | null;
   readonly size: Quantity | null;
+  /** The size is the inside diameter. */
+  readonly inside?: boolean;
   readonly flow: Quantity | null;
   readonly material: string;
   /** Of the wall: "schedule 40", "SDR 21", "0.188 in". */
@@ -18,7 +20,7 @@ export interface Span {
   readonly used: readonly number[];
 }
 
-export type Column = 'size' | 'from' | 'to' | 'material' | 'wall' | 'slot' | 'flow' | 'length' | 'other';
+export type Column = 'size' | 'inside' | 'from' | 'to' | 'material' | 'wall' | 'slot' | 'flow' | 'length' | 'other';
 
 export interface Header {
   readonly columns: readonly { readonly column: Column; readonly at: number; readonly unit: string }[];
@@ -28,7 +30,8 @@ export interface Header {
 const COLUMNS: readonly (readonly [Column, RegExp])[] = [
   ['slot', /\bslot(?: size| opening)?\b/g],
   ['wall', /\bwall(?: thickness| size)?\b|\bthickness\b(?! of)|\bgauge\b|\bweight\b|\bschedule\b|\bsdr\b/g],
-  ['size', /\b(?:inside |outside |nominal )?dia(?:m(?:eter)?)?\b\.?|\bo\.?d\.?\b|\bi\.?d\.?\b|\bsize\b/g],
+  ['inside', /\binside dia(?:m(?:eter)?)?\b\.?|\bi\.?d\.?\b/g],
+  ['size', /\b(?:outside |nominal )?dia(?:m(?:eter)?)?\b\.?|\bo\.?d\.?\b|\bsize\b/g],
   ['from', /\bfrom\b|\btop\b|\bstart\b/g],
   ['to', /\bto\b|\bbottom\b|\bend\b|\bbase\b/g],
   ['flow', /\b(?:gpm|yield|flow|rate|quantity)\b/g],
@@ -97,7 +100,8 @@ export function rowOf(marked: Marked, raw: string, header: Header, piece: number
     subject: spanSubject(header.subject, marked.text),
     from,
     to,
-    size: number('size'),
+    size: number('size') ?? number('inside'),
+    inside: number('inside') !== null,
     flow: number('flow'),
     material:
       header.subject === 'layers' || header.subject === 'none'
@@ -116,7 +120,9 @@ function wallText(wall: Quantity | null, cell: string): string {
   return wall.unit === '' || wall.unit === 'in' ? `${wall.value} in` : `${wall.value} ${wall.unit}`;
 }
 
-function spanSubject(subject: Subject, text: string): Span['subject'] {
+function spanSubject(subject: Subject, whole: string): Span['subject'] {
+  // A form says of what there is none too.
+  const text = whole.replace(/\b(?:screens?|liners?|perforations?)\s*:?\s*(?:none|no)\b/g, '');
   if (/perforat|slotted/.test(text)) return 'perforated';
   if (/\bscreen/.test(text)) return 'screen';
   if (/\bliner/.test(text)) return 'liner';
@@ -214,8 +220,16 @@ const MATERIALS: readonly (readonly [string, RegExp])[] = [
   ['steel', /\bsteel\b|\biron\b|\bgalvani[sz]ed\b/],
 ];
 
+/** Without what stands beside a box that nobody ticked: "Steel [x] Plastic [ ]", or the box before its word. */
+function ticked(text: string): string {
+  if (!/\[\s*\]/.test(text)) return text;
+  const isBehind = /(?:steel|plastic|pvc|concrete|iron)\s*\[/.test(text.slice(0, text.indexOf('[') + 1));
+  return text.replace(isBehind ? /[a-z]+\s*\[\s*\]/g : /\[\s*\]\s*[a-z]+/g, ' ');
+}
+
 /** '' where none is named. */
-export function materialIn(text: string): string {
+export function materialIn(whole: string): string {
+  const text = ticked(whole);
   return MATERIALS.find(([, pattern]) => pattern.test(text))?.[0] ?? '';
 }
 

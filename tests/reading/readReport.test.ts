@@ -11,46 +11,50 @@ import { draftPlan } from '../../src/reading/draftPlan.ts';
 import { readReport } from '../../src/reading/readReport.ts';
 import { HABIT_REPORTS } from './habitReports.ts';
 import { REPORTS } from './reports.ts';
+import { ROUGH_REPORTS } from './roughReports.ts';
 
-describe.each([...REPORTS, ...HABIT_REPORTS])('$name', ({ text, read, doubts = {}, asides = [], left }) => {
-  const report = readReport(text);
+describe.each([...REPORTS, ...HABIT_REPORTS, ...ROUGH_REPORTS])(
+  '$name',
+  ({ text, read, doubts = {}, asides = [], left }) => {
+    const report = readReport(text);
 
-  test('all that stands there is read, and nothing else', () => {
-    expect(Object.fromEntries(report.readings.map(({ path, value }) => [path, value]))).toEqual(read);
-    expect(new Set(report.readings.map(({ path }) => path)).size).toBe(report.readings.length);
-  });
-
-  test('what is doubtful says why', () => {
-    const said = report.readings.flatMap(({ path, doubt }) => (doubt === null ? [] : [[path, doubt.kind] as const]));
-    expect(Object.fromEntries(said)).toEqual(doubts);
-  });
-
-  test('what is not taken says why', () => {
-    expect([...new Set(report.asides.map(({ why }) => why))].sort()).toEqual([...asides].sort());
-  });
-
-  test('each value shows the lines that it came from', () => {
-    const lines = text.split('\n');
-    for (const { lines: numbers, path } of report.readings) {
-      expect([path, numbers.length]).not.toEqual([path, 0]);
-      for (const number of numbers) expect(lines[number - 1]?.trim()).toBeTruthy();
-    }
-  });
-
-  test('what was read makes a plan that says no more', () => {
-    const plan = draftPlan(report, report.readings);
-    const reading = readPlan(plan);
-    if (read['well.depth'] === undefined) expect(reading.ok).toBe(false);
-    else expect(reading.ok ? [] : reading.problems).toEqual([]);
-    for (const part of ['house', 'dropPipe', 'wire', 'site', ...('top.kind' in read ? [] : ['top'])])
-      expect(plan).not.toHaveProperty(part);
-  });
-
-  if (left !== undefined)
-    test('what was not understood stands below it', () => {
-      expect(report.left.map((each) => each.text)).toEqual(left);
+    test('all that stands there is read, and nothing else', () => {
+      expect(Object.fromEntries(report.readings.map(({ path, value }) => [path, value]))).toEqual(read);
+      expect(new Set(report.readings.map(({ path }) => path)).size).toBe(report.readings.length);
     });
-});
+
+    test('what is doubtful says why', () => {
+      const said = report.readings.flatMap(({ path, doubt }) => (doubt === null ? [] : [[path, doubt.kind] as const]));
+      expect(Object.fromEntries(said)).toEqual(doubts);
+    });
+
+    test('what is not taken says why', () => {
+      expect([...new Set(report.asides.map(({ why }) => why))].sort()).toEqual([...asides].sort());
+    });
+
+    test('each value shows the lines that it came from', () => {
+      const lines = text.split('\n');
+      for (const { lines: numbers, path } of report.readings) {
+        expect([path, numbers.length]).not.toEqual([path, 0]);
+        for (const number of numbers) expect(lines[number - 1]?.trim()).toBeTruthy();
+      }
+    });
+
+    test('what was read makes a plan that says no more', () => {
+      const plan = draftPlan(report, report.readings);
+      const reading = readPlan(plan);
+      if (read['well.depth'] === undefined) expect(reading.ok).toBe(false);
+      else expect(reading.ok ? [] : reading.problems).toEqual([]);
+      for (const part of ['house', 'dropPipe', 'wire', 'site', ...('top.kind' in read ? [] : ['top'])])
+        expect(plan).not.toHaveProperty(part);
+    });
+
+    if (left !== undefined)
+      test('what was not understood stands below it', () => {
+        expect(report.left.map((each) => each.text)).toEqual(left);
+      });
+  },
+);
 
 /** Lengths and flows of the plan, as numbers. */
 function numbersIn(value: unknown): number[] {

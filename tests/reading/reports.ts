@@ -171,7 +171,7 @@ Drawdown 31 ft
 `,
     read: {
       'well.depth': '107 ft',
-      'well.casing.size': '5 in',
+      'well.casing.insideDiameter': '5 in',
       'well.casing.material': 'PVC',
       'well.casing.bottom': '92 ft',
       'well.intake.kind': 'screen',
@@ -855,6 +855,7 @@ FROM TO DESCRIPTION
 Well depth 140 ft, water at 30 ft, recovers 2 gpm
 `,
     read: { 'well.depth': '140 ft', 'pump.setting': '120 ft', 'pump.power': '1/2 hp' },
+    doubts: { 'pump.setting': 'standing' },
     left: ['Well depth 140 ft, water at 30 ft, recovers 2 gpm'],
   },
   {
