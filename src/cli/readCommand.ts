@@ -16,7 +16,7 @@ export function readCommand(args: readonly string[]): number {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { out: { type: 'string', short: 'o' }, why: { type: 'boolean' } },
+    options: { output: { type: 'string', short: 'o' }, why: { type: 'boolean' } },
   });
   const path = positionals[0];
   if (path === undefined || positionals.length > 1)
@@ -24,9 +24,9 @@ export function readCommand(args: readonly string[]): number {
   const report = reportIn(readText(path), path);
   const { plan, leftOut, problems } = soundDraft(report, report.readings);
   const text = `${JSON.stringify(plan, null, 2)}\n`;
-  if (values.out !== undefined) writeOutput(values.out, text);
+  if (values.output !== undefined) writeOutput(values.output, text);
   if (values.why === true) print(whyLines(report, plan).join('\n') + '\n');
-  else if (values.out === undefined) print(text);
+  else if (values.output === undefined) print(text);
   const doubtful = report.readings.filter(({ doubt }) => doubt !== null).length;
   if (values.why !== true && doubtful > 0)
     process.stderr.write(
