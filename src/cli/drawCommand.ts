@@ -20,6 +20,7 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
       landscape: { type: 'boolean', default: false },
       'no-signs': { type: 'boolean', default: false },
       date: { type: 'string' },
+      alt: { type: 'boolean', default: false },
     },
   });
   const path = positionals[0];
@@ -27,12 +28,17 @@ export async function drawCommand(args: readonly string[]): Promise<number> {
     throw new Unreadable('draw needs one plan: wellcut draw PLAN.json -o out.svg');
   const { output, view, theme, paper, landscape, date } = values;
   const plan = readInput(path);
-  checkTarget(output, path);
+  if (!values.alt) checkTarget(output, path);
   const dated = date === undefined ? plan : { ...plan, date };
   const units = dated.units ?? 'us';
   const asked = askedView({ view, theme, paper, landscape, signs: !values['no-signs'] }, units);
   const solution = solve(dated);
   checkInWell(asked, view, solution, units);
+  if (values.alt) {
+    const { title, describe } = draw(solution, asked);
+    writeOutput(output, `${title}\n${describe()}\n`);
+    return EXIT.good;
+  }
   if (output.toLowerCase().endsWith('.png')) {
     const svg = toSvg(draw(solution, asked));
     const { toPng } = await import('./png.ts');

@@ -31,6 +31,7 @@ export const COMMANDS: Readonly<Record<string, CommandHelp>> = {
       landscape: ['', 'turns the sheet of paper on its side'],
       'no-signs': ['', 'leaves the signs of the findings out, and what they colour; the title block still counts them'],
       date: ['DATE', 'printed in the title block, for example 2026-05-03'],
+      alt: ['', 'the caption and the words for those who cannot see the picture, in place of it'],
     },
     example: 'wellcut draw well.json --paper letter -o sheet.svg',
   },

@@ -52,6 +52,14 @@ describe('draw', () => {
     expect(status).toBe(0);
     expect(stdout).toBe(`${toSvg(scene)}\n`);
   });
+  test('tells in words what it would draw, and the picture says the same', () => {
+    const path = samplePath('tamarack-ridge');
+    const { status, stdout } = wellcut(['draw', path, '--alt']);
+    const [title = '', words = ''] = stdout.split('\n');
+    expect([status, title]).toEqual([0, 'Tamarack Ridge cabin']);
+    expect(words).toMatch(/^Section through the well\. 6 in steel casing to 90 ft/);
+    expect(wellcut(['draw', path]).stdout).toContain(`<desc>${words}</desc>`);
+  });
   test('exits 0 even with dangers, and the same plan gives the same bytes from standard input', () => {
     const path = planFile('dangerous', dangerous);
     const fromFile = wellcut(['draw', path, '--theme', 'print']);
