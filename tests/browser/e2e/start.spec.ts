@@ -120,6 +120,19 @@ test('a report is pasted, looked over line by line, and drawn', { tag: '@both' }
   await expect.poll(() => heard(page, 'Well bottom')).toMatch(/350\s?ft/);
 });
 
+test('a bare number that was typed keeps its unit when a text in metres is taken beside it', async ({ page }) => {
+  await openReport(page);
+  await page.getByLabel('Depth of the well').fill('240');
+  await page.getByRole('button', { name: 'Paste its text instead' }).click();
+  await page.getByRole('textbox', { name: 'Paste the report' }).fill('Static water level: 12.4 m\nYield: 20 L/min\n');
+  await page.getByRole('button', { name: 'Read it' }).click();
+  await page.getByRole('button', { name: 'Take 2 values' }).click();
+  await expect(page.getByLabel('The report is in')).toHaveValue('us');
+  await expect(page.getByLabel('Static level')).toHaveValue('12.4 m');
+  await page.getByRole('button', { name: 'Draw the well' }).click();
+  await expect.poll(() => heard(page, 'Well bottom')).toMatch(/240\s?ft/);
+});
+
 test('the browser’s own back leads to what was before, step by step', { tag: '@both' }, async ({ page }) => {
   await openReport(page);
   await page.getByLabel('Depth of the well').fill('240');
