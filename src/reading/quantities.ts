@@ -1,4 +1,5 @@
 /** Quantities in a piece of text: each is taken out and a mark stands in its place, so that patterns see words and kinds. */
+import { GALLON, IMPERIAL_GALLON } from '../model/units/factors.ts';
 import { inDigits } from './numberWords.ts';
 
 /**
@@ -31,8 +32,8 @@ export interface Marked {
   readonly quantities: readonly Quantity[];
 }
 
-/** An imperial gallon against a US one: 4.54609 L (Weights and Measures Act 1985, schedule 1) to 3.785411784 L. */
-const IMPERIAL = 4.54609 / 3.785411784;
+/** US gallons in an imperial one. */
+const IMPERIAL = IMPERIAL_GALLON / GALLON;
 
 const NUMBER = String.raw`\d{1,2}\/\d{1,2}(?![\d/])|(?:\d{1,3}(?:,\d{3})+(?!\d)|\d+(?:,\d{1,2}(?![\d,]))?)(?:\.\d+)?(?:(?:\s|-|\s?-\s?)\d{1,2}\/\d{1,2}(?!\d|\/))?|\.\d+`;
 const FEET = String.raw`(?:'|feet\b|foot\b|ft\b\.?)`;

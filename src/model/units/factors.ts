@@ -8,6 +8,8 @@
 export const FOOT = 0.3048;
 export const INCH = 0.0254;
 export const GALLON = 3.785411784e-3;
+/** The gallon of Britain, and of old Canadian reports: 4.54609 L (NIST SP 811, B.8, "Canadian and U.K. (Imperial)"). */
+export const IMPERIAL_GALLON = 4.54609e-3;
 export const POUND = 0.45359237;
 /** A pound in standard gravity, 9.80665 m/s2. */
 export const POUND_FORCE = 4.4482216152605;
