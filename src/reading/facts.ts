@@ -19,6 +19,9 @@ export interface Found {
   readonly subject: Subject;
 }
 
+/** With a value. */
+export type Told = Found & { readonly quantity: Quantity };
+
 export interface Facts {
   readonly pieces: readonly Piece[];
   readonly marked: readonly Marked[];
