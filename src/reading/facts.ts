@@ -57,7 +57,10 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     }
     blanks = 0;
     // What is said of another well is nobody's here.
-    if (OTHER_WELL.test(line.text)) return;
+    if (OTHER_WELL.test(line.text)) {
+      left.push(piece);
+      return;
+    }
     const own = subjectOf(line.text);
     // "Open hole or material" heads a column of a table of casing.
     const heads = own === 'hole' && /open hole or/.test(line.text) ? 'casing' : own;
@@ -129,8 +132,9 @@ export function factsIn(pieces: readonly Piece[]): Facts {
   return { pieces, marked, found, spans, left };
 }
 
-/** "Neighbor's well: 340 ft deep" */
-const OTHER_WELL = /\b(?:neighbou?r(?:ing|'?s)?|adjacent|nearby|other|old|abandoned) wells?\b/;
+/** "Neighbor's well: 340 ft deep"; a neighbour who is written to is none. */
+const OTHER_WELL =
+  /(?<!dear )\bneighbou?rs?\b|\bneighbou?r(?:ing|'s)\b|\b(?:adjacent|nearby|other|old|abandoned) wells?\b/;
 
 /** "Depth" under "Casing" is the casing's. */
 const IN_PART: Readonly<Partial<Record<Fact, Readonly<Partial<Record<Subject, Fact>>>>>> = {

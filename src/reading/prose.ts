@@ -77,6 +77,7 @@ export const TOLD: readonly Told[] = [
     String.raw`«[LS](\d+)»\s+(?:of casing )?(?:above|out of) (?:the )?(?:ground|grade|land surface)`,
   ),
   told('casingBottom', String.raw`casing\b:?\s*«L(\d+)»\s+of\b`, 'casing length'),
+  told('casingSize', String.raw`cas(?:ed|ing)\b[^.;]{0,30}?with\s+«[SN](\d+)»\s+(?:steel|pvc|plastic|casing|pipe)`),
   told('casingSize', String.raw`casing\b:?\s*«L\d+»\s+of\s+«S(\d+)»`),
   told(
     'casingBottom',

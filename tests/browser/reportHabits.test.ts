@@ -224,6 +224,16 @@ Yield 8 gpm by air
     expect(planSoFar(odd)).toMatchObject({ plan: { well: { depth: '200 ft' } }, leftOut: ['also'] });
   });
 
+  test('what it leaves open is asked by the form, and drawn in neither way before', () => {
+    const open = readReport('Well depth 200 ft\nStatic level 60-75 ft\nYield less than 1 gpm\n');
+    const lines = linesOf('us', open.readings, {});
+    expect(lines).toMatchObject({ staticLevel: '60-75 ft', testFlow: '<1 gpm' });
+    const plan = planFromReport({ ...blankReport('us'), ...lines });
+    expect(plan.ok ? [] : Object.keys(plan.problems).sort()).toEqual(['staticLevel', 'testFlow']);
+    const plus = readReport('Well depth 200 ft\nStatic level +3 ft\n');
+    expect(linesOf('us', plus.readings, {}).staticLevel).toBe('+3 ft');
+  });
+
   test('says which typed lines it would change', () => {
     expect(wouldChange({ ...blankReport('us'), depth: '300' }, lines)).toEqual(['depth']);
     expect(wouldChange(blankReport('us'), lines)).toEqual([]);

@@ -657,6 +657,24 @@ Total depth 90 ft
     },
   },
   {
+    name: 'a mail that knows the size without its unit, and a neighbour’s well',
+    text: `Your well is 405 feet deep, cased to 40 ft with 6 5/8 steel. Blown with air it made less than 1 gpm.
+I would set the pump at 380 ft.
+The neighbor has 5 gpm at 200 feet.
+`,
+    read: {
+      'well.depth': '405 ft',
+      'well.casing.size': '6-5/8 in',
+      'well.casing.material': 'steel',
+      'well.casing.bottom': '40 ft',
+      'well.yield': '1 gpm',
+      'well.yieldFrom': 'air lift',
+      'pump.setting': '380 ft',
+    },
+    doubts: { 'well.yield': 'less' },
+    left: ['The neighbor has 5 gpm at 200 feet.'],
+  },
+  {
     name: 'a range of levels under a line of casing',
     text: `Well depth: 350 ft
 Casing: 6 in steel 0 to 41 ft

@@ -38,7 +38,8 @@ export function linesOf(units: Report['units'], readings: readonly Reading[], be
     const { path, value } = reading;
     // Beside a test's own flow a yield has no line.
     const field = path === 'well.yield' && pumped ? undefined : LINE_OF[path];
-    if (field !== undefined && typeof value === 'string' && isChoiceOf(units, field, value)) lines[field] = value;
+    if (field !== undefined && typeof value === 'string' && isChoiceOf(units, field, value))
+      lines[field] = asWritten(reading, value);
     else if (!taken(reading, lines) && ALSO.has(path)) also[path] = value;
   }
   if (paths.has('water.pumping.drawdown')) lines.test = 'test';
@@ -47,6 +48,22 @@ export function linesOf(units: Report['units'], readings: readonly Reading[], be
   if (readings.some(({ path, note }) => path === 'pump.setting' && note === 'installed')) lines.hanging = 'pump';
   else if (readings.some(({ path, note }) => path === 'top.kind' && note === 'installed')) lines.hanging = 'top';
   return { ...(lines as Partial<Report>), units, also };
+}
+
+/** What the report left open goes on as a question of the form: "<1 gpm", "60-75 ft", "+3 ft". */
+function asWritten({ doubt }: Reading, value: string): string {
+  switch (doubt?.kind) {
+    case 'less':
+      return `<${value}`;
+    case 'range': {
+      const [from, to] = [doubt.other, value].sort((a, b) => Number.parseFloat(a) - Number.parseFloat(b));
+      return `${Number.parseFloat(from ?? '')}-${to}`;
+    }
+    case 'plus':
+      return `+${doubt.other}`;
+    default:
+      return value;
+  }
 }
 
 /** One screen, and one place where water comes in, have lines of their own. */
