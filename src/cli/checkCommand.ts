@@ -16,7 +16,7 @@ import { sayAssumed } from '../words/en/plan/assumed.ts';
 import { nameOfPath } from '../words/en/plan/paths.ts';
 import { headroomLines, headroomReport } from './headroomLines.ts';
 import { sayFinding, sayFix, sayHolding, sayLacking, sayMeasure, sayTurning, sayTurns } from '../words/sayJudgement.ts';
-import { sayInAll } from '../words/sayFindings.ts';
+import { countFindings, sayInAll } from '../words/sayFindings.ts';
 import { choiceLines } from './choiceLines.ts';
 import { choiceReport } from './choiceReport.ts';
 import { EXIT, Unreadable } from './exits.ts';
@@ -24,24 +24,73 @@ import { figureLines } from './figureLines.ts';
 import { print } from './print.ts';
 import { readInput } from './readInput.ts';
 
-/** `wellcut check PLAN.json [--json] [--choose]`: exits 0 without a danger and 1 with one. */
+interface Asked {
+  readonly json: boolean;
+  readonly choose: boolean;
+  readonly brief: boolean;
+}
+
+/** `wellcut check PLAN.json … [--json | --brief] [--choose]`: exits 0 without a danger, 1 with one, 2 where a plan cannot be read. */
 export function checkCommand(args: readonly string[]): number {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { json: { type: 'boolean', default: false }, choose: { type: 'boolean', default: false } },
+    options: {
+      json: { type: 'boolean', default: false },
+      choose: { type: 'boolean', default: false },
+      brief: { type: 'boolean', default: false },
+    },
   });
-  const path = positionals[0];
-  if (path === undefined || positionals.length > 1)
-    throw new Unreadable('check needs one plan: wellcut check PLAN.json');
+  const [path] = positionals;
+  if (path === undefined) throw new Unreadable('check needs a plan: wellcut check PLAN.json');
+  if (values.brief && (values.json || values.choose))
+    throw new Unreadable(`--brief and --${values.json ? 'json' : 'choose'}: choose one of them`);
+  if (positionals.length > 1 || values.brief) return checkAll(positionals, values);
   const solution = solve(readInput(path));
-  if (values.json) {
-    const report = values.choose ? { ...reportOf(solution), choose: choiceReport(solution.plan) } : reportOf(solution);
-    print(`${JSON.stringify(report, null, 2)}\n`);
-  } else {
-    print(values.choose ? `${choiceLines(solution.plan, sayInAll(solution, en)).join('\n')}\n` : sayReport(solution));
-  }
-  return solution.findings.some((finding) => finding.severity === 'danger') ? EXIT.danger : EXIT.good;
+  print(values.json ? `${JSON.stringify(asked(solution, values), null, 2)}\n` : said(solution, values));
+  return worst([solution]);
+}
+
+/** A plan that cannot be read is told, and the others are checked all the same. */
+function checkAll(paths: readonly string[], values: Asked): number {
+  let unread = false;
+  const solutions: Solution[] = [];
+  for (const path of paths)
+    try {
+      const solution = solve(readInput(path));
+      solutions.push(solution);
+      if (values.brief) print(`${inOneLine(path)}: ${briefly(solution)}\n`);
+      else if (values.json) print(`${JSON.stringify({ file: path, ...asked(solution, values) })}\n`);
+      else print(`== ${inOneLine(path)}\n${said(solution, values)}\n`);
+    } catch (fault) {
+      if (!(fault instanceof Unreadable)) throw fault;
+      unread = true;
+      process.stderr.write(`${fault.message}\n`);
+    }
+  return unread ? EXIT.unreadable : worst(solutions);
+}
+
+function worst(solutions: readonly Solution[]): number {
+  const danger = solutions.some(({ findings }) => findings.some(({ severity }) => severity === 'danger'));
+  return danger ? EXIT.danger : EXIT.good;
+}
+
+function asked(solution: Solution, { choose }: Asked): object {
+  return choose ? { ...reportOf(solution), choose: choiceReport(solution.plan) } : reportOf(solution);
+}
+
+function said(solution: Solution, { choose }: Asked): string {
+  return choose ? `${choiceLines(solution.plan, sayInAll(solution, en)).join('\n')}\n` : sayReport(solution);
+}
+
+/** "1 danger, 2 warnings, 3 not checked; The pipe can freeze (24 in)" */
+function briefly(solution: Solution): string {
+  const [first] = solution.findings;
+  const open = solution.notJudged.length;
+  const counted = `${countFindings(solution.findings, en)}${open === 0 ? '' : `, ${open} not checked`}`;
+  if (first === undefined) return counted;
+  const { title, amount } = sayFinding(first, en, show(solution.facts.units));
+  return `${counted}; ${title} (${amount}) [${first.rule}]`;
 }
 
 /** The report that programs read: SI throughout, `null` for what cannot be known. docs/check-json.md names all of it. */

@@ -36,17 +36,18 @@ export const COMMANDS: Readonly<Record<string, CommandHelp>> = {
     example: 'wellcut draw well.json --paper letter -o sheet.svg',
   },
   check: {
-    usage: 'PLAN.json [--json] [--choose]',
+    usage: 'PLAN.json … [--json | --brief] [--choose]',
     about:
-      'Tells the figures, then what is wrong, could not be checked, is assumed and is OK. It exits 1 where there is a danger.',
+      'Tells the figures, then what is wrong, could not be checked, is assumed and is OK, of one plan or of many. It exits 1 where there is a danger, and 2 where a plan cannot be read, after the others.',
     options: {
-      json: JSON_OUT,
+      json: ['', 'the same for programs; of several plans one line each, with its file'],
+      brief: ['', 'one line a plan: how many dangers, warnings and notes, and the first of them'],
       choose: [
         '',
         'which pump, drop pipe and wire, and which tank, would do in this well, the best first, and why; with --json as "choose"',
       ],
     },
-    example: 'wellcut check well.json --json',
+    example: 'wellcut check wells/*.json --brief',
   },
   parts: {
     usage: 'PLAN.json [--joints | --csv | --json] [--by kind|depth] [--new | --replace]',
