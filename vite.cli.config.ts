@@ -11,7 +11,12 @@ export default defineConfig({
     emptyOutDir: true,
     minify: false,
     rolldownOptions: {
-      input: { wellcut: 'src/cli/main.ts', lib: 'src/lib/index.ts', choosing: 'src/lib/choosing.ts' },
+      input: {
+        wellcut: 'src/cli/main.ts',
+        batchWorker: 'src/cli/batch/worker.ts',
+        lib: 'src/lib/index.ts',
+        choosing: 'src/lib/choosing.ts',
+      },
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: 'shared/[name].js' },
       external: ['@resvg/resvg-js', ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
     },

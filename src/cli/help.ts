@@ -117,6 +117,20 @@ export const COMMANDS: Readonly<Record<string, CommandHelp>> = {
     },
     example: 'wellcut read report.txt --why',
   },
+  batch: {
+    usage: '[PLANS.ndjson|PLANS.csv] [--csv] [--draw DIR] [--jobs N]',
+    about:
+      'Checks a plan a line, as many as there are, and prints a line of JSON for each, in the same order: its line and title, the rules in danger, warning and note, how many rules could not be checked, and the figures in SI units. Without a file it reads standard input. A line that is no plan is told with its number, and the others go on; the exit is then 2, otherwise 1 where there is a danger.',
+    options: {
+      csv: [
+        '',
+        'a table, as with a file that ends in .csv: the heading names fields of a plan with their units, for example "well.depth (ft)"',
+      ],
+      draw: ['DIR', 'puts a picture of each plan there, named by its line, for example 12.svg'],
+      jobs: ['N', 'how many threads; as many as there are cores, unless it says'],
+    },
+    example: 'wellcut batch plans.ndjson --draw pictures',
+  },
 };
 
 const WIDTH = 100;

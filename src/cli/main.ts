@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { batchCommand } from './batchCommand.ts';
 import { checkCommand } from './checkCommand.ts';
 import { drawCommand } from './drawCommand.ts';
 import { EXIT, Unreadable, Unwritable } from './exits.ts';
@@ -23,6 +24,7 @@ const RUNS: Readonly<Record<string, Run>> = {
   sheet: sheetCommand,
   link: linkCommand,
   read: readCommand,
+  batch: batchCommand,
 };
 
 const HELP: readonly (string | undefined)[] = ['help', '--help', '-h'];

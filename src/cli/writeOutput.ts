@@ -101,7 +101,7 @@ function isForbidden(fault: unknown): boolean {
 }
 
 /** Short, since the target's own name may be as long as a name can be. */
-const DRAFT = '.wellcut-part-';
+export const DRAFT = '.wellcut-part-';
 
 function likeBefore(draft: string, { uid, gid, mode }: Stats): void {
   try {
