@@ -27,6 +27,7 @@ export const TOLD: readonly Told[] = [
     'recommendedDepth',
     String.raw`(?:said to|told (?:us|me) to|would|opinion)\b[^«».;]{0,40}pump[^«».;]{0,24}«L(\d+)»`,
   ),
+  told('aside', String.raw`pumped dry\b[^.;]{0,30}?«F(\d+)»`),
   told('recommendedDepth', String.raw`(?:recommend|suggest|should|advise)${GAP}(?:pump|set|hang)${GAP}«L(\d+)»`),
   told('recommendedRate', String.raw`(?:recommend|suggest|should)${GAP}«F(\d+)»`),
   told(

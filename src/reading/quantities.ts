@@ -135,7 +135,9 @@ export function markQuantities(text: string): Marked {
   let marked = '';
   let at = 0;
   while (at < digits.length) {
-    const found = startsNumber(digits, at) ? quantityAt(digits, at) : null;
+    const read = startsNumber(digits, at) ? quantityAt(digits, at) : null;
+    // "Static level in 2019" is a year and no level.
+    const found = read !== null && isYear(read, marked) ? { ...read, kind: 'X' as const } : read;
     if (found === null) {
       marked += digits[at] === '«' || digits[at] === '»' ? ' ' : digits[at]?.toLowerCase();
       at++;
@@ -156,6 +158,10 @@ export function markQuantities(text: string): Marked {
     at = found.end;
   }
   return inherited(marked, quantities);
+}
+
+function isYear({ kind, value }: Found, before: string): boolean {
+  return kind === 'N' && value >= 1900 && value < 2100 && /\b(?:in|since)\s+$/.test(before);
 }
 
 /** A sign belongs to the number that it touches; a dash behind another number is a "to". */

@@ -184,7 +184,10 @@ export function stretchOf(marked: Marked, raw: string, subject: Subject, piece: 
   const sized = /«S(\d+)»|«N(\d+)»\s*(?:dia|nominal|o\.?d|i\.?d)/.exec(text);
   const size = sized === null ? null : (marked.quantities[Number(sized[1] ?? sized[2])] ?? null);
   const flow = /«F(\d+)»/.exec(text);
-  const named = spanSubject(subject, text);
+  // Of two on a line the word before the figures names them.
+  const before = text.slice(0, text.indexOf(range[0]));
+  const near = subjectOf(before);
+  const named = near === 'none' ? spanSubject(subject, text) : spanSubject(near, before);
   const words = layerWords(text.replace(range[0], ' '));
   // "0-28 clay" under a line of casing is ground all the same.
   const isGround = subjectOf(text) === 'none' && size === null && materialIn(text) === '' && /[a-z]{3}/.test(words);

@@ -177,6 +177,25 @@ describe('laws', () => {
   });
 });
 
+describe('what would hurt if it were read', () => {
+  test.each([
+    ['Water level 50 ft when pumping 5 gpm, 30 ft at rest', 'water.staticLevel'],
+    ['Proposed pump: 1/2 hp set at 180 ft', 'pump.setting'],
+    ['Pump set 20 ft off bottom. Well 250 ft.', 'pump.setting'],
+    ['No pump is installed. Pump was quoted at 1/2 hp set at 180 ft.', 'pump.setting'],
+    ['Static level in 2019: 41 ft', 'water.staticLevel'],
+    ['Pumped dry at 10 gpm', 'well.yield'],
+    ['Casing 8 in 0-40 ft. Screen 100-120 ft', 'well.intake.screens'],
+  ])('“%s” gives no %s that is not there', (text, path) => {
+    expect(readReport(text).readings.filter((each) => each.path === path && each.doubt === null)).toEqual([]);
+  });
+
+  test('an older yield beside a newer one is asked about', () => {
+    const [found] = readReport('Yield 10 gpm before, 2 gpm now').readings;
+    expect(found?.doubt).toEqual({ kind: 'two', other: '2 gpm' });
+  });
+});
+
 describe('hostile text', () => {
   test.each([
     ['a megabyte', 'depth 100 ft '.repeat(80_000)],

@@ -445,7 +445,6 @@ Casing extends 1 ft above grade.
       'well.casing.height': '1 ft',
       'water.staticLevel': '40.25 ft',
       'well.yield': '22 gpm',
-      'pump.setting': '190 ft',
     },
     doubts: { 'water.staticLevel': 'takenOff' },
   },

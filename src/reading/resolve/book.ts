@@ -121,7 +121,8 @@ export class Book {
     if (to !== null) return { kind: 'range', other: this.write.flow(to) };
     const others =
       this.facts.marked[piece]?.quantities.filter(({ kind, value }) => kind === 'F' && value !== quantity.value) ?? [];
-    if (name === '' && others[0] !== undefined) return { kind: 'two', other: this.write.flow(others[0]) };
+    const changed = /\b(?:before|now|original|after)\b/.test(this.facts.marked[piece]?.text ?? '');
+    if ((name === '' || changed) && others[0] !== undefined) return { kind: 'two', other: this.write.flow(others[0]) };
     return quantity.less ? { kind: 'less' } : null;
   }
 }

@@ -6,7 +6,9 @@ import type { Book } from './book.ts';
 import type { Height } from './casings.ts';
 
 export function staticLevel(book: Book, height: Height | null): void {
-  const all = book.of('static').filter(({ subject, words }) => subject !== 'recommended' && !/recover/.test(words));
+  const all = book
+    .of('static')
+    .filter(({ subject, words }) => subject !== 'recommended' && !/recover|(?:when|while|during) pumping/.test(words));
   const dated = all.map((each) => ({ ...each, day: dayOf(book, each, all) }));
   const days = dated.filter(({ day }) => day !== null);
   const differ = all.some(({ quantity }) => all.some((each) => !book.alike(quantity, each.quantity)));

@@ -4,10 +4,11 @@ import type { Book } from './book.ts';
 /** Words of a pump that stays. */
 const INSTALLED = /\binstalled\b|\bhangs?\b|\bhung\b|\bpump (?:is|sits)\b/;
 /** What was said of another time, or of somebody's plan. */
-const NOT_NOW = /\b(?:last owner|previous|old pump|used to|will be|to be (?:set|hung|installed)|pulled)\b/;
+const NOT_NOW =
+  /\b(?:last owner|previous|old pump|used to|will be|to be (?:set|hung|installed)|pulled|proposed|quoted|no pump|not installed|off (?:the )?bottom|above (?:the )?bottom)\b/;
 
 export function pump(book: Book): void {
-  const settings = book.of('pumpDepth');
+  const settings = book.of('pumpDepth').filter(({ piece }) => !NOT_NOW.test(book.facts.marked[piece]?.text ?? ''));
   const forTest = settings.filter(
     ({ subject, piece }) => subject === 'test' || /\btest\b/.test(book.facts.marked[piece]?.text ?? ''),
   );
