@@ -3,7 +3,7 @@ import { sayProblem } from '../model/index.ts';
 import { openQuestions } from '../reading/questions.ts';
 import { readReport } from '../reading/readReport.ts';
 import type { ReadReport } from '../reading/reading.ts';
-import { soundDraft } from '../reading/soundDraft.ts';
+import { isOpen, soundDraft } from '../reading/soundDraft.ts';
 import { sayQuestion } from '../words/en/questions.ts';
 import { NOTES, sayDoubt, sayNameOf, sayReadValue, WHY_NOT } from '../words/en/reading.ts';
 import { EXIT, Unreadable } from './exits.ts';
@@ -27,10 +27,10 @@ export function readCommand(args: readonly string[]): number {
   if (values.output !== undefined) writeOutput(values.output, text);
   if (values.why === true) print(whyLines(report, plan).join('\n') + '\n');
   else if (values.output === undefined) print(text);
-  const doubtful = report.readings.filter(({ doubt }) => doubt !== null).length;
-  if (values.why !== true && doubtful > 0)
+  const open = report.readings.filter(isOpen).length;
+  if (values.why !== true && open > 0)
     process.stderr.write(
-      `${doubtful === 1 ? 'One value is' : `${doubtful} values are`} doubtful: --why tells which.\n`,
+      `${open === 1 ? 'One value is' : `${open} values are`} in doubt and left out: --why tells which.\n`,
     );
   for (const { reading, problem } of leftOut)
     process.stderr.write(`${sayNameOf(reading)} is left out of the plan: ${sayProblem(problem)}\n`);
@@ -59,7 +59,8 @@ function whyLines(report: ReadReport, plan: unknown): string[] {
   const lines: string[] = [];
   for (const reading of report.readings) {
     lines.push(`${sayNameOf(reading)}: ${sayReadValue(reading)}  (${at(reading.lines)})`, ...quoted(reading.text));
-    if (reading.doubt !== null) lines.push(`    ? ${sayDoubt(reading.doubt)}`);
+    if (reading.doubt !== null)
+      lines.push(`    ? ${sayDoubt(reading.doubt)}${isOpen(reading) ? ' It is left out of the plan.' : ''}`);
     if (reading.note !== null) lines.push(`    ${NOTES[reading.note]}`);
   }
   if (report.asides.length > 0) lines.push('', 'Read, and not taken:');

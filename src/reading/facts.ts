@@ -106,8 +106,14 @@ export function factsIn(pieces: readonly Piece[]): Facts {
     const values = [...labelled(line, labels, used), ...toldIn(line, used)].flatMap((value) => inPart(value, part));
     for (const value of values) found.push({ ...value, piece, subject });
     if (values.length > 0 || stretches.length > 0) header = null;
-    if (own !== 'none' && (isHeading(line) || HEADS.test(line.text)))
-      [heading, header, headedAt, part] = [own, null, piece, HEADS.test(line.text) ? 'none' : own];
+    const isSentence = /[.!?]$/.test(text.trim());
+    if (own !== 'none' && !isSentence && (isHeading(line) || HEADS.test(line.text)))
+      [heading, header, headedAt, part] = [
+        own,
+        null,
+        piece,
+        HEADS.test(line.text) || /[.!?]$/.test(text.trim()) ? 'none' : own,
+      ];
     const last = labels.at(-1);
     if (last !== undefined && values.length === 0 && line.quantities.length === 0 && last.label.takes !== 'nothing')
       waiting = last;
@@ -153,11 +159,13 @@ function inPart<Value extends { readonly fact: Fact }>(value: Value, subject: Su
   return fact === undefined ? [] : [{ ...value, fact }];
 }
 
+/** Behind what a zone gives, or its lower end, the next begins. */
+const NEXT_ZONE = /(?<=«[LNF]\d+»\s*)[,;](?=\s*(?:and\s+)?(?:from\s+)?«[LN]\d+»\s*(?:-|to))/g;
+
 /** "Liner: 4 in PVC from 20 to 360 ft, perforated 280 to 360 ft" tells of two. */
 function stretchesOf(line: Marked, raw: string, subject: Subject, piece: number): Span[] {
-  const second = /(?<=«[LN]\d+»[^«»]{0,12})\b(?:perforat|slotted|screened)/.exec(line.text)?.index;
-  const parts = second === undefined ? [line.text] : [line.text.slice(0, second), line.text.slice(second)];
-  return parts.flatMap((text) => stretchOf({ ...line, text }, raw, subject, piece) ?? []);
+  const at = subject === 'zones' ? NEXT_ZONE : /(?<=«[LN]\d+»[^«»]{0,12})\b(?=perforat|slotted|screened)/g;
+  return line.text.split(at).flatMap((text) => stretchOf({ ...line, text }, raw, subject, piece) ?? []);
 }
 
 /** Indented, or begun in the middle of a sentence, and without a number or a colon. */

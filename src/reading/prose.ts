@@ -73,6 +73,7 @@ export const TOLD: readonly Told[] = [
     'casingSize',
     String.raw`«S(\d+)»\s*(?:dia\w*\.?\s+|i\.?d\.?\s+|o\.?d\.?\s+|nominal\s+)?(?:steel |pvc |plastic |stainless steel |heavy |new |well |galvani[sz]ed )*(?:casing|pipe\b)`,
   ),
+  told('casingHeight', String.raw`casing\s+(?:sticks?|stands?|comes?) up\s+(?:about )?«[LS](\d+)»`),
   told(
     'casingHeight',
     String.raw`«[LS](\d+)»\s+(?:of casing )?(?:above|out of) (?:the )?(?:ground|grade|land surface)`,

@@ -21,7 +21,7 @@ export function resolve(facts: Facts, units: 'us' | 'metric', saysUnits: boolean
   const book = new Book(facts, inReport(units, saysUnits));
   const height = casingHeight(book);
   datum(book);
-  depth(book);
+  depth(book, height);
   casings(book, height);
   intake(book);
   layers(book);

@@ -2,7 +2,16 @@
 import type { Problem } from '../model/plan/problem.ts';
 import { readPlan } from '../model/plan/readPlan.ts';
 import { draftPlan } from './draftPlan.ts';
-import type { Reading, ReadReport } from './reading.ts';
+import type { Doubt, Reading, ReadReport } from './reading.ts';
+
+/** Doubts that a person has to settle: before that the value stands in no plan. The others tell how it was understood. */
+const OPEN: ReadonlySet<Doubt['kind']> = new Set([
+  ...(['two', 'less', 'plus', 'comma', 'standing', 'unlike', 'unit', 'fromCasingTop'] as const),
+]);
+
+export function isOpen({ doubt }: Reading): boolean {
+  return doubt !== null && OPEN.has(doubt.kind);
+}
 
 export interface SoundDraft {
   /** As it is written into a file. */
@@ -13,9 +22,10 @@ export interface SoundDraft {
   readonly problems: readonly Problem[];
 }
 
+/** @param readings  those with an open doubt stay out of it */
 export function soundDraft(report: Pick<ReadReport, 'units'>, readings: readonly Reading[]): SoundDraft {
   const leftOut: { reading: Reading; problem: Problem }[] = [];
-  let kept = readings;
+  let kept = readings.filter((reading) => !isOpen(reading));
   for (;;) {
     const plan = draftPlan(report, kept);
     const read = readPlan(plan);

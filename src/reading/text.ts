@@ -54,7 +54,7 @@ export function piecesOf(text: string): readonly Piece[] {
     }
     let end = i;
     // A sentence goes on where its line is full and the next one is no label.
-    while (isProse(lines[end] ?? '') && goesOn(lines[end + 1])) end++;
+    while (isProse(lines[end] ?? '') && goesOn(lines[end + 1], lines[end] ?? '')) end++;
     if (end === i && !isProse(line)) pieces.push(...broken(line, i + 1));
     else pieces.push(...sentences(lines.slice(i, end + 1), i + 1));
     i = end;
@@ -71,8 +71,12 @@ function isProse(line: string): boolean {
   );
 }
 
-function goesOn(line: string | undefined): boolean {
+/** A line that begins with a capital goes on with a sentence only where the one before is full. */
+const FULL = 60;
+
+function goesOn(line: string | undefined, before: string): boolean {
   if (line === undefined || line.trim() === '') return false;
+  if (/^\s*[A-Z]/.test(line) && before.trim().length < FULL) return false;
   return isProse(line) || (/^[a-z0-9]/.test(line) && !/ {3}\S|\||:\s/.test(line));
 }
 

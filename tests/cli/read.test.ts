@@ -28,7 +28,7 @@ function report(text: string | Uint8Array): string {
 
 const REPORT = `Well depth: 350 ft
 Casing: 6 in steel 0 to 41 ft
-Yield 3 gpm by air lift
+Yield less than 3 gpm by air lift
 Static level 60-75 ft
 Pumping level 340 ft
 SWL adequate
@@ -39,7 +39,8 @@ test('a report becomes a plan, and says on the side that something in it is doub
   const plan: unknown = JSON.parse(printed.join(''));
   expect(readPlan(plan)).toMatchObject({ ok: true, plan: { well: { depth: '350 ft' } } });
   expect(plan).not.toHaveProperty('house');
-  expect(warned).toEqual(['One value is doubtful: --why tells which.\n']);
+  expect(plan).not.toHaveProperty('well.yield');
+  expect(warned).toEqual(['One value is in doubt and left out: --why tells which.\n']);
 });
 
 test('why: each value with its line, what was not taken, what was not understood, what is still to ask', () => {

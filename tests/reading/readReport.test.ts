@@ -8,6 +8,7 @@ import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { readPlan } from '../../src/model/plan/readPlan.ts';
 import { draftPlan } from '../../src/reading/draftPlan.ts';
+import { soundDraft } from '../../src/reading/soundDraft.ts';
 import { readReport } from '../../src/reading/readReport.ts';
 import { HABIT_REPORTS } from './habitReports.ts';
 import { REPORTS } from './reports.ts';
@@ -188,6 +189,41 @@ describe('what would hurt if it were read', () => {
     ['Casing 8 in 0-40 ft. Screen 100-120 ft', 'well.intake.screens'],
   ])('“%s” gives no %s that is not there', (text, path) => {
     expect(readReport(text).readings.filter((each) => each.path === path && each.doubt === null)).toEqual([]);
+  });
+
+  test.each([
+    [
+      'Water bearing zones: 140-145 ft 3 gpm, 290-292 ft 7 gpm',
+      'well.inflows',
+      [
+        { depth: '140 ft', share: '30 %' },
+        { depth: '290 ft', share: '70 %' },
+      ],
+    ],
+    ['Well depth 200 ft from top of casing, casing sticks up 2 ft.', 'well.depth', '198 ft'],
+    ['No pump installed.\nDepth 250 ft', 'well.depth', '250 ft'],
+    ['PUMP INSTALLED: 1/2 hp\nStatic level 55 feet; Well depth 200 feet', 'well.depth', '200 ft'],
+    [
+      'Yield 10 gal/min with 80 ft drawdown after 4 hrs\nAirtest 15 gal/min with stem set at 180 ft for 1 hrs',
+      'water.pumping.flow',
+      '10 gpm',
+    ],
+    ['Casing 8 in 0-40 ft. Screen 100-120 ft', 'well.casing.bottom', '40 ft'],
+  ])('of “%s” %s is read', (text, path, value) => {
+    expect(readReport(text).readings.find((each) => each.path === path)?.value).toEqual(value);
+  });
+
+  test('how far the water falls in summer is no drawdown of a test', () => {
+    expect(readReport('Static 50 ft\nMax drawdown 200 ft in summer').readings.map(({ path }) => path)).toEqual([
+      'water.staticLevel',
+    ]);
+  });
+
+  test('what a person has to settle is in no plan, and what was only understood is', () => {
+    const { readings, ...report } = readReport('Well depth 200 ft\nYield <1 gpm\nStatic level 60-75 ft');
+    const { plan } = soundDraft(report, readings);
+    expect(plan).toMatchObject({ well: { depth: '200 ft' }, water: { staticLevel: '75 ft' } });
+    expect(plan).not.toHaveProperty('well.yield');
   });
 
   test('an older yield beside a newer one is asked about', () => {

@@ -441,12 +441,12 @@ Depth of well 230 feet from top of casing. Water level 41 ft 3 in from top of ca
 Casing extends 1 ft above grade.
 `,
     read: {
-      'well.depth': '230 ft',
+      'well.depth': '229 ft',
       'well.casing.height': '1 ft',
       'water.staticLevel': '40.25 ft',
       'well.yield': '22 gpm',
     },
-    doubts: { 'water.staticLevel': 'takenOff' },
+    doubts: { 'well.depth': 'takenOff', 'water.staticLevel': 'takenOff' },
   },
   {
     name: 'record form',

@@ -1,5 +1,7 @@
 /** How deep the well is, and what its depths count from. */
 import type { Book } from './book.ts';
+import type { Height } from './casings.ts';
+import { fromTop } from './fromTop.ts';
 
 export function datum(book: Book): void {
   const piece = book.facts.marked.findIndex(
@@ -18,8 +20,10 @@ export function datum(book: Book): void {
 }
 
 /** What was drilled deeper than it was completed is filled again. */
-export function depth(book: Book): void {
-  const all = book.of('depth').filter(({ subject }) => subject !== 'pump');
+export function depth(book: Book, height: Height | null): void {
+  const all = book
+    .of('depth')
+    .filter(({ subject, name }) => subject !== 'pump' || /well|total|complet|finish/.test(name));
   const finished = all.filter(({ name }) => /complet|finish|construct/.test(name));
   const completed = finished.length > 0 ? finished : all;
   const drilled = [...book.of('drilledDepth'), ...all.filter((each) => !completed.includes(each))];
@@ -29,10 +33,11 @@ export function depth(book: Book): void {
     const other = same.find((each) => !book.alike(each.quantity, taken.quantity));
     const deeper =
       completed.length > 0 ? drilled.find((each) => !book.alike(each.quantity, taken.quantity)) : undefined;
-    book.read('well.depth', book.write.length(taken.quantity), [taken.piece], {
+    const counted = fromTop(book, taken, height);
+    book.read('well.depth', counted?.[0] ?? book.write.length(taken.quantity), [taken.piece], {
       doubt:
         other === undefined
-          ? book.doubtOf(taken.quantity, taken.to)
+          ? (counted?.[1] ?? book.doubtOf(taken.quantity, taken.to))
           : { kind: 'two', other: book.write.length(other.quantity) },
       note: deeper === undefined ? null : 'completed',
     });

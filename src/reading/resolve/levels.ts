@@ -4,6 +4,7 @@ import type { Quantity } from '../quantities.ts';
 import type { Doubt } from '../reading.ts';
 import type { Book } from './book.ts';
 import type { Height } from './casings.ts';
+import { fromTop } from './fromTop.ts';
 
 export function staticLevel(book: Book, height: Height | null): void {
   const all = book
@@ -34,12 +35,8 @@ export function staticLevel(book: Book, height: Height | null): void {
 }
 
 /** A level, below the ground or above it, from the ground. */
-function level(
-  book: Book,
-  { quantity, to, words, piece }: Told,
-  height: Height | null,
-): readonly [string, Doubt | null] {
-  const text = book.facts.marked[piece]?.text ?? '';
+function level(book: Book, told: Told, height: Height | null): readonly [string, Doubt | null] {
+  const { quantity, to, words } = told;
   if (
     /above (?:the )?(?:ground|grade|land|surface)|above g\.?l|\bagl\b|\bags\b/.test(words) ||
     /above (?:the )?(?:ground|grade|land|surface)/.test(words)
@@ -49,16 +46,8 @@ function level(
     const plain = book.write.length({ ...quantity, sign: '' });
     return [`-${plain}`, { kind: 'plus', other: plain }];
   }
-  const fromTop =
-    /top of (?:the )?(?:casing|well|it\b)|\bb?toc\b|casing top/.test(words) ||
-    /top of (?:the )?(?:casing|it\b)|\bbtoc\b/.test(text.slice(Math.max(0, quantity.at - 4), quantity.at + 40));
-  if (fromTop && !book.readings.some(({ path, value }) => path === 'well.depthsFrom' && value === 'casing top')) {
-    if (height === null) return [book.write.length(quantity), { kind: 'fromCasingTop' }];
-    return [
-      book.write.fromMetres(book.write.metres(quantity) - height.metres, quantity),
-      { kind: 'takenOff', height: height.text },
-    ];
-  }
+  const counted = fromTop(book, told, height);
+  if (counted !== null) return counted;
   return book.deeper({ quantity: { ...quantity, sign: '' }, to });
 }
 

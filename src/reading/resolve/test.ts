@@ -7,14 +7,16 @@ import { method } from './method.ts';
 export function test(book: Book): void {
   const how = method(book);
   const level = book.of('pumpingLevel')[0];
-  const drawdown = book.of('drawdown')[0];
+  const drawdown = book.of('drawdown').find(({ piece }) => !SEASON.test(textAt(book, piece)));
   const rate = book
     .of('testRate')
     .filter(({ quantity }) => quantity.kind === 'F' || quantity.unit !== '' || book.write.saysUnits)[0];
   const said = book.of('yield').filter(({ subject }) => subject !== 'recommended')[0];
   const hours = book.of('testHours').filter(({ quantity }) => quantity.kind === 'T' || quantity.unit !== '')[0];
-  const flow = rate ?? said;
-  const isAir = how?.method === 'air lift';
+  const beside = drawdown === undefined ? undefined : flowBeside(book, drawdown);
+  // A test with its drawdown counts before what air blew out on another day.
+  const isAir = how?.method === 'air lift' && (beside === undefined || how.piece === drawdown?.piece);
+  const flow = how?.method === 'air lift' && !isAir ? beside : (rate ?? said);
   const tests = book.of('testIntake');
   for (const each of tests) book.aside('testIntake', each.piece);
   const [day] = book.facts.found.filter(({ fact, quantity }) => fact === 'date' && quantity !== null);
@@ -47,7 +49,21 @@ export function test(book: Book): void {
     });
     if (hours !== undefined) book.aside('noPlace', hours.piece);
   }
-  if (how !== null && flow !== undefined) book.read('well.yieldFrom', how.method, [how.piece]);
+  if (how !== null && flow !== undefined && (isAir || how.method !== 'air lift'))
+    book.read('well.yieldFrom', how.method, [how.piece]);
+}
+
+/** How far the water falls in a dry summer is no drawdown of a test. */
+const SEASON = /\b(?:summer|winter|season|drought|dry (?:spell|month|year))/;
+
+function textAt(book: Book, piece: number): string {
+  return book.facts.marked[piece]?.text ?? '';
+}
+
+/** The flow that made a drawdown, on the same line, where no air is spoken of. */
+function flowBeside(book: Book, { piece }: Told): Told | undefined {
+  if (/\bair\b|\bair[- ]?(?:lift|test)/.test(textAt(book, piece))) return undefined;
+  return [...book.of('testRate'), ...book.of('yield')].find((each) => each.piece === piece);
 }
 
 /** Static level and drawdown come to the pumping level. */
